@@ -1,0 +1,97 @@
+package io.github.ringstate.quantity;
+
+/**
+ * Units at the edges of the library. Inside, everything is SI (metre, kilogram, second, radian,
+ * watt); each constant says by what factor its numbers are multiplied to get there.
+ *
+ * <p>The international foot and knot are exact by definition: 1 ft = 0.3048 m (international yard
+ * and pound agreement, 1959), 1 kt = 1852 m / 3600 s (international nautical mile, 1929).
+ */
+public enum Unit {
+  /** A pure number. */
+  ONE("", "", 1),
+  /** Per cent of a whole. */
+  PERCENT("%", "pct", 0.01),
+  /** Metre. */
+  METRE("m", "m", 1),
+  /** Foot. */
+  FOOT("ft", "ft", 0.3048),
+  /** Second. */
+  SECOND("s", "s", 1),
+  /** Kilogram. */
+  KILOGRAM("kg", "kg", 1),
+  /** Metre per second. */
+  METRE_PER_SECOND("m/s", "m_per_s", 1),
+  /** Knot. */
+  KNOT("kt", "kt", 1852.0 / 3600.0),
+  /** Foot per minute. */
+  FOOT_PER_MINUTE("ft/min", "fpm", 0.3048 / 60),
+  /** Degree of angle. */
+  DEGREE("deg", "deg", Math.PI / 180),
+  /** Degree per second. */
+  DEGREE_PER_SECOND("deg/s", "deg_per_s", Math.PI / 180),
+  /** Degree per second squared. */
+  DEGREE_PER_SECOND_SQUARED("deg/s2", "deg_per_s2", Math.PI / 180),
+  /** Per radian. */
+  PER_RADIAN("1/rad", "per_rad", 1),
+  /** Square metre. */
+  SQUARE_METRE("m2", "m2", 1),
+  /** Kilogram square metre, a moment of inertia. */
+  KILOGRAM_SQUARE_METRE("kg m2", "kg_m2", 1),
+  /** Kilowatt. */
+  KILOWATT("kW", "kw", 1000),
+  /** Kilogram per cubic metre. */
+  KILOGRAM_PER_CUBIC_METRE("kg/m3", "kg_per_m3", 1),
+  /** Kelvin, also for a difference of temperatures. */
+  KELVIN("K", "k", 1),
+  /** Pascal. */
+  PASCAL("Pa", "pa", 1);
+
+  private final String symbol;
+  private final String suffix;
+  private final double factor;
+
+  Unit(String symbol, String suffix, double factor) {
+    this.symbol = symbol;
+    this.suffix = suffix;
+    this.factor = factor;
+  }
+
+  /**
+   * The unit as a person reads it.
+   *
+   * @return the symbol, for instance {@code ft/min}; empty for a pure number
+   */
+  public String symbol() {
+    return symbol;
+  }
+
+  /**
+   * The unit as the last part of a key in a file.
+   *
+   * @return the suffix, for instance {@code fpm}; empty for a pure number
+   */
+  public String suffix() {
+    return suffix;
+  }
+
+  /**
+   * Converts a number in this unit to SI.
+   *
+   * @param value the number, in this unit
+   * @return the number, in SI units
+   */
+  public double toSi(double value) {
+    return value * factor;
+  }
+
+  /**
+   * Converts a number in SI units to this unit.
+   *
+   * @param value the number, in SI units
+   * @return the number, in this unit
+   */
+  public double fromSi(double value) {
+    return value / factor;
+  }
+}
