@@ -1,0 +1,404 @@
+package io.github.ringstate.craft;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.quantity.OutOfRangeException;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.rotor.Rotor;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A whole helicopter with one main rotor and a tail rotor: mass, rotor, engine, body and limits.
+ *
+ * <p>Every number is a {@link Parameter} with a range; {@link #with} gives a copy with one of them
+ * changed. Instances are immutable and safe to share between threads.
+ */
+public final class Helicopter {
+
+  /** Standard gravity, m/s2, exact (3rd General Conference on Weights and Measures, 1901). */
+  public static final double STANDARD_GRAVITY = 9.80665;
+
+  private static final String INVENTED = "invented within the typical range";
+
+  /** Mass in flight. */
+  public static final Parameter MASS =
+      Parameter.of("mass", Unit.KILOGRAM, 200, 20_000, 600, INVENTED);
+
+  /** Least mass in flight. */
+  public static final Parameter LEAST_MASS =
+      Parameter.of("least mass", Unit.KILOGRAM, 200, 20_000, 420, INVENTED);
+
+  /** Greatest mass in flight. */
+  public static final Parameter GREATEST_MASS =
+      Parameter.of("greatest mass", Unit.KILOGRAM, 200, 20_000, 620, INVENTED);
+
+  /** Power that may be used without limit of time. */
+  public static final Parameter CONTINUOUS_POWER =
+      Parameter.of("continuous power", Unit.KILOWATT, 20, 10_000, 92, INVENTED);
+
+  /** Power that may be used for minutes. */
+  public static final Parameter SHORT_TIME_POWER =
+      Parameter.of("short time power", Unit.KILOWATT, 20, 10_000, 98, INVENTED);
+
+  /** What the engine could give at sea level on a standard day, were it not limited. */
+  public static final Parameter SEA_LEVEL_POWER =
+      Parameter.of("sea level power", Unit.KILOWATT, 20, 20_000, 119, INVENTED);
+
+  /** Tail rotor, gearbox and accessory power over main rotor power. */
+  public static final Parameter POWER_LOSS =
+      Parameter.of(
+          "power loss",
+          Unit.ONE,
+          0,
+          0.3,
+          0.13,
+          "assumed: tail rotor 8 to 10 per cent, gearbox and accessories 3 to 5 per cent");
+
+  /** Time constant with which the governor restores the rotor's speed. */
+  public static final Parameter GOVERNOR_TIME =
+      Parameter.of("governor time", Unit.SECOND, 0.1, 3, 0.5, "assumed");
+
+  /** Flat-plate area met by air from ahead. */
+  public static final Parameter FORWARD_AREA =
+      Parameter.of("forward area", Unit.SQUARE_METRE, 0, 20, 0.5, INVENTED);
+
+  /** Flat-plate area met by air from the side. */
+  public static final Parameter SIDE_AREA =
+      Parameter.of("side area", Unit.SQUARE_METRE, 0, 60, 1.8, INVENTED);
+
+  /** Flat-plate area met by air from below. */
+  public static final Parameter UNDERSIDE_AREA =
+      Parameter.of("underside area", Unit.SQUARE_METRE, 0, 60, 1.5, INVENTED);
+
+  /** Part of the thrust that the slipstream takes back by pushing on the body. */
+  public static final Parameter DOWNLOAD =
+      Parameter.of(
+          "download", Unit.ONE, 0, 0.2, 0.02, "invented; published values go beyond 0.1");
+
+  /** Distance from the rotor shaft to the tail rotor. */
+  public static final Parameter TAIL_ARM =
+      Parameter.of("tail arm", Unit.METRE, 1, 30, 4.6, INVENTED);
+
+  /** Least collective pitch at three quarters of the radius. */
+  public static final Parameter LEAST_COLLECTIVE =
+      Parameter.of("least collective", Unit.DEGREE, -5, 10, 1, INVENTED);
+
+  /** Greatest collective pitch at three quarters of the radius. */
+  public static final Parameter GREATEST_COLLECTIVE =
+      Parameter.of("greatest collective", Unit.DEGREE, 5, 30, 16, INVENTED);
+
+  /** Greatest rate of collective pitch. */
+  public static final Parameter COLLECTIVE_RATE =
+      Parameter.of(
+          "collective rate",
+          Unit.DEGREE_PER_SECOND,
+          1,
+          60,
+          10,
+          "assumed: full travel in about 1.5 s; no source found");
+
+  /** Greatest pitch attitude, nose up or down. */
+  public static final Parameter PITCH_LIMIT =
+      Parameter.of("pitch limit", Unit.DEGREE, 10, 60, 30, "assumed");
+
+  /** Greatest bank, left or right. */
+  public static final Parameter BANK_LIMIT =
+      Parameter.of("bank limit", Unit.DEGREE, 10, 60, 45, "assumed");
+
+  /** Greatest rate of pitch attitude. */
+  public static final Parameter PITCH_RATE =
+      Parameter.of("pitch rate", Unit.DEGREE_PER_SECOND, 2, 60, 20, "assumed");
+
+  /** Greatest rate of bank. */
+  public static final Parameter BANK_RATE =
+      Parameter.of("bank rate", Unit.DEGREE_PER_SECOND, 2, 90, 30, "assumed");
+
+  /** Greatest rate of heading. */
+  public static final Parameter YAW_RATE =
+      Parameter.of("yaw rate", Unit.DEGREE_PER_SECOND, 2, 90, 30, "assumed");
+
+  /** Greatest angular acceleration in pitch and yaw. */
+  public static final Parameter PITCH_ACCELERATION =
+      Parameter.of("pitch acceleration", Unit.DEGREE_PER_SECOND_SQUARED, 5, 500, 50, "assumed");
+
+  /** Greatest angular acceleration in bank. */
+  public static final Parameter BANK_ACCELERATION =
+      Parameter.of("bank acceleration", Unit.DEGREE_PER_SECOND_SQUARED, 5, 500, 80, "assumed");
+
+  /** Rotor speed below which the low-speed warning comes on. */
+  public static final Parameter LOW_ROTOR_SPEED =
+      Parameter.of("low rotor speed", Unit.PERCENT, 70, 99, 95, INVENTED);
+
+  /** Time constant of the vertical speed indicator. */
+  public static final Parameter VERTICAL_SPEED_LAG =
+      Parameter.of(
+          "vertical speed indicator lag",
+          Unit.SECOND,
+          0.1,
+          9,
+          2,
+          "assumed: first-order lag of a plain pressure instrument");
+
+  /**
+   * A titled group of parameters, as a craft is written down.
+   *
+   * @param title one word
+   * @param parameters the parameters, in order
+   */
+  public record Section(String title, List<Parameter> parameters) {}
+
+  /** All parameters of a helicopter, in groups. */
+  public static final List<Section> SECTIONS =
+      List.of(
+          new Section("weight", List.of(MASS, LEAST_MASS, GREATEST_MASS)),
+          new Section("rotor", Rotor.PARAMETERS),
+          new Section(
+              "engine",
+              List.of(
+                  CONTINUOUS_POWER, SHORT_TIME_POWER, SEA_LEVEL_POWER, POWER_LOSS, GOVERNOR_TIME)),
+          new Section(
+              "body", List.of(FORWARD_AREA, SIDE_AREA, UNDERSIDE_AREA, DOWNLOAD, TAIL_ARM)),
+          new Section(
+              "limits",
+              List.of(
+                  LEAST_COLLECTIVE,
+                  GREATEST_COLLECTIVE,
+                  COLLECTIVE_RATE,
+                  PITCH_LIMIT,
+                  BANK_LIMIT,
+                  PITCH_RATE,
+                  BANK_RATE,
+                  YAW_RATE,
+                  PITCH_ACCELERATION,
+                  BANK_ACCELERATION,
+                  LOW_ROTOR_SPEED,
+                  VERTICAL_SPEED_LAG)));
+
+  /** The standard value of every parameter; with no more than this a craft is light and two-seated. */
+  public static final ParameterSet STANDARD_NUMBERS =
+      ParameterSet.standard(parameters().toList());
+
+  private final String name;
+  private final String description;
+  private final RotationSense sense;
+  private final EngineKind engine;
+  private final ParameterSet numbers;
+  private final Rotor rotor;
+
+  /**
+   * Builds a helicopter.
+   *
+   * @param name one word
+   * @param description one sentence for people
+   * @param sense which way the main rotor turns
+   * @param engine the kind of engine
+   * @param numbers a value for each parameter of {@link #SECTIONS}
+   * @throws OutOfRangeException if the mass is outside the craft's own least and greatest mass, or
+   *     another pair of limits is in the wrong order
+   */
+  public Helicopter(
+      String name,
+      String description,
+      RotationSense sense,
+      EngineKind engine,
+      ParameterSet numbers) {
+    inOrder(numbers, LEAST_MASS, GREATEST_MASS);
+    inOrder(numbers, CONTINUOUS_POWER, SHORT_TIME_POWER);
+    inOrder(numbers, SHORT_TIME_POWER, SEA_LEVEL_POWER);
+    inOrder(numbers, LEAST_COLLECTIVE, GREATEST_COLLECTIVE);
+    MASS.quantity()
+        .within(numbers.get(LEAST_MASS), numbers.get(GREATEST_MASS))
+        .check(numbers.get(MASS));
+    this.name = name;
+    this.description = description;
+    this.sense = sense;
+    this.engine = engine;
+    this.numbers = numbers;
+    this.rotor = new Rotor(numbers);
+  }
+
+  private static void inOrder(ParameterSet numbers, Parameter lower, Parameter upper) {
+    upper
+        .quantity()
+        .within(numbers.get(lower), upper.quantity().high())
+        .check(numbers.get(upper));
+  }
+
+  /**
+   * The craft's name.
+   *
+   * @return one word
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * What the craft is, for people.
+   *
+   * @return one sentence
+   */
+  public String description() {
+    return description;
+  }
+
+  /**
+   * Which way the main rotor turns.
+   *
+   * @return the sense, seen from above
+   */
+  public RotationSense sense() {
+    return sense;
+  }
+
+  /**
+   * The kind of engine.
+   *
+   * @return the kind
+   */
+  public EngineKind engine() {
+    return engine;
+  }
+
+  /**
+   * All numbers of the craft.
+   *
+   * @return a value for each parameter of {@link #SECTIONS}
+   */
+  public ParameterSet numbers() {
+    return numbers;
+  }
+
+  /**
+   * The main rotor.
+   *
+   * @return the rotor
+   */
+  public Rotor rotor() {
+    return rotor;
+  }
+
+  /**
+   * Mass in flight.
+   *
+   * @return the mass, kg
+   */
+  public double mass() {
+    return numbers.si(MASS);
+  }
+
+  /**
+   * Weight in flight.
+   *
+   * @return the weight, N
+   */
+  public double weight() {
+    return mass() * STANDARD_GRAVITY;
+  }
+
+  /**
+   * One number in SI units.
+   *
+   * @param parameter a parameter of {@link #SECTIONS}
+   * @return the value, in SI units
+   */
+  public double si(Parameter parameter) {
+    return numbers.si(parameter);
+  }
+
+  /**
+   * The same craft with one number changed.
+   *
+   * @param parameter a parameter of {@link #SECTIONS}
+   * @param value the new value, in the parameter's own unit
+   * @return the changed craft
+   * @throws OutOfRangeException if the value is outside its range, or the craft's limits are broken
+   */
+  public Helicopter with(Parameter parameter, double value) {
+    return new Helicopter(name, description, sense, engine, numbers.with(parameter, value));
+  }
+
+  /**
+   * The same craft with the rotor turning the given way.
+   *
+   * @param newSense the sense, seen from above
+   * @return the changed craft
+   */
+  public Helicopter with(RotationSense newSense) {
+    return new Helicopter(name, description, newSense, engine, numbers);
+  }
+
+  /**
+   * Power that may be used without limit of time.
+   *
+   * @param air the air at the craft
+   * @return the power, W
+   */
+  public double continuousPower(Air air) {
+    return Math.min(si(CONTINUOUS_POWER), capability(air));
+  }
+
+  /**
+   * The most power that may be used.
+   *
+   * @param air the air at the craft
+   * @return the power, W
+   */
+  public double shortTimePower(Air air) {
+    return Math.min(si(SHORT_TIME_POWER), capability(air));
+  }
+
+  private double capability(Air air) {
+    return si(SEA_LEVEL_POWER) * engine.lapse(air.densityRatio());
+  }
+
+  /**
+   * Hover induced velocity vh at the craft's weight.
+   *
+   * @param air the air at the craft
+   * @return the velocity, m/s
+   */
+  public double hoverInducedVelocity(Air air) {
+    return rotor.hoverInducedVelocity(weight(), air.density());
+  }
+
+  /**
+   * Disc loading.
+   *
+   * @return weight over disc area, N/m2
+   */
+  public double discLoading() {
+    return weight() / rotor.area();
+  }
+
+  /**
+   * The parameters of all sections, in order.
+   *
+   * @return a stream of the parameters
+   */
+  public static Stream<Parameter> parameters() {
+    return SECTIONS.stream().flatMap(section -> section.parameters().stream());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Helicopter craft
+        && name.equals(craft.name)
+        && description.equals(craft.description)
+        && sense == craft.sense
+        && engine == craft.engine
+        && numbers.equals(craft.numbers);
+  }
+
+  @Override
+  public int hashCode() {
+    return name.hashCode() * 31 + numbers.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return name + " (" + numbers + ")";
+  }
+}

@@ -1,0 +1,65 @@
+package io.github.ringstate.flight;
+
+/**
+ * What a pilot commands at one instant. A {@link ControlLaw} writes it; the equations of motion read
+ * it, and hold it within the limits of the craft.
+ *
+ * <p>Angles in radians. What a law does not set stays as it was set before in the same call: the
+ * equations of motion first set the attitude and collective that the craft has at that instant, with the
+ * craft's own greatest rates.
+ */
+public final class Controls {
+
+  double pitch;
+  double bank;
+  double collective;
+  double yawRate;
+  double pitchRate;
+  double bankRate;
+  double collectiveRate;
+
+  /** Creates controls with everything at zero. */
+  public Controls() {}
+
+  /**
+   * Commands a pitch attitude.
+   *
+   * @param attitude the attitude, rad, positive nose up
+   * @param rate the greatest rate on the way there, rad/s, positive
+   */
+  public void pitch(double attitude, double rate) {
+    pitch = attitude;
+    pitchRate = rate;
+  }
+
+  /**
+   * Commands a bank.
+   *
+   * @param angle the bank, rad, positive to the right
+   * @param rate the greatest rate on the way there, rad/s, positive
+   */
+  public void bank(double angle, double rate) {
+    bank = angle;
+    bankRate = rate;
+  }
+
+  /**
+   * Commands a collective pitch.
+   *
+   * @param angle blade pitch at three quarters of the radius, rad
+   * @param rate the greatest rate on the way there, rad/s, positive
+   */
+  public void collective(double angle, double rate) {
+    collective = angle;
+    collectiveRate = rate;
+  }
+
+  /**
+   * Commands a rate of heading by the pedals; zero holds the heading whatever the torque.
+   *
+   * @param rate the rate, rad/s, positive clockwise from above
+   */
+  public void yaw(double rate) {
+    yawRate = rate;
+  }
+}

@@ -1,0 +1,366 @@
+package io.github.ringstate.flight;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.air.WindField;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.rotor.GroundEffect;
+import io.github.ringstate.rotor.Rotor;
+import org.hipparchus.util.FastMath;
+
+/**
+ * The equations of motion of a point-mass helicopter in three dimensions, in one place.
+ *
+ * <p>Forces: thrust along the shaft less the download of the slipstream on the body; drag of three
+ * flat plates along the body's axes; the side force of the tail rotor, which balances the torque that the
+ * engine puts into the main rotor; weight. The shaft is fixed to the body, so the disc tilts with it.
+ *
+ * <p>Inflow: the induced velocity follows, with the lag of the apparent mass, the value that the
+ * inflow model gives at this thrust; speeds are handed to the model in units of the hover induced
+ * velocity of the thrust at that instant. A thrust below a fiftieth of the weight counts, for that scale, as
+ * about a fiftieth, so that the scale never vanishes.
+ *
+ * <p>Engine and rotor speed: the governor asks for the power that the rotor takes and for what
+ * restores the rotor's speed; the engine gives at most its short-time power in this air and never less
+ * than nothing (free-wheel). What is missing the rotor takes from its own inertia. The engine answers at
+ * once; the time it needs is in the governor's time constant.
+ *
+ * <p>Attitude and collective follow what the pilot commands, at limited rates and (attitude)
+ * accelerations; every limit is bent in smoothly by x / sqrt(1 + x^2), so that the right-hand side has a
+ * continuous slope.
+ *
+ * <p>The air's density is that of the start: over the few hundred feet of an encounter it changes by
+ * about one per cent.
+ *
+ * <p>An instance works on one {@link Motion} of its own and is therefore not safe to share between
+ * threads; building one is cheap beside flying it.
+ */
+public final class EquationsOfMotion {
+
+  /** Time in which an error of attitude is corrected, s (assumed: a pilot's brisk correction). */
+  private static final double ATTITUDE_TIME = 0.35;
+
+  /** Time in which an error of attitude rate is corrected, s (assumed: a hingeless or stiff head). */
+  private static final double RATE_TIME = 0.12;
+
+  /** Time in which an error of collective is corrected, s (assumed). */
+  private static final double COLLECTIVE_TIME = 0.15;
+
+  /** Width over which the engine's limits are rounded off, as a part of its greatest power. */
+  private static final double POWER_ROUNDING = 0.01;
+
+  private final Helicopter craft;
+  private final Air air;
+  private final WindField wind;
+  private final InflowModel inflow;
+  private final boolean ground;
+  private final Rotor rotor;
+  private final double density;
+  private final double mass;
+  private final double weight;
+  private final double forwardArea;
+  private final double sideArea;
+  private final double undersideArea;
+  private final double download;
+  private final double tailArm;
+  private final double tailPush;
+  private final double powerLoss;
+  private final double greatestPower;
+  private final double governorTime;
+  private final double nominalSpeed;
+  private final double leastCollective;
+  private final double greatestCollective;
+  private final double collectiveRate;
+  private final double pitchLimit;
+  private final double bankLimit;
+  private final double pitchRate;
+  private final double bankRate;
+  private final double yawRate;
+  private final double pitchAcceleration;
+  private final double bankAcceleration;
+  private final double shownLag;
+  private final double hoverInduced;
+  private final Motion motion = new Motion();
+
+  /**
+   * Sets the equations up.
+   *
+   * @param craft the helicopter
+   * @param air the air at the start
+   * @param wind the wind
+   * @param inflow the steady inflow
+   * @param ground whether height zero is ground, for ground effect
+   */
+  public EquationsOfMotion(
+      Helicopter craft, Air air, WindField wind, InflowModel inflow, boolean ground) {
+    this.craft = craft;
+    this.air = air;
+    this.wind = wind;
+    this.inflow = inflow;
+    this.ground = ground;
+    rotor = craft.rotor();
+    density = air.density();
+    mass = craft.mass();
+    weight = craft.weight();
+    forwardArea = craft.si(Helicopter.FORWARD_AREA);
+    sideArea = craft.si(Helicopter.SIDE_AREA);
+    undersideArea = craft.si(Helicopter.UNDERSIDE_AREA);
+    download = craft.si(Helicopter.DOWNLOAD);
+    tailArm = craft.si(Helicopter.TAIL_ARM);
+    tailPush = craft.sense().tailPush();
+    powerLoss = craft.si(Helicopter.POWER_LOSS);
+    greatestPower = craft.shortTimePower(air);
+    governorTime = craft.si(Helicopter.GOVERNOR_TIME);
+    nominalSpeed = rotor.nominalSpeed();
+    leastCollective = craft.si(Helicopter.LEAST_COLLECTIVE);
+    greatestCollective = craft.si(Helicopter.GREATEST_COLLECTIVE);
+    collectiveRate = craft.si(Helicopter.COLLECTIVE_RATE);
+    pitchLimit = craft.si(Helicopter.PITCH_LIMIT);
+    bankLimit = craft.si(Helicopter.BANK_LIMIT);
+    pitchRate = craft.si(Helicopter.PITCH_RATE);
+    bankRate = craft.si(Helicopter.BANK_RATE);
+    yawRate = craft.si(Helicopter.YAW_RATE);
+    pitchAcceleration = craft.si(Helicopter.PITCH_ACCELERATION);
+    bankAcceleration = craft.si(Helicopter.BANK_ACCELERATION);
+    shownLag = craft.si(Helicopter.VERTICAL_SPEED_LAG);
+    hoverInduced = craft.hoverInducedVelocity(air);
+    motion.hoverInduced = hoverInduced;
+    motion.weight = weight;
+    motion.nominalRotorSpeed = nominalSpeed;
+    motion.continuousPower = craft.continuousPower(air);
+    motion.shortTimePower = greatestPower;
+    motion.leastCollective = leastCollective;
+    motion.tailPush = craft.sense().tailPush();
+  }
+
+  /**
+   * The helicopter.
+   *
+   * @return the craft
+   */
+  public Helicopter craft() {
+    return craft;
+  }
+
+  /**
+   * The air at the start.
+   *
+   * @return the air
+   */
+  public Air air() {
+    return air;
+  }
+
+  /**
+   * The wind.
+   *
+   * @return the wind over the ground
+   */
+  public WindField wind() {
+    return wind;
+  }
+
+  /**
+   * Hover induced velocity at the craft's weight.
+   *
+   * @return the velocity, m/s
+   */
+  public double hoverInduced() {
+    return hoverInduced;
+  }
+
+  /**
+   * Tells the equations what the pilot knows of the hover before the descent.
+   *
+   * @param hover the trimmed hover away from the ground
+   */
+  public void remember(Trim hover) {
+    motion.hoverCollective = hover.collective();
+    motion.hoverPitch = hover.pitch();
+    motion.hoverBank = hover.bank();
+  }
+
+  /**
+   * Starts a phase of a manoeuvre: from here on {@link Cockpit#phase} and {@link
+   * Cockpit#sincePhaseBegan} say so.
+   *
+   * @param recognised when the pilot recognised the ring state, s; NaN if not yet
+   * @param phase the number of the phase, from 0
+   * @param began when the phase began, s
+   */
+  public void begin(double recognised, int phase, double began) {
+    motion.recognised = recognised;
+    motion.phase = phase;
+    motion.phaseBegan = began;
+  }
+
+  /**
+   * Works out forces, commands and rates at one instant.
+   *
+   * @param time time since the flight began, s
+   * @param state the state, in the order of {@link State}, SI units
+   * @param law what is done with the controls
+   * @return the motion at that instant, valid until the next call
+   */
+  public Motion at(double time, double[] state, ControlLaw law) {
+    Motion m = motion;
+    double[] y = m.state;
+    double[] dy = m.rates;
+    System.arraycopy(state, 0, y, 0, State.SIZE);
+    m.time = time;
+
+    double sinPitch = FastMath.sin(y[State.PITCH]);
+    double cosPitch = FastMath.cos(y[State.PITCH]);
+    double sinBank = FastMath.sin(y[State.BANK]);
+    double cosBank = FastMath.cos(y[State.BANK]);
+    double sinHeading = FastMath.sin(y[State.HEADING]);
+    double cosHeading = FastMath.cos(y[State.HEADING]);
+
+    // Body axes in the earth frame (north, east, up): nose, right side, shaft.
+    double noseN = cosPitch * cosHeading;
+    double noseE = cosPitch * sinHeading;
+    double noseU = sinPitch;
+    double rightN = sinBank * sinPitch * cosHeading - cosBank * sinHeading;
+    double rightE = sinBank * sinPitch * sinHeading + cosBank * cosHeading;
+    double rightU = -sinBank * cosPitch;
+    double shaftN = -cosBank * sinPitch * cosHeading - sinBank * sinHeading;
+    double shaftE = -cosBank * sinPitch * sinHeading + sinBank * cosHeading;
+    double shaftU = cosBank * cosPitch;
+
+    wind.velocity(time, y[State.NORTH], y[State.EAST], y[State.UP], m.wind);
+    double airN = y[State.SPEED_NORTH] - m.wind[0];
+    double airE = y[State.SPEED_EAST] - m.wind[1];
+    double airU = y[State.SPEED_UP] - m.wind[2];
+    m.forwardAirspeed = airN * cosHeading + airE * sinHeading;
+    m.sidewaysAirspeed = airE * cosHeading - airN * sinHeading;
+    m.groundSpeed = y[State.SPEED_NORTH] * cosHeading + y[State.SPEED_EAST] * sinHeading;
+
+    double axial = airN * shaftN + airE * shaftE + airU * shaftU;
+    double alongNose = airN * noseN + airE * noseE + airU * noseU;
+    double alongRight = airN * rightN + airE * rightE + airU * rightU;
+    double edgewise2 = alongNose * alongNose + alongRight * alongRight;
+    double edgewise = Math.sqrt(edgewise2);
+    double induced = y[State.INDUCED];
+    double rotorSpeed = y[State.ROTOR_SPEED];
+    double tipSpeed = rotorSpeed * rotor.radius();
+    double through = axial + induced;
+    double thrust =
+        rotor.thrust(density, tipSpeed, y[State.COLLECTIVE], edgewise2, through);
+
+    double scaleThrust =
+        0.5 * (thrust + Math.sqrt(thrust * thrust + 0.0016 * weight * weight));
+    double scale = rotor.hoverInducedVelocity(scaleThrust, density);
+    double steady = scale * inflow.induced(edgewise / scale, axial / scale);
+    if (ground) {
+      steady *=
+          GroundEffect.inducedRatio(
+              rotor.radius(), y[State.UP] + rotor.hubHeight(), edgewise, induced);
+    }
+    dy[State.INDUCED] =
+        (steady - induced) / rotor.inflowLag(edgewise, through, induced, hoverInduced);
+
+    double lossShare = inflow.lossShare(edgewise / scale, axial / scale);
+    double thrustPower = rotor.thrustPower(thrust, axial, induced, lossShare);
+    double profilePower = rotor.profilePower(density, tipSpeed, edgewise2);
+    double rotorPower = thrustPower + profilePower;
+    double rounding = POWER_ROUNDING * greatestPower;
+    double shaftPower =
+        rotorPower + powerLoss * Math.sqrt(rotorPower * rotorPower + rounding * rounding);
+    double deficit = 1 - rotorSpeed / nominalSpeed;
+    double wanted =
+        shaftPower + rotor.inertia() * nominalSpeed * nominalSpeed * deficit / governorTime;
+    double enginePower = given(wanted, rounding);
+    dy[State.ROTOR_SPEED] = (enginePower - shaftPower) / (rotor.inertia() * rotorSpeed);
+
+    double torque = enginePower / ((1 + powerLoss) * rotorSpeed);
+    double side = tailPush * torque / tailArm;
+    double half = 0.5 * density;
+    double dragNose = -half * forwardArea * alongNose * Math.abs(alongNose);
+    double dragRight = -half * sideArea * alongRight * Math.abs(alongRight);
+    double dragShaft = -half * undersideArea * axial * Math.abs(axial);
+    double alongShaft = thrust * (1 - download) + dragShaft;
+    double right = side + dragRight;
+
+    dy[State.NORTH] = y[State.SPEED_NORTH];
+    dy[State.EAST] = y[State.SPEED_EAST];
+    dy[State.UP] = y[State.SPEED_UP];
+    dy[State.SPEED_NORTH] = (alongShaft * shaftN + right * rightN + dragNose * noseN) / mass;
+    dy[State.SPEED_EAST] = (alongShaft * shaftE + right * rightE + dragNose * noseE) / mass;
+    dy[State.SPEED_UP] =
+        (alongShaft * shaftU + right * rightU + dragNose * noseU - weight) / mass;
+    dy[State.SHOWN_VERTICAL_SPEED] =
+        (y[State.SPEED_UP] - y[State.SHOWN_VERTICAL_SPEED]) / shownLag;
+
+    m.axial = axial;
+    m.edgewise = edgewise;
+    m.thrust = thrust;
+    m.rotorPower = rotorPower;
+    m.shaftPower = shaftPower;
+    m.enginePower = enginePower;
+    m.profilePower = profilePower;
+    m.inducedPower = thrustPower - thrust * axial;
+    double overN = y[State.SPEED_NORTH];
+    double overE = y[State.SPEED_EAST];
+    double overU = y[State.SPEED_UP];
+    double groundAxial = overN * shaftN + overE * shaftE + overU * shaftU;
+    double groundNose = overN * noseN + overE * noseE + overU * noseU;
+    double groundRight = overN * rightN + overE * rightE + overU * rightU;
+    m.dragPower = dragNose * groundNose + dragRight * groundRight + dragShaft * groundAxial;
+    m.sidePower = side * groundRight;
+    m.downloadPower = -download * thrust * groundAxial;
+
+    Controls c = m.controls;
+    c.pitch(y[State.PITCH], pitchRate);
+    c.bank(y[State.BANK], bankRate);
+    c.collective(y[State.COLLECTIVE], collectiveRate);
+    c.yaw(0);
+    law.command(m, c);
+    follow(c, y, dy);
+    return m;
+  }
+
+  private void follow(Controls c, double[] y, double[] dy) {
+    double pitch = within(c.pitch, -pitchLimit, pitchLimit);
+    double bank = within(c.bank, -bankLimit, bankLimit);
+    double collective = within(c.collective, leastCollective, greatestCollective);
+    double yaw = within(c.yawRate, -yawRate, yawRate);
+    double wantedPitchRate =
+        limited((pitch - y[State.PITCH]) / ATTITUDE_TIME, Math.min(c.pitchRate, pitchRate));
+    double wantedBankRate =
+        limited((bank - y[State.BANK]) / ATTITUDE_TIME, Math.min(c.bankRate, bankRate));
+    dy[State.PITCH] = y[State.PITCH_RATE];
+    dy[State.BANK] = y[State.BANK_RATE];
+    dy[State.HEADING] = y[State.HEADING_RATE];
+    dy[State.PITCH_RATE] =
+        limited((wantedPitchRate - y[State.PITCH_RATE]) / RATE_TIME, pitchAcceleration);
+    dy[State.BANK_RATE] =
+        limited((wantedBankRate - y[State.BANK_RATE]) / RATE_TIME, bankAcceleration);
+    dy[State.HEADING_RATE] =
+        limited((yaw - y[State.HEADING_RATE]) / RATE_TIME, pitchAcceleration);
+    dy[State.COLLECTIVE] =
+        limited(
+            (collective - y[State.COLLECTIVE]) / COLLECTIVE_TIME,
+            Math.min(c.collectiveRate, collectiveRate));
+  }
+
+  /** The power the engine gives when asked: between nothing and its greatest, rounded off. */
+  private double given(double wanted, double rounding) {
+    double over = wanted - greatestPower;
+    double capped =
+        0.5 * (wanted + greatestPower - Math.sqrt(over * over + rounding * rounding));
+    return 0.5 * (capped + Math.sqrt(capped * capped + rounding * rounding));
+  }
+
+  /** Bends x towards plus or minus the limit, smoothly and without ever passing it. */
+  private static double limited(double x, double limit) {
+    double ratio = x / limit;
+    return x / Math.sqrt(1 + ratio * ratio);
+  }
+
+  private static double within(double value, double low, double high) {
+    if (!(value >= low)) {
+      return low;
+    }
+    return Math.min(value, high);
+  }
+}

@@ -1,0 +1,314 @@
+package io.github.ringstate.flight;
+
+/**
+ * A flight at one instant: the state, its rates, and what came up in working them out. Mutable and
+ * used again for every instant, so that nothing is allocated while a flight is computed.
+ */
+public final class Motion implements Cockpit {
+
+  final double[] state = new double[State.SIZE];
+  final double[] rates = new double[State.SIZE];
+  final Controls controls = new Controls();
+  final double[] wind = new double[3];
+
+  double time;
+  double recognised = Double.NaN;
+  double phaseBegan;
+  int phase;
+  double forwardAirspeed;
+  double sidewaysAirspeed;
+  double groundSpeed;
+  double edgewise;
+  double axial;
+  double thrust;
+  double rotorPower;
+  double shaftPower;
+  double enginePower;
+  double inducedPower;
+  double profilePower;
+  double dragPower;
+  double sidePower;
+  double downloadPower;
+  double continuousPower;
+  double shortTimePower;
+  double weight;
+  double hoverInduced;
+  double nominalRotorSpeed;
+  double leastCollective;
+  double hoverCollective;
+  double hoverPitch;
+  double hoverBank;
+  int tailPush;
+
+  Motion() {}
+
+  /**
+   * Time since the flight began.
+   *
+   * @return the time, s
+   */
+  public double time() {
+    return time;
+  }
+
+  /**
+   * One quantity of the state.
+   *
+   * @param index a place named in {@link State}
+   * @return its value, in SI units
+   */
+  public double state(int index) {
+    return state[index];
+  }
+
+  /**
+   * The rate of one quantity of the state.
+   *
+   * @param index a place named in {@link State}
+   * @return its rate, in SI units per second
+   */
+  public double rate(int index) {
+    return rates[index];
+  }
+
+  /**
+   * Horizontal speed through the air.
+   *
+   * @return the speed, m/s
+   */
+  public double airspeed() {
+    return Math.sqrt(forwardAirspeed * forwardAirspeed + sidewaysAirspeed * sidewaysAirspeed);
+  }
+
+  /**
+   * Edgewise speed of the disc through the air.
+   *
+   * @return the speed, in units of the hover induced velocity at the craft's weight
+   */
+  public double edgewiseOverHover() {
+    return edgewise / hoverInduced;
+  }
+
+  /**
+   * Axial speed of the disc through the air, positive in climb.
+   *
+   * @return the speed, in units of the hover induced velocity at the craft's weight
+   */
+  public double axialOverHover() {
+    return axial / hoverInduced;
+  }
+
+  /**
+   * Induced velocity.
+   *
+   * @return the velocity, in units of the hover induced velocity at the craft's weight
+   */
+  public double inducedOverHover() {
+    return state[State.INDUCED] / hoverInduced;
+  }
+
+  /**
+   * Thrust along the shaft.
+   *
+   * @return the thrust, N
+   */
+  public double thrust() {
+    return thrust;
+  }
+
+  /**
+   * Power that the main rotor takes.
+   *
+   * @return the power, W; negative where the air drives it
+   */
+  public double rotorPower() {
+    return rotorPower;
+  }
+
+  /**
+   * Power that the main rotor, the tail rotor, gearbox and accessories take together.
+   *
+   * @return the power, W
+   */
+  public double shaftPower() {
+    return shaftPower;
+  }
+
+  /**
+   * Power that the engine gives.
+   *
+   * @return the power, W
+   */
+  public double enginePower() {
+    return enginePower;
+  }
+
+  /**
+   * Part of the main rotor's power that goes into the air as induced velocity and its losses.
+   *
+   * @return the power, W
+   */
+  public double inducedPower() {
+    return inducedPower;
+  }
+
+  /**
+   * Part of the main rotor's power that the drag of the blades takes.
+   *
+   * @return the power, W
+   */
+  public double profilePower() {
+    return profilePower;
+  }
+
+  /**
+   * Work of the body's drag on the craft.
+   *
+   * @return the power, W, over the ground; negative in still air
+   */
+  public double dragPower() {
+    return dragPower;
+  }
+
+  /**
+   * Work of the tail rotor's side force on the craft.
+   *
+   * @return the power, W, over the ground
+   */
+  public double sidePower() {
+    return sidePower;
+  }
+
+  /**
+   * Work of the download on the craft.
+   *
+   * @return the power, W, over the ground; negative in climb
+   */
+  public double downloadPower() {
+    return downloadPower;
+  }
+
+  /**
+   * Hover induced velocity at the craft's weight.
+   *
+   * @return the velocity, m/s
+   */
+  public double hoverInduced() {
+    return hoverInduced;
+  }
+
+  @Override
+  public double sinceRecognition() {
+    return time >= recognised ? time - recognised : -1;
+  }
+
+  @Override
+  public int phase() {
+    return phase;
+  }
+
+  @Override
+  public double sincePhaseBegan() {
+    return time - phaseBegan;
+  }
+
+  @Override
+  public double height() {
+    return state[State.UP];
+  }
+
+  @Override
+  public double verticalSpeed() {
+    return state[State.SPEED_UP];
+  }
+
+  @Override
+  public double shownVerticalSpeed() {
+    return state[State.SHOWN_VERTICAL_SPEED];
+  }
+
+  @Override
+  public double verticalAcceleration() {
+    return rates[State.SPEED_UP];
+  }
+
+  @Override
+  public double forwardAirspeed() {
+    return forwardAirspeed;
+  }
+
+  @Override
+  public double sidewaysAirspeed() {
+    return sidewaysAirspeed;
+  }
+
+  @Override
+  public double groundSpeed() {
+    return groundSpeed;
+  }
+
+  @Override
+  public double pitch() {
+    return state[State.PITCH];
+  }
+
+  @Override
+  public double bank() {
+    return state[State.BANK];
+  }
+
+  @Override
+  public double heading() {
+    return state[State.HEADING];
+  }
+
+  @Override
+  public double collective() {
+    return state[State.COLLECTIVE];
+  }
+
+  @Override
+  public double power() {
+    return shaftPower / continuousPower;
+  }
+
+  @Override
+  public double shortTimePower() {
+    return shortTimePower / continuousPower;
+  }
+
+  @Override
+  public double rotorSpeed() {
+    return state[State.ROTOR_SPEED] / nominalRotorSpeed;
+  }
+
+  @Override
+  public double loadFactor() {
+    return thrust / weight;
+  }
+
+  @Override
+  public double hoverCollective() {
+    return hoverCollective;
+  }
+
+  @Override
+  public double leastCollective() {
+    return leastCollective;
+  }
+
+  @Override
+  public double hoverPitch() {
+    return hoverPitch;
+  }
+
+  @Override
+  public double hoverBank() {
+    return hoverBank;
+  }
+
+  @Override
+  public int tailPush() {
+    return tailPush;
+  }
+}

@@ -1,0 +1,365 @@
+package io.github.ringstate.rotor;
+
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+
+/**
+ * A main rotor: its geometry and blades, and from them thrust, power and the lag of the inflow.
+ *
+ * <p>Thrust is that of blade element theory with uniform inflow, linear twist, a root cut-out and a
+ * tip loss, integrated over the span in closed form (Leishman, <i>Principles of Helicopter
+ * Aerodynamics</i>, ch. 3; Gessow and Myers, <i>Aerodynamics of the Helicopter</i>, ch. 3):
+ *
+ * <pre>CT / s = (a / 2) integral over r of [theta(r) (r^2 + mu^2 / 2) - lambda r] dr</pre>
+ *
+ * <p>With no twist, no cut-out and no tip loss that is CT = (s a / 2) [theta (1/3 + mu^2/2) -
+ * lambda/2]. The blade loading CT/s is then bent smoothly towards a limit, which stands for stall.
+ *
+ * <p>Axial speeds are positive for air that passes down through the disc, so the axial speed of a
+ * climb is positive and that of a descent negative. Angles are in radians, speeds in m/s. Instances
+ * are immutable and safe to share between threads.
+ */
+public final class Rotor {
+
+  /** Rotor radius. */
+  public static final Parameter RADIUS =
+      Parameter.of("radius", Unit.METRE, 1, 15, 3.9, "invented within the typical range");
+
+  /** Blade area over disc area. */
+  public static final Parameter SOLIDITY =
+      Parameter.of("solidity", Unit.ONE, 0.01, 0.2, 0.03, "invented within the typical range");
+
+  /** Speed of the blade tips at full rotor speed. */
+  public static final Parameter TIP_SPEED =
+      Parameter.of(
+          "tip speed", Unit.METRE_PER_SECOND, 100, 260, 205, "invented within the typical range");
+
+  /** Slope of the blade section's lift curve. */
+  public static final Parameter LIFT_SLOPE =
+      Parameter.of(
+          "lift slope",
+          Unit.PER_RADIAN,
+          4.5,
+          7,
+          5.73,
+          "0.1 per degree, usual for rotor sections (Gessow and Myers; from memory)");
+
+  /** Linear twist, blade pitch at the tip less that at the centre. */
+  public static final Parameter TWIST =
+      Parameter.of("twist", Unit.DEGREE, -20, 5, -8, "invented within the typical range");
+
+  /** Fraction of the radius beyond which the blade carries no lift. */
+  public static final Parameter TIP_LOSS =
+      Parameter.of("tip loss factor", Unit.ONE, 0.9, 1, 0.97, "usual value (from memory)");
+
+  /** Fraction of the radius inside which the blade carries no lift. */
+  public static final Parameter ROOT_CUTOUT =
+      Parameter.of("root cutout", Unit.ONE, 0, 0.3, 0.1, "invented within the typical range");
+
+  /** Mean profile drag coefficient of the blade sections. */
+  public static final Parameter PROFILE_DRAG =
+      Parameter.of(
+          "profile drag coefficient",
+          Unit.ONE,
+          0.005,
+          0.02,
+          0.01,
+          "usual mean value, 0.008 to 0.012 (from memory)");
+
+  /** Induced power over that of uniform inflow. */
+  public static final Parameter INDUCED_POWER_FACTOR =
+      Parameter.of(
+          "induced power factor", Unit.ONE, 1, 1.4, 1.15, "usual hover value (from memory)");
+
+  /** Greatest blade loading CT/s. */
+  public static final Parameter BLADE_LOADING_LIMIT =
+      Parameter.of(
+          "blade loading limit",
+          Unit.ONE,
+          0.1,
+          0.25,
+          0.16,
+          "assumed: where measured hover thrust ceases to grow, about 0.15 to 0.17");
+
+  /** Moment of inertia of all that turns with the rotor. */
+  public static final Parameter INERTIA =
+      Parameter.of(
+          "inertia",
+          Unit.KILOGRAM_SQUARE_METRE,
+          10,
+          100_000,
+          130,
+          "invented within the typical range");
+
+  /** Apparent mass of the air over density times radius cubed times pi. */
+  public static final Parameter APPARENT_MASS =
+      Parameter.of(
+          "apparent mass coefficient",
+          Unit.ONE,
+          0.3,
+          1.5,
+          0.637 * 4 / 3,
+          "63.7 per cent of the sphere about the rotor (Carpenter and Fridovich, NACA TN 3044,"
+              + " 1953; from memory)");
+
+  /** Least mass flow through the disc in the inflow lag, in units of hover induced velocity. */
+  public static final Parameter LEAST_MASS_FLOW =
+      Parameter.of(
+          "least mass flow",
+          Unit.ONE,
+          0.2,
+          2,
+          1,
+          "assumed: keeps the lag finite where the mean flow through the disc vanishes");
+
+  /** Height of the hub above the lowest part of the craft. */
+  public static final Parameter HUB_HEIGHT =
+      Parameter.of("hub height", Unit.METRE, 0.5, 8, 2.7, "invented within the typical range");
+
+  /** All parameters of a rotor. */
+  public static final List<Parameter> PARAMETERS =
+      List.of(
+          RADIUS,
+          SOLIDITY,
+          TIP_SPEED,
+          LIFT_SLOPE,
+          TWIST,
+          TIP_LOSS,
+          ROOT_CUTOUT,
+          PROFILE_DRAG,
+          INDUCED_POWER_FACTOR,
+          BLADE_LOADING_LIMIT,
+          INERTIA,
+          APPARENT_MASS,
+          LEAST_MASS_FLOW,
+          HUB_HEIGHT);
+
+  private final double radius;
+  private final double area;
+  private final double solidity;
+  private final double nominalTipSpeed;
+  private final double halfSlope;
+  private final double perCollective;
+  private final double perCollectiveMu2;
+  private final double ofTwist;
+  private final double ofTwistMu2;
+  private final double perLambda;
+  private final double profileDrag;
+  private final double inducedPowerFactor;
+  private final double bladeLoadingLimit;
+  private final double inertia;
+  private final double lagLength;
+  private final double leastMassFlow;
+  private final double hubHeight;
+
+  /**
+   * Builds a rotor.
+   *
+   * @param numbers values for at least {@link #PARAMETERS}
+   */
+  public Rotor(ParameterSet numbers) {
+    radius = numbers.si(RADIUS);
+    area = Math.PI * radius * radius;
+    solidity = numbers.si(SOLIDITY);
+    nominalTipSpeed = numbers.si(TIP_SPEED);
+    halfSlope = numbers.si(LIFT_SLOPE) / 2;
+    double outer = numbers.si(TIP_LOSS);
+    double inner = numbers.si(ROOT_CUTOUT);
+    double span1 = outer - inner;
+    double span2 = (outer * outer - inner * inner) / 2;
+    double span3 = (outer * outer * outer - inner * inner * inner) / 3;
+    double span4 = (outer * outer * outer * outer - inner * inner * inner * inner) / 4;
+    double twist = numbers.si(TWIST);
+    perCollective = span3;
+    perCollectiveMu2 = span1 / 2;
+    // theta(r) = theta75 + twist (r - 3/4)
+    ofTwist = twist * (span4 - 0.75 * span3);
+    ofTwistMu2 = twist * (span2 - 0.75 * span1) / 2;
+    perLambda = span2;
+    profileDrag = numbers.si(PROFILE_DRAG);
+    inducedPowerFactor = numbers.si(INDUCED_POWER_FACTOR);
+    bladeLoadingLimit = numbers.si(BLADE_LOADING_LIMIT);
+    inertia = numbers.si(INERTIA);
+    lagLength = numbers.si(APPARENT_MASS) * radius / 2;
+    leastMassFlow = numbers.si(LEAST_MASS_FLOW);
+    hubHeight = numbers.si(HUB_HEIGHT);
+  }
+
+  /**
+   * Radius.
+   *
+   * @return the radius, m
+   */
+  public double radius() {
+    return radius;
+  }
+
+  /**
+   * Disc area.
+   *
+   * @return the area, m2
+   */
+  public double area() {
+    return area;
+  }
+
+  /**
+   * Blade area over disc area.
+   *
+   * @return the solidity s
+   */
+  public double solidity() {
+    return solidity;
+  }
+
+  /**
+   * Speed of the rotor at 100 per cent.
+   *
+   * @return the rotational speed, rad/s
+   */
+  public double nominalSpeed() {
+    return nominalTipSpeed / radius;
+  }
+
+  /**
+   * Moment of inertia of all that turns with the rotor.
+   *
+   * @return the inertia, kg m2
+   */
+  public double inertia() {
+    return inertia;
+  }
+
+  /**
+   * Induced power over that of uniform inflow, outside the ring state.
+   *
+   * @return the factor k
+   */
+  public double inducedPowerFactor() {
+    return inducedPowerFactor;
+  }
+
+  /**
+   * Height of the hub above the lowest part of the craft.
+   *
+   * @return the height, m
+   */
+  public double hubHeight() {
+    return hubHeight;
+  }
+
+  /**
+   * Hover induced velocity, vh = sqrt(T / (2 rho A)).
+   *
+   * @param thrust the thrust, N; not negative
+   * @param density the air's density, kg/m3
+   * @return the velocity, m/s
+   */
+  public double hoverInducedVelocity(double thrust, double density) {
+    return Math.sqrt(thrust / (2 * density * area));
+  }
+
+  /**
+   * Thrust by blade element theory.
+   *
+   * @param density the air's density, kg/m3
+   * @param tipSpeed the speed of the blade tips, m/s
+   * @param collective blade pitch at three quarters of the radius, rad
+   * @param edgewiseSquared the square of the edgewise speed, m2/s2
+   * @param inflow the total axial flow down through the disc, m/s
+   * @return the thrust along the shaft, N; negative if the blades push down
+   */
+  public double thrust(
+      double density, double tipSpeed, double collective, double edgewiseSquared, double inflow) {
+    double tip2 = tipSpeed * tipSpeed;
+    double mu2 = edgewiseSquared / tip2;
+    double linear =
+        halfSlope
+            * ((perCollective + mu2 * perCollectiveMu2) * collective
+                + ofTwist
+                + mu2 * ofTwistMu2
+                - perLambda * inflow / tipSpeed);
+    return density * area * tip2 * solidity * limited(linear);
+  }
+
+  /**
+   * Bends the blade loading towards its limit: x / (1 + (x / limit)^8)^(1/8), which departs from
+   * the linear value by 0.05 per cent at half the limit and by 8 per cent at the limit.
+   */
+  private double limited(double bladeLoading) {
+    double ratio = bladeLoading / bladeLoadingLimit;
+    double r2 = ratio * ratio;
+    double r4 = r2 * r2;
+    return bladeLoading / Math.sqrt(Math.sqrt(Math.sqrt(1 + r4 * r4)));
+  }
+
+  /**
+   * Profile power, (s cd0 / 8) rho A Vtip^3 (1 + 4.65 mu^2).
+   *
+   * <p>Source: Leishman, ch. 5, with the factor 4.65 for the in-plane force and radial flow (Bennett,
+   * from memory).
+   *
+   * @param density the air's density, kg/m3
+   * @param tipSpeed the speed of the blade tips, m/s
+   * @param edgewiseSquared the square of the edgewise speed, m2/s2
+   * @return the power, W
+   */
+  public double profilePower(double density, double tipSpeed, double edgewiseSquared) {
+    double tip2 = tipSpeed * tipSpeed;
+    return solidity
+        * profileDrag
+        / 8
+        * density
+        * area
+        * tip2
+        * tipSpeed
+        * (1 + 4.65 * edgewiseSquared / tip2);
+  }
+
+  /**
+   * Power that thrust takes: T (Vaxial + v) and the losses of non-uniform inflow, (k - 1) T v.
+   *
+   * <p>Inflow fitted to measurements in the ring state contains those losses already; they are
+   * counted once.
+   *
+   * @param thrust the thrust, N
+   * @param axial the axial speed, m/s, positive in climb
+   * @param induced the induced velocity, m/s
+   * @param lossShare how much of the losses the induced velocity already contains, 0 to 1
+   * @return the power, W; negative where the air drives the rotor
+   */
+  public double thrustPower(double thrust, double axial, double induced, double lossShare) {
+    return thrust * (axial + induced)
+        + (inducedPowerFactor - 1) * (1 - lossShare) * Math.abs(thrust) * induced;
+  }
+
+  /**
+   * Time constant with which the induced velocity follows the thrust.
+   *
+   * <p>The apparent mass m of the air about the rotor is accelerated by the thrust that the mean
+   * flow does not yet carry (Carpenter and Fridovich, NACA TN 3044, 1953). Linearised, m dv/dt = -2
+   * rho A Vm (v - v0), with the mass flow Vm = (x^2 + (w + v) w) / sqrt(x^2 + w^2) of Pitt and
+   * Peters (Vertica 5, 1981), here in m/s. In hover Vm = 2 vh and the constant is 0.212 R / vh. In
+   * the vortex ring the mean flow may vanish while air still passes through the disc both ways, so
+   * Vm is bounded from below, smoothly.
+   *
+   * @param edgewise the edgewise speed, m/s
+   * @param inflow the total axial flow w, m/s
+   * @param induced the induced velocity v, m/s
+   * @param hoverInduced the hover induced velocity vh that scales the bound, m/s
+   * @return the time constant, s
+   */
+  public double inflowLag(double edgewise, double inflow, double induced, double hoverInduced) {
+    double x2 = edgewise * edgewise;
+    double floor = leastMassFlow * hoverInduced;
+    double tiny = 0.01 * hoverInduced;
+    double massFlow =
+        (x2 + (inflow + induced) * inflow) / Math.sqrt(x2 + inflow * inflow + tiny * tiny);
+    double gap = massFlow - floor;
+    double bounded =
+        0.5 * (massFlow + floor + Math.sqrt(gap * gap + 0.04 * hoverInduced * hoverInduced));
+    return lagLength / bounded;
+  }
+}
