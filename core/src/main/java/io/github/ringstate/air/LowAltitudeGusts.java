@@ -1,0 +1,68 @@
+package io.github.ringstate.air;
+
+import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
+import org.hipparchus.util.FastMath;
+
+/**
+ * The spectra of the three components of gust velocity near the ground.
+ *
+ * <p>{@link #at} gives the low-altitude model of MIL-F-8785C (1980), section 3.7.3 (from memory),
+ * for heights of 10 ft to 1000 ft, h being the height above ground in feet and W20 the mean wind
+ * at 20 ft:
+ *
+ * <ul>
+ *   <li>scale lengths Lw = h, Lu = Lv = h / (0.177 + 0.000823 h)^1.2
+ *   <li>intensities sigma w = 0.1 W20, sigma u = sigma v = sigma w / (0.177 + 0.000823 h)^0.4
+ * </ul>
+ *
+ * <p>A later handbook, MIL-HDBK-1797, halves Lw and Lv and changes the transverse spectra to match;
+ * the two forms must not be mixed. At 1000 ft the gusts of this form are the same in all directions.
+ *
+ * @param along spectrum of the component along the mean wind
+ * @param across spectrum of the component across it, level
+ * @param vertical spectrum of the vertical component
+ */
+public record LowAltitudeGusts(
+    DrydenSpectrum along, DrydenSpectrum across, DrydenSpectrum vertical) {
+
+  /** Mean wind at 20 ft for light turbulence, m/s: 15 kt, MIL-F-8785C (from memory). */
+  public static final double LIGHT_WIND_MIL_F_8785C = Unit.KNOT.toSi(15);
+
+  /** Mean wind at 20 ft for moderate turbulence, m/s: 30 kt, MIL-F-8785C (from memory). */
+  public static final double MODERATE_WIND_MIL_F_8785C = Unit.KNOT.toSi(30);
+
+  /** Mean wind at 20 ft for severe turbulence, m/s: 45 kt, MIL-F-8785C (from memory). */
+  public static final double SEVERE_WIND_MIL_F_8785C = Unit.KNOT.toSi(45);
+
+  private static final Quantity HEIGHT =
+      new Quantity(
+          "height above ground for gusts",
+          Unit.METRE,
+          Unit.FOOT.toSi(10),
+          Unit.FOOT.toSi(1000));
+  private static final Quantity WIND =
+      new Quantity("mean wind at 20 ft", Unit.METRE_PER_SECOND, 0, 50);
+
+  /**
+   * The gusts at a height.
+   *
+   * @param height height above ground, m, 3.048 to 304.8 (10 ft to 1000 ft)
+   * @param windAt20Feet mean wind speed 20 ft (6.1 m) above ground, m/s, 0 to 50
+   * @return the spectra
+   * @throws io.github.ringstate.quantity.OutOfRangeException if an argument is outside its range or
+   *     not a number
+   */
+  public static LowAltitudeGusts at(double height, double windAt20Feet) {
+    HEIGHT.check(height);
+    WIND.check(windAt20Feet);
+    double base = 0.177 + 0.000823 * Unit.FOOT.fromSi(height);
+    double verticalIntensity = 0.1 * windAt20Feet;
+    double levelIntensity = verticalIntensity / FastMath.pow(base, 0.4);
+    double levelScale = height / FastMath.pow(base, 1.2);
+    return new LowAltitudeGusts(
+        new DrydenSpectrum(DrydenSpectrum.Form.LONGITUDINAL, levelIntensity, levelScale),
+        new DrydenSpectrum(DrydenSpectrum.Form.TRANSVERSE, levelIntensity, levelScale),
+        new DrydenSpectrum(DrydenSpectrum.Form.TRANSVERSE, verticalIntensity, height));
+  }
+}
