@@ -1,0 +1,48 @@
+package io.github.ringstate.flight;
+
+import java.util.function.Consumer;
+
+/**
+ * Takes samples of a flight at equal steps of time, across all its legs.
+ *
+ * <p>The samples lie at whole multiples of the step, whatever steps the integrator takes.
+ */
+public final class History {
+
+  private final double step;
+  private final Consumer<Motion> sink;
+  private long next;
+
+  /**
+   * Creates a history that begins at time zero.
+   *
+   * @param step the time between samples, s; positive
+   * @param sink takes each sample; the motion is valid during the call only
+   */
+  public History(double step, Consumer<Motion> sink) {
+    if (!(step > 0)) {
+      throw new IllegalArgumentException("the step of a history must be positive, not " + step + " s");
+    }
+    this.step = step;
+    this.sink = sink;
+  }
+
+  /**
+   * When the next sample is due.
+   *
+   * @return the time, s since the flight began
+   */
+  public double due() {
+    return next * step;
+  }
+
+  /**
+   * Takes the sample that is due.
+   *
+   * @param motion the motion at {@link #due}
+   */
+  public void take(Motion motion) {
+    sink.accept(motion);
+    next++;
+  }
+}
