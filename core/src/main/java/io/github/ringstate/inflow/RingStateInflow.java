@@ -1,0 +1,221 @@
+package io.github.ringstate.inflow;
+
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Inflow with the runaway of the vortex ring state in it: an axial curve with a fold between an onset
+ * and an exit, faded out with edgewise speed, on momentum theory everywhere else.
+ *
+ * <p>Along curves fitted to measured mean inflow the total inflow never stops rising with the axial
+ * speed, so a rotor that follows them is always damped. In flight a rotor in the ring state is not: the
+ * rate of descent runs away at constant collective. The idea to define the model by the boundary of
+ * heave stability, where d(total)/d(axial) = 0, is that of Johnson, Model for Vortex Ring State
+ * Influence on Rotorcraft Flight Dynamics, NASA/TP-2005-213477, 2005. The formulation is an own one and
+ * its numbers are fitted to published statements on the boundary, on the growth of the rate of descent
+ * and on autorotation; they are not that report's.
+ *
+ * <pre>
+ *   w(x, z) = S(x, z) + f(x) (wa(z) - S(0, z))   for lower join &lt; z &lt; 0
+ *   w(x, z) = S(x, z)                            elsewhere
+ *   f(x)    = (1 - (x / fade)^4)^2               for x &lt; fade, 0 beyond
+ * </pre>
+ *
+ * with S the total inflow of {@link SmoothMomentum} and wa the axial curve through hover (w = 1, slope
+ * 1/2), the onset (slope 0), the exit (slope 0) and the lower join (value and slope of momentum theory).
+ * The slope of w in both directions is continuous everywhere. Accepts 0 to 200 edgewise and -200 to 200
+ * axial.
+ */
+public final class RingStateInflow implements InflowModel {
+
+  /** The axial speed at which damping is lost in vertical descent. */
+  public static final Parameter ONSET_AXIAL =
+      Parameter.of(
+          "ring onset axial speed",
+          Unit.ONE,
+          -1.0,
+          -0.2,
+          -0.5,
+          "fitted, not published: vertical descents are reported to become unsteady near half the"
+              + " hover induced velocity");
+
+  /** The total inflow at the onset. */
+  public static final Parameter ONSET_TOTAL =
+      Parameter.of(
+          "ring onset total inflow",
+          Unit.ONE,
+          0.7,
+          0.98,
+          0.90,
+          "fitted, not published: near the total inflow of measured curves at that axial speed");
+
+  /** The axial speed at which damping returns in vertical descent. */
+  public static final Parameter EXIT_AXIAL =
+      Parameter.of(
+          "ring exit axial speed",
+          Unit.ONE,
+          -1.8,
+          -0.9,
+          -1.45,
+          "fitted, not published: vertical descents are reported steady again near one and a half"
+              + " times the hover induced velocity");
+
+  /** The total inflow at the exit. */
+  public static final Parameter EXIT_TOTAL =
+      Parameter.of(
+          "ring exit total inflow",
+          Unit.ONE,
+          0.9,
+          1.8,
+          1.40,
+          "fitted, not published: sets how fast and how far the rate of descent runs away");
+
+  /** The edgewise speed from which the ring state has no part in the model. */
+  public static final Parameter FADE_EDGEWISE =
+      Parameter.of(
+          "ring fade edgewise speed",
+          Unit.ONE,
+          0.7,
+          1.3,
+          1.1,
+          "fitted, not published: puts the edge of the boundary near 0.8 hover induced velocities");
+
+  /** Every number in the model that may be set. */
+  public static final List<Parameter> PARAMETERS =
+      Stream.concat(
+              Stream.of(ONSET_AXIAL, ONSET_TOTAL, EXIT_AXIAL, EXIT_TOTAL, FADE_EDGEWISE),
+              SmoothMomentum.PARAMETERS.stream())
+          .toList();
+
+  /** The least depth of the fold, so that it has a middle and not only an edge. */
+  private static final double LEAST_FOLD = 0.05;
+
+  private final SmoothMomentum smooth;
+  private final AxialCurve axialCurve;
+  private final double onset;
+  private final double exit;
+  private final double join;
+  private final double fade;
+
+  /**
+   * Creates the model.
+   *
+   * @param parameters values for {@link #PARAMETERS}; others are ignored
+   * @throws IllegalArgumentException if the exit is not below the onset, or its total inflow not above
+   *     that of the onset, each by 0.05 or more
+   */
+  public RingStateInflow(ParameterSet parameters) {
+    smooth = new SmoothMomentum(parameters);
+    onset = parameters.get(ONSET_AXIAL);
+    exit = parameters.get(EXIT_AXIAL);
+    join = parameters.get(SmoothMomentum.LOWER_JOIN);
+    fade = parameters.get(FADE_EDGEWISE);
+    double onsetTotal = parameters.get(ONSET_TOTAL);
+    double exitTotal = parameters.get(EXIT_TOTAL);
+    requireApart(ONSET_AXIAL, onset, EXIT_AXIAL, exit);
+    requireApart(EXIT_TOTAL, exitTotal, ONSET_TOTAL, onsetTotal);
+    axialCurve = new AxialCurve(onset, onsetTotal, exit, exitTotal, join);
+  }
+
+  /**
+   * The model with its standard values.
+   *
+   * @return the model
+   */
+  public static RingStateInflow standard() {
+    return new RingStateInflow(ParameterSet.standard(PARAMETERS));
+  }
+
+  private static void requireApart(Parameter upper, double high, Parameter lower, double low) {
+    if (!(high - low >= LEAST_FOLD)) {
+      throw new IllegalArgumentException(
+          "the "
+              + upper.name()
+              + " "
+              + high
+              + " must exceed the "
+              + lower.name()
+              + " "
+              + low
+              + " by at least "
+              + LEAST_FOLD
+              + " hover induced velocities");
+    }
+  }
+
+  @Override
+  public String name() {
+    return "ring-state";
+  }
+
+  @Override
+  public Quantity edgewiseRange() {
+    return HoverUnits.EDGEWISE;
+  }
+
+  @Override
+  public Quantity axialRange() {
+    return HoverUnits.AXIAL;
+  }
+
+  @Override
+  public double induced(double edgewise, double axial) {
+    HoverUnits.EDGEWISE.check(edgewise);
+    HoverUnits.AXIAL.check(axial);
+    double v = smooth.inducedAt(edgewise, axial);
+    return inRing(edgewise, axial)
+        ? v + faded(edgewise) * (axialCurve.value(axial) - smooth.axialTotal(axial))
+        : v;
+  }
+
+  @Override
+  public double slope(double edgewise, double axial) {
+    HoverUnits.EDGEWISE.check(edgewise);
+    HoverUnits.AXIAL.check(axial);
+    double slope = smooth.slopeAt(edgewise, axial);
+    return inRing(edgewise, axial)
+        ? slope + faded(edgewise) * (axialCurve.slope(axial) - smooth.axialSlope(axial))
+        : slope;
+  }
+
+  /**
+   * {@inheritDoc} Zero in climb and hover, rising smoothly to one at the onset; one to the exit; back to
+   * zero at the lower join; all of it faded with edgewise speed like the inflow itself. The inflow of the
+   * ring state stands for measured inflow, which was deduced from thrust and power and so contains the
+   * losses of a non-uniform flow. Its slope is continuous in both directions.
+   */
+  @Override
+  public double lossShare(double edgewise, double axial) {
+    HoverUnits.EDGEWISE.check(edgewise);
+    HoverUnits.AXIAL.check(axial);
+    if (!inRing(edgewise, axial)) {
+      return 0;
+    }
+    double share = 1;
+    if (axial > onset) {
+      share = smoothStep(axial / onset);
+    } else if (axial < exit) {
+      share = smoothStep((axial - join) / (exit - join));
+    }
+    return faded(edgewise) * share;
+  }
+
+  private boolean inRing(double x, double z) {
+    return z < 0 && z > join && x < fade;
+  }
+
+  private double faded(double x) {
+    double q = x / fade;
+    double qq = q * q;
+    double rest = 1 - qq * qq;
+    return rest * rest;
+  }
+
+  private static double smoothStep(double t) {
+    return t * t * (3 - 2 * t);
+  }
+}
