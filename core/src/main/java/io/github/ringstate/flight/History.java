@@ -1,6 +1,6 @@
 package io.github.ringstate.flight;
 
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 
 /**
  * Takes samples of a flight at equal steps of time, across all its legs.
@@ -10,21 +10,31 @@ import java.util.function.Consumer;
 public final class History {
 
   private final double step;
-  private final Consumer<Motion> sink;
+  private final BiConsumer<String, Motion> sink;
   private long next;
+  private String phase = "";
 
   /**
    * Creates a history that begins at time zero.
    *
    * @param step the time between samples, s; positive
-   * @param sink takes each sample; the motion is valid during the call only
+   * @param sink takes each sample with the name of its phase; the motion is valid during the call only
    */
-  public History(double step, Consumer<Motion> sink) {
+  public History(double step, BiConsumer<String, Motion> sink) {
     if (!(step > 0)) {
       throw new IllegalArgumentException("the step of a history must be positive, not " + step + " s");
     }
     this.step = step;
     this.sink = sink;
+  }
+
+  /**
+   * Names the phase of the samples that follow.
+   *
+   * @param name the phase, for people
+   */
+  public void phase(String name) {
+    phase = name;
   }
 
   /**
@@ -42,7 +52,7 @@ public final class History {
    * @param motion the motion at {@link #due}
    */
   public void take(Motion motion) {
-    sink.accept(motion);
+    sink.accept(phase, motion);
     next++;
   }
 }

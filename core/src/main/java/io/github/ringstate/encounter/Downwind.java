@@ -1,0 +1,93 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.air.WindField;
+import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.flight.Trim;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+
+/**
+ * A run at constant ground speed, as for a photograph, into a tailwind: the wind, abeam at first, comes
+ * round behind; the pilot holds the ground speed, the airspeed goes, and the collective stays where it was.
+ */
+public final class Downwind implements Entry {
+
+  /** Wind from behind, once it has come round. */
+  public static final Parameter WIND =
+      Parameter.of("wind", Unit.KNOT, 0, 60, 18, "assumed: a fresh breeze");
+
+  /** Ground speed of the run. */
+  public static final Parameter GROUND_SPEED =
+      Parameter.of("ground speed", Unit.KNOT, 5, 60, 20, "assumed: a slow run for photographs");
+
+  /** Time in which the wind comes round. */
+  public static final Parameter TURN_TIME =
+      Parameter.of("turn time", Unit.SECOND, 2, 60, 10, "assumed");
+
+  /** Rate of descent planned for the run. */
+  public static final Parameter DESCENT =
+      Parameter.of("run descent", Unit.FOOT_PER_MINUTE, 0, 1000, 100, "assumed");
+
+  /** How far the nose may depart from that of the run to hold the ground speed. */
+  public static final Parameter ATTITUDE =
+      Parameter.of("attitude used", Unit.DEGREE, 1, 20, 8, "assumed");
+
+  /** All parameters of the entry. */
+  public static final List<Parameter> PARAMETERS =
+      List.of(WIND, GROUND_SPEED, TURN_TIME, DESCENT, ATTITUDE);
+
+  private final double wind;
+  private final double groundSpeed;
+  private final double turnTime;
+  private final double descent;
+  private final double attitude;
+
+  /**
+   * Creates the entry.
+   *
+   * @param numbers a value for each of {@link #PARAMETERS}
+   */
+  public Downwind(ParameterSet numbers) {
+    wind = numbers.si(WIND);
+    groundSpeed = numbers.si(GROUND_SPEED);
+    turnTime = numbers.si(TURN_TIME);
+    descent = numbers.si(DESCENT);
+    attitude = numbers.si(ATTITUDE);
+  }
+
+  /** Creates the entry with the standard value of each parameter. */
+  public Downwind() {
+    this(ParameterSet.standard(PARAMETERS));
+  }
+
+  @Override
+  public String name() {
+    return "downwind";
+  }
+
+  /** The component along the run only: from nothing to all of it, with continuous acceleration. */
+  @Override
+  public WindField wind() {
+    return (time, north, east, height, result) -> {
+      double t = Math.min(Math.max(time / turnTime, 0), 1);
+      result[0] = wind * t * t * t * (10 - t * (15 - 6 * t));
+      result[1] = 0;
+      result[2] = 0;
+    };
+  }
+
+  @Override
+  public Start start(EquationsOfMotion motion) {
+    Trim trim = Trim.find(motion, groundSpeed, -descent);
+    SpeedHold hold = new SpeedHold(trim.pitch(), attitude);
+    return new Start(
+        trim.state(motion, groundSpeed, -descent),
+        (seen, controls) -> {
+          hold.command(seen.groundSpeed() - groundSpeed, controls);
+          controls.bank(trim.bank(), SpeedHold.RATE);
+          controls.collective(trim.collective(), SpeedHold.RATE);
+        });
+  }
+}

@@ -1,0 +1,28 @@
+package io.github.ringstate.encounter;
+
+/** How an encounter ended. */
+public enum Ending {
+  /** The descent was arrested above the ground. */
+  ARRESTED("arrested"),
+  /** The craft reached the ground first. */
+  GROUND("ground"),
+  /** The descent went on until the time ran out. */
+  NOT_ARRESTED("not-arrested"),
+  /** The ring state was never entered. */
+  NO_ONSET("no-onset");
+
+  private final String label;
+
+  Ending(String label) {
+    this.label = label;
+  }
+
+  /**
+   * The ending in words.
+   *
+   * @return lower case, with hyphens
+   */
+  public String label() {
+    return label;
+  }
+}

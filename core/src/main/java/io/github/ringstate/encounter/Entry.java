@@ -1,0 +1,40 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.air.WindField;
+import io.github.ringstate.flight.ControlLaw;
+import io.github.ringstate.flight.EquationsOfMotion;
+
+/** How a flight comes to the ring state: where it starts, in which wind, and what is done until then. */
+public interface Entry {
+
+  /**
+   * The entry's name.
+   *
+   * @return one lower-case word
+   */
+  String name();
+
+  /**
+   * The wind of the entry. The craft heads north.
+   *
+   * @return the wind over the ground
+   */
+  WindField wind();
+
+  /**
+   * Where the flight starts and what is done with the controls until the pilot acts.
+   *
+   * @param motion the equations of motion, in {@link #wind()} and away from the ground
+   * @return the start, at height zero
+   * @throws IllegalStateException if the craft has no steady flight to start from
+   */
+  Start start(EquationsOfMotion motion);
+
+  /**
+   * The start of a flight.
+   *
+   * @param state the state, in the order of {@link io.github.ringstate.flight.State}, SI units
+   * @param law what is done with the controls until the pilot acts
+   */
+  record Start(double[] state, ControlLaw law) {}
+}

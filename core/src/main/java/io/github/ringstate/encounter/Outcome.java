@@ -1,0 +1,40 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.flight.Occurrence;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What came of an encounter. What an ending does not have is empty, never zero.
+ *
+ * @param ending how it ended
+ * @param altitudeLoss height at onset less the lowest height, m; empty unless the descent was arrested or the
+ *     ground reached
+ * @param lossAfterRecognition height at recognition less the lowest height, m; empty as above, and where the
+ *     flight ended before recognition
+ * @param peakDescent greatest rate of descent after onset, m/s, positive; empty without onset
+ * @param timeToArrest from onset to the arrest of the descent, s; empty unless arrested
+ * @param impactSpeed rate of descent at ground contact, m/s, positive; empty unless the ground was reached
+ * @param onsetTime from the start of the flight to onset, s; empty without onset
+ * @param occurrences all that happened, in order of time
+ */
+public record Outcome(
+    Ending ending,
+    OptionalDouble altitudeLoss,
+    OptionalDouble lossAfterRecognition,
+    OptionalDouble peakDescent,
+    OptionalDouble timeToArrest,
+    OptionalDouble impactSpeed,
+    OptionalDouble onsetTime,
+    List<Occurrence> occurrences) {
+
+  /** Copies the occurrences. */
+  public Outcome {
+    occurrences = List.copyOf(occurrences);
+  }
+
+  static Outcome noOnset(List<Occurrence> occurrences) {
+    OptionalDouble none = OptionalDouble.empty();
+    return new Outcome(Ending.NO_ONSET, none, none, none, none, none, none, occurrences);
+  }
+}

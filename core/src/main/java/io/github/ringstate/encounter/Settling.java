@@ -1,0 +1,76 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.air.WindField;
+import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.flight.Trim;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+
+/**
+ * From a hover over one point, headed into the wind: the collective is lowered a little and left there, and
+ * the craft sinks into its own wake.
+ */
+public final class Settling implements Entry {
+
+  /** Wind from ahead. */
+  public static final Parameter WIND =
+      Parameter.of("wind", Unit.KNOT, 0, 60, 0, "calm unless set");
+
+  /** How far the collective is lowered below that of the hover. */
+  public static final Parameter COLLECTIVE_LOWERED =
+      Parameter.of(
+          "collective lowered",
+          Unit.DEGREE,
+          0.1,
+          3,
+          0.7,
+          "assumed: a little more than the least collective of a steady slow descent");
+
+  /** All parameters of the entry. */
+  public static final List<Parameter> PARAMETERS = List.of(WIND, COLLECTIVE_LOWERED);
+
+  private static final double RATE = Unit.DEGREE_PER_SECOND.toSi(2);
+
+  private final double wind;
+  private final double lowered;
+
+  /**
+   * Creates the entry.
+   *
+   * @param numbers a value for each of {@link #PARAMETERS}
+   */
+  public Settling(ParameterSet numbers) {
+    wind = numbers.si(WIND);
+    lowered = numbers.si(COLLECTIVE_LOWERED);
+  }
+
+  /** Creates the entry with the standard value of each parameter. */
+  public Settling() {
+    this(ParameterSet.standard(PARAMETERS));
+  }
+
+  @Override
+  public String name() {
+    return "settling";
+  }
+
+  @Override
+  public WindField wind() {
+    return new Wind(-wind, 0);
+  }
+
+  @Override
+  public Start start(EquationsOfMotion motion) {
+    Trim trim = Trim.find(motion, wind, 0);
+    return new Start(
+        trim.state(motion, wind, 0),
+        (seen, controls) -> {
+          controls.pitch(trim.pitch(), RATE);
+          controls.bank(trim.bank(), RATE);
+          controls.collective(trim.collective() - lowered, RATE);
+        });
+  }
+}

@@ -1,0 +1,88 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.air.WindField;
+import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.flight.Trim;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+
+/**
+ * A steep approach into the wind that is slowed too much: the nose comes up, the airspeed goes, and the
+ * collective of the descent stays where it was.
+ */
+public final class Steep implements Entry {
+
+  /** Wind from ahead. */
+  public static final Parameter WIND =
+      Parameter.of("wind", Unit.KNOT, 0, 60, 0, "calm unless set");
+
+  /** Airspeed of the approach. */
+  public static final Parameter APPROACH_AIRSPEED =
+      Parameter.of("approach airspeed", Unit.KNOT, 10, 60, 25, "assumed");
+
+  /** Rate of descent of the approach. */
+  public static final Parameter DESCENT =
+      Parameter.of("approach descent", Unit.FOOT_PER_MINUTE, 100, 1500, 500, "assumed");
+
+  /** Airspeed to which the craft is slowed. */
+  public static final Parameter FINAL_AIRSPEED =
+      Parameter.of("final airspeed", Unit.KNOT, 0, 40, 4, "assumed");
+
+  /** How far the nose comes up at most. */
+  public static final Parameter NOSE_UP =
+      Parameter.of("nose up", Unit.DEGREE, 1, 20, 6, "assumed");
+
+  /** All parameters of the entry. */
+  public static final List<Parameter> PARAMETERS =
+      List.of(WIND, APPROACH_AIRSPEED, DESCENT, FINAL_AIRSPEED, NOSE_UP);
+
+  private final double wind;
+  private final double approachAirspeed;
+  private final double descent;
+  private final double finalAirspeed;
+  private final double noseUp;
+
+  /**
+   * Creates the entry.
+   *
+   * @param numbers a value for each of {@link #PARAMETERS}
+   */
+  public Steep(ParameterSet numbers) {
+    wind = numbers.si(WIND);
+    approachAirspeed = numbers.si(APPROACH_AIRSPEED);
+    descent = numbers.si(DESCENT);
+    finalAirspeed = numbers.si(FINAL_AIRSPEED);
+    noseUp = numbers.si(NOSE_UP);
+  }
+
+  /** Creates the entry with the standard value of each parameter. */
+  public Steep() {
+    this(ParameterSet.standard(PARAMETERS));
+  }
+
+  @Override
+  public String name() {
+    return "steep";
+  }
+
+  @Override
+  public WindField wind() {
+    return new Wind(-wind, 0);
+  }
+
+  @Override
+  public Start start(EquationsOfMotion motion) {
+    Trim trim = Trim.find(motion, approachAirspeed, -descent);
+    SpeedHold hold = new SpeedHold(trim.pitch(), noseUp);
+    return new Start(
+        trim.state(motion, approachAirspeed, -descent),
+        (seen, controls) -> {
+          hold.command(seen.forwardAirspeed() - finalAirspeed, controls);
+          controls.bank(trim.bank(), SpeedHold.RATE);
+          controls.collective(trim.collective(), SpeedHold.RATE);
+        });
+  }
+}

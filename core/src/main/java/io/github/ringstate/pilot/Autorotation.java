@@ -1,0 +1,104 @@
+package io.github.ringstate.pilot;
+
+import io.github.ringstate.flight.Cockpit;
+import io.github.ringstate.flight.Controls;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+
+/**
+ * Collective down and nose down into autorotation, then a flare and power back into level flight. It
+ * costs much height and gets out of any ring state.
+ */
+public final class Autorotation implements Recovery {
+
+  /** How far the nose goes down. */
+  public static final Parameter NOSE_DOWN =
+      Parameter.of("nose down", Unit.DEGREE, 5, 30, 12, "assumed");
+
+  /** How far the nose goes up in the flare. */
+  public static final Parameter FLARE =
+      Parameter.of("flare", Unit.DEGREE, 0, 30, 12, "assumed");
+
+  /** How fast the nose moves. */
+  public static final Parameter RATE =
+      Parameter.of("attitude rate", Unit.DEGREE_PER_SECOND, 2, 30, 12, "assumed");
+
+  /** Collective of the descent above the craft's least collective. */
+  public static final Parameter COLLECTIVE_KEPT =
+      Parameter.of("collective kept", Unit.DEGREE, 0, 8, 2, "assumed: keeps the rotor's speed");
+
+  /** How fast the collective moves. */
+  public static final Parameter COLLECTIVE_RATE =
+      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 8, "assumed");
+
+  /** Airspeed at which the flare begins. */
+  public static final Parameter FLARE_AIRSPEED =
+      Parameter.of(
+          "flare airspeed", Unit.KNOT, 20, 80, 45, "assumed: below the usual speed of a glide");
+
+  /** Power of the climb, over continuous power. */
+  public static final Parameter CLIMB_POWER =
+      Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
+
+  /** All parameters of the technique. */
+  public static final List<Parameter> PARAMETERS =
+      List.of(
+          NOSE_DOWN, FLARE, RATE, COLLECTIVE_KEPT, COLLECTIVE_RATE, FLARE_AIRSPEED, CLIMB_POWER);
+
+  private final double noseDown;
+  private final double flare;
+  private final double rate;
+  private final double collectiveKept;
+  private final double collectiveRate;
+  private final double flareAirspeed;
+  private final double climbPower;
+
+  /**
+   * Creates the technique.
+   *
+   * @param numbers a value for each of {@link #PARAMETERS}
+   */
+  public Autorotation(ParameterSet numbers) {
+    noseDown = numbers.si(NOSE_DOWN);
+    flare = numbers.si(FLARE);
+    rate = numbers.si(RATE);
+    collectiveKept = numbers.si(COLLECTIVE_KEPT);
+    collectiveRate = numbers.si(COLLECTIVE_RATE);
+    flareAirspeed = numbers.si(FLARE_AIRSPEED);
+    climbPower = numbers.si(CLIMB_POWER);
+  }
+
+  /** Creates the technique with the standard value of each parameter. */
+  public Autorotation() {
+    this(ParameterSet.standard(PARAMETERS));
+  }
+
+  @Override
+  public String name() {
+    return "autorotation";
+  }
+
+  @Override
+  public List<String> phases() {
+    return List.of("glide", "flare and power");
+  }
+
+  @Override
+  public void command(Cockpit seen, Controls controls) {
+    boolean gliding = seen.phase() == 0;
+    controls.bank(seen.hoverBank(), rate);
+    controls.pitch(seen.hoverPitch() + (gliding ? -noseDown : flare), rate);
+    controls.collective(
+        gliding
+            ? seen.leastCollective() + collectiveKept
+            : PowerSetting.collective(seen, climbPower),
+        collectiveRate);
+  }
+
+  @Override
+  public double phaseEnd(Cockpit seen) {
+    return seen.forwardAirspeed() - flareAirspeed;
+  }
+}

@@ -1,0 +1,73 @@
+package io.github.ringstate.pilot;
+
+import io.github.ringstate.flight.Cockpit;
+import io.github.ringstate.flight.Controls;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+
+/**
+ * Power alone, the attitude left as it is: the wrong instinct. It may stop a sink that has only begun, with
+ * much power to spare; in a developed ring state it does not.
+ */
+public final class CollectiveOnly implements Recovery {
+
+  /** Power that is pulled, over the greatest power of the engine in that air. */
+  public static final Parameter POWER =
+      Parameter.of("power pulled", Unit.PERCENT, 50, 120, 100, "assumed: all there is");
+
+  /** How fast the collective moves. */
+  public static final Parameter COLLECTIVE_RATE =
+      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
+
+  /** How fast the attitude of the hover is restored. */
+  public static final Parameter RATE =
+      Parameter.of("attitude rate", Unit.DEGREE_PER_SECOND, 2, 30, 12, "assumed");
+
+  /** All parameters of the technique. */
+  public static final List<Parameter> PARAMETERS = List.of(POWER, COLLECTIVE_RATE, RATE);
+
+  private final double power;
+  private final double collectiveRate;
+  private final double rate;
+
+  /**
+   * Creates the technique.
+   *
+   * @param numbers a value for each of {@link #PARAMETERS}
+   */
+  public CollectiveOnly(ParameterSet numbers) {
+    power = numbers.si(POWER);
+    collectiveRate = numbers.si(COLLECTIVE_RATE);
+    rate = numbers.si(RATE);
+  }
+
+  /** Creates the technique with the standard value of each parameter. */
+  public CollectiveOnly() {
+    this(ParameterSet.standard(PARAMETERS));
+  }
+
+  @Override
+  public String name() {
+    return "collective";
+  }
+
+  @Override
+  public List<String> phases() {
+    return List.of("power");
+  }
+
+  @Override
+  public void command(Cockpit seen, Controls controls) {
+    controls.pitch(seen.hoverPitch(), rate);
+    controls.bank(seen.hoverBank(), rate);
+    controls.collective(
+        PowerSetting.collective(seen, power * seen.shortTimePower()), collectiveRate);
+  }
+
+  @Override
+  public double phaseEnd(Cockpit seen) {
+    return -1;
+  }
+}

@@ -1,0 +1,126 @@
+package io.github.ringstate.pilot;
+
+import io.github.ringstate.flight.Cockpit;
+import io.github.ringstate.flight.Controls;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+
+/**
+ * Nose down and collective reduced until the craft flies out of its own wake, then power back as
+ * airspeed comes and the nose up to climb away. The recovery of older teaching.
+ */
+public final class Forward implements Recovery {
+
+  /** How far the nose goes down. */
+  public static final Parameter NOSE_DOWN =
+      Parameter.of(
+          "nose down",
+          Unit.DEGREE,
+          5,
+          30,
+          15,
+          "assumed: the attitude for a climb speed and a little more; common practice, no source");
+
+  /** How fast the nose goes down and up. */
+  public static final Parameter RATE =
+      Parameter.of("attitude rate", Unit.DEGREE_PER_SECOND, 2, 30, 12, "assumed");
+
+  /** How far the collective goes below that of the hover. */
+  public static final Parameter COLLECTIVE_REDUCTION =
+      Parameter.of("collective reduction", Unit.DEGREE, 0, 8, 1.5, "assumed");
+
+  /** How fast the collective moves. */
+  public static final Parameter COLLECTIVE_RATE =
+      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
+
+  /** Airspeed at which power begins to come back. */
+  public static final Parameter POWER_AIRSPEED =
+      Parameter.of(
+          "power airspeed",
+          Unit.KNOT,
+          0,
+          40,
+          12,
+          "assumed: where effective translational lift begins to be felt");
+
+  /** Airspeed at which the nose comes up. */
+  public static final Parameter EXIT_AIRSPEED =
+      Parameter.of(
+          "exit airspeed",
+          Unit.KNOT,
+          10,
+          60,
+          24,
+          "upper end of effective translational lift in the handbooks, 16 to 24 kt");
+
+  /** Power of the climb, over continuous power. */
+  public static final Parameter CLIMB_POWER =
+      Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
+
+  /** All parameters of the technique. */
+  public static final List<Parameter> PARAMETERS =
+      List.of(
+          NOSE_DOWN,
+          RATE,
+          COLLECTIVE_REDUCTION,
+          COLLECTIVE_RATE,
+          POWER_AIRSPEED,
+          EXIT_AIRSPEED,
+          CLIMB_POWER);
+
+  private final double noseDown;
+  private final double rate;
+  private final double reduction;
+  private final double collectiveRate;
+  private final double powerAirspeed;
+  private final double exitAirspeed;
+  private final double climbPower;
+
+  /**
+   * Creates the technique.
+   *
+   * @param numbers a value for each of {@link #PARAMETERS}
+   */
+  public Forward(ParameterSet numbers) {
+    noseDown = numbers.si(NOSE_DOWN);
+    rate = numbers.si(RATE);
+    reduction = numbers.si(COLLECTIVE_REDUCTION);
+    collectiveRate = numbers.si(COLLECTIVE_RATE);
+    powerAirspeed = numbers.si(POWER_AIRSPEED);
+    exitAirspeed = numbers.si(EXIT_AIRSPEED);
+    climbPower = numbers.si(CLIMB_POWER);
+  }
+
+  /** Creates the technique with the standard value of each parameter. */
+  public Forward() {
+    this(ParameterSet.standard(PARAMETERS));
+  }
+
+  @Override
+  public String name() {
+    return "forward";
+  }
+
+  @Override
+  public List<String> phases() {
+    return List.of("nose down", "power back", "climb away");
+  }
+
+  @Override
+  public void command(Cockpit seen, Controls controls) {
+    controls.bank(seen.hoverBank(), rate);
+    controls.pitch(seen.phase() < 2 ? seen.hoverPitch() - noseDown : seen.hoverPitch(), rate);
+    controls.collective(
+        seen.phase() == 0
+            ? seen.hoverCollective() - reduction
+            : PowerSetting.collective(seen, climbPower),
+        collectiveRate);
+  }
+
+  @Override
+  public double phaseEnd(Cockpit seen) {
+    return seen.forwardAirspeed() - (seen.phase() == 0 ? powerAirspeed : exitAirspeed);
+  }
+}

@@ -1,0 +1,93 @@
+package io.github.ringstate.pilot;
+
+import io.github.ringstate.flight.Cockpit;
+import io.github.ringstate.flight.Controls;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+
+/**
+ * Climb power, and bank to the side that the tail rotor pushes to, until the disc meets the clean air
+ * beside its wake; then level. The pedal holds the heading against the torque.
+ */
+public final class Lateral implements Recovery {
+
+  /** How far the craft banks. */
+  public static final Parameter BANK =
+      Parameter.of(
+          "bank", Unit.DEGREE, 5, 40, 15, "10 to 20 degrees; common practice, no source");
+
+  /** How fast it banks. */
+  public static final Parameter RATE =
+      Parameter.of("bank speed", Unit.DEGREE_PER_SECOND, 2, 50, 20, "assumed");
+
+  /** How fast the collective moves. */
+  public static final Parameter COLLECTIVE_RATE =
+      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
+
+  /** Power of the climb, over continuous power. */
+  public static final Parameter CLIMB_POWER =
+      Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
+
+  /** Sideways airspeed at which the craft is levelled. */
+  public static final Parameter EXIT_AIRSPEED =
+      Parameter.of(
+          "exit airspeed",
+          Unit.KNOT,
+          5,
+          40,
+          16,
+          "lower end of effective translational lift in the handbooks, 16 to 24 kt");
+
+  /** All parameters of the technique. */
+  public static final List<Parameter> PARAMETERS =
+      List.of(BANK, RATE, COLLECTIVE_RATE, CLIMB_POWER, EXIT_AIRSPEED);
+
+  private final double bank;
+  private final double rate;
+  private final double collectiveRate;
+  private final double climbPower;
+  private final double exitAirspeed;
+
+  /**
+   * Creates the technique.
+   *
+   * @param numbers a value for each of {@link #PARAMETERS}
+   */
+  public Lateral(ParameterSet numbers) {
+    bank = numbers.si(BANK);
+    rate = numbers.si(RATE);
+    collectiveRate = numbers.si(COLLECTIVE_RATE);
+    climbPower = numbers.si(CLIMB_POWER);
+    exitAirspeed = numbers.si(EXIT_AIRSPEED);
+  }
+
+  /** Creates the technique with the standard value of each parameter. */
+  public Lateral() {
+    this(ParameterSet.standard(PARAMETERS));
+  }
+
+  @Override
+  public String name() {
+    return "lateral";
+  }
+
+  @Override
+  public List<String> phases() {
+    return List.of("bank out", "level");
+  }
+
+  @Override
+  public void command(Cockpit seen, Controls controls) {
+    controls.pitch(seen.hoverPitch(), rate);
+    controls.bank(seen.phase() == 0 ? seen.tailPush() * bank : seen.hoverBank(), rate);
+    controls.collective(PowerSetting.collective(seen, climbPower), collectiveRate);
+    controls.yaw(0);
+  }
+
+  @Override
+  public double phaseEnd(Cockpit seen) {
+    return seen.tailPush() * seen.sidewaysAirspeed() - exitAirspeed;
+  }
+}

@@ -1,0 +1,37 @@
+package io.github.ringstate.pilot;
+
+import io.github.ringstate.flight.Cockpit;
+import io.github.ringstate.flight.Controls;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+
+/** Nothing: the attitude of the hover, the collective left where it is. */
+public final class NoRecovery implements Recovery {
+
+  private static final double RATE = Unit.DEGREE_PER_SECOND.toSi(10);
+
+  /** Creates it. */
+  public NoRecovery() {}
+
+  @Override
+  public String name() {
+    return "none";
+  }
+
+  @Override
+  public List<String> phases() {
+    return List.of("nothing");
+  }
+
+  @Override
+  public void command(Cockpit seen, Controls controls) {
+    controls.pitch(seen.hoverPitch(), RATE);
+    controls.bank(seen.hoverBank(), RATE);
+    controls.collective(seen.collective(), RATE);
+  }
+
+  @Override
+  public double phaseEnd(Cockpit seen) {
+    return -1;
+  }
+}
