@@ -80,22 +80,24 @@ public final class MomentumTheory implements InflowModel {
 
   @Override
   public double induced(double edgewise, double axial) {
+    check(edgewise, axial);
+    return axial >= 0
+        ? MomentumRoots.climb(edgewise, axial)
+        : MomentumRoots.smallest(edgewise, axial);
+  }
+
+  private static void check(double edgewise, double axial) {
     HoverUnits.EDGEWISE.check(edgewise);
     HoverUnits.AXIAL.check(axial);
-    if (axial >= 0) {
-      return MomentumRoots.climb(edgewise, axial);
-    }
-    if (axial > -2) {
+    if (axial < 0 && axial > -2) {
       EDGEWISE_IN_GAP.check(edgewise);
     }
-    return MomentumRoots.smallest(edgewise, axial);
   }
 
   /** {@inheritDoc} Infinite at x = 0, z = -2. */
   @Override
   public double slope(double edgewise, double axial) {
-    double v = induced(edgewise, axial);
-    return slopeAt(axial, v);
+    return slopeAt(axial, induced(edgewise, axial));
   }
 
   /** d(total)/d(axial) along a root: 1 / (1 + w / (x^2 + w^2)^1.5), and v = 1 / sqrt(x^2 + w^2). */
@@ -106,8 +108,7 @@ public final class MomentumTheory implements InflowModel {
   /** {@inheritDoc} None: momentum theory is the ideal. */
   @Override
   public double lossShare(double edgewise, double axial) {
-    HoverUnits.EDGEWISE.check(edgewise);
-    HoverUnits.AXIAL.check(axial);
+    check(edgewise, axial);
     return 0;
   }
 }

@@ -38,7 +38,7 @@ public final class RingStateInflow implements InflowModel {
           "ring onset axial speed",
           Unit.ONE,
           -1.0,
-          -0.2,
+          -0.3,
           -0.5,
           "fitted, not published: vertical descents are reported to become unsteady near half the"
               + " hover induced velocity");
@@ -48,8 +48,8 @@ public final class RingStateInflow implements InflowModel {
       Parameter.of(
           "ring onset total inflow",
           Unit.ONE,
-          0.7,
-          0.98,
+          0.75,
+          0.97,
           0.90,
           "fitted, not published: near the total inflow of measured curves at that axial speed");
 
@@ -58,8 +58,8 @@ public final class RingStateInflow implements InflowModel {
       Parameter.of(
           "ring exit axial speed",
           Unit.ONE,
-          -1.8,
-          -0.9,
+          -1.7,
+          -1.0,
           -1.45,
           "fitted, not published: vertical descents are reported steady again near one and a half"
               + " times the hover induced velocity");
@@ -69,8 +69,8 @@ public final class RingStateInflow implements InflowModel {
       Parameter.of(
           "ring exit total inflow",
           Unit.ONE,
-          0.9,
-          1.8,
+          0.95,
+          1.7,
           1.40,
           "fitted, not published: sets how fast and how far the rate of descent runs away");
 
@@ -79,8 +79,8 @@ public final class RingStateInflow implements InflowModel {
       Parameter.of(
           "ring fade edgewise speed",
           Unit.ONE,
-          0.7,
-          1.3,
+          0.8,
+          1.2,
           1.1,
           "fitted, not published: puts the edge of the boundary near 0.8 hover induced velocities");
 
@@ -94,6 +94,10 @@ public final class RingStateInflow implements InflowModel {
   /** The least depth of the fold, so that it has a middle and not only an edge. */
   private static final double LEAST_FOLD = 0.05;
 
+  private static final int SCAN_EDGEWISE = 40;
+  private static final int SCAN_AXIAL = 150;
+  private static final double SCAN_ROUNDING = 1e-12;
+
   private final SmoothMomentum smooth;
   private final AxialCurve axialCurve;
   private final double onset;
@@ -106,7 +110,8 @@ public final class RingStateInflow implements InflowModel {
    *
    * @param parameters values for {@link #PARAMETERS}; others are ignored
    * @throws IllegalArgumentException if the exit is not below the onset, or its total inflow not above
-   *     that of the onset, each by 0.05 or more
+   *     that of the onset, each by 0.05 or more; or if the unstable region would fall into two at some
+   *     edgewise speed, as it does for a few combinations of extreme values
    */
   public RingStateInflow(ParameterSet parameters) {
     smooth = new SmoothMomentum(parameters);
@@ -119,6 +124,7 @@ public final class RingStateInflow implements InflowModel {
     requireApart(ONSET_AXIAL, onset, EXIT_AXIAL, exit);
     requireApart(EXIT_TOTAL, exitTotal, ONSET_TOTAL, onsetTotal);
     axialCurve = new AxialCurve(onset, onsetTotal, exit, exitTotal, join);
+    requireOneBand();
   }
 
   /**
@@ -144,6 +150,36 @@ public final class RingStateInflow implements InflowModel {
               + " by at least "
               + LEAST_FOLD
               + " hover induced velocities");
+    }
+  }
+
+  /**
+   * The axial curve has one fold whatever the parameters, but off the axis it is added to a slope that
+   * differs from the one it was made for. A coarse scan finds the combinations for which that matters.
+   */
+  private void requireOneBand() {
+    int most = 1;
+    for (int i = 0; i <= SCAN_EDGEWISE; i++) {
+      double x = fade * i / SCAN_EDGEWISE;
+      int bands = 0;
+      boolean inside = false;
+      for (int j = 1; j < SCAN_AXIAL; j++) {
+        boolean unstable = slope(x, join * j / SCAN_AXIAL) < -SCAN_ROUNDING;
+        if (unstable && !inside) {
+          bands++;
+        }
+        inside = unstable;
+      }
+      if (bands > most) {
+        throw new IllegalArgumentException(
+            "these ring-state parameters give an unstable region in more than one piece: "
+                + bands
+                + " at edgewise speed "
+                + x
+                + " hover induced velocities, where there may be at most "
+                + most);
+      }
+      most = bands;
     }
   }
 

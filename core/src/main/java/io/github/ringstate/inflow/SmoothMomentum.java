@@ -25,7 +25,7 @@ public final class SmoothMomentum implements InflowModel {
       Parameter.of(
           "momentum upper join axial speed",
           Unit.ONE,
-          -1.2,
+          -1.0,
           -0.6,
           -0.8,
           "fitted, not published: the climb root is followed until well inside the ring state");
@@ -35,8 +35,8 @@ public final class SmoothMomentum implements InflowModel {
       Parameter.of(
           "momentum lower join axial speed",
           Unit.ONE,
-          -2.6,
-          -2.1,
+          -2.5,
+          -2.2,
           -2.3,
           "fitted, not published: at -2 itself the slope of momentum theory is infinite");
 
@@ -55,8 +55,8 @@ public final class SmoothMomentum implements InflowModel {
       Parameter.of(
           "momentum blend end edgewise speed",
           Unit.ONE,
-          0.85,
-          1.2,
+          0.9,
+          1.1,
           1.0,
           "fitted, not published: momentum theory is gentle enough from here on");
 
