@@ -36,15 +36,15 @@ public final class Helicopter {
 
   /** Power that may be used without limit of time. */
   public static final Parameter CONTINUOUS_POWER =
-      Parameter.of("continuous power", Unit.KILOWATT, 20, 10_000, 92, INVENTED);
+      Parameter.of("continuous power", Unit.KILOWATT, 20, 10_000, 82, INVENTED);
 
   /** Power that may be used for minutes. */
   public static final Parameter SHORT_TIME_POWER =
-      Parameter.of("short time power", Unit.KILOWATT, 20, 10_000, 98, INVENTED);
+      Parameter.of("short time power", Unit.KILOWATT, 20, 10_000, 87, INVENTED);
 
   /** What the engine could give at sea level on a standard day, were it not limited. */
   public static final Parameter SEA_LEVEL_POWER =
-      Parameter.of("sea level power", Unit.KILOWATT, 20, 20_000, 119, INVENTED);
+      Parameter.of("sea level power", Unit.KILOWATT, 20, 20_000, 115, INVENTED);
 
   /** Tail rotor, gearbox and accessory power over main rotor power. */
   public static final Parameter POWER_LOSS =

@@ -27,6 +27,7 @@ import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -100,6 +101,16 @@ public record Encounter(
         OptionalDouble.empty(),
         inflow,
         new HeaveDamping(inflow));
+  }
+
+  /**
+   * The same encounter with another craft.
+   *
+   * @param other the helicopter
+   * @return the changed encounter
+   */
+  public Encounter withCraft(Helicopter other) {
+    return new Encounter(other, air, entry, recovery, delay, height, inflow, boundary);
   }
 
   /**
@@ -216,22 +227,23 @@ public record Encounter(
 
     Outcome fly() {
       Leg approach = approach(start.state(), null);
+      boolean met = approach.stop().isPresent();
+      double lift = height.orElse(0) - (met ? approach.state()[State.UP] : start.state()[State.UP]);
       if (history != null) {
         // Flown again, so that the heights of the samples count from the ground or from onset.
-        boolean onset = approach.stop().isPresent();
-        double shift =
-            height.orElse(0) - (onset ? approach.state()[State.UP] : start.state()[State.UP]);
         double[] lifted = start.state().clone();
-        lifted[State.UP] += shift;
+        lifted[State.UP] += lift;
         approach(lifted, history);
       }
-      occurrences.addAll(approach.occurrences());
-      if (approach.stop().isEmpty()) {
+      for (Occurrence seen : approach.occurrences()) {
+        occurrences.add(seen.lifted(lift));
+      }
+      if (!met) {
         return Outcome.noOnset(occurrences);
       }
       double onset = approach.time();
       double[] state = approach.state();
-      state[State.UP] = height.orElse(0);
+      state[State.UP] += lift;
       fastest = -state[State.SPEED_UP];
       low.begin(Double.NaN, -1, onset);
       Leg waiting = waiting(onset, state);
@@ -259,7 +271,7 @@ public record Encounter(
 
     private Leg waiting(double onset, double[] state) {
       if (!(delay > 0)) {
-        return new Leg(onset, state, java.util.Optional.empty(), List.of());
+        return new Leg(onset, state, Optional.empty(), List.of());
       }
       name(history, "unrecognised");
       return noted(flyer.fly(low, start.law(), onset, state, onset + delay, events(onset), history));

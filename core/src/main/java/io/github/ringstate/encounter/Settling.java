@@ -19,15 +19,19 @@ public final class Settling implements Entry {
   public static final Parameter WIND =
       Parameter.of("wind", Unit.KNOT, 0, 60, 0, "calm unless set");
 
-  /** How far the collective is lowered below that of the hover. */
+  /**
+   * How far the collective is lowered below that of the hover, over the inflow angle of the hover, vh /
+   * Vtip.
+   */
   public static final Parameter COLLECTIVE_LOWERED =
       Parameter.of(
           "collective lowered",
-          Unit.DEGREE,
-          0.1,
-          3,
-          0.7,
-          "assumed: a little more than the least collective of a steady slow descent");
+          Unit.PERCENT,
+          10,
+          150,
+          45,
+          "assumed: three times what the slowest steady descent of the ring-state model needs, about"
+              + " 1 degree in a light craft");
 
   /** All parameters of the entry. */
   public static final List<Parameter> PARAMETERS = List.of(WIND, COLLECTIVE_LOWERED);
@@ -65,12 +69,14 @@ public final class Settling implements Entry {
   @Override
   public Start start(EquationsOfMotion motion) {
     Trim trim = Trim.find(motion, wind, 0);
+    double tipSpeed = motion.craft().rotor().nominalSpeed() * motion.craft().rotor().radius();
+    double held = trim.collective() - lowered * motion.hoverInduced() / tipSpeed;
     return new Start(
         trim.state(motion, wind, 0),
         (seen, controls) -> {
           controls.pitch(trim.pitch(), RATE);
           controls.bank(trim.bank(), RATE);
-          controls.collective(trim.collective() - lowered, RATE);
+          controls.collective(held, RATE);
         });
   }
 }

@@ -29,7 +29,7 @@ public final class Forward implements Recovery {
 
   /** How far the collective goes below that of the hover. */
   public static final Parameter COLLECTIVE_REDUCTION =
-      Parameter.of("collective reduction", Unit.DEGREE, 0, 8, 1.5, "assumed");
+      Parameter.of("collective reduction", Unit.DEGREE, 0, 8, 0.9, "assumed");
 
   /** How fast the collective moves. */
   public static final Parameter COLLECTIVE_RATE =
@@ -42,8 +42,8 @@ public final class Forward implements Recovery {
           Unit.KNOT,
           0,
           40,
-          12,
-          "assumed: where effective translational lift begins to be felt");
+          8,
+          "assumed: as soon as the craft plainly moves ahead");
 
   /** Airspeed at which the nose comes up. */
   public static final Parameter EXIT_AIRSPEED =

@@ -1,0 +1,56 @@
+package io.github.ringstate.study;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.pilot.Recovery;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Altitude loss against delay, for several recoveries, masses and airs.
+ *
+ * @param cells one cell for each craft, air, recovery and delay, in that order of nesting
+ */
+public record LossTable(List<LossCell> cells) {
+
+  /** Copies the cells. */
+  public LossTable {
+    cells = List.copyOf(cells);
+  }
+
+  /**
+   * Flies a table.
+   *
+   * @param base what all cells share
+   * @param craft the craft, usually one at several masses
+   * @param airs the airs
+   * @param recoveries the recoveries
+   * @param delays the delays from onset to the pilot's action, s
+   * @return the table; a list that is empty gives an empty table
+   * @throws IllegalStateException if a craft cannot start the entry in one of the airs
+   */
+  public static LossTable fly(
+      Encounter base,
+      List<Helicopter> craft,
+      List<Air> airs,
+      List<Recovery> recoveries,
+      List<Double> delays) {
+    List<Encounter> encounters = new ArrayList<>();
+    for (Helicopter one : craft) {
+      for (Air air : airs) {
+        for (Recovery recovery : recoveries) {
+          for (double delay : delays) {
+            encounters.add(
+                base.withCraft(one).withAir(air).withRecovery(recovery).withDelay(delay));
+          }
+        }
+      }
+    }
+    // Each cell is flown alone, so the result is the same for any number of threads.
+    return new LossTable(
+        encounters.parallelStream()
+            .map(encounter -> new LossCell(encounter, encounter.fly()))
+            .toList());
+  }
+}
