@@ -1,7 +1,8 @@
 package io.github.ringstate.quantity;
 
 /**
- * A number that a user may set: its quantity, the value it has unless set, and where that comes from.
+ * A number that a user may set: its quantity, the value it has unless set, and where that comes
+ * from.
  *
  * @param quantity name, unit and range
  * @param standard the value unless set, in the quantity's unit

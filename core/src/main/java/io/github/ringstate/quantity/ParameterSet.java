@@ -119,7 +119,10 @@ public final class ParameterSet {
   public String toString() {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < values.length; i++) {
-      text.append(i == 0 ? "" : ", ").append(parameters.get(i).key()).append(" = ").append(values[i]);
+      text.append(i == 0 ? "" : ", ")
+          .append(parameters.get(i).key())
+          .append(" = ")
+          .append(values[i]);
     }
     return text.toString();
   }

@@ -1,0 +1,200 @@
+package io.github.ringstate;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.AccessTarget;
+import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.jspecify.annotations.NullMarked;
+
+/** The rules of the house, for the packages under a root. */
+final class HouseRules {
+
+  /**
+   * Each room and the rooms that it stands on. It may use those, what they stand on in turn, and
+   * nothing else.
+   */
+  private static final Map<String, List<String>> STANDS_ON = new LinkedHashMap<>();
+
+  static {
+    STANDS_ON.put("quantity", List.of());
+    STANDS_ON.put("inflow", List.of("quantity"));
+    STANDS_ON.put("air", List.of("quantity"));
+    STANDS_ON.put("rotor", List.of("inflow"));
+    STANDS_ON.put("craft", List.of("rotor", "air"));
+    STANDS_ON.put("flight", List.of("craft"));
+    STANDS_ON.put("pilot", List.of("flight"));
+    STANDS_ON.put("encounter", List.of("pilot"));
+    STANDS_ON.put("study", List.of("encounter"));
+    STANDS_ON.put("recording", List.of("encounter"));
+  }
+
+  /** What an implementation of the Java platform may round as it likes, within a bound. */
+  private static final Set<String> INEXACT =
+      Set.of(
+          "sin", "cos", "tan", "asin", "acos", "atan", "atan2", "sinh", "cosh", "tanh", "exp",
+          "expm1", "log", "log1p", "log10", "pow", "cbrt", "hypot");
+
+  private static final Set<String> GENERATORS =
+      Set.of("java.util.Random", "java.util.SplittableRandom");
+
+  private final String root;
+
+  HouseRules(String root) {
+    this.root = root;
+  }
+
+  static Collection<String> rooms() {
+    return STANDS_ON.keySet();
+  }
+
+  static Set<String> mayUse(String room) {
+    Set<String> below = new TreeSet<>();
+    for (String floor : STANDS_ON.getOrDefault(room, List.of())) {
+      below.add(floor);
+      below.addAll(mayUse(floor));
+    }
+    return below;
+  }
+
+  ArchRule arrowsRunDownward() {
+    LayeredArchitecture house =
+        layeredArchitecture().consideringOnlyDependenciesInLayers().withOptionalLayers(true);
+    for (String room : rooms()) {
+      house = house.layer(room).definedBy(packages(room));
+    }
+    for (String room : rooms()) {
+      Set<String> below = mayUse(room);
+      house =
+          below.isEmpty()
+              ? house.whereLayer(room).mayNotAccessAnyLayer()
+              : house.whereLayer(room).mayOnlyAccessLayers(below.toArray(String[]::new));
+    }
+    return house;
+  }
+
+  ArchRule everyClassLivesInARoom() {
+    String[] packages = rooms().stream().map(this::packages).toArray(String[]::new);
+    return classes().that().resideInAPackage(root + "..").should().resideInAnyPackage(packages);
+  }
+
+  ArchRule packagesHaveNoCycles() {
+    return slices().matching(root + ".(**)").should().beFreeOfCycles().allowEmptyShould(true);
+  }
+
+  ArchRule noInputOrOutput() {
+    return noClasses()
+        .that()
+        .resideInAPackage(root + "..")
+        .should()
+        .dependOnClassesThat(
+            describe(
+                "read or write",
+                used ->
+                    (used.getPackageName().equals("java.io")
+                            && !used.getFullName().equals("java.io.Serializable"))
+                        || used.getPackageName().startsWith("java.nio")
+                        || used.getPackageName().startsWith("java.net")))
+        .orShould(ACCESS_STANDARD_STREAMS);
+  }
+
+  ArchRule transcendentalFunctionsAreThoseOfFastMath() {
+    return noClassShouldAccess(
+        "a transcendental function of the Java platform (use Hipparchus FastMath)",
+        target ->
+            INEXACT.contains(target.getName())
+                && (target.getOwner().isEquivalentTo(Math.class)
+                    || target.getOwner().isEquivalentTo(StrictMath.class)));
+  }
+
+  ArchRule sameInputSameOutput() {
+    return noClassShouldAccess(
+        "a clock or an unseeded generator of random numbers",
+        target -> {
+          String owner = target.getOwner().getFullName();
+          String name = target.getName();
+          return name.equals("currentTimeMillis")
+              || name.equals("nanoTime")
+              || (owner.equals("java.lang.Math") && name.equals("random"))
+              || (owner.startsWith("java.time.") && name.equals("now"))
+              || owner.equals("java.util.concurrent.ThreadLocalRandom")
+              || owner.equals("java.security.SecureRandom")
+              || (GENERATORS.contains(owner)
+                  && target instanceof CodeUnitAccessTarget code
+                  && name.equals("<init>")
+                  && code.getRawParameterTypes().isEmpty());
+        });
+  }
+
+  ArchRule namesSayWhatAClassIsFor() {
+    String word = ".*(Utils?|Utility|Utilities|Helpers?|Impl)";
+    return noClasses()
+        .that()
+        .resideInAPackage(root + "..")
+        .should()
+        .haveNameMatching(word + "([A-Z0-9$].*)?")
+        .orShould()
+        .resideInAnyPackage("..util..", "..utils..", "..helper..", "..helpers..", "..impl..");
+  }
+
+  ArchRule noStaticFieldChanges() {
+    return fields()
+        .that()
+        .areDeclaredInClassesThat()
+        .resideInAPackage(root + "..")
+        .and()
+        .areStatic()
+        .should()
+        .beFinal()
+        .allowEmptyShould(true);
+  }
+
+  ArchRule everyPackageIsNullMarked() {
+    return classes()
+        .that()
+        .resideInAPackage(root + "..")
+        .should(
+            new ArchCondition<JavaClass>("be in a package marked @NullMarked") {
+              @Override
+              public void check(JavaClass item, ConditionEvents events) {
+                events.add(
+                    new SimpleConditionEvent(
+                        item,
+                        item.getPackage().isAnnotatedWith(NullMarked.class),
+                        item.getDescription() + " is in " + item.getPackageName()));
+              }
+            });
+  }
+
+  private ArchRule noClassShouldAccess(String what, Predicate<AccessTarget> is) {
+    return noClasses()
+        .that()
+        .resideInAPackage(root + "..")
+        .should()
+        .accessTargetWhere(
+            describe("it is " + what, (JavaAccess<?> access) -> is.test(access.getTarget())));
+  }
+
+  private String packages(String room) {
+    return root + "." + room + "..";
+  }
+}

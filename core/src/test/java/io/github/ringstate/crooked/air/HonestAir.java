@@ -1,0 +1,4 @@
+package io.github.ringstate.crooked.air;
+
+/** Breaks no rule; others do by using it. */
+public record HonestAir(double density) {}

@@ -1,0 +1,3 @@
+package io.github.ringstate.crooked.cellar;
+
+final class ClassInNoRoom {}

@@ -1,0 +1,3 @@
+package io.github.ringstate.crooked.craft;
+
+final class CraftUtils {}

@@ -1,0 +1,5 @@
+package io.github.ringstate.crooked.craft;
+
+final class CraftWithACounter {
+  static int count;
+}

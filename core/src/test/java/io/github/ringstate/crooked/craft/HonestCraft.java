@@ -1,0 +1,4 @@
+package io.github.ringstate.crooked.craft;
+
+/** Breaks no rule; others do by using it. */
+public record HonestCraft(double mass) {}

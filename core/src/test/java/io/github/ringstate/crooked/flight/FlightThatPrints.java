@@ -1,0 +1,7 @@
+package io.github.ringstate.crooked.flight;
+
+record FlightThatPrints(double height) {
+  void print() {
+    System.out.println(height);
+  }
+}

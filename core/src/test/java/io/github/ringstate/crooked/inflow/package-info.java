@@ -1,0 +1,4 @@
+@NullMarked
+package io.github.ringstate.crooked.inflow;
+
+import org.jspecify.annotations.NullMarked;

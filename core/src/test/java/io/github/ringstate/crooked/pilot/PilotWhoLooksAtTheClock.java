@@ -1,0 +1,7 @@
+package io.github.ringstate.crooked.pilot;
+
+record PilotWhoLooksAtTheClock() {
+  long now() {
+    return System.nanoTime();
+  }
+}

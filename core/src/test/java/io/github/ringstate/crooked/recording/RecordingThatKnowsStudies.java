@@ -1,0 +1,5 @@
+package io.github.ringstate.crooked.recording;
+
+import io.github.ringstate.crooked.study.HonestStudy;
+
+record RecordingThatKnowsStudies(HonestStudy study) {}

@@ -1,0 +1,4 @@
+package io.github.ringstate.crooked.study;
+
+/** Breaks no rule; others do by using it. */
+public record HonestStudy(int flights) {}

@@ -1,0 +1,80 @@
+package io.github.ringstate.validation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.github.ringstate.quantity.Unit;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * The units against their definitions, in decimal arithmetic. The international foot is 0.3048 m
+ * (international yard and pound agreement, 1959); the nautical mile is 1852 m (International
+ * Extraordinary Hydrographic Conference, 1929); the minute is 60 s, the hour 3600 s and the degree
+ * pi/180 rad (BIPM, The International System of Units, 9th edition, table 8).
+ */
+class UnitDefinitionsTest {
+
+  /** Pi to 34 digits (NIST Digital Library of Mathematical Functions, 3.12.1). */
+  private static final BigDecimal PI = new BigDecimal("3.141592653589793238462643383279503");
+
+  @ParameterizedTest
+  @CsvSource({
+    "FOOT, 0.3048, 1",
+    "KNOT, 1852, 3600",
+    "FOOT_PER_MINUTE, 0.3048, 60",
+    "PERCENT, 1, 100",
+    "KILOWATT, 1000, 1",
+  })
+  void oneOfTheUnitIsItsDefinitionInSiUnits(
+      Unit unit, BigDecimal numerator, BigDecimal denominator) {
+    double defined = numerator.divide(denominator, MathContext.DECIMAL128).doubleValue();
+    assertEquals(defined, unit.toSi(1), Math.ulp(defined));
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"DEGREE", "DEGREE_PER_SECOND", "DEGREE_PER_SECOND_SQUARED"})
+  void aDegreeIsPiOver180Radians(Unit unit) {
+    double defined = PI.divide(new BigDecimal(180), MathContext.DECIMAL128).doubleValue();
+    assertEquals(defined, unit.toSi(1), Math.ulp(defined));
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      names = {
+        "ONE",
+        "METRE",
+        "SECOND",
+        "KILOGRAM",
+        "METRE_PER_SECOND",
+        "PER_RADIAN",
+        "SQUARE_METRE",
+        "KILOGRAM_SQUARE_METRE",
+        "KILOGRAM_PER_CUBIC_METRE",
+        "KELVIN",
+        "PASCAL"
+      })
+  void aCoherentSiUnitIsLeftAlone(Unit unit) {
+    assertEquals(1, unit.toSi(1));
+    assertEquals(1, unit.fromSi(1));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void toSiUnitsAndBackChangesANumberByTwoRoundingsAtMost(Unit unit) {
+    SplittableRandom random = new SplittableRandom(1852);
+    for (int i = 0; i < 1000; i++) {
+      double value = random.nextDouble(-1e4, 1e4);
+      assertEquals(value, unit.fromSi(unit.toSi(value)), 2 * Math.ulp(value));
+    }
+  }
+
+  @Test
+  void theUnitsTestedHereAreAllThatThereAre() {
+    assertEquals(5 + 3 + 11, Unit.values().length);
+  }
+}
