@@ -69,7 +69,7 @@ public final class Gusts {
    *     or not a number
    */
   public Gusts withoutWavesShorterThan(double shortestWavelength) {
-    double greatestFrequency = convectionSpeed / WAVELENGTH.check(shortestWavelength);
+    double greatestFrequency = convectionSpeed / Math.abs(WAVELENGTH.check(shortestWavelength));
     return new Gusts(
         convectionSpeed,
         along.upTo(greatestFrequency),

@@ -23,11 +23,15 @@ public final class StandardAtmosphere {
   /** Pressure at sea level, Pa. */
   public static final double SEA_LEVEL_PRESSURE_USSA_1976 = 101_325;
 
-  /** Density at sea level as printed, kg/m3; it follows from the other constants to 3 parts in 1e8. */
+  /** Density at sea level as printed, kg/m3; it follows from the other constants to 2 parts in 1e9. */
   public static final double SEA_LEVEL_DENSITY_USSA_1976 = 1.225;
 
-  /** Gas constant of dry air, J/(kg K): 8314.32 J/(kmol K) over 28.9644 kg/kmol. */
-  public static final double AIR_GAS_CONSTANT_USSA_1976 = 8314.32 / 28.9644;
+  /**
+   * Gas constant of dry air, J/(kg K): 8314.32 J/(kmol K) over 28.964420 kg/kmol. ISO 2533:1975 gives
+   * the molar mass with these digits; USSA 1976 rounds it to 28.9644, with which its own printed
+   * density at sea level comes out 7 parts in 1e7 too small.
+   */
+  public static final double AIR_GAS_CONSTANT_ISO_2533_1975 = 8314.32 / 28.964420;
 
   /** Change of temperature with geopotential altitude up to 11 km, K/m. */
   public static final double LAPSE_RATE_USSA_1976 = -0.0065;
@@ -36,13 +40,13 @@ public final class StandardAtmosphere {
   static final Quantity PRESSURE_ALTITUDE =
       new Quantity("pressure altitude", Unit.METRE, -1000, 11_000);
 
-  /** Range of the offset from the standard temperature, K: beyond any temperature on record. */
+  /** Range of the offset from the standard temperature, K: wider than the limits helicopters fly in; no source. */
   static final Quantity TEMPERATURE_OFFSET =
       new Quantity("temperature offset from the standard atmosphere", Unit.KELVIN, -60, 60);
 
   /** Exponent of the pressure, USSA 1976 equation 33a: about 5.2559. */
   private static final double PRESSURE_EXPONENT =
-      -STANDARD_GRAVITY_CGPM_1901 / (AIR_GAS_CONSTANT_USSA_1976 * LAPSE_RATE_USSA_1976);
+      -STANDARD_GRAVITY_CGPM_1901 / (AIR_GAS_CONSTANT_ISO_2533_1975 * LAPSE_RATE_USSA_1976);
 
   private static final double TROPOPAUSE = PRESSURE_ALTITUDE.high();
   private static final double TROPOPAUSE_TEMPERATURE = standardTemperature(TROPOPAUSE);
@@ -148,7 +152,7 @@ public final class StandardAtmosphere {
     DENSITY.check(density);
     if (density < DENSITY_AT_TROPOPAUSE) {
       double scaleHeight =
-          AIR_GAS_CONSTANT_USSA_1976 * TROPOPAUSE_TEMPERATURE / STANDARD_GRAVITY_CGPM_1901;
+          AIR_GAS_CONSTANT_ISO_2533_1975 * TROPOPAUSE_TEMPERATURE / STANDARD_GRAVITY_CGPM_1901;
       return TROPOPAUSE + scaleHeight * FastMath.log(DENSITY_AT_TROPOPAUSE / density);
     }
     return altitudeOfTemperatureRatio(
@@ -173,7 +177,7 @@ public final class StandardAtmosphere {
 
   /** USSA 1976 equation 42. */
   private static double gasLawDensity(double pressure, double temperature) {
-    return pressure / (AIR_GAS_CONSTANT_USSA_1976 * temperature);
+    return pressure / (AIR_GAS_CONSTANT_ISO_2533_1975 * temperature);
   }
 
   private static double altitudeOfTemperatureRatio(double ratio) {
