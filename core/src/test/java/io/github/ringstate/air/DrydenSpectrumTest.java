@@ -72,12 +72,13 @@ class DrydenSpectrumTest {
   void theLongitudinalCorrelationFallsExponentially(double distanceInLengths) {
     DrydenSpectrum u = new DrydenSpectrum(LONGITUDINAL, 1, 1);
     double end = 200 * Math.PI / distanceInLengths;
-    double correlation =
-        integral(w -> u.density(w) * Math.cos(w * distanceInLengths), 0, end);
+    double correlation = integral(w -> u.density(w) * Math.cos(w * distanceInLengths), 0, end);
     assertEquals(Math.exp(-distanceInLengths), correlation, 1e-4);
   }
 
-  /** MIL-F-8785C figures by 30-digit arithmetic from its formulas; h in ft, intensities over W20. */
+  /**
+   * MIL-F-8785C figures by 30-digit arithmetic from its formulas; h in ft, intensities over W20.
+   */
   @ParameterizedTest
   @CsvSource({
     "10, 75.6391096181174866, 0.196297816733051659",

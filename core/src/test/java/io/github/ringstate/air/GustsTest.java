@@ -158,8 +158,7 @@ class GustsTest {
     "TRANSVERSE, 0.3", "TRANSVERSE, 1", "TRANSVERSE, 3"
   })
   void differencesOverALagFollowDrydensCorrelation(DrydenSpectrum.Form form, double lag) {
-    double correlation =
-        form == LONGITUDINAL ? Math.exp(-lag) : (1 - 0.5 * lag) * Math.exp(-lag);
+    double correlation = form == LONGITUDINAL ? Math.exp(-lag) : (1 - 0.5 * lag) * Math.exp(-lag);
     Estimate squares = new Estimate();
     SplittableRandom random = new SplittableRandom(77);
     for (long seed = 0; seed < 400; seed++) {
@@ -178,7 +177,9 @@ class GustsTest {
     assertEquals(expected, squares.mean(), 4 * error + 2 * 4 * BEYOND);
   }
 
-  /** A sum of many independent sinusoids nears the normal distribution: Rice, 1944 (from memory). */
+  /**
+   * A sum of many independent sinusoids nears the normal distribution: Rice, 1944 (from memory).
+   */
   @Test
   void valuesOverTheSeedsAreCloseToNormallyDistributed() {
     int n = 4000;

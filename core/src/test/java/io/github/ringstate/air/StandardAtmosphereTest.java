@@ -29,8 +29,7 @@ class StandardAtmosphereTest {
     try (BufferedReader reader =
         new BufferedReader(
             new InputStreamReader(
-                StandardAtmosphereTest.class.getResourceAsStream(
-                    "/standard_atmosphere_1976.csv"),
+                StandardAtmosphereTest.class.getResourceAsStream("/standard_atmosphere_1976.csv"),
                 StandardCharsets.UTF_8))) {
       return reader.lines().skip(1).map(line -> List.of(line.split(","))).toList().stream();
     }
@@ -76,7 +75,8 @@ class StandardAtmosphereTest {
     double h = 1;
     double middle = Math.min(10_999, Math.max(-999, altitude));
     double gradient =
-        (StandardAtmosphere.at(middle + h).pressure() - StandardAtmosphere.at(middle - h).pressure())
+        (StandardAtmosphere.at(middle + h).pressure()
+                - StandardAtmosphere.at(middle - h).pressure())
             / (2 * h);
     double weight = StandardAtmosphere.at(middle).density() * 9.80665;
     assertEquals(-weight, gradient, 1e-7 * weight);
@@ -147,6 +147,15 @@ class StandardAtmosphereTest {
         1e-15);
   }
 
+  @ParameterizedTest
+  @MethodSource("altitudes")
+  void theHottestAndColdestDayCanBeReadOffAThermometer(double altitude) {
+    for (double offset : new double[] {-60, 60}) {
+      Air air = StandardAtmosphere.at(altitude, offset);
+      assertEquals(air, StandardAtmosphere.withTemperature(altitude, air.temperature()));
+    }
+  }
+
   @Test
   void theRatiosAreThoseToTheStandardSeaLevel() {
     Air air = StandardAtmosphere.at(0);
@@ -187,7 +196,7 @@ class StandardAtmosphereTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {Double.NaN, 0, -1, 0.28, 1.7})
+  @ValueSource(doubles = {Double.NaN, 0, -1, 0.28, 1.71})
   void densitiesOfNoDayAreRefused(double density) {
     assertRefused(() -> StandardAtmosphere.densityAltitude(density));
   }
