@@ -5,8 +5,8 @@ import io.github.ringstate.quantity.Unit;
 
 /**
  * The state of still air at one place. {@link StandardAtmosphere} makes dry air that obeys the gas
- * law; the components are free so that measured or moist air can be given too, which is lighter than
- * dry air of the same pressure and temperature.
+ * law; the components are free so that measured or moist air can be given too, which is lighter
+ * than dry air of the same pressure and temperature.
  *
  * @param pressureAltitude altitude in the standard atmosphere at which this pressure is found, m
  *     (geopotential), -1000 to 11000

@@ -8,8 +8,8 @@ import org.hipparchus.util.FastMath;
  * The Dryden spectrum of one component of gust velocity, MIL-F-8785C (1980), section 3.7.1.2 (from
  * memory): how its variance is spread over spatial frequency.
  *
- * <p>The spectrum is one-sided: its integral over all frequencies from zero up is the variance. With
- * x = L W, L the scale length and W the spatial frequency in rad/m,
+ * <p>The spectrum is one-sided: its integral over all frequencies from zero up is the variance.
+ * With x = L W, L the scale length and W the spatial frequency in rad/m,
  *
  * <ul>
  *   <li>along the mean motion: (2 sigma^2 L / pi) / (1 + x^2)

@@ -15,9 +15,9 @@ import java.util.SplittableRandom;
  *
  * <p>Each component is a sum of 33 sinusoids whose variances add up to the square of the intensity.
  * The random numbers come from {@link SplittableRandom}, whose algorithm (SplitMix64: Steele, Lea
- * and Flood, OOPSLA 2014) does not change between Java releases in practice; only its 64-bit outputs
- * are used and a test holds them. They depend on the seed alone, so the same seed at another height
- * or speed gives the same pattern stretched.
+ * and Flood, OOPSLA 2014) does not change between Java releases in practice; only its 64-bit
+ * outputs are used and a test holds them. They depend on the seed alone, so the same seed at
+ * another height or speed gives the same pattern stretched.
  */
 public final class Gusts {
 
@@ -47,8 +47,8 @@ public final class Gusts {
    * @param convectionSpeed speed at which the gusts are carried past, m/s, 0.5 to 150
    * @param seed any number; the same one gives the same gusts
    * @return the realisation
-   * @throws io.github.ringstate.quantity.OutOfRangeException if the speed is outside its range or not
-   *     a number
+   * @throws io.github.ringstate.quantity.OutOfRangeException if the speed is outside its range or
+   *     not a number
    */
   public static Gusts of(LowAltitudeGusts spectra, double convectionSpeed, long seed) {
     CONVECTION_SPEED.check(convectionSpeed);
@@ -69,7 +69,7 @@ public final class Gusts {
    *     or not a number
    */
   public Gusts withoutWavesShorterThan(double shortestWavelength) {
-    double greatestFrequency = convectionSpeed / WAVELENGTH.check(shortestWavelength);
+    double greatestFrequency = convectionSpeed / Math.abs(WAVELENGTH.check(shortestWavelength));
     return new Gusts(
         convectionSpeed,
         along.upTo(greatestFrequency),
@@ -82,8 +82,8 @@ public final class Gusts {
    *
    * @param time time, s, -1e5 to 1e5
    * @return velocity of the air beyond the mean, m/s, positive downwind
-   * @throws io.github.ringstate.quantity.OutOfRangeException if the time is outside its range or not
-   *     a number
+   * @throws io.github.ringstate.quantity.OutOfRangeException if the time is outside its range or
+   *     not a number
    */
   public double along(double time) {
     return along.at(TIME.check(time));
@@ -94,8 +94,8 @@ public final class Gusts {
    *
    * @param time time, s, -1e5 to 1e5
    * @return velocity of the air, m/s, positive to the right of someone who looks downwind
-   * @throws io.github.ringstate.quantity.OutOfRangeException if the time is outside its range or not
-   *     a number
+   * @throws io.github.ringstate.quantity.OutOfRangeException if the time is outside its range or
+   *     not a number
    */
   public double across(double time) {
     return across.at(TIME.check(time));
@@ -106,8 +106,8 @@ public final class Gusts {
    *
    * @param time time, s, -1e5 to 1e5
    * @return velocity of the air, m/s, positive upward
-   * @throws io.github.ringstate.quantity.OutOfRangeException if the time is outside its range or not
-   *     a number
+   * @throws io.github.ringstate.quantity.OutOfRangeException if the time is outside its range or
+   *     not a number
    */
   public double vertical(double time) {
     return vertical.at(TIME.check(time));

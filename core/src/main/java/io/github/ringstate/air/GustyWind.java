@@ -7,8 +7,7 @@ import org.hipparchus.util.FastMath;
 /** A mean wind with gusts added to it, the same gust at every place at a time. */
 public final class GustyWind implements WindField {
 
-  private static final Quantity DIRECTION =
-      new Quantity("gust direction", Unit.DEGREE, -720, 720);
+  private static final Quantity DIRECTION = new Quantity("gust direction", Unit.DEGREE, -720, 720);
 
   private final WindField mean;
   private final Gusts gusts;
@@ -30,8 +29,8 @@ public final class GustyWind implements WindField {
    * @param directionFrom direction that the mean wind comes from, rad clockwise from north, within
    *     two turns of it; {@link Gusts#along} blows from there
    * @return the wind with gusts
-   * @throws io.github.ringstate.quantity.OutOfRangeException if the direction is outside its range or
-   *     not a number
+   * @throws io.github.ringstate.quantity.OutOfRangeException if the direction is outside its range
+   *     or not a number
    */
   public static GustyWind of(WindField mean, Gusts gusts, double directionFrom) {
     DIRECTION.check(Unit.DEGREE.fromSi(directionFrom));

@@ -8,8 +8,8 @@ import org.hipparchus.util.FastMath;
  * The spectra of the three components of gust velocity near the ground.
  *
  * <p>{@link #at} gives the low-altitude model of MIL-F-8785C (1980), section 3.7.3 (from memory),
- * for heights of 10 ft to 1000 ft, h being the height above ground in feet and W20 the mean wind
- * at 20 ft:
+ * for heights of 10 ft to 1000 ft, h being the height above ground in feet and W20 the mean wind at
+ * 20 ft:
  *
  * <ul>
  *   <li>scale lengths Lw = h, Lu = Lv = h / (0.177 + 0.000823 h)^1.2
@@ -17,7 +17,8 @@ import org.hipparchus.util.FastMath;
  * </ul>
  *
  * <p>A later handbook, MIL-HDBK-1797, halves Lw and Lv and changes the transverse spectra to match;
- * the two forms must not be mixed. At 1000 ft the gusts of this form are the same in all directions.
+ * the two forms must not be mixed. At 1000 ft the gusts of this form are the same in all
+ * directions.
  *
  * @param along spectrum of the component along the mean wind
  * @param across spectrum of the component across it, level
@@ -37,10 +38,7 @@ public record LowAltitudeGusts(
 
   private static final Quantity HEIGHT =
       new Quantity(
-          "height above ground for gusts",
-          Unit.METRE,
-          Unit.FOOT.toSi(10),
-          Unit.FOOT.toSi(1000));
+          "height above ground for gusts", Unit.METRE, Unit.FOOT.toSi(10), Unit.FOOT.toSi(1000));
   private static final Quantity WIND =
       new Quantity("mean wind at 20 ft", Unit.METRE_PER_SECOND, 0, 50);
 

@@ -45,7 +45,8 @@ public record PowerLawWind(
           2,
           300,
           10,
-          "height of the standard anemometer mast, World Meteorological Organization (from memory)");
+          "height of the standard anemometer mast, World Meteorological Organization (from"
+              + " memory)");
 
   /** The power of the law. */
   public static final Parameter EXPONENT =
@@ -91,7 +92,9 @@ public record PowerLawWind(
     EXPONENT.quantity().check(exponent);
     LOWEST_HEIGHT.quantity().check(lowestHeight);
     Quantity gradient = GRADIENT_HEIGHT.quantity();
-    gradient.within(Math.max(gradient.low(), referenceHeight), gradient.high()).check(gradientHeight);
+    gradient
+        .within(Math.max(gradient.low(), referenceHeight), gradient.high())
+        .check(gradientHeight);
   }
 
   /**
@@ -100,8 +103,8 @@ public record PowerLawWind(
    * @param reference the wind at 10 m above ground
    * @param exponent power, 0 to 0.6
    * @return the wind field
-   * @throws io.github.ringstate.quantity.OutOfRangeException if the exponent is outside its range or
-   *     not a number
+   * @throws io.github.ringstate.quantity.OutOfRangeException if the exponent is outside its range
+   *     or not a number
    */
   public static PowerLawWind of(Wind reference, double exponent) {
     return new PowerLawWind(

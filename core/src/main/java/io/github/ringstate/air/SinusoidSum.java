@@ -15,7 +15,10 @@ import org.hipparchus.util.FastMath;
  */
 final class SinusoidSum {
 
-  /** Greatest frequency as x = L W; 0.6 % (longitudinal) or 1 % (transverse) of the variance is beyond. */
+  /**
+   * Greatest frequency as x = L W; 0.6 % (longitudinal) or 1 % (transverse) of the variance is
+   * beyond.
+   */
   private static final double GREATEST = 100;
 
   /** Upper end of the lowest band as x = L W; the band itself begins at zero. */
@@ -48,7 +51,8 @@ final class SinusoidSum {
     double whole = DrydenSpectrum.shareBelow(form, GREATEST);
     double low = 0;
     for (int i = 0; i < BANDS; i++) {
-      double high = i == BANDS - 1 ? GREATEST : LEAST * FastMath.pow(10, i / (double) BANDS_PER_DECADE);
+      double high =
+          i == BANDS - 1 ? GREATEST : LEAST * FastMath.pow(10, i / (double) BANDS_PER_DECADE);
       double shareLow = DrydenSpectrum.shareBelow(form, low);
       double share = DrydenSpectrum.shareBelow(form, high) - shareLow;
       double x = drawWithin(form, low, high, shareLow + unit(random) * share);
@@ -68,9 +72,7 @@ final class SinusoidSum {
       kept++;
     }
     return new SinusoidSum(
-        Arrays.copyOf(amplitude, kept),
-        Arrays.copyOf(frequency, kept),
-        Arrays.copyOf(phase, kept));
+        Arrays.copyOf(amplitude, kept), Arrays.copyOf(frequency, kept), Arrays.copyOf(phase, kept));
   }
 
   double at(double time) {
@@ -89,7 +91,9 @@ final class SinusoidSum {
     return sum;
   }
 
-  /** Within a quarter turn FastMath.sin needs no reduction of its argument, which would allocate. */
+  /**
+   * Within a quarter turn FastMath.sin needs no reduction of its argument, which would allocate.
+   */
   private static double sineOfTurns(double turns) {
     double part = turns - Math.rint(turns);
     if (Math.abs(part) > 0.25) {

@@ -14,7 +14,9 @@ import org.hipparchus.util.FastMath;
  */
 public final class StandardAtmosphere {
 
-  /** Standard acceleration of gravity, m/s2: third General Conference on Weights and Measures, 1901. */
+  /**
+   * Standard acceleration of gravity, m/s2: third General Conference on Weights and Measures, 1901.
+   */
   public static final double STANDARD_GRAVITY_CGPM_1901 = 9.80665;
 
   /** Temperature at sea level, K. */
@@ -23,11 +25,17 @@ public final class StandardAtmosphere {
   /** Pressure at sea level, Pa. */
   public static final double SEA_LEVEL_PRESSURE_USSA_1976 = 101_325;
 
-  /** Density at sea level as printed, kg/m3; it follows from the other constants to 3 parts in 1e8. */
+  /**
+   * Density at sea level as printed, kg/m3; it follows from the other constants to 2 parts in 1e9.
+   */
   public static final double SEA_LEVEL_DENSITY_USSA_1976 = 1.225;
 
-  /** Gas constant of dry air, J/(kg K): 8314.32 J/(kmol K) over 28.9644 kg/kmol. */
-  public static final double AIR_GAS_CONSTANT_USSA_1976 = 8314.32 / 28.9644;
+  /**
+   * Gas constant of dry air, J/(kg K): 8314.32 J/(kmol K) over 28.964420 kg/kmol. ISO 2533:1975
+   * gives the molar mass with these digits; USSA 1976 rounds it to 28.9644, with which its own
+   * printed density at sea level comes out 7 parts in 1e7 too small.
+   */
+  public static final double AIR_GAS_CONSTANT_ISO_2533_1975 = 8314.32 / 28.964420;
 
   /** Change of temperature with geopotential altitude up to 11 km, K/m. */
   public static final double LAPSE_RATE_USSA_1976 = -0.0065;
@@ -36,13 +44,16 @@ public final class StandardAtmosphere {
   static final Quantity PRESSURE_ALTITUDE =
       new Quantity("pressure altitude", Unit.METRE, -1000, 11_000);
 
-  /** Range of the offset from the standard temperature, K: beyond any temperature on record. */
+  /**
+   * Range of the offset from the standard temperature, K: wider than the limits helicopters fly in;
+   * no source.
+   */
   static final Quantity TEMPERATURE_OFFSET =
       new Quantity("temperature offset from the standard atmosphere", Unit.KELVIN, -60, 60);
 
   /** Exponent of the pressure, USSA 1976 equation 33a: about 5.2559. */
   private static final double PRESSURE_EXPONENT =
-      -STANDARD_GRAVITY_CGPM_1901 / (AIR_GAS_CONSTANT_USSA_1976 * LAPSE_RATE_USSA_1976);
+      -STANDARD_GRAVITY_CGPM_1901 / (AIR_GAS_CONSTANT_ISO_2533_1975 * LAPSE_RATE_USSA_1976);
 
   private static final double TROPOPAUSE = PRESSURE_ALTITUDE.high();
   private static final double TROPOPAUSE_TEMPERATURE = standardTemperature(TROPOPAUSE);
@@ -59,12 +70,9 @@ public final class StandardAtmosphere {
           standardPressure(PRESSURE_ALTITUDE.high()),
           standardPressure(PRESSURE_ALTITUDE.low()));
 
+  /** Just beyond the densities of the hottest day at 11 km and the coldest at -1000 m. */
   private static final Quantity DENSITY =
-      new Quantity(
-          "air density",
-          Unit.KILOGRAM_PER_CUBIC_METRE,
-          at(PRESSURE_ALTITUDE.high(), TEMPERATURE_OFFSET.high()).density(),
-          at(PRESSURE_ALTITUDE.low(), TEMPERATURE_OFFSET.low()).density());
+      new Quantity("air density", Unit.KILOGRAM_PER_CUBIC_METRE, 0.284, 1.7);
 
   private StandardAtmosphere() {}
 
@@ -73,8 +81,8 @@ public final class StandardAtmosphere {
    *
    * @param pressureAltitude pressure altitude, m (geopotential), -1000 to 11000
    * @return the air there
-   * @throws io.github.ringstate.quantity.OutOfRangeException if the altitude is outside its range or
-   *     not a number
+   * @throws io.github.ringstate.quantity.OutOfRangeException if the altitude is outside its range
+   *     or not a number
    */
   public static Air at(double pressureAltitude) {
     return at(pressureAltitude, 0);
@@ -109,11 +117,12 @@ public final class StandardAtmosphere {
   public static Air withTemperature(double pressureAltitude, double temperature) {
     PRESSURE_ALTITUDE.check(pressureAltitude);
     double standard = standardTemperature(pressureAltitude);
+    // whole millikelvin, outward, keep rounding noise out of the message
     new Quantity(
             "air temperature",
             Unit.KELVIN,
-            standard + TEMPERATURE_OFFSET.low(),
-            standard + TEMPERATURE_OFFSET.high())
+            Math.floor(1000 * (standard + TEMPERATURE_OFFSET.low())) / 1000,
+            Math.ceil(1000 * (standard + TEMPERATURE_OFFSET.high())) / 1000)
         .check(temperature);
     return dry(pressureAltitude, temperature);
   }
@@ -123,8 +132,8 @@ public final class StandardAtmosphere {
    *
    * @param pressure static pressure, Pa, of altitudes from 11000 m down to -1000 m: 22632 to 113929
    * @return the pressure altitude, m (geopotential)
-   * @throws io.github.ringstate.quantity.OutOfRangeException if the pressure is outside its range or
-   *     not a number
+   * @throws io.github.ringstate.quantity.OutOfRangeException if the pressure is outside its range
+   *     or not a number
    */
   public static double pressureAltitude(double pressure) {
     double ratio = PRESSURE.check(pressure) / SEA_LEVEL_PRESSURE_USSA_1976;
@@ -139,7 +148,8 @@ public final class StandardAtmosphere {
    * km it is thinner than there, where the isothermal layer above 11 km is used (USSA 1976 equation
    * 33b).
    *
-   * @param density density, kg/m3, that {@link #at(double, double)} can give: 0.285 to 1.696
+   * @param density density, kg/m3, 0.284 to 1.7, which covers all that {@link #at(double, double)}
+   *     gives
    * @return the density altitude, m (geopotential)
    * @throws io.github.ringstate.quantity.OutOfRangeException if the density is outside its range or
    *     not a number
@@ -148,7 +158,7 @@ public final class StandardAtmosphere {
     DENSITY.check(density);
     if (density < DENSITY_AT_TROPOPAUSE) {
       double scaleHeight =
-          AIR_GAS_CONSTANT_USSA_1976 * TROPOPAUSE_TEMPERATURE / STANDARD_GRAVITY_CGPM_1901;
+          AIR_GAS_CONSTANT_ISO_2533_1975 * TROPOPAUSE_TEMPERATURE / STANDARD_GRAVITY_CGPM_1901;
       return TROPOPAUSE + scaleHeight * FastMath.log(DENSITY_AT_TROPOPAUSE / density);
     }
     return altitudeOfTemperatureRatio(
@@ -173,7 +183,7 @@ public final class StandardAtmosphere {
 
   /** USSA 1976 equation 42. */
   private static double gasLawDensity(double pressure, double temperature) {
-    return pressure / (AIR_GAS_CONSTANT_USSA_1976 * temperature);
+    return pressure / (AIR_GAS_CONSTANT_ISO_2533_1975 * temperature);
   }
 
   private static double altitudeOfTemperatureRatio(double ratio) {

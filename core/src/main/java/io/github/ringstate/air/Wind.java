@@ -15,14 +15,12 @@ import org.hipparchus.util.FastMath;
  */
 public record Wind(double north, double east) implements WindField {
 
-  private static final Quantity SPEED =
-      new Quantity("wind speed", Unit.METRE_PER_SECOND, 0, 100);
+  private static final Quantity SPEED = new Quantity("wind speed", Unit.METRE_PER_SECOND, 0, 100);
   private static final Quantity NORTH =
       new Quantity("wind toward north", Unit.METRE_PER_SECOND, -100, 100);
   private static final Quantity EAST =
       new Quantity("wind toward east", Unit.METRE_PER_SECOND, -100, 100);
-  private static final Quantity DIRECTION =
-      new Quantity("wind direction", Unit.DEGREE, -720, 720);
+  private static final Quantity DIRECTION = new Quantity("wind direction", Unit.DEGREE, -720, 720);
   private static final Quantity TRACK = new Quantity("track", Unit.DEGREE, -720, 720);
 
   /** No wind. */
@@ -85,8 +83,8 @@ public record Wind(double north, double east) implements WindField {
    *
    * @param track direction flown, rad clockwise from north, within two turns of it
    * @return the component of the wind along the track, m/s; positive from behind
-   * @throws io.github.ringstate.quantity.OutOfRangeException if the track is outside its range or not
-   *     a number
+   * @throws io.github.ringstate.quantity.OutOfRangeException if the track is outside its range or
+   *     not a number
    */
   public double along(double track) {
     TRACK.check(Unit.DEGREE.fromSi(track));
@@ -98,8 +96,8 @@ public record Wind(double north, double east) implements WindField {
    *
    * @param track direction flown, rad clockwise from north, within two turns of it
    * @return the component of the wind toward the right of the track, m/s; positive from the left
-   * @throws io.github.ringstate.quantity.OutOfRangeException if the track is outside its range or not
-   *     a number
+   * @throws io.github.ringstate.quantity.OutOfRangeException if the track is outside its range or
+   *     not a number
    */
   public double across(double track) {
     TRACK.check(Unit.DEGREE.fromSi(track));
@@ -107,8 +105,7 @@ public record Wind(double north, double east) implements WindField {
   }
 
   @Override
-  public void velocity(
-      double time, double northOf, double eastOf, double height, double[] result) {
+  public void velocity(double time, double northOf, double eastOf, double height, double[] result) {
     result[0] = north;
     result[1] = east;
     result[2] = 0;

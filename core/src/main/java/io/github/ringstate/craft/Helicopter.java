@@ -74,8 +74,7 @@ public final class Helicopter {
 
   /** Part of the thrust that the slipstream takes back by pushing on the body. */
   public static final Parameter DOWNLOAD =
-      Parameter.of(
-          "download", Unit.ONE, 0, 0.2, 0.02, "invented; published values go beyond 0.1");
+      Parameter.of("download", Unit.ONE, 0, 0.2, 0.02, "invented; published values go beyond 0.1");
 
   /** Distance from the rotor shaft to the tail rotor. */
   public static final Parameter TAIL_ARM =
@@ -158,8 +157,7 @@ public final class Helicopter {
               "engine",
               List.of(
                   CONTINUOUS_POWER, SHORT_TIME_POWER, SEA_LEVEL_POWER, POWER_LOSS, GOVERNOR_TIME)),
-          new Section(
-              "body", List.of(FORWARD_AREA, SIDE_AREA, UNDERSIDE_AREA, DOWNLOAD, TAIL_ARM)),
+          new Section("body", List.of(FORWARD_AREA, SIDE_AREA, UNDERSIDE_AREA, DOWNLOAD, TAIL_ARM)),
           new Section(
               "limits",
               List.of(
@@ -176,9 +174,10 @@ public final class Helicopter {
                   LOW_ROTOR_SPEED,
                   VERTICAL_SPEED_LAG)));
 
-  /** The standard value of every parameter; with no more than this a craft is light and two-seated. */
-  public static final ParameterSet STANDARD_NUMBERS =
-      ParameterSet.standard(parameters().toList());
+  /**
+   * The standard value of every parameter; with no more than this a craft is light and two-seated.
+   */
+  public static final ParameterSet STANDARD_NUMBERS = ParameterSet.standard(parameters().toList());
 
   private final String name;
   private final String description;
@@ -220,10 +219,7 @@ public final class Helicopter {
   }
 
   private static void inOrder(ParameterSet numbers, Parameter lower, Parameter upper) {
-    upper
-        .quantity()
-        .within(numbers.get(lower), upper.quantity().high())
-        .check(numbers.get(upper));
+    upper.quantity().within(numbers.get(lower), upper.quantity().high()).check(numbers.get(upper));
   }
 
   /**

@@ -3,8 +3,8 @@ package io.github.ringstate.craft;
 /**
  * Which way the main rotor turns, seen from above.
  *
- * <p>The tail rotor balances the main rotor's torque by pushing the craft to one side. In the lateral
- * recovery the pilot goes to that side.
+ * <p>The tail rotor balances the main rotor's torque by pushing the craft to one side. In the
+ * lateral recovery the pilot goes to that side.
  */
 public enum RotationSense {
   /** Counter-clockwise from above: the tail rotor pushes the craft to the right. */

@@ -9,8 +9,9 @@ import io.github.ringstate.quantity.Unit;
 import java.util.List;
 
 /**
- * A run at constant ground speed, as for a photograph, into a tailwind: the wind, abeam at first, comes
- * round behind; the pilot holds the ground speed, the airspeed goes, and the collective stays where it was.
+ * A run at constant ground speed, as for a photograph, into a tailwind: the wind, abeam at first,
+ * comes round behind; the pilot holds the ground speed, the airspeed goes, and the collective stays
+ * where it was.
  */
 public final class Downwind implements Entry {
 

@@ -4,7 +4,6 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.ControlLaw;
 import io.github.ringstate.flight.EquationsOfMotion;
 import io.github.ringstate.flight.EventKind;
 import io.github.ringstate.flight.FlightEvent;
@@ -33,13 +32,13 @@ import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One flight into the ring state and out of it: entry, onset, recognition, the pilot's action, and arrest,
- * ground contact or the end of the time.
+ * One flight into the ring state and out of it: entry, onset, recognition, the pilot's action, and
+ * arrest, ground contact or the end of the time.
  *
- * <p>Onset is the crossing of the boundary with the descent still building. Recognition comes the delay after
- * onset; until then the controls are as in the entry. The descent is arrested when the vertical speed rises
- * through zero. Speeds are held against the boundary in units of the hover induced velocity at the craft's
- * weight.
+ * <p>Onset is the crossing of the boundary with the descent still building. Recognition comes the
+ * delay after onset; until then the controls are as in the entry. The descent is arrested when the
+ * vertical speed rises through zero. Speeds are held against the boundary in units of the hover
+ * induced velocity at the craft's weight.
  *
  * @param craft the helicopter
  * @param air the air at the start
@@ -84,8 +83,8 @@ public record Encounter(
   }
 
   /**
-   * An encounter at sea level on a standard day, away from the ground: entry from a hover, forward recovery
-   * after one second, the ring-state inflow and its heave-damping boundary.
+   * An encounter at sea level on a standard day, away from the ground: entry from a hover, forward
+   * recovery after one second, the ring-state inflow and its heave-damping boundary.
    *
    * @param craft the helicopter
    * @return the encounter
@@ -172,8 +171,7 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withInflow(InflowModel otherInflow, BoundaryCriterion otherBoundary) {
-    return new Encounter(
-        craft, air, entry, recovery, delay, height, otherInflow, otherBoundary);
+    return new Encounter(craft, air, entry, recovery, delay, height, otherInflow, otherBoundary);
   }
 
   /**
@@ -190,8 +188,8 @@ public record Encounter(
    * Flies the encounter.
    *
    * @param flyer the way of flying
-   * @param history where to put samples of the flight, or null; heights in it are above ground, or above the
-   *     height at onset where there is no ground
+   * @param history where to put samples of the flight, or null; heights in it are above ground, or
+   *     above the height at onset where there is no ground
    * @return what came of it
    * @throws IllegalStateException if the craft cannot hover or start the entry in this air
    */
@@ -218,9 +216,7 @@ public record Encounter(
       free = new EquationsOfMotion(craft, air, entry.wind(), inflow, false);
       free.remember(hover);
       low =
-          height.isPresent()
-              ? new EquationsOfMotion(craft, air, entry.wind(), inflow, true)
-              : free;
+          height.isPresent() ? new EquationsOfMotion(craft, air, entry.wind(), inflow, true) : free;
       low.remember(hover);
       start = entry.start(free);
     }
@@ -274,7 +270,8 @@ public record Encounter(
         return new Leg(onset, state, Optional.empty(), List.of());
       }
       name(history, "unrecognised");
-      return noted(flyer.fly(low, start.law(), onset, state, onset + delay, events(onset), history));
+      return noted(
+          flyer.fly(low, start.law(), onset, state, onset + delay, events(onset), history));
     }
 
     private Leg recovering(Leg from, double onset) {
@@ -285,16 +282,14 @@ public record Encounter(
       for (int phase = 0; phase <= last; phase++) {
         low.begin(recognition, phase, leg.time());
         boolean skipped =
-            phase < last
-                && recovery.phaseEnd(low.at(leg.time(), leg.state(), recovery)) >= 0;
+            phase < last && recovery.phaseEnd(low.at(leg.time(), leg.state(), recovery)) >= 0;
         if (skipped) {
           continue;
         }
         name(history, recovery.phases().get(phase));
         List<FlightEvent> events = events(onset);
         if (phase < last) {
-          events.add(
-              FlightEvent.stop(EventKind.PHASE_END, Crossing.RISING, recovery::phaseEnd));
+          events.add(FlightEvent.stop(EventKind.PHASE_END, Crossing.RISING, recovery::phaseEnd));
         }
         leg = noted(flyer.fly(low, recovery, leg.time(), leg.state(), end, events, history));
         if (!leg.stop().filter(kind -> kind == EventKind.PHASE_END).isPresent()) {

@@ -4,7 +4,10 @@ import io.github.ringstate.air.WindField;
 import io.github.ringstate.flight.ControlLaw;
 import io.github.ringstate.flight.EquationsOfMotion;
 
-/** How a flight comes to the ring state: where it starts, in which wind, and what is done until then. */
+/**
+ * How a flight comes to the ring state: where it starts, in which wind, and what is done until
+ * then.
+ */
 public interface Entry {
 
   /**
@@ -36,5 +39,6 @@ public interface Entry {
    * @param state the state, in the order of {@link io.github.ringstate.flight.State}, SI units
    * @param law what is done with the controls until the pilot acts
    */
+  @SuppressWarnings("ArrayRecordComponent") // goes straight to an integrator
   record Start(double[] state, ControlLaw law) {}
 }

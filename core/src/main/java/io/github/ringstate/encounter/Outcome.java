@@ -8,13 +8,14 @@ import java.util.OptionalDouble;
  * What came of an encounter. What an ending does not have is empty, never zero.
  *
  * @param ending how it ended
- * @param altitudeLoss height at onset less the lowest height, m; empty unless the descent was arrested or the
- *     ground reached
- * @param lossAfterRecognition height at recognition less the lowest height, m; empty as above, and where the
- *     flight ended before recognition
+ * @param altitudeLoss height at onset less the lowest height, m; empty unless the descent was
+ *     arrested or the ground reached
+ * @param lossAfterRecognition height at recognition less the lowest height, m; empty as above, and
+ *     where the flight ended before recognition
  * @param peakDescent greatest rate of descent after onset, m/s, positive; empty without onset
  * @param timeToArrest from onset to the arrest of the descent, s; empty unless arrested
- * @param impactSpeed rate of descent at ground contact, m/s, positive; empty unless the ground was reached
+ * @param impactSpeed rate of descent at ground contact, m/s, positive; empty unless the ground was
+ *     reached
  * @param onsetTime from the start of the flight to onset, s; empty without onset
  * @param occurrences all that happened, in order of time
  */

@@ -10,18 +10,17 @@ import io.github.ringstate.quantity.Unit;
 import java.util.List;
 
 /**
- * From a hover over one point, headed into the wind: the collective is lowered a little and left there, and
- * the craft sinks into its own wake.
+ * From a hover over one point, headed into the wind: the collective is lowered a little and left
+ * there, and the craft sinks into its own wake.
  */
 public final class Settling implements Entry {
 
   /** Wind from ahead. */
-  public static final Parameter WIND =
-      Parameter.of("wind", Unit.KNOT, 0, 60, 0, "calm unless set");
+  public static final Parameter WIND = Parameter.of("wind", Unit.KNOT, 0, 60, 0, "calm unless set");
 
   /**
-   * How far the collective is lowered below that of the hover, over the inflow angle of the hover, vh /
-   * Vtip.
+   * How far the collective is lowered below that of the hover, over the inflow angle of the hover,
+   * vh / Vtip.
    */
   public static final Parameter COLLECTIVE_LOWERED =
       Parameter.of(

@@ -10,14 +10,13 @@ import io.github.ringstate.quantity.Unit;
 import java.util.List;
 
 /**
- * A steep approach into the wind that is slowed too much: the nose comes up, the airspeed goes, and the
- * collective of the descent stays where it was.
+ * A steep approach into the wind that is slowed too much: the nose comes up, the airspeed goes, and
+ * the collective of the descent stays where it was.
  */
 public final class Steep implements Entry {
 
   /** Wind from ahead. */
-  public static final Parameter WIND =
-      Parameter.of("wind", Unit.KNOT, 0, 60, 0, "calm unless set");
+  public static final Parameter WIND = Parameter.of("wind", Unit.KNOT, 0, 60, 0, "calm unless set");
 
   /** Airspeed of the approach. */
   public static final Parameter APPROACH_AIRSPEED =
@@ -32,8 +31,7 @@ public final class Steep implements Entry {
       Parameter.of("final airspeed", Unit.KNOT, 0, 40, 4, "assumed");
 
   /** How far the nose comes up at most. */
-  public static final Parameter NOSE_UP =
-      Parameter.of("nose up", Unit.DEGREE, 1, 20, 6, "assumed");
+  public static final Parameter NOSE_UP = Parameter.of("nose up", Unit.DEGREE, 1, 20, 6, "assumed");
 
   /** All parameters of the entry. */
   public static final List<Parameter> PARAMETERS =

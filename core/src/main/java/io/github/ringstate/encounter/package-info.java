@@ -2,14 +2,16 @@
  * Encounters with the ring state, from entry to outcome.
  *
  * <p>An {@link io.github.ringstate.encounter.Encounter} puts a craft, air, an {@link
- * io.github.ringstate.encounter.Entry} and a pilot's recovery with a delay together, and flies them to an {@link
- * io.github.ringstate.encounter.Outcome}:
+ * io.github.ringstate.encounter.Entry} and a pilot's recovery with a delay together, and flies them
+ * to an {@link io.github.ringstate.encounter.Outcome}:
  *
- * <pre>entry -&gt; onset -&gt; recognition (delay) -&gt; pilot's action -&gt; arrest, ground, or time out</pre>
+ * <pre>
+ * entry -&gt; onset -&gt; recognition (delay) -&gt; pilot's action -&gt; arrest, ground, or time out
+ * </pre>
  *
- * <p>Onset is the crossing of the boundary with the descent still building. Altitude loss is the height at
- * onset less the lowest height. An encounter that never meets the ring state says so, one that is not
- * recovered says so, and one that reaches the ground gives the speed of impact.
+ * <p>Onset is the crossing of the boundary with the descent still building. Altitude loss is the
+ * height at onset less the lowest height. An encounter that never meets the ring state says so, one
+ * that is not recovered says so, and one that reaches the ground gives the speed of impact.
  *
  * <table>
  * <caption>Entries</caption>

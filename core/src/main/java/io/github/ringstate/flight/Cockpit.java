@@ -1,8 +1,8 @@
 package io.github.ringstate.flight;
 
 /**
- * What a pilot could know at one instant, from the instruments, the view outside and the body, and from
- * having hovered before the descent. SI units, angles in radians.
+ * What a pilot could know at one instant, from the instruments, the view outside and the body, and
+ * from having hovered before the descent. SI units, angles in radians.
  */
 public interface Cockpit {
 

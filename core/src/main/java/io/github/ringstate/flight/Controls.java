@@ -1,12 +1,12 @@
 package io.github.ringstate.flight;
 
 /**
- * What a pilot commands at one instant. A {@link ControlLaw} writes it; the equations of motion read
- * it, and hold it within the limits of the craft.
+ * What a pilot commands at one instant. A {@link ControlLaw} writes it; the equations of motion
+ * read it, and hold it within the limits of the craft.
  *
  * <p>Angles in radians. What a law does not set stays as it was set before in the same call: the
- * equations of motion first set the attitude and collective that the craft has at that instant, with the
- * craft's own greatest rates.
+ * equations of motion first set the attitude and collective that the craft has at that instant,
+ * with the craft's own greatest rates.
  */
 public final class Controls {
 

@@ -12,25 +12,26 @@ import org.hipparchus.util.FastMath;
  * The equations of motion of a point-mass helicopter in three dimensions, in one place.
  *
  * <p>Forces: thrust along the shaft less the download of the slipstream on the body; drag of three
- * flat plates along the body's axes; the side force of the tail rotor, which balances the torque that the
- * engine puts into the main rotor; weight. The shaft is fixed to the body, so the disc tilts with it.
+ * flat plates along the body's axes; the side force of the tail rotor, which balances the torque
+ * that the engine puts into the main rotor; weight. The shaft is fixed to the body, so the disc
+ * tilts with it.
  *
  * <p>Inflow: the induced velocity follows, with the lag of the apparent mass, the value that the
  * inflow model gives at this thrust; speeds are handed to the model in units of the hover induced
- * velocity of the thrust at that instant. A thrust below a fiftieth of the weight counts, for that scale, as
- * about a fiftieth, so that the scale never vanishes.
+ * velocity of the thrust at that instant. A thrust below a fiftieth of the weight counts, for that
+ * scale, as about a fiftieth, so that the scale never vanishes.
  *
  * <p>Engine and rotor speed: the governor asks for the power that the rotor takes and for what
- * restores the rotor's speed; the engine gives at most its short-time power in this air and never less
- * than nothing (free-wheel). What is missing the rotor takes from its own inertia. The engine answers at
- * once; the time it needs is in the governor's time constant.
+ * restores the rotor's speed; the engine gives at most its short-time power in this air and never
+ * less than nothing (free-wheel). What is missing the rotor takes from its own inertia. The engine
+ * answers at once; the time it needs is in the governor's time constant.
  *
  * <p>Attitude and collective follow what the pilot commands, at limited rates and (attitude)
- * accelerations; every limit is bent in smoothly by x / sqrt(1 + x^2), so that the right-hand side has a
- * continuous slope.
+ * accelerations; every limit is bent in smoothly by x / sqrt(1 + x^2), so that the right-hand side
+ * has a continuous slope.
  *
- * <p>The air's density is that of the start: over the few hundred feet of an encounter it changes by
- * about one per cent.
+ * <p>The air's density is that of the start: over the few hundred feet of an encounter it changes
+ * by about one per cent.
  *
  * <p>An instance works on one {@link Motion} of its own and is therefore not safe to share between
  * threads; building one is cheap beside flying it.
@@ -40,7 +41,9 @@ public final class EquationsOfMotion {
   /** Time in which an error of attitude is corrected, s (assumed: a pilot's brisk correction). */
   private static final double ATTITUDE_TIME = 0.35;
 
-  /** Time in which an error of attitude rate is corrected, s (assumed: a hingeless or stiff head). */
+  /**
+   * Time in which an error of attitude rate is corrected, s (assumed: a hingeless or stiff head).
+   */
   private static final double RATE_TIME = 0.12;
 
   /** Time in which an error of collective is corrected, s (assumed). */
@@ -244,11 +247,9 @@ public final class EquationsOfMotion {
     double rotorSpeed = y[State.ROTOR_SPEED];
     double tipSpeed = rotorSpeed * rotor.radius();
     double through = axial + induced;
-    double thrust =
-        rotor.thrust(density, tipSpeed, y[State.COLLECTIVE], edgewise2, through);
+    double thrust = rotor.thrust(density, tipSpeed, y[State.COLLECTIVE], edgewise2, through);
 
-    double scaleThrust =
-        0.5 * (thrust + Math.sqrt(thrust * thrust + 0.0016 * weight * weight));
+    double scaleThrust = 0.5 * (thrust + Math.sqrt(thrust * thrust + 0.0016 * weight * weight));
     double scale = rotor.hoverInducedVelocity(scaleThrust, density);
     double steady = scale * inflow.induced(edgewise / scale, axial / scale);
     if (ground) {
@@ -286,10 +287,8 @@ public final class EquationsOfMotion {
     dy[State.UP] = y[State.SPEED_UP];
     dy[State.SPEED_NORTH] = (alongShaft * shaftN + right * rightN + dragNose * noseN) / mass;
     dy[State.SPEED_EAST] = (alongShaft * shaftE + right * rightE + dragNose * noseE) / mass;
-    dy[State.SPEED_UP] =
-        (alongShaft * shaftU + right * rightU + dragNose * noseU - weight) / mass;
-    dy[State.SHOWN_VERTICAL_SPEED] =
-        (y[State.SPEED_UP] - y[State.SHOWN_VERTICAL_SPEED]) / shownLag;
+    dy[State.SPEED_UP] = (alongShaft * shaftU + right * rightU + dragNose * noseU - weight) / mass;
+    dy[State.SHOWN_VERTICAL_SPEED] = (y[State.SPEED_UP] - y[State.SHOWN_VERTICAL_SPEED]) / shownLag;
 
     m.axial = axial;
     m.edgewise = edgewise;
@@ -335,8 +334,7 @@ public final class EquationsOfMotion {
         limited((wantedPitchRate - y[State.PITCH_RATE]) / RATE_TIME, pitchAcceleration);
     dy[State.BANK_RATE] =
         limited((wantedBankRate - y[State.BANK_RATE]) / RATE_TIME, bankAcceleration);
-    dy[State.HEADING_RATE] =
-        limited((yaw - y[State.HEADING_RATE]) / RATE_TIME, pitchAcceleration);
+    dy[State.HEADING_RATE] = limited((yaw - y[State.HEADING_RATE]) / RATE_TIME, pitchAcceleration);
     dy[State.COLLECTIVE] =
         limited(
             (collective - y[State.COLLECTIVE]) / COLLECTIVE_TIME,
@@ -346,8 +344,7 @@ public final class EquationsOfMotion {
   /** The power the engine gives when asked: between nothing and its greatest, rounded off. */
   private double given(double wanted, double rounding) {
     double over = wanted - greatestPower;
-    double capped =
-        0.5 * (wanted + greatestPower - Math.sqrt(over * over + rounding * rounding));
+    double capped = 0.5 * (wanted + greatestPower - Math.sqrt(over * over + rounding * rounding));
     return 0.5 * (capped + Math.sqrt(capped * capped + rounding * rounding));
   }
 

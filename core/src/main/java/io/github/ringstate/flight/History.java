@@ -18,11 +18,13 @@ public final class History {
    * Creates a history that begins at time zero.
    *
    * @param step the time between samples, s; positive
-   * @param sink takes each sample with the name of its phase; the motion is valid during the call only
+   * @param sink takes each sample with the name of its phase; the motion is valid during the call
+   *     only
    */
   public History(double step, BiConsumer<String, Motion> sink) {
     if (!(step > 0)) {
-      throw new IllegalArgumentException("the step of a history must be positive, not " + step + " s");
+      throw new IllegalArgumentException(
+          "the step of a history must be positive, not " + step + " s");
     }
     this.step = step;
     this.sink = sink;

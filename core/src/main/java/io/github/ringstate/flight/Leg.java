@@ -11,5 +11,6 @@ import java.util.Optional;
  * @param stop the event that ended it, or empty if its time ran out
  * @param occurrences what happened on the way, in order of time, the end included
  */
+@SuppressWarnings("ArrayRecordComponent") // goes straight to an integrator
 public record Leg(
     double time, double[] state, Optional<EventKind> stop, List<Occurrence> occurrences) {}

@@ -4,8 +4,8 @@ package io.github.ringstate.flight;
  * Places of the quantities in the state vector of a flight.
  *
  * <p>The earth frame is north, east, up, fixed to the ground and flat. Attitude is heading, pitch,
- * bank in that order (the usual order of aircraft angles): heading clockwise from north, pitch positive
- * nose up, bank positive to the right. SI units throughout.
+ * bank in that order (the usual order of aircraft angles): heading clockwise from north, pitch
+ * positive nose up, bank positive to the right. SI units throughout.
  */
 public final class State {
 

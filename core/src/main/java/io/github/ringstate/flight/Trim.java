@@ -21,8 +21,8 @@ public record Trim(double pitch, double bank, double collective, double induced)
   private static final int UNKNOWNS = 4;
 
   /**
-   * Looks for the steady flight at an airspeed and vertical speed, heading north, the
-   * rotor at full speed.
+   * Looks for the steady flight at an airspeed and vertical speed, heading north, the rotor at full
+   * speed.
    *
    * <p>Four equations (three accelerations and the rate of the induced velocity vanish) in four
    * unknowns, by Levenberg-Marquardt.

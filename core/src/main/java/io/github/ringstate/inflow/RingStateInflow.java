@@ -8,16 +8,16 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Inflow with the runaway of the vortex ring state in it: an axial curve with a fold between an onset
- * and an exit, faded out with edgewise speed, on momentum theory everywhere else.
+ * Inflow with the runaway of the vortex ring state in it: an axial curve with a fold between an
+ * onset and an exit, faded out with edgewise speed, on momentum theory everywhere else.
  *
  * <p>Along curves fitted to measured mean inflow the total inflow never stops rising with the axial
- * speed, so a rotor that follows them is always damped. In flight a rotor in the ring state is not: the
- * rate of descent runs away at constant collective. The idea to define the model by the boundary of
- * heave stability, where d(total)/d(axial) = 0, is that of Johnson, Model for Vortex Ring State
- * Influence on Rotorcraft Flight Dynamics, NASA/TP-2005-213477, 2005. The formulation is an own one and
- * its numbers are fitted to published statements on the boundary, on the growth of the rate of descent
- * and on autorotation; they are not that report's.
+ * speed, so a rotor that follows them is always damped. In flight a rotor in the ring state is not:
+ * the rate of descent runs away at constant collective. The idea to define the model by the
+ * boundary of heave stability, where d(total)/d(axial) = 0, is that of Johnson, Model for Vortex
+ * Ring State Influence on Rotorcraft Flight Dynamics, NASA/TP-2005-213477, 2005. The formulation is
+ * an own one and its numbers are fitted to published statements on the boundary, on the growth of
+ * the rate of descent and on autorotation; they are not that report's.
  *
  * <pre>
  *   w(x, z) = S(x, z) + f(x) (wa(z) - S(0, z))   for lower join &lt; z &lt; 0
@@ -25,10 +25,10 @@ import java.util.stream.Stream;
  *   f(x)    = (1 - (x / fade)^4)^2               for x &lt; fade, 0 beyond
  * </pre>
  *
- * with S the total inflow of {@link SmoothMomentum} and wa the axial curve through hover (w = 1, slope
- * 1/2), the onset (slope 0), the exit (slope 0) and the lower join (value and slope of momentum theory).
- * The slope of w in both directions is continuous everywhere. Accepts 0 to 200 edgewise and -200 to 200
- * axial.
+ * with S the total inflow of {@link SmoothMomentum} and wa the axial curve through hover (w = 1,
+ * slope 1/2), the onset (slope 0), the exit (slope 0) and the lower join (value and slope of
+ * momentum theory). The slope of w in both directions is continuous everywhere. Accepts 0 to 200
+ * edgewise and -200 to 200 axial.
  */
 public final class RingStateInflow implements InflowModel {
 
@@ -109,9 +109,9 @@ public final class RingStateInflow implements InflowModel {
    * Creates the model.
    *
    * @param parameters values for {@link #PARAMETERS}; others are ignored
-   * @throws IllegalArgumentException if the exit is not below the onset, or its total inflow not above
-   *     that of the onset, each by 0.05 or more; or if the unstable region would fall into two at some
-   *     edgewise speed, as it does for a few combinations of extreme values
+   * @throws IllegalArgumentException if the exit is not below the onset, or its total inflow not
+   *     above that of the onset, each by 0.05 or more; or if the unstable region would fall into
+   *     two at some edgewise speed, as it does for a few combinations of extreme values
    */
   public RingStateInflow(ParameterSet parameters) {
     smooth = new SmoothMomentum(parameters);
@@ -154,8 +154,9 @@ public final class RingStateInflow implements InflowModel {
   }
 
   /**
-   * The axial curve has one fold whatever the parameters, but off the axis it is added to a slope that
-   * differs from the one it was made for. A coarse scan finds the combinations for which that matters.
+   * The axial curve has one fold whatever the parameters, but off the axis it is added to a slope
+   * that differs from the one it was made for. A coarse scan finds the combinations for which that
+   * matters.
    */
   private void requireOneBand() {
     int most = 1;
@@ -219,10 +220,10 @@ public final class RingStateInflow implements InflowModel {
   }
 
   /**
-   * {@inheritDoc} Zero in climb and hover, rising smoothly to one at the onset; one to the exit; back to
-   * zero at the lower join; all of it faded with edgewise speed like the inflow itself. The inflow of the
-   * ring state stands for measured inflow, which was deduced from thrust and power and so contains the
-   * losses of a non-uniform flow. Its slope is continuous in both directions.
+   * {@inheritDoc} Zero in climb and hover, rising smoothly to one at the onset; one to the exit;
+   * back to zero at the lower join; all of it faded with edgewise speed like the inflow itself. The
+   * inflow of the ring state stands for measured inflow, which was deduced from thrust and power
+   * and so contains the losses of a non-uniform flow. Its slope is continuous in both directions.
    */
   @Override
   public double lossShare(double edgewise, double axial) {

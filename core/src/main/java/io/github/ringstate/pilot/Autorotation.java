@@ -8,8 +8,8 @@ import io.github.ringstate.quantity.Unit;
 import java.util.List;
 
 /**
- * Collective down and nose down into autorotation, then a flare and power back into level flight. It
- * costs much height and gets out of any ring state.
+ * Collective down and nose down into autorotation, then a flare and power back into level flight.
+ * It costs much height and gets out of any ring state.
  */
 public final class Autorotation implements Recovery {
 
@@ -18,8 +18,7 @@ public final class Autorotation implements Recovery {
       Parameter.of("nose down", Unit.DEGREE, 5, 30, 12, "assumed");
 
   /** How far the nose goes up in the flare. */
-  public static final Parameter FLARE =
-      Parameter.of("flare", Unit.DEGREE, 0, 30, 12, "assumed");
+  public static final Parameter FLARE = Parameter.of("flare", Unit.DEGREE, 0, 30, 12, "assumed");
 
   /** How fast the nose moves. */
   public static final Parameter RATE =

@@ -8,8 +8,8 @@ import io.github.ringstate.quantity.Unit;
 import java.util.List;
 
 /**
- * Power alone, the attitude left as it is: the wrong instinct. It may stop a sink that has only begun, with
- * much power to spare; in a developed ring state it does not.
+ * Power alone, the attitude left as it is: the wrong instinct. It may stop a sink that has only
+ * begun, with much power to spare; in a developed ring state it does not.
  */
 public final class CollectiveOnly implements Recovery {
 

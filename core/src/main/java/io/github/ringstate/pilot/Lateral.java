@@ -8,15 +8,14 @@ import io.github.ringstate.quantity.Unit;
 import java.util.List;
 
 /**
- * Climb power, and bank to the side that the tail rotor pushes to, until the disc meets the clean air
- * beside its wake; then level. The pedal holds the heading against the torque.
+ * Climb power, and bank to the side that the tail rotor pushes to, until the disc meets the clean
+ * air beside its wake; then level. The pedal holds the heading against the torque.
  */
 public final class Lateral implements Recovery {
 
   /** How far the craft banks. */
   public static final Parameter BANK =
-      Parameter.of(
-          "bank", Unit.DEGREE, 5, 40, 15, "10 to 20 degrees; common practice, no source");
+      Parameter.of("bank", Unit.DEGREE, 5, 40, 15, "10 to 20 degrees; common practice, no source");
 
   /** How fast it banks. */
   public static final Parameter RATE =

@@ -1,9 +1,9 @@
 /**
  * What a pilot does about the ring state.
  *
- * <p>{@link io.github.ringstate.pilot.Recovery} is the one interface to write: given what a pilot could know
- * (a {@link io.github.ringstate.flight.Cockpit}), command the controls. The delay until a pilot acts is no part
- * of it. Built in, under the trade's descriptive words:
+ * <p>{@link io.github.ringstate.pilot.Recovery} is the one interface to write: given what a pilot
+ * could know (a {@link io.github.ringstate.flight.Cockpit}), command the controls. The delay until
+ * a pilot acts is no part of it. Built in, under the trade's descriptive words:
  *
  * <table>
  * <caption>Recoveries</caption>
@@ -19,7 +19,8 @@
  * <tr><td>{@link io.github.ringstate.pilot.NoRecovery none}</td><td>nothing</td></tr>
  * </table>
  *
- * <p>Their numbers are parameters with ranges. Few are published, and each says where it comes from.
+ * <p>Their numbers are parameters with ranges. Few are published, and each says where it comes
+ * from.
  */
 @NullMarked
 package io.github.ringstate.pilot;

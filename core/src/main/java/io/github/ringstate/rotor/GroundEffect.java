@@ -5,8 +5,8 @@ package io.github.ringstate.rotor;
  *
  * <p>At constant power the thrust near the ground is greater by 1 / (1 - (R / 4Z)^2 / (1 + (V /
  * v)^2)), with Z the height of the disc and V the edgewise speed: equally, the induced velocity at
- * given thrust is smaller by the inverse of that. The formula holds for Z above about half the radius,
- * so below that it is held at its value there.
+ * given thrust is smaller by the inverse of that. The formula holds for Z above about half the
+ * radius, so below that it is held at its value there.
  */
 public final class GroundEffect {
 

@@ -298,8 +298,8 @@ public final class Rotor {
   /**
    * Profile power, (s cd0 / 8) rho A Vtip^3 (1 + 4.65 mu^2).
    *
-   * <p>Source: Leishman, ch. 5, with the factor 4.65 for the in-plane force and radial flow (Bennett,
-   * from memory).
+   * <p>Source: Leishman, ch. 5, with the factor 4.65 for the in-plane force and radial flow
+   * (Bennett, from memory).
    *
    * @param density the air's density, kg/m3
    * @param tipSpeed the speed of the blade tips, m/s

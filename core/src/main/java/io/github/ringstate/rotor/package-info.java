@@ -2,10 +2,10 @@
  * The main rotor: thrust, power, inflow lag and ground effect.
  *
  * <p>{@link io.github.ringstate.rotor.Rotor} turns the blades' pitch and the flow through the disc
- * into thrust (blade element theory), and thrust and flow into power. The flow itself has two parts:
- * the craft's own motion through the air, and the induced velocity, whose steady value comes from an
- * {@link io.github.ringstate.inflow.InflowModel} and which follows it with the lag of the air's
- * apparent mass.
+ * into thrust (blade element theory), and thrust and flow into power. The flow itself has two
+ * parts: the craft's own motion through the air, and the induced velocity, whose steady value comes
+ * from an {@link io.github.ringstate.inflow.InflowModel} and which follows it with the lag of the
+ * air's apparent mass.
  *
  * <table>
  * <caption>What is modelled, and from where</caption>
