@@ -94,10 +94,6 @@ public final class RingStateInflow implements InflowModel {
   /** The least depth of the fold, so that it has a middle and not only an edge. */
   private static final double LEAST_FOLD = 0.05;
 
-  private static final int SCAN_EDGEWISE = 40;
-  private static final int SCAN_AXIAL = 150;
-  private static final double SCAN_ROUNDING = 1e-12;
-
   private final SmoothMomentum smooth;
   private final AxialCurve axialCurve;
   private final double onset;
@@ -110,8 +106,7 @@ public final class RingStateInflow implements InflowModel {
    *
    * @param parameters values for {@link #PARAMETERS}; others are ignored
    * @throws IllegalArgumentException if the exit is not below the onset, or its total inflow not above
-   *     that of the onset, each by 0.05 or more; or if the unstable region would fall into two at some
-   *     edgewise speed, as it does for a few combinations of extreme values
+   *     that of the onset, each by 0.05 or more
    */
   public RingStateInflow(ParameterSet parameters) {
     smooth = new SmoothMomentum(parameters);
@@ -124,7 +119,6 @@ public final class RingStateInflow implements InflowModel {
     requireApart(ONSET_AXIAL, onset, EXIT_AXIAL, exit);
     requireApart(EXIT_TOTAL, exitTotal, ONSET_TOTAL, onsetTotal);
     axialCurve = new AxialCurve(onset, onsetTotal, exit, exitTotal, join);
-    requireOneBand();
   }
 
   /**
@@ -150,36 +144,6 @@ public final class RingStateInflow implements InflowModel {
               + " by at least "
               + LEAST_FOLD
               + " hover induced velocities");
-    }
-  }
-
-  /**
-   * The axial curve has one fold whatever the parameters, but off the axis it is added to a slope that
-   * differs from the one it was made for. A coarse scan finds the combinations for which that matters.
-   */
-  private void requireOneBand() {
-    int most = 1;
-    for (int i = 0; i <= SCAN_EDGEWISE; i++) {
-      double x = fade * i / SCAN_EDGEWISE;
-      int bands = 0;
-      boolean inside = false;
-      for (int j = 1; j < SCAN_AXIAL; j++) {
-        boolean unstable = slope(x, join * j / SCAN_AXIAL) < -SCAN_ROUNDING;
-        if (unstable && !inside) {
-          bands++;
-        }
-        inside = unstable;
-      }
-      if (bands > most) {
-        throw new IllegalArgumentException(
-            "these ring-state parameters give an unstable region in more than one piece: "
-                + bands
-                + " at edgewise speed "
-                + x
-                + " hover induced velocities, where there may be at most "
-                + most);
-      }
-      most = bands;
     }
   }
 
