@@ -18,8 +18,8 @@ public final class Autorotation {
    *
    * @param inflow the inflow model
    * @param edgewise edgewise speed, in hover induced velocities, not negative
-   * @return axial speed, in hover induced velocities, negative; empty if the model's descent ends before
-   *     the total inflow has come down to zero
+   * @return axial speed, in hover induced velocities, negative; empty if the model's descent ends
+   *     before the total inflow has come down to zero
    * @throws OutOfRangeException if the model does not hold between hover and there
    */
   public static OptionalDouble axialSpeed(InflowModel inflow, double edgewise) {
@@ -30,13 +30,12 @@ public final class Autorotation {
     }
     return OptionalDouble.of(
         new BracketingNthOrderBrentSolver(1e-13, 1e-13, 5)
-            .solve(
-                300, z -> inflow.total(edgewise, z), bottom, top, AllowedSolution.ANY_SIDE));
+            .solve(300, z -> inflow.total(edgewise, z), bottom, top, AllowedSolution.ANY_SIDE));
   }
 
   /**
-   * The drag coefficient of a disc that sinks as fast as the rotor under the same weight: T = CD rho V^2 A
-   * / 2 and T = 2 rho A vh^2 give CD = 4 / z^2.
+   * The drag coefficient of a disc that sinks as fast as the rotor under the same weight: T = CD
+   * rho V^2 A / 2 and T = 2 rho A vh^2 give CD = 4 / z^2.
    *
    * @param axial axial speed of the vertical descent, in hover induced velocities, negative
    * @return drag coefficient on the disc area, a pure number

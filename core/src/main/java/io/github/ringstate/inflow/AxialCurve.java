@@ -5,10 +5,11 @@ package io.github.ringstate.inflow;
  * state, with a fold: it falls from hover to the onset, rises to the exit and falls again.
  *
  * <p>The shape holds for every onset and exit that the constructor accepts. From hover to the onset
- * the curve is the rational quadratic of Gregory and Delbourgo (IMA Journal of Numerical Analysis 2,
- * 1982), which is monotonic for any two points and slopes; a cubic there turns over as soon as the
- * onset inflow exceeds 1 + z/6. From onset to exit it is the cubic with zero slopes at both ends, and
- * from the exit to momentum theory a cubic whose end slope stays below three times its chord.
+ * the curve is the rational quadratic of Gregory and Delbourgo (IMA Journal of Numerical Analysis
+ * 2, 1982), which is monotonic for any two points and slopes; a cubic there turns over as soon as
+ * the onset inflow exceeds 1 + z/6. From onset to exit it is the cubic with zero slopes at both
+ * ends, and from the exit to momentum theory a cubic whose end slope stays below three times its
+ * chord.
  */
 final class AxialCurve {
 

@@ -15,9 +15,9 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 import org.hipparchus.optim.univariate.UnivariatePointValuePair;
 
 /**
- * Finds where a criterion's margin is negative: a fine scan over the descent, a search for the least
- * margin beside every dip of the scan so that no pocket thinner than its step is missed, and a bracketed
- * root on every change of sign.
+ * Finds where a criterion's margin is negative: a fine scan over the descent, a search for the
+ * least margin beside every dip of the scan so that no pocket thinner than its step is missed, and
+ * a bracketed root on every change of sign.
  */
 final class BandFinder {
 

@@ -8,9 +8,9 @@ import java.util.OptionalDouble;
 /**
  * A rule that says where the vortex ring state begins and ends.
  *
- * <p>Published rules differ, and the boundary depends on the inflow model as much as on the rule (Basset,
- * Chen, Prasad and Kolb, Journal of the American Helicopter Society, 2008). All speeds are in hover
- * induced velocities; axial speeds are negative in descent.
+ * <p>Published rules differ, and the boundary depends on the inflow model as much as on the rule
+ * (Basset, Chen, Prasad and Kolb, Journal of the American Helicopter Society, 2008). All speeds are
+ * in hover induced velocities; axial speeds are negative in descent.
  */
 public interface BoundaryCriterion {
 
@@ -22,33 +22,36 @@ public interface BoundaryCriterion {
   String name();
 
   /**
-   * How far a point lies outside the vortex ring state, on the criterion's own scale. Continuous if the
-   * inflow model's slope is.
+   * How far a point lies outside the vortex ring state, on the criterion's own scale. Continuous if
+   * the inflow model's slope is.
    *
    * @param edgewise edgewise speed, in hover induced velocities, not negative
    * @param axial axial speed, in hover induced velocities, positive in climb
    * @return negative inside the ring state, zero on the boundary, positive outside; a pure number
-   * @throws OutOfRangeException if the inflow model does not hold there, or an argument is not a number
+   * @throws OutOfRangeException if the inflow model does not hold there, or an argument is not a
+   *     number
    */
   double margin(double edgewise, double axial);
 
   /**
-   * Every band of axial speeds in the ring state at one edgewise speed. One call costs about a thousand
-   * margins; inside a simulation use {@link #margin}.
+   * Every band of axial speeds in the ring state at one edgewise speed. One call costs about a
+   * thousand margins; inside a simulation use {@link #margin}.
    *
    * @param edgewise edgewise speed, in hover induced velocities, not negative
    * @return the bands from slow to fast descent; empty where the criterion finds none
-   * @throws OutOfRangeException if the inflow model does not hold there, or the argument is not a number
+   * @throws OutOfRangeException if the inflow model does not hold there, or the argument is not a
+   *     number
    */
   List<RingBand> bands(double edgewise);
 
   /**
-   * The widest band of axial speeds in the ring state at one edgewise speed; of several equally wide, or
-   * of several without an exit, the one of the slowest descent.
+   * The widest band of axial speeds in the ring state at one edgewise speed; of several equally
+   * wide, or of several without an exit, the one of the slowest descent.
    *
    * @param edgewise edgewise speed, in hover induced velocities, not negative
    * @return the band; empty where the criterion finds none
-   * @throws OutOfRangeException if the inflow model does not hold there, or the argument is not a number
+   * @throws OutOfRangeException if the inflow model does not hold there, or the argument is not a
+   *     number
    */
   default Optional<RingBand> band(double edgewise) {
     RingBand widest = null;
@@ -63,8 +66,8 @@ public interface BoundaryCriterion {
   /**
    * The greatest edgewise speed at which there is a band.
    *
-   * @return the speed, in hover induced velocities; infinite if the boundary does not close; empty if there
-   *     is no ring state at all
+   * @return the speed, in hover induced velocities; infinite if the boundary does not close; empty
+   *     if there is no ring state at all
    * @throws OutOfRangeException if the inflow model does not hold somewhere on the way
    */
   OptionalDouble reach();

@@ -3,14 +3,15 @@ package io.github.ringstate.inflow;
 import io.github.ringstate.quantity.Quantity;
 
 /**
- * Momentum theory with a cubic over its singularity: v = z (0.373 z^2 + 0.598 x^2 - 1.991) where 1.5
- * x^2 + (2 z + 3)^2 &lt; 1.
+ * Momentum theory with a cubic over its singularity: v = z (0.373 z^2 + 0.598 x^2 - 1.991) where
+ * 1.5 x^2 + (2 z + 3)^2 &lt; 1.
  *
- * <p>Johnson, Model for Vortex Ring State Influence on Rotorcraft Flight Dynamics, NASA/TP-2005-213477,
- * 2005 (formula from memory; its coefficients were checked by their continuity with momentum theory on
- * the edge of the ellipse). Outside the ellipse the largest root of momentum theory above z = -1.5 and
- * the smallest below. Induced velocity jumps on the edge: by up to 0.03 at its tip and by up to 0.061 on
- * its lower half. It removes the singularity and adds no ring state.
+ * <p>Johnson, Model for Vortex Ring State Influence on Rotorcraft Flight Dynamics,
+ * NASA/TP-2005-213477, 2005 (formula from memory; its coefficients were checked by their continuity
+ * with momentum theory on the edge of the ellipse). Outside the ellipse the largest root of
+ * momentum theory above z = -1.5 and the smallest below. Induced velocity jumps on the edge: by up
+ * to 0.03 at its tip and by up to 0.061 on its lower half. It removes the singularity and adds no
+ * ring state.
  */
 public final class CubicBridge implements InflowModel {
 

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * The boundary of heave stability: the ring state is where d(total)/d(axial) &lt; 0. There a faster sink
- * brings more flow down through the disc, hence a smaller angle of attack at the blades and less thrust,
- * and the sink grows at constant collective.
+ * The boundary of heave stability: the ring state is where d(total)/d(axial) &lt; 0. There a faster
+ * sink brings more flow down through the disc, hence a smaller angle of attack at the blades and
+ * less thrust, and the sink grows at constant collective.
  *
- * <p>Johnson, Model for Vortex Ring State Influence on Rotorcraft Flight Dynamics, NASA/TP-2005-213477,
- * 2005. The margin is the slope itself: +0.5 in hover by momentum theory.
+ * <p>Johnson, Model for Vortex Ring State Influence on Rotorcraft Flight Dynamics,
+ * NASA/TP-2005-213477, 2005. The margin is the slope itself: +0.5 in hover by momentum theory.
  */
 public final class HeaveDamping implements BoundaryCriterion {
 

@@ -1,17 +1,16 @@
 package io.github.ringstate.inflow;
 
 /**
- * The cubic through two points with given slopes there. Monotonic if the slopes have the sign of the
- * chord and neither exceeds three times its slope (Fritsch and Carlson, SIAM Journal on Numerical
- * Analysis 17, 1980).
+ * The cubic through two points with given slopes there. Monotonic if the slopes have the sign of
+ * the chord and neither exceeds three times its slope (Fritsch and Carlson, SIAM Journal on
+ * Numerical Analysis 17, 1980).
  */
 final class Hermite {
 
   private Hermite() {}
 
   /** The cubic's value at z, through (z0, w0) with slope m0 and (z1, w1) with slope m1. */
-  static double value(
-      double z0, double w0, double m0, double z1, double w1, double m1, double z) {
+  static double value(double z0, double w0, double m0, double z1, double w1, double m1, double z) {
     double h = z1 - z0;
     double t = (z - z0) / h;
     double u = 1 - t;
@@ -19,8 +18,7 @@ final class Hermite {
   }
 
   /** The cubic's slope at z. */
-  static double slope(
-      double z0, double w0, double m0, double z1, double w1, double m1, double z) {
+  static double slope(double z0, double w0, double m0, double z1, double w1, double m1, double z) {
     double h = z1 - z0;
     double t = (z - z0) / h;
     double u = 1 - t;

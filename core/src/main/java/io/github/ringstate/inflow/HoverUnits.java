@@ -7,7 +7,8 @@ import io.github.ringstate.quantity.Unit;
 final class HoverUnits {
 
   /**
-   * Wide, because a rotor that carries little thrust has a small hover induced velocity to divide by.
+   * Wide, because a rotor that carries little thrust has a small hover induced velocity to divide
+   * by.
    */
   static final double WIDEST = 200;
 

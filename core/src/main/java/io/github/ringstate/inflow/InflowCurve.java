@@ -29,8 +29,8 @@ public record InflowCurve(String model, double edgewise, List<Point> points) {
   public record Point(double axial, double induced, double total, double slope) {}
 
   /**
-   * Samples a model at even spacing, both ends included. No point is left out: where the model does not
-   * hold, sampling fails.
+   * Samples a model at even spacing, both ends included. No point is left out: where the model does
+   * not hold, sampling fails.
    *
    * @param model the model
    * @param edgewise edgewise speed, in hover induced velocities

@@ -6,11 +6,11 @@ import io.github.ringstate.quantity.Quantity;
 /**
  * The steady mean induced velocity of a rotor as a function of its motion through the air.
  *
- * <p>Every speed is a pure number in units of the hover induced velocity {@code vh = sqrt(T / (2 rho
- * A))} of the thrust that the rotor has at that moment. The edgewise speed {@code x} lies in the disc
- * plane and is never negative; the axial speed {@code z} is along the shaft, positive in climb and
- * negative in descent; the induced velocity {@code v} is positive in the sense of the downwash of a
- * lifting rotor; the total inflow is {@code w = z + v}.
+ * <p>Every speed is a pure number in units of the hover induced velocity {@code vh = sqrt(T / (2
+ * rho A))} of the thrust that the rotor has at that moment. The edgewise speed {@code x} lies in
+ * the disc plane and is never negative; the axial speed {@code z} is along the shaft, positive in
+ * climb and negative in descent; the induced velocity {@code v} is positive in the sense of the
+ * downwash of a lifting rotor; the total inflow is {@code w = z + v}.
  *
  * <p>Implementations are immutable and return the same bits for the same input.
  */
@@ -72,9 +72,9 @@ public interface InflowModel {
 
   /**
    * The share of the losses of a non-uniform inflow that this model's induced velocity already
-   * contains. Momentum theory contains none of them and its induced power has to be multiplied by an
-   * induced power factor; a curve measured on a rotor in the vortex ring state contains them all, and
-   * multiplying that by the factor would count them twice.
+   * contains. Momentum theory contains none of them and its induced power has to be multiplied by
+   * an induced power factor; a curve measured on a rotor in the vortex ring state contains them
+   * all, and multiplying that by the factor would count them twice.
    *
    * @param edgewise edgewise speed x, in hover induced velocities, not negative
    * @param axial axial speed z, in hover induced velocities, positive in climb

@@ -5,11 +5,11 @@ import org.hipparchus.util.FastMath;
 /**
  * The roots of the momentum equation v sqrt(x^2 + (z + v)^2) = 1, found branch by branch.
  *
- * <p>Squared, the equation is the quartic P(v) = v^2 (x^2 + (z + v)^2) - 1 = 0. Halley's iteration on
- * P needs one division and no square root a step, and from the guess v = 1 / sqrt(x^2 + w0^2), with
- * w0 the axial total inflow, it is at rounding level after at most four steps on the climb branch
- * above z = -1.2 and after three on the windmill branch below z = -2.1. Ferrari's closed form was
- * not used: it costs more, and its cubic resolvent cancels where x or z is large.
+ * <p>Squared, the equation is the quartic P(v) = v^2 (x^2 + (z + v)^2) - 1 = 0. Halley's iteration
+ * on P needs one division and no square root a step, and from the guess v = 1 / sqrt(x^2 + w0^2),
+ * with w0 the axial total inflow, it is at rounding level after at most four steps on the climb
+ * branch above z = -1.2 and after three on the windmill branch below z = -2.1. Ferrari's closed
+ * form was not used: it costs more, and its cubic resolvent cancels where x or z is large.
  *
  * <p>As a function of w the equation reads z = w - 1 / sqrt(x^2 + w^2). With r = x^2 + w^2 it turns
  * where r^3 - r + x^2 = 0 and w = -r^1.5, which has two solutions below the edgewise speed {@link
@@ -26,7 +26,9 @@ final class MomentumRoots {
   /** Below this axial speed {@link #windmill} may be used at any edgewise speed. */
   static final double WINDMILL_HIGHEST = -2.1;
 
-  /** Halley's iteration is of third order, so a step this small leaves an error far below rounding. */
+  /**
+   * Halley's iteration is of third order, so a step this small leaves an error far below rounding.
+   */
   private static final double LAST_STEP = 1e-6;
 
   private static final int MOST_STEPS = 200;
@@ -179,8 +181,9 @@ final class MomentumRoots {
   }
 
   /**
-   * The smallest root where -2.1 &lt; z &lt;= -2. The equation is nearly double there, so it is written
-   * for p = -w - 1 and the exact difference d = -2 - z: p^2 = (1 + p) d + v^2 x^2 / (1 - v w).
+   * The smallest root where -2.1 &lt; z &lt;= -2. The equation is nearly double there, so it is
+   * written for p = -w - 1 and the exact difference d = -2 - z: p^2 = (1 + p) d + v^2 x^2 / (1 - v
+   * w).
    */
   private static double nearIdealWindmill(double x, double z) {
     double d = -2 - z;

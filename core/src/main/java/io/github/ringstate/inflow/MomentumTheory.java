@@ -12,24 +12,25 @@ import io.github.ringstate.quantity.Quantity;
  * <ul>
  *   <li>for z &gt;= 0 at any edgewise speed (the normal working state),
  *   <li>for z &lt;= -2 at any edgewise speed (the windmill brake state, the smallest root),
- *   <li>at any axial speed once the edgewise speed is {@link #singleRootEdgewise()} or more, where the
- *       equation has one root everywhere.
+ *   <li>at any axial speed once the edgewise speed is {@link #singleRootEdgewise()} or more, where
+ *       the equation has one root everywhere.
  * </ul>
  *
  * <p>In between it is refused: there the equation has either no slipstream behind its root or three
  * roots to choose from. {@link SmoothMomentum} and the other models bridge that gap.
  *
- * <p>Roots are accurate to about 1e-15 divided by the slope of the axial speed over the total inflow,
- * 1 + w v^3. That slope is near zero only beside the corner x = 0.6204, z = -1.7547, where three roots
- * fall together and no input given in double precision fixes the root to more than six digits.
+ * <p>Roots are accurate to about 1e-15 divided by the slope of the axial speed over the total
+ * inflow, 1 + w v^3. That slope is near zero only beside the corner x = 0.6204, z = -1.7547, where
+ * three roots fall together and no input given in double precision fixes the root to more than six
+ * digits.
  */
 public final class MomentumTheory implements InflowModel {
 
   /** The quantity in whose name the gap between hover and windmill brake is refused. */
   private static final Quantity EDGEWISE_IN_GAP =
       new Quantity(
-          "edgewise speed over hover induced velocity, in momentum theory at axial speeds between -2"
-              + " and 0,",
+          "edgewise speed over hover induced velocity, in momentum theory at axial speeds between"
+              + " -2 and 0,",
           HoverUnits.EDGEWISE.unit(),
           MomentumRoots.SINGLE_ROOT_EDGEWISE,
           HoverUnits.WIDEST);
@@ -39,8 +40,8 @@ public final class MomentumTheory implements InflowModel {
 
   /**
    * The edgewise speed from which the equation has one root at every axial speed. With z = w - 1 /
-   * sqrt(x^2 + w^2), dz/dw = 1 + w / (x^2 + w^2)^1.5 is least at w = -x / sqrt 2, where it is 1 - 2 / (3
-   * sqrt 3 x^2).
+   * sqrt(x^2 + w^2), dz/dw = 1 + w / (x^2 + w^2)^1.5 is least at w = -x / sqrt 2, where it is 1 - 2
+   * / (3 sqrt 3 x^2).
    *
    * @return sqrt(2 / (3 sqrt 3)), about 0.6204 hover induced velocities
    */

@@ -5,14 +5,14 @@ import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 
 /**
- * The fourth-degree fit to measured mean induced velocity in vertical descent: v = k - 1.125 z - 1.372
- * z^2 - 1.718 z^3 - 0.655 z^4, for -2 &lt;= z &lt;= 0 in axial flow.
+ * The fourth-degree fit to measured mean induced velocity in vertical descent: v = k - 1.125 z -
+ * 1.372 z^2 - 1.718 z^3 - 0.655 z^4, for -2 &lt;= z &lt;= 0 in axial flow.
  *
- * <p>Leishman, Principles of Helicopter Aerodynamics, chapter 2 (coefficients from memory, checked by
- * arithmetic against the momentum values at both ends). The constant k is the induced power factor in
- * hover. Along the curve the slope of the total inflow falls to about +0.08 near z = -0.95 and stays
- * positive, so it has no runaway; at z = 0 it is -0.125 where momentum theory has +0.5, which is a
- * trait of the fit and not of rotors.
+ * <p>Leishman, Principles of Helicopter Aerodynamics, chapter 2 (coefficients from memory, checked
+ * by arithmetic against the momentum values at both ends). The constant k is the induced power
+ * factor in hover. Along the curve the slope of the total inflow falls to about +0.08 near z =
+ * -0.95 and stays positive, so it has no runaway; at z = 0 it is -0.125 where momentum theory has
+ * +0.5, which is a trait of the fit and not of rotors.
  */
 public final class QuarticFit implements InflowModel {
 

@@ -5,9 +5,10 @@ import java.util.OptionalDouble;
 /**
  * The axial speeds of the vortex ring state at one edgewise speed, by one criterion.
  *
- * @param onset axial speed at which a slow descent enters, in hover induced velocities, not positive
- * @param exit axial speed at which a fast descent leaves, more negative than the onset; empty where the
- *     criterion knows no exit
+ * @param onset axial speed at which a slow descent enters, in hover induced velocities, not
+ *     positive
+ * @param exit axial speed at which a fast descent leaves, more negative than the onset; empty where
+ *     the criterion knows no exit
  */
 public record RingBand(double onset, OptionalDouble exit) {
 

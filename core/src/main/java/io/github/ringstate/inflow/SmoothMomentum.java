@@ -13,8 +13,8 @@ import java.util.List;
  * <p>Above the upper join the largest root of momentum theory, below the lower join the smallest.
  * Between them, at small edgewise speed, the cubic in z that continues both in value and slope; at
  * large edgewise speed the one root there is; and between those a smooth blend over the edgewise
- * speed. An own formulation; not fitted to measurements. Criteria for the boundary of the vortex ring
- * state whose authors used momentum theory can use it as their inflow.
+ * speed. An own formulation; not fitted to measurements. Criteria for the boundary of the vortex
+ * ring state whose authors used momentum theory can use it as their inflow.
  *
  * <p>The total inflow rises with the axial speed everywhere, since the cubic and the root both do.
  */
@@ -191,8 +191,7 @@ public final class SmoothMomentum implements InflowModel {
       return bridge;
     }
     double share = blend(x);
-    return (1 - share) * bridge
-        + share * MomentumTheory.slopeAt(z, MomentumRoots.single(x, z));
+    return (1 - share) * bridge + share * MomentumTheory.slopeAt(z, MomentumRoots.single(x, z));
   }
 
   /** The total inflow at zero edgewise speed, without a root to search. */

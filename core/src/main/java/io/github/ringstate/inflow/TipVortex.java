@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * The onset of the ring state by the speed of the tip vortices: they leave the disc at half the induced
- * velocity, so they stay at it when the descent is as fast, 2 |z| = v.
+ * The onset of the ring state by the speed of the tip vortices: they leave the disc at half the
+ * induced velocity, so they stay at it when the descent is as fast, 2 |z| = v.
  *
  * <p>Wolkovitch, Analytical prediction of vortex-ring boundaries for helicopters in steep descents,
- * Journal of the American Helicopter Society 17(3), 1972. His induced velocity at that point is v = 1 /
- * sqrt(x^2 + z^2), the momentum value with z + v = |z|, so the onset is 4 z^2 (x^2 + z^2) = 1. Known to be
- * late at low edgewise speed and not to close at high edgewise speed; his exit needs an empirical factor
- * and is not modelled here.
+ * Journal of the American Helicopter Society 17(3), 1972. His induced velocity at that point is v =
+ * 1 / sqrt(x^2 + z^2), the momentum value with z + v = |z|, so the onset is 4 z^2 (x^2 + z^2) = 1.
+ * Known to be late at low edgewise speed and not to close at high edgewise speed; his exit needs an
+ * empirical factor and is not modelled here.
  */
 public final class TipVortex implements BoundaryCriterion {
 

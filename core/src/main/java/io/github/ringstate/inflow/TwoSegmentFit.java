@@ -3,13 +3,13 @@ package io.github.ringstate.inflow;
 import io.github.ringstate.quantity.Quantity;
 
 /**
- * The two straight lines through measured mean induced velocity in vertical descent: v = k (1 - z) for
- * -1.5 &lt;= z &lt;= 0 and v = k (7 + 3 z) for -2 &lt;= z &lt;= -1.5, in axial flow.
+ * The two straight lines through measured mean induced velocity in vertical descent: v = k (1 - z)
+ * for -1.5 &lt;= z &lt;= 0 and v = k (7 + 3 z) for -2 &lt;= z &lt;= -1.5, in axial flow.
  *
- * <p>Young, A note on the velocity induced by a helicopter rotor in the vortex ring state, RAE TR 78125,
- * 1978 (from memory; also in the textbooks of Leishman and Padfield). The slope of the total inflow
- * jumps at z = -1.5; above it is 1 - k, so that a rotor on this line has no heave damping at all for k
- * = 1 and a negative one for k &gt; 1.
+ * <p>Young, A note on the velocity induced by a helicopter rotor in the vortex ring state, RAE TR
+ * 78125, 1978 (from memory; also in the textbooks of Leishman and Padfield). The slope of the total
+ * inflow jumps at z = -1.5; above it is 1 - k, so that a rotor on this line has no heave damping at
+ * all for k = 1 and a negative one for k &gt; 1.
  */
 public final class TwoSegmentFit implements InflowModel {
 

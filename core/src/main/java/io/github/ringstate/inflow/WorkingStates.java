@@ -6,11 +6,12 @@ import java.util.List;
 /**
  * Says in which working state a rotor is, by an inflow model and a boundary criterion.
  *
- * <p>Where the total inflow is zero or upward the state is windmill brake, also if the criterion has no
- * exit: the two states meet at the autorotation point (see {@link Autorotation}), which in vertical flight
- * lies a little above the ideal windmill limit z = -2. Otherwise a negative margin is the vortex ring
- * state, a descent faster than all bands is the turbulent wake state, and the rest is the normal working
- * state; at edgewise speeds without a band there is no turbulent wake state.
+ * <p>Where the total inflow is zero or upward the state is windmill brake, also if the criterion
+ * has no exit: the two states meet at the autorotation point (see {@link Autorotation}), which in
+ * vertical flight lies a little above the ideal windmill limit z = -2. Otherwise a negative margin
+ * is the vortex ring state, a descent faster than all bands is the turbulent wake state, and the
+ * rest is the normal working state; at edgewise speeds without a band there is no turbulent wake
+ * state.
  *
  * @param inflow gives the total inflow
  * @param criterion gives the boundary of the vortex ring state
@@ -18,13 +19,14 @@ import java.util.List;
 public record WorkingStates(InflowModel inflow, BoundaryCriterion criterion) {
 
   /**
-   * The working state at a point. In descent outside the ring state it needs the criterion's bands and
-   * costs as much as they do.
+   * The working state at a point. In descent outside the ring state it needs the criterion's bands
+   * and costs as much as they do.
    *
    * @param edgewise edgewise speed, in hover induced velocities, not negative
    * @param axial axial speed, in hover induced velocities, positive in climb
    * @return the state
-   * @throws OutOfRangeException if the inflow model does not hold there, or an argument is not a number
+   * @throws OutOfRangeException if the inflow model does not hold there, or an argument is not a
+   *     number
    */
   public WorkingState at(double edgewise, double axial) {
     if (!(inflow.total(edgewise, axial) > 0)) {

@@ -2,7 +2,6 @@ package io.github.ringstate.inflow;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.quantity.OutOfRangeException;
 import java.util.List;
@@ -18,7 +17,10 @@ class DescentFitsTest {
     return ReferenceTable.rows("descent_fits.csv");
   }
 
-  /** Source: the formulas as printed (from memory), in 50-digit arithmetic; see the file's first lines. */
+  /**
+   * Source: the formulas as printed (from memory), in 50-digit arithmetic; see the file's first
+   * lines.
+   */
   @ParameterizedTest
   @MethodSource("reference")
   void theFitsAgreeWithTheirPrintedCoefficients(
@@ -66,9 +68,9 @@ class DescentFitsTest {
   }
 
   /**
-   * Source: the ellipse and the cubic of NASA/TP-2005-213477 (from memory). A known difference of that
-   * model and not of this code: across the lower half of the edge its induced velocity jumps, by 0.06
-   * when rounded to two digits, and at the tip (0.816, -1.5) from 1.130 to 1.100.
+   * Source: the ellipse and the cubic of NASA/TP-2005-213477 (from memory). A known difference of
+   * that model and not of this code: across the lower half of the edge its induced velocity jumps,
+   * by 0.06 when rounded to two digits, and at the tip (0.816, -1.5) from 1.130 to 1.100.
    */
   @Test
   void theCubicBridgeJumpsOnTheLowerHalfOfItsEllipse() {

@@ -114,8 +114,7 @@ class InflowModelContractTest {
       double z = Math.min(model.axialRange().high(), 3 - 5 * random.nextDouble());
       double v = model.induced(x, z);
       assertEquals(z + v, model.total(x, z), 0.0);
-      assertEquals(
-          Double.doubleToLongBits(v), Double.doubleToLongBits(model.induced(x, z)));
+      assertEquals(Double.doubleToLongBits(v), Double.doubleToLongBits(model.induced(x, z)));
       double share = model.lossShare(x, z);
       assertTrue(share >= 0 && share <= 1);
     }

@@ -84,7 +84,10 @@ class MomentumTheoryTest {
     assertTrue(worst < 1e-12, "largest error " + worst);
   }
 
-  /** Source: as above. At z = -2 the two windmill roots are apart by less than the square root of eps. */
+  /**
+   * Source: as above. At z = -2 the two windmill roots are apart by less than the square root of
+   * eps.
+   */
   @ParameterizedTest
   @ValueSource(doubles = {0, 1e-12, 1e-9, 1e-6, 1e-3, 0.01, 0.1, 0.3, 0.5, 0.6})
   void theWindmillRootKeepsItsDigitsAtTheIdealLimit(double x) {
@@ -101,7 +104,10 @@ class MomentumTheoryTest {
     }
   }
 
-  /** Source: LaguerreSolver of the library Hipparchus on the quartic v^4 + 2 z v^3 + (x^2 + z^2) v^2 - 1. */
+  /**
+   * Source: LaguerreSolver of the library Hipparchus on the quartic v^4 + 2 z v^3 + (x^2 + z^2) v^2
+   * - 1.
+   */
   @Test
   void theRootsAreThoseOfAnIndependentPolynomialSolver() {
     SplittableRandom random = new SplittableRandom(12);
@@ -110,8 +116,7 @@ class MomentumTheoryTest {
       double x = 0.05 + 1.2 * random.nextDouble();
       double z = 4 - 8 * random.nextDouble();
       Complex[] complex =
-          new LaguerreSolver()
-              .solveAllComplex(new double[] {-1, 0, x * x + z * z, 2 * z, 1}, 1.0);
+          new LaguerreSolver().solveAllComplex(new double[] {-1, 0, x * x + z * z, 2 * z, 1}, 1.0);
       double[] expected =
           Arrays.stream(complex)
               .filter(c -> Math.abs(c.getImaginary()) < 1e-6 && c.getReal() > 0)
@@ -143,8 +148,7 @@ class MomentumTheoryTest {
         MomentumTheory.roots(0, -2.5),
         1e-15);
     assertArrayEquals(new double[] {1, 1 + Math.sqrt(2)}, MomentumTheory.roots(0, -2), 1e-15);
-    assertArrayEquals(
-        new double[] {0.5 + Math.sqrt(1.25)}, MomentumTheory.roots(0, -1), 1e-15);
+    assertArrayEquals(new double[] {0.5 + Math.sqrt(1.25)}, MomentumTheory.roots(0, -1), 1e-15);
   }
 
   /** Source: elementary; the climb roots at z and -z have the product 1. */
@@ -215,8 +219,7 @@ class MomentumTheoryTest {
     BigDecimal bw = new BigDecimal(z).add(bv);
     BigDecimal q = bx.multiply(bx).add(bw.multiply(bw));
     BigDecimal p = bv.multiply(bv).multiply(q).subtract(BigDecimal.ONE);
-    BigDecimal derivative =
-        bv.multiply(q.add(bv.multiply(bw))).multiply(BigDecimal.valueOf(2));
+    BigDecimal derivative = bv.multiply(q.add(bv.multiply(bw))).multiply(BigDecimal.valueOf(2));
     return p.divide(derivative, DIGITS).doubleValue();
   }
 }

@@ -8,7 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 
-/** The numbers of a reference file: comma-separated, a header line, origin in lines that begin with #. */
+/**
+ * The numbers of a reference file: comma-separated, a header line, origin in lines that begin with
+ * #.
+ */
 final class ReferenceTable {
 
   private ReferenceTable() {}
