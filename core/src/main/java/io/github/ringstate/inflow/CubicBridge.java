@@ -9,9 +9,9 @@ import io.github.ringstate.quantity.Quantity;
  * <p>Johnson, Model for Vortex Ring State Influence on Rotorcraft Flight Dynamics,
  * NASA/TP-2005-213477, 2005 (formula from memory; its coefficients were checked by their continuity
  * with momentum theory on the edge of the ellipse). Outside the ellipse the largest root of
- * momentum theory above z = -1.5 and the smallest below. Induced velocity jumps on the edge: by no
- * more than 0.004 on the upper half and by up to 0.06 on the lower half. It removes the singularity
- * and adds no ring state.
+ * momentum theory above z = -1.5 and the smallest below. Induced velocity jumps on the edge: by up
+ * to 0.03 at its tip and by up to 0.061 on its lower half. It removes the singularity and adds no
+ * ring state.
  */
 public final class CubicBridge implements InflowModel {
 

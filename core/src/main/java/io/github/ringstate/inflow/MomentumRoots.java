@@ -98,7 +98,7 @@ final class MomentumRoots {
       return axialClimb(z);
     }
     double r = upperTurn(x);
-    return z >= turningAxial(r) ? upperBranch(x, z, r) : lowerBranch(x, z, lowerTurn(x));
+    return z >= turningAxial(r) ? upperBranch(x, z, r) : smallest(x, z);
   }
 
   /** The smallest root, any x and z. */

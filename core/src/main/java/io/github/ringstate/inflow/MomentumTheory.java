@@ -29,8 +29,8 @@ public final class MomentumTheory implements InflowModel {
   /** The quantity in whose name the gap between hover and windmill brake is refused. */
   private static final Quantity EDGEWISE_IN_GAP =
       new Quantity(
-          "edgewise speed over hover induced velocity, in momentum theory at axial speeds between -2"
-              + " and 0,",
+          "edgewise speed over hover induced velocity, in momentum theory at axial speeds between"
+              + " -2 and 0,",
           HoverUnits.EDGEWISE.unit(),
           MomentumRoots.SINGLE_ROOT_EDGEWISE,
           HoverUnits.WIDEST);

@@ -29,6 +29,17 @@ import java.util.stream.Stream;
  * slope 1/2), the onset (slope 0), the exit (slope 0) and the lower join (value and slope of
  * momentum theory). The slope of w in both directions is continuous everywhere. Accepts 0 to 200
  * edgewise and -200 to 200 axial.
+ *
+ * <p>With the standard values d(total)/d(axial) is negative in one closed region: -0.50 to -1.45 on
+ * the axis, -0.54 to -1.43 at x = 0.5, -0.67 to -1.26 at x = 0.7, closed at x = 0.787; the steepest
+ * slope is -0.79, vertical autorotation at z = -1.875. Whatever the parameters there is exactly one
+ * fold on the axis, at the onset and the exit that they name. Off the axis, about one random set in
+ * thirty splits the last few hundredths of the region's reach in two; the slope between the parts
+ * is below 0.02 then.
+ *
+ * <p>The axial curve contains the losses that a non-uniform inflow adds to the induced power, since
+ * measured induced velocity was deduced from thrust and power. {@link #lossShare} says how much of
+ * them, so that an induced power factor is not applied to them a second time.
  */
 public final class RingStateInflow implements InflowModel {
 
@@ -94,10 +105,6 @@ public final class RingStateInflow implements InflowModel {
   /** The least depth of the fold, so that it has a middle and not only an edge. */
   private static final double LEAST_FOLD = 0.05;
 
-  private static final int SCAN_EDGEWISE = 40;
-  private static final int SCAN_AXIAL = 150;
-  private static final double SCAN_ROUNDING = 1e-12;
-
   private final SmoothMomentum smooth;
   private final AxialCurve axialCurve;
   private final double onset;
@@ -110,8 +117,7 @@ public final class RingStateInflow implements InflowModel {
    *
    * @param parameters values for {@link #PARAMETERS}; others are ignored
    * @throws IllegalArgumentException if the exit is not below the onset, or its total inflow not
-   *     above that of the onset, each by 0.05 or more; or if the unstable region would fall into
-   *     two at some edgewise speed, as it does for a few combinations of extreme values
+   *     above that of the onset, each by 0.05 or more
    */
   public RingStateInflow(ParameterSet parameters) {
     smooth = new SmoothMomentum(parameters);
@@ -124,7 +130,6 @@ public final class RingStateInflow implements InflowModel {
     requireApart(ONSET_AXIAL, onset, EXIT_AXIAL, exit);
     requireApart(EXIT_TOTAL, exitTotal, ONSET_TOTAL, onsetTotal);
     axialCurve = new AxialCurve(onset, onsetTotal, exit, exitTotal, join);
-    requireOneBand();
   }
 
   /**
@@ -150,37 +155,6 @@ public final class RingStateInflow implements InflowModel {
               + " by at least "
               + LEAST_FOLD
               + " hover induced velocities");
-    }
-  }
-
-  /**
-   * The axial curve has one fold whatever the parameters, but off the axis it is added to a slope
-   * that differs from the one it was made for. A coarse scan finds the combinations for which that
-   * matters.
-   */
-  private void requireOneBand() {
-    int most = 1;
-    for (int i = 0; i <= SCAN_EDGEWISE; i++) {
-      double x = fade * i / SCAN_EDGEWISE;
-      int bands = 0;
-      boolean inside = false;
-      for (int j = 1; j < SCAN_AXIAL; j++) {
-        boolean unstable = slope(x, join * j / SCAN_AXIAL) < -SCAN_ROUNDING;
-        if (unstable && !inside) {
-          bands++;
-        }
-        inside = unstable;
-      }
-      if (bands > most) {
-        throw new IllegalArgumentException(
-            "these ring-state parameters give an unstable region in more than one piece: "
-                + bands
-                + " at edgewise speed "
-                + x
-                + " hover induced velocities, where there may be at most "
-                + most);
-      }
-      most = bands;
     }
   }
 
