@@ -1,5 +1,6 @@
 package io.github.ringstate.encounter;
 
+import io.github.ringstate.flight.EventKind;
 import io.github.ringstate.flight.Occurrence;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -32,6 +33,16 @@ public record Outcome(
   /** Copies the occurrences. */
   public Outcome {
     occurrences = List.copyOf(occurrences);
+  }
+
+  /**
+   * Whether something happened.
+   *
+   * @param kind what to look for
+   * @return true if it happened at least once
+   */
+  public boolean happened(EventKind kind) {
+    return occurrences.stream().anyMatch(occurrence -> occurrence.kind() == kind);
   }
 
   static Outcome noOnset(List<Occurrence> occurrences) {

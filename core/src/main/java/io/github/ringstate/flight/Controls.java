@@ -62,4 +62,58 @@ public final class Controls {
   public void yaw(double rate) {
     yawRate = rate;
   }
+
+  /**
+   * The pitch attitude that is commanded.
+   *
+   * @return the attitude, rad, positive nose up
+   */
+  public double pitch() {
+    return pitch;
+  }
+
+  /**
+   * The greatest rate of pitch attitude that is commanded.
+   *
+   * @return the rate, rad/s
+   */
+  public double pitchRate() {
+    return pitchRate;
+  }
+
+  /**
+   * The bank that is commanded.
+   *
+   * @return the bank, rad, positive to the right
+   */
+  public double bank() {
+    return bank;
+  }
+
+  /**
+   * The greatest rate of bank that is commanded.
+   *
+   * @return the rate, rad/s
+   */
+  public double bankRate() {
+    return bankRate;
+  }
+
+  /**
+   * The collective that is commanded.
+   *
+   * @return blade pitch at three quarters of the radius, rad
+   */
+  public double collective() {
+    return collective;
+  }
+
+  /**
+   * The greatest rate of collective that is commanded.
+   *
+   * @return the rate, rad/s
+   */
+  public double collectiveRate() {
+    return collectiveRate;
+  }
 }

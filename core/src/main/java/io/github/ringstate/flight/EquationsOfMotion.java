@@ -57,6 +57,7 @@ public final class EquationsOfMotion {
   private final WindField wind;
   private final InflowModel inflow;
   private final boolean ground;
+  private final ThrustDisturbance shaking;
   private final Rotor rotor;
   private final double density;
   private final double mass;
@@ -86,7 +87,7 @@ public final class EquationsOfMotion {
   private final Motion motion = new Motion();
 
   /**
-   * Sets the equations up.
+   * Sets the equations up for steady thrust.
    *
    * @param craft the helicopter
    * @param air the air at the start
@@ -96,11 +97,32 @@ public final class EquationsOfMotion {
    */
   public EquationsOfMotion(
       Helicopter craft, Air air, WindField wind, InflowModel inflow, boolean ground) {
+    this(craft, air, wind, inflow, ground, ThrustDisturbance.NONE);
+  }
+
+  /**
+   * Sets the equations up.
+   *
+   * @param craft the helicopter
+   * @param air the air at the start
+   * @param wind the wind
+   * @param inflow the steady inflow
+   * @param ground whether height zero is ground, for ground effect
+   * @param shaking how the thrust fluctuates
+   */
+  public EquationsOfMotion(
+      Helicopter craft,
+      Air air,
+      WindField wind,
+      InflowModel inflow,
+      boolean ground,
+      ThrustDisturbance shaking) {
     this.craft = craft;
     this.air = air;
     this.wind = wind;
     this.inflow = inflow;
     this.ground = ground;
+    this.shaking = shaking;
     rotor = craft.rotor();
     density = air.density();
     mass = craft.mass();
@@ -247,7 +269,9 @@ public final class EquationsOfMotion {
     double rotorSpeed = y[State.ROTOR_SPEED];
     double tipSpeed = rotorSpeed * rotor.radius();
     double through = axial + induced;
-    double thrust = rotor.thrust(density, tipSpeed, y[State.COLLECTIVE], edgewise2, through);
+    double thrust =
+        rotor.thrust(density, tipSpeed, y[State.COLLECTIVE], edgewise2, through)
+            * shaking.factor(time, edgewise / hoverInduced, axial / hoverInduced);
 
     double scaleThrust = 0.5 * (thrust + Math.sqrt(thrust * thrust + 0.0016 * weight * weight));
     double scale = rotor.hoverInducedVelocity(scaleThrust, density);
@@ -293,6 +317,7 @@ public final class EquationsOfMotion {
     m.axial = axial;
     m.edgewise = edgewise;
     m.thrust = thrust;
+    m.roughness = shaking.roughness(edgewise / hoverInduced, axial / hoverInduced);
     m.rotorPower = rotorPower;
     m.shaftPower = shaftPower;
     m.enginePower = enginePower;

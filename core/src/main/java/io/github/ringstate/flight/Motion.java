@@ -21,6 +21,7 @@ public final class Motion implements Cockpit {
   double edgewise;
   double axial;
   double thrust;
+  double roughness;
   double rotorPower;
   double shaftPower;
   double enginePower;
@@ -285,6 +286,21 @@ public final class Motion implements Cockpit {
   @Override
   public double loadFactor() {
     return thrust / weight;
+  }
+
+  @Override
+  public double roughness() {
+    return roughness;
+  }
+
+  @Override
+  public double pitchRate() {
+    return state[State.PITCH_RATE];
+  }
+
+  @Override
+  public double bankRate() {
+    return state[State.BANK_RATE];
   }
 
   @Override

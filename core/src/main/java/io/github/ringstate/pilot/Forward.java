@@ -109,18 +109,16 @@ public final class Forward implements Recovery {
   }
 
   @Override
-  public void command(Cockpit seen, Controls controls) {
+  public void command(int phase, Cockpit seen, Controls controls) {
     controls.bank(seen.hoverBank(), rate);
-    controls.pitch(seen.phase() < 2 ? seen.hoverPitch() - noseDown : seen.hoverPitch(), rate);
+    controls.pitch(phase < 2 ? seen.hoverPitch() - noseDown : seen.hoverPitch(), rate);
     controls.collective(
-        seen.phase() == 0
-            ? seen.hoverCollective() - reduction
-            : PowerSetting.collective(seen, climbPower),
+        phase == 0 ? seen.hoverCollective() - reduction : PowerSetting.collective(seen, climbPower),
         collectiveRate);
   }
 
   @Override
-  public double phaseEnd(Cockpit seen) {
-    return seen.forwardAirspeed() - (seen.phase() == 0 ? powerAirspeed : exitAirspeed);
+  public double phaseEnd(int phase, Cockpit seen) {
+    return seen.forwardAirspeed() - (phase == 0 ? powerAirspeed : exitAirspeed);
   }
 }

@@ -78,15 +78,15 @@ public final class Lateral implements Recovery {
   }
 
   @Override
-  public void command(Cockpit seen, Controls controls) {
+  public void command(int phase, Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch(), rate);
-    controls.bank(seen.phase() == 0 ? seen.tailPush() * bank : seen.hoverBank(), rate);
+    controls.bank(phase == 0 ? seen.tailPush() * bank : seen.hoverBank(), rate);
     controls.collective(PowerSetting.collective(seen, climbPower), collectiveRate);
     controls.yaw(0);
   }
 
   @Override
-  public double phaseEnd(Cockpit seen) {
+  public double phaseEnd(int phase, Cockpit seen) {
     return seen.tailPush() * seen.sidewaysAirspeed() - exitAirspeed;
   }
 }
