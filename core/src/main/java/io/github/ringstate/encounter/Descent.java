@@ -112,16 +112,18 @@ final class Descent {
     int last = recovery.phases().size() - 1;
     Leg leg = from;
     boolean held = false;
-    for (int phase = 0; phase <= last; phase++) {
+    int phase = 0;
+    while (true) {
       int flown = phase;
       ControlLaw law = (seen, controls) -> recovery.command(flown, seen, controls);
       motion.begin(recognition, phase, leg.time());
       Motion now = motion.at(leg.time(), leg.state(), law);
-      if (phase < last && recovery.phaseEnd(phase, now) >= 0) {
+      boolean ends = phase < last;
+      if (ends && recovery.phaseEnd(phase, now) >= 0) {
+        phase = recovery.next(phase, now);
         continue;
       }
-      boolean binds = recovery.limitMargin(phase, now) < 0;
-      if (binds && !held) {
+      if (!held && recovery.limitMargin(phase, now) < 0) {
         note(EventKind.LIMIT_BINDS, leg);
       }
       phase(recovery.phases().get(phase));
@@ -129,7 +131,7 @@ final class Descent {
       events.add(
           FlightEvent.note(
               EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> recovery.limitMargin(flown, seen)));
-      if (phase < last) {
+      if (ends) {
         events.add(
             FlightEvent.stop(
                 EventKind.PHASE_END, Crossing.RISING, seen -> recovery.phaseEnd(flown, seen)));
@@ -138,7 +140,9 @@ final class Descent {
       if (leg.stop().filter(kind -> kind == EventKind.PHASE_END).isEmpty()) {
         break;
       }
-      held = recovery.limitMargin(phase, motion.at(leg.time(), leg.state(), law)) < 0;
+      Motion then = motion.at(leg.time(), leg.state(), law);
+      held = recovery.limitMargin(phase, then) < 0;
+      phase = recovery.next(phase, then);
     }
     return leg;
   }

@@ -22,6 +22,18 @@ public final class Controls {
   public Controls() {}
 
   /**
+   * Commands what is there: the present attitude and collective, heading held.
+   *
+   * @param seen what can be known
+   */
+  public void hold(Cockpit seen) {
+    pitch = seen.pitch();
+    bank = seen.bank();
+    collective = seen.collective();
+    yawRate = 0;
+  }
+
+  /**
    * Commands a pitch attitude.
    *
    * @param attitude the attitude, rad, positive nose up

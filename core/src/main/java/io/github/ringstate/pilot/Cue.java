@@ -147,7 +147,14 @@ public interface Cue {
     return forward >= reliable ? forward : forward * forward / reliable;
   }
 
-  private static Cue of(String name, ToDoubleFunction<Cockpit> level) {
+  /**
+   * A cue from its level.
+   *
+   * @param name the cue's name
+   * @param level how strong it is: negative below the threshold of notice, positive above
+   * @return the cue
+   */
+  static Cue of(String name, ToDoubleFunction<Cockpit> level) {
     return new Cue() {
       @Override
       public String name() {

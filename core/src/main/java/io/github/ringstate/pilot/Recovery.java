@@ -48,6 +48,17 @@ public interface Recovery {
   double phaseEnd(int phase, Cockpit seen);
 
   /**
+   * The phase that follows; asked once, at the instant at which a phase ends.
+   *
+   * @param phase the phase that ends, from 0
+   * @param seen what can be known at this instant; not to be kept
+   * @return the number of the next phase, greater than {@code phase}
+   */
+  default int next(int phase, Cockpit seen) {
+    return phase + 1;
+  }
+
+  /**
    * How far the pilot is from being held back by a limit; see {@link Limited}.
    *
    * @param phase the phase that is flown, from 0
