@@ -62,6 +62,15 @@ public record Disturbances(ParameterSet numbers, long seed) {
   }
 
   /**
+   * Whether anything disturbs.
+   *
+   * @return true if so
+   */
+  public boolean any() {
+    return PARAMETERS.stream().anyMatch(parameter -> numbers.get(parameter) > 0);
+  }
+
+  /**
    * Whether the wind changes with height.
    *
    * @return true if so

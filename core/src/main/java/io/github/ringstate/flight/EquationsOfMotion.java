@@ -6,7 +6,9 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.GroundEffect;
 import io.github.ringstate.rotor.Rotor;
+import java.util.Arrays;
 import org.hipparchus.util.FastMath;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The equations of motion of a point-mass helicopter in three dimensions, in one place.
@@ -85,6 +87,7 @@ public final class EquationsOfMotion {
   private final double shownLag;
   private final double hoverInduced;
   private final Motion motion = new Motion();
+  private @Nullable ControlLaw lastLaw;
 
   /**
    * Sets the equations up for steady thrust.
@@ -215,6 +218,7 @@ public final class EquationsOfMotion {
    */
   public void begin(double recognised, int phase, double began) {
     motion.recognised = recognised;
+    lastLaw = null;
     motion.phase = phase;
     motion.phaseBegan = began;
   }
@@ -233,6 +237,7 @@ public final class EquationsOfMotion {
     double[] dy = m.rates;
     System.arraycopy(state, 0, y, 0, State.SIZE);
     m.time = time;
+    lastLaw = law;
 
     double sinPitch = FastMath.sin(y[State.PITCH]);
     double cosPitch = FastMath.cos(y[State.PITCH]);
@@ -341,6 +346,19 @@ public final class EquationsOfMotion {
     law.command(m, c);
     follow(c, y, dy);
     return m;
+  }
+
+  /**
+   * The same as {@link #at}, without working out an instant that was worked out just before.
+   *
+   * @param time time since the flight began, s
+   * @param state the state, in the order of {@link State}, SI units
+   * @param law what is done with the controls
+   * @return the motion at that instant, valid until the next call
+   */
+  Motion again(double time, double[] state, ControlLaw law) {
+    boolean same = law == lastLaw && time == motion.time && Arrays.equals(state, motion.state);
+    return same ? motion : at(time, state, law);
   }
 
   private void follow(Controls c, double[] y, double[] dy) {
