@@ -35,8 +35,9 @@ import org.jspecify.annotations.Nullable;
  * One flight into the ring state and out of it: entry, onset, recognition, the pilot's action, and
  * arrest, ground contact or the end of the time.
  *
- * <p>Onset is the crossing of the boundary with the descent still building. Recognition comes the
- * delay after onset; until then the controls are as in the entry. The descent is arrested when the
+ * <p>Onset is the first instant inside the boundary at which the descent is building: usually the
+ * crossing of the boundary; the start, if the entry starts inside. Recognition comes the delay
+ * after onset; until then the controls are as in the entry. The descent is arrested when the
  * vertical speed rises through zero. Speeds are held against the boundary in units of the hover
  * induced velocity at the craft's weight.
  *
@@ -71,12 +72,21 @@ public record Encounter(
   /** How long a recovery may take, s. */
   public static final double RECOVERY_TIME = 60;
 
+  /** Part of the message when a recovery has no phases; its name stands before it. */
+  public static final String NO_PHASES = " has no phases";
+
   /** Time after onset in which a crossing of the boundary is the same crossing, s. */
   private static final double SAME_CROSSING = 1e-6;
 
-  /** Checks delay and height. */
+  /** A leg that would be shorter is not flown, s: an integrator cannot tell its ends apart. */
+  private static final double SHORTEST_LEG = 1e-9;
+
+  /** Checks delay, height and that the recovery has phases. */
   public Encounter {
     DELAY.check(delay);
+    if (recovery.phases().isEmpty()) {
+      throw new IllegalArgumentException("the recovery " + recovery.name() + NO_PHASES);
+    }
     if (height.isPresent()) {
       HEIGHT.check(height.getAsDouble());
     }
@@ -259,14 +269,24 @@ public record Encounter(
     private Leg approach(double[] state, @Nullable History samples) {
       free.begin(Double.NaN, -1, 0);
       name(samples, "entry");
-      FlightEvent onset =
+      Motion first = free.at(0, state, start.law());
+      if (margin(first) < 0) {
+        Occurrence inside =
+            new Occurrence(EventKind.ONSET, 0, state[State.UP], state[State.SPEED_UP]);
+        return new Leg(0, state.clone(), Optional.of(EventKind.ONSET), List.of(inside));
+      }
+      FlightEvent crossing =
           FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, this::margin)
               .when(motion -> motion.verticalAcceleration() < 0);
-      return flyer.fly(free, start.law(), 0, state, ENTRY_TIME, List.of(onset), samples);
+      FlightEvent building =
+          FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, Motion::verticalAcceleration)
+              .when(motion -> margin(motion) < 0);
+      return flyer.fly(
+          free, start.law(), 0, state, ENTRY_TIME, List.of(crossing, building), samples);
     }
 
     private Leg waiting(double onset, double[] state) {
-      if (!(delay > 0)) {
+      if (!(delay > SHORTEST_LEG)) {
         return new Leg(onset, state, Optional.empty(), List.of());
       }
       name(history, "unrecognised");
@@ -280,6 +300,9 @@ public record Encounter(
       int last = recovery.phases().size() - 1;
       Leg leg = from;
       for (int phase = 0; phase <= last; phase++) {
+        if (!(end - leg.time() > SHORTEST_LEG)) {
+          break;
+        }
         low.begin(recognition, phase, leg.time());
         boolean skipped =
             phase < last && recovery.phaseEnd(low.at(leg.time(), leg.state(), recovery)) >= 0;
@@ -337,10 +360,12 @@ public record Encounter(
     }
 
     private Outcome ended(Leg leg, double onset, OptionalDouble recognisedAt) {
-      Ending ending =
-          leg.stop()
-              .map(kind -> kind == EventKind.GROUND ? Ending.GROUND : Ending.ARRESTED)
-              .orElse(Ending.NOT_ARRESTED);
+      Ending ending = Ending.NOT_ARRESTED;
+      if (leg.stop().filter(kind -> kind == EventKind.GROUND).isPresent()) {
+        ending = Ending.GROUND;
+      } else if (leg.stop().filter(kind -> kind == EventKind.ARREST).isPresent()) {
+        ending = Ending.ARRESTED;
+      }
       OptionalDouble none = OptionalDouble.empty();
       boolean bottomed = ending != Ending.NOT_ARRESTED;
       double lowest = ending == Ending.GROUND ? 0 : leg.state()[State.UP];
