@@ -7,9 +7,11 @@ import io.github.ringstate.flight.FlightEvent.Crossing;
 import io.github.ringstate.flight.Flyer;
 import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.Leg;
+import io.github.ringstate.flight.Motion;
 import io.github.ringstate.flight.Occurrence;
 import io.github.ringstate.flight.State;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -65,13 +67,27 @@ public final class Approach {
   private static Leg fly(Scene scene, double lift, Flyer flyer, @Nullable History history) {
     EquationsOfMotion free = scene.equations(false);
     free.begin(Double.NaN, -1, 0);
-    FlightEvent onset =
-        FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
-            .when(motion -> motion.verticalAcceleration() < 0);
     double[] state = scene.start().state().clone();
     state[State.UP] += lift;
+    if (scene.margin(free.at(0, state, scene.start().law())) < 0) {
+      Occurrence inside =
+          new Occurrence(EventKind.ONSET, 0, state[State.UP], state[State.SPEED_UP]);
+      return new Leg(0, state, Optional.of(EventKind.ONSET), List.of(inside));
+    }
+    FlightEvent crossing =
+        FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
+            .when(motion -> motion.verticalAcceleration() < 0);
+    FlightEvent building =
+        FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, Motion::verticalAcceleration)
+            .when(motion -> scene.margin(motion) < 0);
     return flyer.fly(
-        free, scene.start().law(), 0, state, Encounter.ENTRY_TIME, List.of(onset), history);
+        free,
+        scene.start().law(),
+        0,
+        state,
+        Encounter.ENTRY_TIME,
+        List.of(crossing, building),
+        history);
   }
 
   /**

@@ -26,6 +26,9 @@ final class Descent {
   /** Time after onset in which a crossing of the boundary is the same crossing, s. */
   private static final double SAME_CROSSING = 1e-6;
 
+  /** A leg that would be shorter is not flown, s: an integrator cannot tell its ends apart. */
+  private static final double SHORTEST_LEG = 1e-9;
+
   private final Encounter encounter;
   private final Approach approach;
   private final Flyer flyer;
@@ -91,7 +94,7 @@ final class Descent {
   }
 
   private Leg until(Leg from, double end) {
-    if (!(end > from.time()) || timedOut(from)) {
+    if (!(end - from.time() > SHORTEST_LEG) || timedOut(from)) {
       return from;
     }
     return noted(
@@ -113,14 +116,14 @@ final class Descent {
     Leg leg = from;
     boolean held = false;
     int phase = 0;
-    while (true) {
+    while (end - leg.time() > SHORTEST_LEG) {
       int flown = phase;
       ControlLaw law = (seen, controls) -> recovery.command(flown, seen, controls);
       motion.begin(recognition, phase, leg.time());
       Motion now = motion.at(leg.time(), leg.state(), law);
       boolean ends = phase < last;
       if (ends && recovery.phaseEnd(phase, now) >= 0) {
-        phase = recovery.next(phase, now);
+        phase = next(phase, now);
         continue;
       }
       if (!held && recovery.limitMargin(phase, now) < 0) {
@@ -142,9 +145,19 @@ final class Descent {
       }
       Motion then = motion.at(leg.time(), leg.state(), law);
       held = recovery.limitMargin(phase, then) < 0;
-      phase = recovery.next(phase, then);
+      phase = next(phase, then);
     }
     return leg;
+  }
+
+  private int next(int phase, Motion now) {
+    Recovery recovery = encounter.recovery();
+    int next = recovery.next(phase, now);
+    if (!(next > phase && next < recovery.phases().size())) {
+      throw new IllegalStateException(
+          "the recovery " + recovery.name() + " goes from phase " + phase + " to " + next);
+    }
+    return next;
   }
 
   private List<FlightEvent> events() {
@@ -190,10 +203,12 @@ final class Descent {
   }
 
   private Outcome ended(Leg leg, OptionalDouble recognisedAt) {
-    Ending ending =
-        leg.stop()
-            .map(kind -> kind == EventKind.GROUND ? Ending.GROUND : Ending.ARRESTED)
-            .orElse(Ending.NOT_ARRESTED);
+    Ending ending = Ending.NOT_ARRESTED;
+    if (leg.stop().filter(kind -> kind == EventKind.GROUND).isPresent()) {
+      ending = Ending.GROUND;
+    } else if (leg.stop().filter(kind -> kind == EventKind.ARREST).isPresent()) {
+      ending = Ending.ARRESTED;
+    }
     OptionalDouble none = OptionalDouble.empty();
     boolean bottomed = ending != Ending.NOT_ARRESTED;
     double lowest = ending == Ending.GROUND ? 0 : leg.state()[State.UP];

@@ -22,10 +22,11 @@ import org.jspecify.annotations.Nullable;
  * One flight into the ring state and out of it: entry, onset, recognition, the pilot's action, and
  * arrest, ground contact or the end of the time.
  *
- * <p>Onset is the crossing of the boundary with the descent still building. Recognition comes the
- * delay after onset; until then the controls are as in the entry. The descent is arrested when the
- * vertical speed rises through zero. Speeds are held against the boundary in units of the hover
- * induced velocity at the craft's weight.
+ * <p>Onset is the first instant inside the boundary at which the descent is building: usually the
+ * crossing of the boundary; the start, if the entry starts inside. The pilot acts as the
+ * recognition says, by a delay from onset or from a cue; until then the controls are as in the
+ * entry. The descent is arrested when the vertical speed rises through zero. Speeds are held
+ * against the boundary in units of the hover induced velocity at the craft's weight.
  *
  * @param craft the helicopter
  * @param air the air at the start
@@ -57,8 +58,14 @@ public record Encounter(
   /** How long a recovery may take, s. */
   public static final double RECOVERY_TIME = 60;
 
-  /** Checks the height. */
+  /** Part of the message when a recovery has no phases; its name stands before it. */
+  public static final String NO_PHASES = " has no phases";
+
+  /** Checks the height and that the recovery has phases. */
   public Encounter {
+    if (recovery.phases().isEmpty()) {
+      throw new IllegalArgumentException("the recovery " + recovery.name() + NO_PHASES);
+    }
     if (height.isPresent()) {
       HEIGHT.check(height.getAsDouble());
     }

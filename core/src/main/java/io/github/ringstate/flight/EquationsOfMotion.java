@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Inflow: the induced velocity follows, with the lag of the apparent mass, the value that the
  * inflow model gives at this thrust; speeds are handed to the model in units of the hover induced
- * velocity of the thrust at that instant. A thrust below a fiftieth of the weight counts, for that
- * scale, as about a fiftieth, so that the scale never vanishes.
+ * velocity of the thrust at that instant. A thrust below a fiftieth of the weight, or downward,
+ * counts for that scale as about a fiftieth, so that the scale never vanishes.
  *
  * <p>Engine and rotor speed: the governor asks for the power that the rotor takes and for what
  * restores the rotor's speed; the engine gives at most its short-time power in this air and never
@@ -54,6 +54,9 @@ public final class EquationsOfMotion {
   /** Width over which the engine's limits are rounded off, as a part of its greatest power. */
   private static final double POWER_ROUNDING = 0.01;
 
+  /** Thrust over weight below which the scale of the inflow falls no further (assumed). */
+  private static final double LEAST_SCALE_THRUST = 0.02;
+
   private final Helicopter craft;
   private final Air air;
   private final WindField wind;
@@ -64,6 +67,7 @@ public final class EquationsOfMotion {
   private final double density;
   private final double mass;
   private final double weight;
+  private final double leastScaleThrust;
   private final double forwardArea;
   private final double sideArea;
   private final double undersideArea;
@@ -130,6 +134,7 @@ public final class EquationsOfMotion {
     density = air.density();
     mass = craft.mass();
     weight = craft.weight();
+    leastScaleThrust = LEAST_SCALE_THRUST * weight;
     forwardArea = craft.si(Helicopter.FORWARD_AREA);
     sideArea = craft.si(Helicopter.SIDE_AREA);
     undersideArea = craft.si(Helicopter.UNDERSIDE_AREA);
@@ -186,6 +191,15 @@ public final class EquationsOfMotion {
    */
   public WindField wind() {
     return wind;
+  }
+
+  /**
+   * The steady inflow.
+   *
+   * @return the model
+   */
+  public InflowModel inflow() {
+    return inflow;
   }
 
   /**
@@ -278,7 +292,10 @@ public final class EquationsOfMotion {
         rotor.thrust(density, tipSpeed, y[State.COLLECTIVE], edgewise2, through)
             * shaking.factor(time, edgewise / hoverInduced, axial / hoverInduced);
 
-    double scaleThrust = 0.5 * (thrust + Math.sqrt(thrust * thrust + 0.0016 * weight * weight));
+    double above = thrust - leastScaleThrust;
+    double scaleThrust =
+        leastScaleThrust
+            + 0.5 * (above + Math.sqrt(above * above + leastScaleThrust * leastScaleThrust));
     double scale = rotor.hoverInducedVelocity(scaleThrust, density);
     double steady = scale * inflow.induced(edgewise / scale, axial / scale);
     if (ground) {
