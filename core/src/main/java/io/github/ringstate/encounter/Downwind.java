@@ -80,6 +80,11 @@ public final class Downwind implements Entry {
   }
 
   @Override
+  public double intendedDescent() {
+    return descent;
+  }
+
+  @Override
   public Start start(EquationsOfMotion motion) {
     Trim trim = Trim.find(motion, groundSpeed, -descent);
     SpeedHold hold = new SpeedHold(trim.pitch(), attitude);

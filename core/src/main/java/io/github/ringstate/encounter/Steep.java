@@ -72,6 +72,11 @@ public final class Steep implements Entry {
   }
 
   @Override
+  public double intendedDescent() {
+    return descent;
+  }
+
+  @Override
   public Start start(EquationsOfMotion motion) {
     Trim trim = Trim.find(motion, approachAirspeed, -descent);
     SpeedHold hold = new SpeedHold(trim.pitch(), noseUp);
