@@ -233,8 +233,7 @@ public final class EquationsOfMotion {
   public void begin(double recognised, int phase, double began) {
     motion.recognised = recognised;
     lastLaw = null;
-    motion.phase = phase;
-    motion.phaseBegan = began;
+    motion.begin(phase, began);
   }
 
   /**
@@ -278,6 +277,7 @@ public final class EquationsOfMotion {
     m.forwardAirspeed = airN * cosHeading + airE * sinHeading;
     m.sidewaysAirspeed = airE * cosHeading - airN * sinHeading;
     m.groundSpeed = y[State.SPEED_NORTH] * cosHeading + y[State.SPEED_EAST] * sinHeading;
+    m.sidewaysGroundSpeed = y[State.SPEED_EAST] * cosHeading - y[State.SPEED_NORTH] * sinHeading;
 
     double axial = airN * shaftN + airE * shaftE + airU * shaftU;
     double alongNose = airN * noseN + airE * noseE + airU * noseU;
