@@ -13,12 +13,10 @@ import java.util.List;
 public final class LossSpread {
 
   private final double[] sorted;
-  private final int arrested;
   private final int withoutOnset;
 
-  private LossSpread(double[] sorted, int arrested, int withoutOnset) {
+  private LossSpread(double[] sorted, int withoutOnset) {
     this.sorted = sorted;
-    this.arrested = arrested;
     this.withoutOnset = withoutOnset;
   }
 
@@ -29,18 +27,41 @@ public final class LossSpread {
    * @return their spread
    */
   public static LossSpread of(List<Outcome> outcomes) {
-    double[] losses =
-        outcomes.stream()
-            .filter(outcome -> outcome.ending() != Ending.NO_ONSET)
-            .mapToDouble(
-                outcome ->
-                    outcome.ending() == Ending.ARRESTED
-                        ? outcome.altitudeLoss().orElseThrow()
-                        : Double.POSITIVE_INFINITY)
-            .sorted()
-            .toArray();
-    int arrested = (int) outcomes.stream().filter(o -> o.ending() == Ending.ARRESTED).count();
-    return new LossSpread(losses, arrested, outcomes.size() - losses.length);
+    return ofLosses(outcomes.stream().mapToDouble(LossSpread::loss).toArray());
+  }
+
+  /** Collects losses as {@link #loss} gives them. */
+  static LossSpread ofLosses(double[] losses) {
+    double[] met = Arrays.stream(losses).filter(loss -> !Double.isNaN(loss)).sorted().toArray();
+    return new LossSpread(met, losses.length - met.length);
+  }
+
+  /**
+   * What an encounter counts for.
+   *
+   * @param outcome what came of it
+   * @return the altitude loss, m; infinite if the descent was not arrested above the ground, NaN if
+   *     the ring state was not met
+   */
+  static double loss(Outcome outcome) {
+    if (outcome.ending() == Ending.NO_ONSET) {
+      return Double.NaN;
+    }
+    return outcome.ending() == Ending.ARRESTED
+        ? outcome.altitudeLoss().orElseThrow()
+        : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Puts the pilots of several spreads together.
+   *
+   * @param spreads the spreads
+   * @return the spread of all their pilots
+   */
+  public static LossSpread pooled(List<LossSpread> spreads) {
+    return new LossSpread(
+        spreads.stream().flatMapToDouble(spread -> Arrays.stream(spread.sorted)).sorted().toArray(),
+        spreads.stream().mapToInt(LossSpread::withoutOnset).sum());
   }
 
   /**
@@ -67,7 +88,7 @@ public final class LossSpread {
    * @return the share, 0 to 1; NaN if nobody met it
    */
   public double arrestedShare() {
-    return (double) arrested / sorted.length;
+    return 1 - shareLosing(Double.POSITIVE_INFINITY);
   }
 
   /**
@@ -77,7 +98,24 @@ public final class LossSpread {
    * @return the share, 0 to 1; NaN if nobody met it
    */
   public double shareLosing(double height) {
-    return (double) Arrays.stream(sorted).filter(loss -> loss >= height).count() / sorted.length;
+    return (double) losing(height) / sorted.length;
+  }
+
+  /**
+   * The part of those who met the ring state and lost at least a height, with its confidence
+   * interval: who would have reached the ground from that height above it.
+   *
+   * @param height the height, m
+   * @param confidence how sure the interval is, between 0 and 1
+   * @return the share
+   * @throws IllegalArgumentException if nobody met the ring state
+   */
+  public Share shareLosing(double height, double confidence) {
+    return Share.of(losing(height), sorted.length, confidence);
+  }
+
+  private int losing(double height) {
+    return (int) Arrays.stream(sorted).filter(loss -> loss >= height).count();
   }
 
   /**

@@ -5,16 +5,16 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.flight.Flyer;
+import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.pilot.Draws;
 import io.github.ringstate.pilot.Pilots;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.stream.LongStream;
 import org.hipparchus.distribution.RealDistribution;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One encounter flown by many pilots, each with a technique and, if asked for, a delay of their
@@ -37,7 +37,7 @@ public record PilotStudy(
    * Tolerance of the integration: heights are then within a hundredth of a foot of those at far
    * tighter tolerance, small beside the spread between people.
    */
-  private static final double TOLERANCE = 1e-6;
+  private static final Flyer FLYER = PreciseFlyer.dormandPrince(1e-6);
 
   /** Longest delay that is drawn, s; the encounter accepts no longer one. */
   private static final double LONGEST_DELAY = 60;
@@ -59,11 +59,26 @@ public record PilotStudy(
           flown.withDelay(
               Math.min(delays.get().inverseCumulativeProbability(chance), LONGEST_DELAY));
     }
-    return disturbances.any() ? flown.withDisturbances(disturbances.withSeed(disturbed)) : flown;
+    return disturbances.random() ? flown.withDisturbances(disturbances.withSeed(disturbed)) : flown;
+  }
+
+  /**
+   * Flies one pilot alone.
+   *
+   * @param number the pilot's number, from 0
+   * @param history where to put samples of the flight, or null
+   * @return what came of it, to the last bit as in {@link #fly(Sampling, Progress)}
+   * @throws IllegalStateException if the craft cannot start the entry in this air
+   */
+  public Outcome fly(long number, @Nullable History history) {
+    return encounter(number).fly(FLYER, history);
   }
 
   /**
    * Flies the pilots.
+   *
+   * <p>An interruption of the calling thread ends it like the listener does, once the flights under
+   * way have ended; the thread stays interrupted.
    *
    * @param sampling how many
    * @param progress hears how far it has come
@@ -72,42 +87,42 @@ public record PilotStudy(
    * @throws IllegalStateException if the craft cannot start the entry in this air
    */
   public LossSpread fly(Sampling sampling, Progress progress) {
-    Flyer flyer = PreciseFlyer.dormandPrince(TOLERANCE);
     Optional<Approach> shared =
-        base.disturbances().any() ? Optional.empty() : Optional.of(Approach.fly(base, flyer));
-    List<Outcome> outcomes = new ArrayList<>();
+        base.disturbances().random() ? Optional.empty() : Optional.of(Approach.fly(base, FLYER));
+    double[] losses = new double[0];
     AtomicLong flown = new AtomicLong();
     Thread caller = Thread.currentThread();
+    int to = 0;
     while (true) {
-      int from = outcomes.size();
-      int to = Math.min(from + Sampling.BATCH, sampling.limit());
-      outcomes.addAll(
-          LongStream.range(from, to)
-              .parallel()
-              .mapToObj(
-                  number -> {
-                    if (progress.cancelled() || caller.isInterrupted()) {
-                      throw new CancellationException("the study was ended");
-                    }
-                    Encounter encounter = encounter(number);
-                    Outcome outcome =
-                        shared
-                            .map(approach -> encounter.fly(approach, flyer, null))
-                            .orElseGet(() -> encounter.fly(flyer, null));
-                    synchronized (flown) {
-                      progress.flown(flown.incrementAndGet(), sampling.limit());
-                    }
-                    return outcome;
-                  })
-              .toList());
-      LossSpread spread = LossSpread.of(outcomes);
-      boolean narrow =
-          sampling.enough() > 0
-              && spread.samples() > 0
-              && spread.quantile(sampling.share(), sampling.confidence()).width()
-                  <= sampling.enough();
-      if (narrow || to == sampling.limit()) {
-        return spread;
+      int from = to;
+      to = from + Math.min(Sampling.BATCH, sampling.limit() - from);
+      if (to > losses.length) {
+        losses = Arrays.copyOf(losses, (int) Math.min(2L * to, sampling.limit()));
+      }
+      double[] result = losses;
+      SampleFlights.each(
+          from,
+          to,
+          number -> {
+            if (progress.cancelled() || caller.isInterrupted()) {
+              throw new CancellationException("the study was ended");
+            }
+            Encounter encounter = encounter(number);
+            Outcome outcome =
+                shared
+                    .map(approach -> encounter.fly(approach, FLYER, null))
+                    .orElseGet(() -> encounter.fly(FLYER, null));
+            result[number] = LossSpread.loss(outcome);
+            synchronized (flown) {
+              progress.flown(flown.incrementAndGet(), sampling.limit());
+            }
+          });
+      boolean last = to == sampling.limit();
+      if (last || sampling.enough() > 0) {
+        LossSpread spread = LossSpread.ofLosses(Arrays.copyOf(losses, to));
+        if (last || sampling.suffices(spread)) {
+          return spread;
+        }
       }
     }
   }
