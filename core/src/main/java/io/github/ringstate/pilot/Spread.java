@@ -39,6 +39,13 @@ public record Spread(Parameter parameter, RealDistribution distribution) {
    * @return the spread
    */
   public static Spread normal(Parameter parameter, double deviation) {
+    if (!(deviation > 0)) {
+      throw new IllegalArgumentException(
+          "a standard deviation must be positive, not "
+              + deviation
+              + " "
+              + parameter.unit().symbol());
+    }
     return new Spread(parameter, new NormalDistribution(parameter.standard(), deviation));
   }
 
@@ -51,6 +58,10 @@ public record Spread(Parameter parameter, RealDistribution distribution) {
    * @return the spread
    */
   public static Spread even(Parameter parameter, double low, double high) {
+    if (!(low < high)) {
+      throw new IllegalArgumentException(
+          "an even spread goes upward, not from " + low + " to " + high);
+    }
     return new Spread(parameter, new UniformRealDistribution(low, high));
   }
 
