@@ -65,6 +65,16 @@ public final class LossSpread {
   }
 
   /**
+   * The losses themselves.
+   *
+   * @return a copy, m, in ascending order; infinite for those whose descent was not arrested above
+   *     the ground
+   */
+  public double[] losses() {
+    return sorted.clone();
+  }
+
+  /**
    * How many pilots met the ring state.
    *
    * @return the size of the sample
