@@ -7,7 +7,6 @@ import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.GroundEffect;
 import io.github.ringstate.rotor.Rotor;
 import java.util.Arrays;
-import org.hipparchus.util.FastMath;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -253,12 +252,12 @@ public final class EquationsOfMotion {
     m.time = time;
     lastLaw = law;
 
-    double sinPitch = FastMath.sin(y[State.PITCH]);
-    double cosPitch = FastMath.cos(y[State.PITCH]);
-    double sinBank = FastMath.sin(y[State.BANK]);
-    double cosBank = FastMath.cos(y[State.BANK]);
-    double sinHeading = FastMath.sin(y[State.HEADING]);
-    double cosHeading = FastMath.cos(y[State.HEADING]);
+    double sinPitch = Angle.sin(y[State.PITCH]);
+    double cosPitch = Angle.cos(y[State.PITCH]);
+    double sinBank = Angle.sin(y[State.BANK]);
+    double cosBank = Angle.cos(y[State.BANK]);
+    double sinHeading = Angle.sin(y[State.HEADING]);
+    double cosHeading = Angle.cos(y[State.HEADING]);
 
     // Body axes in the earth frame (north, east, up): nose, right side, shaft.
     double noseN = cosPitch * cosHeading;
@@ -345,15 +344,15 @@ public final class EquationsOfMotion {
     m.enginePower = enginePower;
     m.profilePower = profilePower;
     m.inducedPower = thrustPower - thrust * axial;
-    double overN = y[State.SPEED_NORTH];
-    double overE = y[State.SPEED_EAST];
-    double overU = y[State.SPEED_UP];
-    double groundAxial = overN * shaftN + overE * shaftE + overU * shaftU;
-    double groundNose = overN * noseN + overE * noseE + overU * noseU;
-    double groundRight = overN * rightN + overE * rightE + overU * rightU;
-    m.dragPower = dragNose * groundNose + dragRight * groundRight + dragShaft * groundAxial;
-    m.sidePower = side * groundRight;
-    m.downloadPower = -download * thrust * groundAxial;
+    m.dragNorth = dragNose * noseN + dragRight * rightN + dragShaft * shaftN;
+    m.dragEast = dragNose * noseE + dragRight * rightE + dragShaft * shaftE;
+    m.dragUp = dragNose * noseU + dragRight * rightU + dragShaft * shaftU;
+    m.sideNorth = side * rightN;
+    m.sideEast = side * rightE;
+    m.sideUp = side * rightU;
+    m.downloadNorth = -download * thrust * shaftN;
+    m.downloadEast = -download * thrust * shaftE;
+    m.downloadUp = -download * thrust * shaftU;
 
     Controls c = m.controls;
     c.pitch(y[State.PITCH], pitchRate);

@@ -27,9 +27,15 @@ public final class Motion implements Cockpit {
   double enginePower;
   double inducedPower;
   double profilePower;
-  double dragPower;
-  double sidePower;
-  double downloadPower;
+  double dragNorth;
+  double dragEast;
+  double dragUp;
+  double sideNorth;
+  double sideEast;
+  double sideUp;
+  double downloadNorth;
+  double downloadEast;
+  double downloadUp;
   double continuousPower;
   double shortTimePower;
   double weight;
@@ -168,7 +174,7 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground; negative in still air
    */
   public double dragPower() {
-    return dragPower;
+    return overGround(dragNorth, dragEast, dragUp);
   }
 
   /**
@@ -177,7 +183,7 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground
    */
   public double sidePower() {
-    return sidePower;
+    return overGround(sideNorth, sideEast, sideUp);
   }
 
   /**
@@ -186,7 +192,13 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground; negative in climb
    */
   public double downloadPower() {
-    return downloadPower;
+    return overGround(downloadNorth, downloadEast, downloadUp);
+  }
+
+  private double overGround(double north, double east, double up) {
+    return north * state[State.SPEED_NORTH]
+        + east * state[State.SPEED_EAST]
+        + up * state[State.SPEED_UP];
   }
 
   /**
