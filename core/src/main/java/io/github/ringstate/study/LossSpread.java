@@ -1,9 +1,7 @@
 package io.github.ringstate.study;
 
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.encounter.Outcome;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * The altitude losses of many pilots. A pilot whose descent was not arrested above the ground
@@ -13,34 +11,42 @@ import java.util.List;
 public final class LossSpread {
 
   private final double[] sorted;
-  private final int arrested;
-  private final int withoutOnset;
+  private final int[] endings;
 
-  private LossSpread(double[] sorted, int arrested, int withoutOnset) {
+  private LossSpread(double[] sorted, int[] endings) {
     this.sorted = sorted;
-    this.arrested = arrested;
-    this.withoutOnset = withoutOnset;
+    this.endings = endings;
   }
 
   /**
-   * Collects outcomes.
+   * Collects what came of some encounters.
    *
-   * @param outcomes what came of each pilot's encounter
+   * @param endings how each ended
+   * @param losses the altitude loss of each, m; only those of arrested descents are looked at
    * @return their spread
    */
-  public static LossSpread of(List<Outcome> outcomes) {
-    double[] losses =
-        outcomes.stream()
-            .filter(outcome -> outcome.ending() != Ending.NO_ONSET)
-            .mapToDouble(
-                outcome ->
-                    outcome.ending() == Ending.ARRESTED
-                        ? outcome.altitudeLoss().orElseThrow()
-                        : Double.POSITIVE_INFINITY)
-            .sorted()
-            .toArray();
-    int arrested = (int) outcomes.stream().filter(o -> o.ending() == Ending.ARRESTED).count();
-    return new LossSpread(losses, arrested, outcomes.size() - losses.length);
+  public static LossSpread of(Ending[] endings, double[] losses) {
+    int[] counts = new int[Ending.values().length];
+    double[] met = new double[endings.length];
+    int size = 0;
+    for (int i = 0; i < endings.length; i++) {
+      counts[place(endings[i])]++;
+      if (endings[i] != Ending.NO_ONSET) {
+        met[size++] = endings[i] == Ending.ARRESTED ? losses[i] : Double.POSITIVE_INFINITY;
+      }
+    }
+    double[] sorted = Arrays.copyOf(met, size);
+    Arrays.sort(sorted);
+    return new LossSpread(sorted, counts);
+  }
+
+  private static int place(Ending ending) {
+    return switch (ending) {
+      case ARRESTED -> 0;
+      case GROUND -> 1;
+      case NOT_ARRESTED -> 2;
+      case NO_ONSET -> 3;
+    };
   }
 
   /**
@@ -53,12 +59,22 @@ public final class LossSpread {
   }
 
   /**
-   * How many pilots did not meet it.
+   * How many encounters ended in a way.
+   *
+   * @param ending the way
+   * @return their number
+   */
+  public int count(Ending ending) {
+    return endings[place(ending)];
+  }
+
+  /**
+   * How many pilots did not meet the ring state.
    *
    * @return their number, not counted in {@link #samples}
    */
   public int withoutOnset() {
-    return withoutOnset;
+    return count(Ending.NO_ONSET);
   }
 
   /**
@@ -67,7 +83,7 @@ public final class LossSpread {
    * @return the share, 0 to 1; NaN if nobody met it
    */
   public double arrestedShare() {
-    return (double) arrested / sorted.length;
+    return (double) count(Ending.ARRESTED) / sorted.length;
   }
 
   /**

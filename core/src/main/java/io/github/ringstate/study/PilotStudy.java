@@ -1,19 +1,18 @@
 package io.github.ringstate.study;
 
 import io.github.ringstate.encounter.Approach;
+import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.flight.Flyer;
+import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.pilot.Draws;
 import io.github.ringstate.pilot.Pilots;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.stream.LongStream;
+import java.util.stream.IntStream;
 import org.hipparchus.distribution.RealDistribution;
 
 /**
@@ -33,11 +32,8 @@ import org.hipparchus.distribution.RealDistribution;
 public record PilotStudy(
     Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed) {
 
-  /**
-   * Tolerance of the integration: heights are then within a hundredth of a foot of those at far
-   * tighter tolerance, small beside the spread between people.
-   */
-  private static final double TOLERANCE = 1e-6;
+  /** Pilots that one thread flies in one go. */
+  private static final int CHUNK = 25;
 
   /** Longest delay that is drawn, s; the encounter accepts no longer one. */
   private static final double LONGEST_DELAY = 60;
@@ -72,43 +68,82 @@ public record PilotStudy(
    * @throws IllegalStateException if the craft cannot start the entry in this air
    */
   public LossSpread fly(Sampling sampling, Progress progress) {
-    Flyer flyer = PreciseFlyer.dormandPrince(TOLERANCE);
     Optional<Approach> shared =
-        base.disturbances().any() ? Optional.empty() : Optional.of(Approach.fly(base, flyer));
-    List<Outcome> outcomes = new ArrayList<>();
-    AtomicLong flown = new AtomicLong();
-    Thread caller = Thread.currentThread();
+        base.disturbances().any()
+            ? Optional.empty()
+            : Optional.of(Approach.fly(base, PreciseFlyer.standard()));
+    Ending[] endings = new Ending[sampling.limit()];
+    double[] losses = new double[sampling.limit()];
+    Flights flights = new Flights(shared, endings, losses, sampling.limit(), progress);
+    int flown = 0;
     while (true) {
-      int from = outcomes.size();
-      int to = Math.min(from + Sampling.BATCH, sampling.limit());
-      outcomes.addAll(
-          LongStream.range(from, to)
-              .parallel()
-              .mapToObj(
-                  number -> {
-                    if (progress.cancelled() || caller.isInterrupted()) {
-                      throw new CancellationException("the study was ended");
-                    }
-                    Encounter encounter = encounter(number);
-                    Outcome outcome =
-                        shared
-                            .map(approach -> encounter.fly(approach, flyer, null))
-                            .orElseGet(() -> encounter.fly(flyer, null));
-                    synchronized (flown) {
-                      progress.flown(flown.incrementAndGet(), sampling.limit());
-                    }
-                    return outcome;
-                  })
-              .toList());
-      LossSpread spread = LossSpread.of(outcomes);
-      boolean narrow =
-          sampling.enough() > 0
-              && spread.samples() > 0
-              && spread.quantile(sampling.share(), sampling.confidence()).width()
-                  <= sampling.enough();
-      if (narrow || to == sampling.limit()) {
-        return spread;
+      int from = flown;
+      flown = Math.min(from + Sampling.BATCH, sampling.limit());
+      int chunks = (flown - from + CHUNK - 1) / CHUNK;
+      int to = flown;
+      IntStream.range(0, chunks)
+          .parallel()
+          .forEach(i -> flights.fly(from + i * CHUNK, Math.min(from + (i + 1) * CHUNK, to)));
+      if (flown == sampling.limit()) {
+        return LossSpread.of(endings, losses);
       }
+      if (sampling.enough() > 0) {
+        LossSpread spread =
+            LossSpread.of(Arrays.copyOf(endings, flown), Arrays.copyOf(losses, flown));
+        boolean narrow =
+            spread.samples() > 0
+                && spread.quantile(sampling.share(), sampling.confidence()).width()
+                    <= sampling.enough();
+        if (narrow) {
+          return spread;
+        }
+      }
+    }
+  }
+
+  /**
+   * Flies pilots one after the other into their places; several threads may, each its own pilots.
+   */
+  private final class Flights {
+
+    private final Optional<Approach> shared;
+    private final Ending[] endings;
+    private final double[] losses;
+    private final long limit;
+    private final Progress progress;
+    private final Thread caller = Thread.currentThread();
+    private long flown;
+
+    Flights(
+        Optional<Approach> shared,
+        Ending[] endings,
+        double[] losses,
+        long limit,
+        Progress progress) {
+      this.shared = shared;
+      this.endings = endings;
+      this.losses = losses;
+      this.limit = limit;
+      this.progress = progress;
+    }
+
+    void fly(int from, int to) {
+      Optional<BulkFlight> bulk = shared.map(BulkFlight::new);
+      for (int number = from; number < to; number++) {
+        if (progress.cancelled() || caller.isInterrupted()) {
+          throw new CancellationException("the study was ended");
+        }
+        Encounter encounter = encounter(number);
+        BulkFlight flight =
+            bulk.orElseGet(() -> new BulkFlight(Approach.fly(encounter, new SwiftFlyer())));
+        endings[number] = flight.fly(encounter.recovery(), encounter.recognition());
+        losses[number] = flight.altitudeLoss();
+        tell();
+      }
+    }
+
+    private synchronized void tell() {
+      progress.flown(++flown, limit);
     }
   }
 }
