@@ -1,0 +1,89 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.craft.RotationSense;
+import io.github.ringstate.pilot.Autorotation;
+import io.github.ringstate.pilot.CollectiveOnly;
+import io.github.ringstate.pilot.Forward;
+import io.github.ringstate.pilot.Lateral;
+import io.github.ringstate.pilot.NoRecovery;
+import io.github.ringstate.pilot.Recovery;
+import java.util.function.Supplier;
+
+/** The recoveries that the tool offers, in the words of its users. */
+public enum RecoveryKind {
+  /** Nose down and out ahead. */
+  FORWARD(
+      "forward",
+      Forward::new,
+      true,
+      "nose down, collective reduced, power back as airspeed comes, then climb away"),
+  /** Bank and out to the side. */
+  LATERAL(
+      "lateral",
+      Lateral::new,
+      true,
+      "climb power, bank to the side the tail rotor pushes to (%s), level once out"),
+  /** Out below. */
+  AUTOROTATION(
+      "autorotation",
+      Autorotation::new,
+      true,
+      "collective down, nose down, then a flare back into powered flight"),
+  /** Power alone. */
+  COLLECTIVE(
+      "collective",
+      CollectiveOnly::new,
+      false,
+      "all the power there is and nothing else: the wrong instinct"),
+  /** Nothing. */
+  NONE("none", NoRecovery::new, false, "nothing is done");
+
+  private final String label;
+  private final Supplier<Recovery> maker;
+  private final boolean leavesTheWake;
+  private final String description;
+
+  RecoveryKind(String label, Supplier<Recovery> maker, boolean leavesTheWake, String description) {
+    this.label = label;
+    this.maker = maker;
+    this.leavesTheWake = leavesTheWake;
+    this.description = description;
+  }
+
+  /**
+   * The recovery's name.
+   *
+   * @return one lower-case word
+   */
+  public String label() {
+    return label;
+  }
+
+  /**
+   * Whether the technique is meant to fly the rotor out of its own wake.
+   *
+   * @return false for power alone and for nothing at all
+   */
+  public boolean leavesTheWake() {
+    return leavesTheWake;
+  }
+
+  /**
+   * What the pilot does.
+   *
+   * @param sense which way the main rotor turns
+   * @return a part of a sentence
+   */
+  public String description(RotationSense sense) {
+    return description.replace("%s", sense.tailPush() > 0 ? "right" : "left");
+  }
+
+  /**
+   * Makes the recovery.
+   *
+   * @return the recovery, its numbers standard
+   */
+  public Recovery recovery() {
+    return maker.get();
+  }
+}
