@@ -48,7 +48,7 @@ record BoundaryReport(Chart chart) implements Report {
     Map<String, Cell> facts = new LinkedHashMap<>();
     facts.put("craft", Cell.text(conditions.craft().name()));
     facts.put("craft_description", Cell.text(conditions.craft().description()));
-    facts.put("mass_kg", Cell.number(conditions.massKg()));
+    facts.put("mass_kg", Cell.given(conditions.massKg()));
     facts.put("pressure_altitude_ft", Cell.number(conditions.pressureAltitudeFt()));
     facts.put("oat_c", Cell.number(conditions.oatC()));
     facts.put("density_altitude_ft", Cell.number(conditions.densityAltitudeFt()));
@@ -60,28 +60,31 @@ record BoundaryReport(Chart chart) implements Report {
   }
 
   @Override
-  public List<Term> terms() {
+  public List<Term> definitions() {
+    List<Term> terms = new ArrayList<>();
+    terms.add(
+        new Term("onset_fpm", "rate of descent at which a slow descent enters the ring state"));
+    terms.add(new Term("exit_fpm", "rate of descent at which a fast descent leaves it"));
+    terms.addAll(criteria());
+    return terms;
+  }
+
+  private static List<Term> criteria() {
     return List.of(
         new Term(
-            "onset, exit",
-            "rates of descent, positive, between which the rotor is in the ring state by that"
-                + " criterion"),
-        new Term("assumption", "the disc is level: airspeed is edgewise, the descent axial"),
+            "assumption", "the disc is level: airspeed is along it, the descent along the shaft"),
         new Term(
             "heave-damping",
             "a faster sink means less thrust, by the ring-state inflow model; the boundary that"
-                + " the flights of this tool use"),
+                + " loss and fly use"),
         new Term(
             "wake-transport",
-            "the tip vortices are carried away from the disc too slowly (its constants are from"
-                + " memory, unsure)"),
+            "the tip vortices are carried away from the disc too slowly (constants from memory,"
+                + " unsure)"),
         new Term(
             "tip-vortex",
             "the descent is as fast as the tip vortices leave the disc; it knows no exit and never"
-                + " closes, and is cut off where the chart ends"),
-        new Term(
-            "chart",
-            "it ends where no closed boundary is left; published criteria differ this much"));
+                + " closes, and is cut off where the others have closed"));
   }
 
   @Override
@@ -106,12 +109,19 @@ record BoundaryReport(Chart chart) implements Report {
                 + " kt, disc loading "
                 + Decimals.fixed(conditions.craft().discLoading(), 0)
                 + " N/m2"));
+    List<Term> terms = new ArrayList<>();
+    terms.add(
+        new Term(
+            "onset, exit",
+            "the rates of descent between which the rotor is in the ring state; published criteria"
+                + " differ this much"));
+    terms.addAll(criteria());
     return new Sheet(
         List.of(
             new Sheet.Title("Vortex ring state: its boundary by three criteria"),
             new Sheet.Terms(heading),
             grid(),
-            new Sheet.Terms(terms()),
+            new Sheet.Terms(terms),
             new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
   }
 

@@ -139,7 +139,7 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
     return Decimals.brief(massKg())
         + " kg, pressure altitude "
         + Decimals.fixed(pressureAltitudeFt(), 0)
-        + " ft, "
+        + " ft, OAT "
         + Decimals.fixed(oatC(), 1)
         + " C";
   }

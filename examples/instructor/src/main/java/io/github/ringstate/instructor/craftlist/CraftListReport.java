@@ -56,7 +56,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
   }
 
   @Override
-  public List<Term> terms() {
+  public List<Term> definitions() {
     return List.of(new Term("rotation", "the way the main rotor turns, seen from above"));
   }
 

@@ -64,7 +64,7 @@ record CraftReport(Helicopter craft) implements Report {
   }
 
   @Override
-  public List<Term> terms() {
+  public List<Term> definitions() {
     return List.of(
         new Term("rotation", "the way the main rotor turns, seen from above"),
         new Term("low, high", "the range that is accepted"),

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.fly;
 
-import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.flight.Occurrence;
 import io.github.ringstate.instructor.conditions.Conditions;
@@ -80,7 +79,7 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Report {
     Map<String, Cell> facts = new LinkedHashMap<>();
     facts.put("craft", Cell.text(conditions.craft().name()));
     facts.put("craft_description", Cell.text(conditions.craft().description()));
-    facts.put("mass_kg", Cell.number(conditions.massKg()));
+    facts.put("mass_kg", Cell.given(conditions.massKg()));
     facts.put("pressure_altitude_ft", Cell.number(conditions.pressureAltitudeFt()));
     facts.put("oat_c", Cell.number(conditions.oatC()));
     facts.put("density_altitude_ft", Cell.number(conditions.densityAltitudeFt()));
@@ -107,36 +106,15 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Report {
   }
 
   @Override
-  public List<Term> terms() {
-    return List.of(
-        new Term(
-            "height",
-            request.approach().heightFt().isPresent()
-                ? "above the ground"
-                : flown.outcome().ending() == Ending.NO_ONSET
-                    ? "above the start of the flight"
-                    : "above the height at onset; there is no ground within reach"),
-        new Term("ground speed", "horizontal, in whatever direction; airspeed likewise"),
-        new Term("bank", "positive to the right; pitch positive nose up"),
-        new Term("collective", "blade pitch at three quarters of the radius"),
-        new Term("power", "per cent of what may be used without limit of time in this air"),
-        new Term(
-            "induced, axial, edgewise",
-            "air speeds at the disc in units of the hover induced velocity at this weight, "
-                + Decimals.fixed(
-                    Unit.FOOT_PER_MINUTE.fromSi(request.conditions().hoverInduced()), 0)
-                + " ft/min; axial is positive in climb"));
+  public List<Term> definitions() {
+    return FlyTerms.forData(this);
   }
 
   @Override
   public Map<String, Table<?>> tables() {
     Map<String, Table<?>> tables = new LinkedHashMap<>();
-    tables.put("events", events());
+    tables.put("events", new Table<>(EVENTS, flown.outcome().occurrences()));
     tables.put("samples", table());
     return tables;
-  }
-
-  Table<Occurrence> events() {
-    return new Table<>(EVENTS, flown.outcome().occurrences());
   }
 }

@@ -3,11 +3,9 @@ package io.github.ringstate.instructor.fly;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
-import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
@@ -24,32 +22,10 @@ final class FlySheet {
             new Sheet.Title("Vortex ring state: one flight"),
             new Sheet.Terms(heading(report)),
             new Sheet.Heading("Events"),
-            grid(
-                report.events(),
-                List.of(
-                    GridColumn.left("event"),
-                    GridColumn.right("time", "s"),
-                    GridColumn.right("height", "ft"),
-                    GridColumn.right("vert.speed", "ft/min"))),
+            events(report),
             new Sheet.Heading("Time history"),
-            grid(
-                report.table(),
-                List.of(
-                    GridColumn.right("time", "s"),
-                    GridColumn.right("height", "ft"),
-                    GridColumn.right("ground", "kt"),
-                    GridColumn.right("air", "kt"),
-                    GridColumn.right("vert.", "ft/min"),
-                    GridColumn.right("pitch", "deg"),
-                    GridColumn.right("bank", "deg"),
-                    GridColumn.right("coll.", "deg"),
-                    GridColumn.right("rotor", "%"),
-                    GridColumn.right("power", "%"),
-                    GridColumn.right("ind.", "1"),
-                    GridColumn.right("axial", "1"),
-                    GridColumn.right("edge", "1"),
-                    GridColumn.left("phase"))),
-            new Sheet.Terms(report.terms()),
+            samples(report),
+            new Sheet.Terms(FlyTerms.forPeople(report)),
             new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
   }
 
@@ -103,8 +79,60 @@ final class FlySheet {
         + " ft/min";
   }
 
-  private static Sheet.Grid grid(Table<?> table, List<GridColumn> columns) {
+  private static Sheet.Grid events(FlyReport report) {
     return new Sheet.Grid(
-        columns, table.records().map(row -> row.stream().map(Cell::text).toList()).toList());
+        List.of(
+            GridColumn.left("event"),
+            GridColumn.right("time", "s"),
+            GridColumn.right("height", "ft"),
+            GridColumn.right("v/s", "ft/min")),
+        report.flown().outcome().occurrences().stream()
+            .map(
+                event ->
+                    List.of(
+                        event.kind().label(),
+                        Decimals.fixed(event.time(), 1),
+                        Decimals.fixed(Unit.FOOT.fromSi(event.height()), 0),
+                        Decimals.fixed(Unit.FOOT_PER_MINUTE.fromSi(event.verticalSpeed()), 0)))
+            .toList());
+  }
+
+  private static Sheet.Grid samples(FlyReport report) {
+    int decimals = Decimals.decimalsOf(report.request().stepS());
+    return new Sheet.Grid(
+        List.of(
+            GridColumn.right("time", "s"),
+            GridColumn.right("height", "ft"),
+            GridColumn.right("ground", "kt"),
+            GridColumn.right("air", "kt"),
+            GridColumn.right("v/s", "ft/min"),
+            GridColumn.right("pitch", "deg"),
+            GridColumn.right("bank", "deg"),
+            GridColumn.right("coll.", "deg"),
+            GridColumn.right("rotor", "%"),
+            GridColumn.right("power", "%"),
+            GridColumn.right("ind.", "1"),
+            GridColumn.right("axial", "1"),
+            GridColumn.right("edge", "1"),
+            GridColumn.left("phase")),
+        report.flown().samples().stream().map(sample -> line(sample, decimals)).toList());
+  }
+
+  private static List<String> line(Sample sample, int decimals) {
+    return List.of(
+        Decimals.fixed(sample.timeS(), decimals),
+        Decimals.fixed(sample.heightFt(), 0),
+        Decimals.fixed(sample.groundSpeedKt(), 1),
+        Decimals.fixed(sample.airspeedKt(), 1),
+        Decimals.fixed(sample.verticalSpeedFpm(), 0),
+        Decimals.fixed(sample.pitchDeg(), 1),
+        Decimals.fixed(sample.bankDeg(), 1),
+        Decimals.fixed(sample.collectiveDeg(), 1),
+        Decimals.fixed(sample.rotorSpeedPct(), 0),
+        Decimals.fixed(sample.powerPct(), 0),
+        Decimals.fixed(sample.inducedOverHover(), 2),
+        Decimals.fixed(sample.axialOverHover(), 2),
+        Decimals.fixed(sample.edgewiseOverHover(), 2),
+        sample.phase());
   }
 }

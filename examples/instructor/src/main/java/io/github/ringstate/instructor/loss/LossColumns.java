@@ -12,7 +12,7 @@ final class LossColumns {
   static final List<Column<LossRow>> CELLS =
       List.of(
           new Column<>("craft", row -> Cell.text(row.conditions().craft().name())),
-          new Column<>("mass_kg", row -> Cell.number(row.conditions().massKg())),
+          new Column<>("mass_kg", row -> Cell.given(row.conditions().massKg())),
           new Column<>(
               "pressure_altitude_ft", row -> Cell.number(row.conditions().pressureAltitudeFt())),
           new Column<>("oat_c", row -> Cell.number(row.conditions().oatC())),
@@ -33,7 +33,7 @@ final class LossColumns {
   /** What belongs to a whole table. */
   static final List<Column<LossBlock>> BLOCKS =
       List.of(
-          new Column<>("mass_kg", block -> Cell.number(block.conditions().massKg())),
+          new Column<>("mass_kg", block -> Cell.given(block.conditions().massKg())),
           new Column<>(
               "pressure_altitude_ft",
               block -> Cell.number(block.conditions().pressureAltitudeFt())),

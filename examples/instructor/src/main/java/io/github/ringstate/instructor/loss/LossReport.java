@@ -53,8 +53,8 @@ record LossReport(LossRequest request, List<LossBlock> blocks) implements Report
   }
 
   @Override
-  public List<Term> terms() {
-    return LossTerms.of(request);
+  public List<Term> definitions() {
+    return LossTerms.forData(request);
   }
 
   @Override

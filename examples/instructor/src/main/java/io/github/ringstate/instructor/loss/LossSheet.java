@@ -32,7 +32,7 @@ final class LossSheet {
       blocks.add(grid(block));
       blocks.add(new Sheet.Paragraph(TakeAway.of(block)));
     }
-    blocks.add(new Sheet.Terms(report.terms()));
+    blocks.add(new Sheet.Terms(LossTerms.forPeople(report.request())));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
   }

@@ -6,7 +6,6 @@ import io.github.ringstate.instructor.report.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Predicate;
 
 /**
  * What a pilot would take from a loss table, in one sentence.
@@ -15,8 +14,6 @@ import java.util.function.Predicate;
  * pencil, and none calls a height or a delay safe.
  */
 final class TakeAway {
-
-  private static final Predicate<LossRow> ARRESTED = row -> row.ending() == Ending.ARRESTED;
 
   private final LossBlock block;
 
@@ -44,7 +41,9 @@ final class TakeAway {
     List<String> parts = new ArrayList<>();
     parts.addAll(costOfDelay(ways));
     parts.addAll(leastLoss(ways));
-    ways.forEach(way -> parts.addAll(failures(way)));
+    for (RecoveryKind way : ways) {
+      failures(way).forEach(failure -> parts.add(way.label() + " " + failure));
+    }
     block.recoveries().stream()
         .filter(recovery -> !recovery.leavesTheWake())
         .forEach(recovery -> parts.add(withoutLeaving(recovery)));
@@ -56,7 +55,7 @@ final class TakeAway {
   private List<String> costOfDelay(List<RecoveryKind> ways) {
     List<String> costs = new ArrayList<>();
     for (RecoveryKind way : ways) {
-      List<LossRow> arrested = block.column(way).stream().filter(ARRESTED).toList();
+      List<LossRow> arrested = block.column(way).stream().filter(TakeAway::isArrested).toList();
       if (arrested.size() < 2) {
         continue;
       }
@@ -87,32 +86,30 @@ final class TakeAway {
     for (RecoveryKind way : ways) {
       List<LossRow> least =
           block.column(way).stream()
-              .filter(ARRESTED)
+              .filter(TakeAway::isArrested)
               .filter(row -> ways.stream().allMatch(other -> !losesLess(other, row)))
               .toList();
       if (!least.isEmpty()) {
-        parts.add(way.label() + delays(least));
+        parts.add("with " + way.label() + delays(least));
       }
     }
-    return parts.isEmpty()
-        ? List.of()
-        : List.of("of the ways out, least is lost with " + and(parts));
+    return parts.isEmpty() ? List.of() : List.of("of the ways out, least is lost " + and(parts));
   }
 
   private boolean losesLess(RecoveryKind other, LossRow row) {
     LossRow beside = block.row(other, row.delayS());
-    return ARRESTED.test(beside) && printed(beside) < printed(row);
+    return isArrested(beside) && printed(beside) < printed(row);
   }
 
-  private List<String> failures(RecoveryKind way) {
+  private List<String> failures(RecoveryKind recovery) {
     List<String> parts = new ArrayList<>();
-    List<LossRow> ground = with(way, Ending.GROUND);
-    List<LossRow> descending = with(way, Ending.NOT_ARRESTED);
+    List<LossRow> ground = with(recovery, Ending.GROUND);
+    List<LossRow> descending = with(recovery, Ending.NOT_ARRESTED);
     if (!ground.isEmpty()) {
-      parts.add(way.label() + " ends on the ground" + delays(ground));
+      parts.add("ends on the ground" + delays(ground));
     }
     if (!descending.isEmpty()) {
-      parts.add(way.label() + " does not arrest the descent" + delays(descending));
+      parts.add("does not arrest the descent" + delays(descending));
     }
     return parts;
   }
@@ -122,22 +119,15 @@ final class TakeAway {
         recovery == RecoveryKind.NONE
             ? "doing nothing"
             : recovery.label() + " alone, with " + sparePower() + " the hover takes,";
-    List<String> failures = new ArrayList<>();
-    List<LossRow> ground = with(recovery, Ending.GROUND);
-    List<LossRow> descending = with(recovery, Ending.NOT_ARRESTED);
-    if (!ground.isEmpty()) {
-      failures.add("ends on the ground" + delays(ground));
-    }
-    if (!descending.isEmpty()) {
-      failures.add("does not arrest the descent" + delays(descending));
-    }
+    List<String> parts = new ArrayList<>();
     List<LossRow> arrested = with(recovery, Ending.ARRESTED);
     if (!arrested.isEmpty()) {
       LossRow first = arrested.get(0);
       LossRow last = arrested.get(arrested.size() - 1);
-      failures.add("loses " + lost(first) + (arrested.size() == 1 ? "" : " and " + lost(last)));
+      parts.add("loses " + lost(first) + (arrested.size() == 1 ? "" : " and " + lost(last)));
     }
-    return subject + " " + and(failures);
+    parts.addAll(failures(recovery));
+    return subject + " " + String.join(" and ", parts);
   }
 
   private String sparePower() {
@@ -160,7 +150,30 @@ final class TakeAway {
     if (rows.size() == block.delays().size()) {
       return rows.size() == 1 ? "" : " at every delay";
     }
-    return " at " + and(rows.stream().map(row -> Decimals.brief(row.delayS())).toList()) + " s";
+    List<Double> all = block.delays().stream().sorted().toList();
+    List<String> runs = new ArrayList<>();
+    int from = 0;
+    for (int i = 0; i < rows.size(); i++) {
+      int place = all.indexOf(rows.get(i).delayS());
+      boolean ends = i + 1 == rows.size() || all.indexOf(rows.get(i + 1).delayS()) != place + 1;
+      if (ends) {
+        runs.addAll(run(rows.subList(from, i + 1)));
+        from = i + 1;
+      }
+    }
+    return " at " + and(runs) + " s";
+  }
+
+  /** Neighbouring delays in words: three and more as a range. */
+  private static List<String> run(List<LossRow> rows) {
+    List<String> delays = rows.stream().map(row -> Decimals.brief(row.delayS())).toList();
+    return delays.size() < 3
+        ? delays
+        : List.of(delays.get(0) + " to " + delays.get(delays.size() - 1));
+  }
+
+  private static boolean isArrested(LossRow row) {
+    return row.ending() == Ending.ARRESTED;
   }
 
   private static double printed(LossRow row) {

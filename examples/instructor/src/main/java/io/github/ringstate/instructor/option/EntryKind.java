@@ -8,25 +8,18 @@ import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.List;
-import java.util.function.Function;
 
 /** The entries that the tool offers, in the words of its users. */
 public enum EntryKind {
   /** From a hover. */
   SETTLING(
       "settling",
-      Settling.PARAMETERS,
-      Settling.WIND,
-      Settling::new,
       "from a hover over one point out of ground effect: the collective is lowered a little and left"
           + " there",
       "from ahead"),
   /** From a steep approach. */
   STEEP(
       "steep",
-      Steep.PARAMETERS,
-      Steep.WIND,
-      Steep::new,
       "a steep approach at "
           + standard(Steep.APPROACH_AIRSPEED)
           + " airspeed and "
@@ -38,9 +31,6 @@ public enum EntryKind {
   /** From a run with the wind behind. */
   DOWNWIND(
       "downwind",
-      Downwind.PARAMETERS,
-      Downwind.WIND,
-      Downwind::new,
       "a run at "
           + standard(Downwind.GROUND_SPEED)
           + " over the ground, held with the nose while the wind, abeam at first, comes round behind"
@@ -50,23 +40,11 @@ public enum EntryKind {
       "from behind");
 
   private final String label;
-  private final List<Parameter> parameters;
-  private final Parameter wind;
-  private final Function<ParameterSet, Entry> maker;
   private final String description;
   private final String windFrom;
 
-  EntryKind(
-      String label,
-      List<Parameter> parameters,
-      Parameter wind,
-      Function<ParameterSet, Entry> maker,
-      String description,
-      String windFrom) {
+  EntryKind(String label, String description, String windFrom) {
     this.label = label;
-    this.parameters = parameters;
-    this.wind = wind;
-    this.maker = maker;
     this.description = description;
     this.windFrom = windFrom;
   }
@@ -104,7 +82,11 @@ public enum EntryKind {
    * @return the parameter, in knots
    */
   Parameter wind() {
-    return wind;
+    return switch (this) {
+      case SETTLING -> Settling.WIND;
+      case STEEP -> Steep.WIND;
+      case DOWNWIND -> Downwind.WIND;
+    };
   }
 
   /**
@@ -114,7 +96,15 @@ public enum EntryKind {
    * @return the entry, its other numbers standard
    */
   public Entry entry(double windKt) {
-    return maker.apply(ParameterSet.standard(parameters).with(wind, windKt));
+    return switch (this) {
+      case SETTLING -> new Settling(standardBut(Settling.PARAMETERS, windKt));
+      case STEEP -> new Steep(standardBut(Steep.PARAMETERS, windKt));
+      case DOWNWIND -> new Downwind(standardBut(Downwind.PARAMETERS, windKt));
+    };
+  }
+
+  private ParameterSet standardBut(List<Parameter> parameters, double windKt) {
+    return ParameterSet.standard(parameters).with(wind(), windKt);
   }
 
   private static String standard(Parameter parameter) {

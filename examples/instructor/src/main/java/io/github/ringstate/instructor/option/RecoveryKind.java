@@ -7,45 +7,33 @@ import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Recovery;
-import java.util.function.Supplier;
 
 /** The recoveries that the tool offers, in the words of its users. */
 public enum RecoveryKind {
   /** Nose down and out ahead. */
   FORWARD(
       "forward",
-      Forward::new,
       true,
       "nose down, collective reduced, power back as airspeed comes, then climb away"),
   /** Bank and out to the side. */
   LATERAL(
       "lateral",
-      Lateral::new,
       true,
       "climb power, bank to the side the tail rotor pushes to (%s), level once out"),
   /** Out below. */
   AUTOROTATION(
-      "autorotation",
-      Autorotation::new,
-      true,
-      "collective down, nose down, then a flare back into powered flight"),
+      "autorotation", true, "collective down, nose down, then a flare back into powered flight"),
   /** Power alone. */
-  COLLECTIVE(
-      "collective",
-      CollectiveOnly::new,
-      false,
-      "all the power there is and nothing else: the wrong instinct"),
+  COLLECTIVE("collective", false, "all the power there is and nothing else: the wrong instinct"),
   /** Nothing. */
-  NONE("none", NoRecovery::new, false, "nothing is done");
+  NONE("none", false, "nothing is done");
 
   private final String label;
-  private final Supplier<Recovery> maker;
   private final boolean leavesTheWake;
   private final String description;
 
-  RecoveryKind(String label, Supplier<Recovery> maker, boolean leavesTheWake, String description) {
+  RecoveryKind(String label, boolean leavesTheWake, String description) {
     this.label = label;
-    this.maker = maker;
     this.leavesTheWake = leavesTheWake;
     this.description = description;
   }
@@ -84,6 +72,12 @@ public enum RecoveryKind {
    * @return the recovery, its numbers standard
    */
   public Recovery recovery() {
-    return maker.get();
+    return switch (this) {
+      case FORWARD -> new Forward();
+      case LATERAL -> new Lateral();
+      case AUTOROTATION -> new Autorotation();
+      case COLLECTIVE -> new CollectiveOnly();
+      case NONE -> new NoRecovery();
+    };
   }
 }

@@ -1,22 +1,18 @@
 package io.github.ringstate.instructor.report;
 
-import java.util.function.Supplier;
-
 /** The formats in which a report can be had. */
 public enum Format {
   /** Plain text for people, at most 100 columns wide. */
-  TEXT("text", TextWriter::new),
+  TEXT("text"),
   /** Comma-separated values, RFC 4180. */
-  CSV("csv", CsvWriter::new),
+  CSV("csv"),
   /** JSON, RFC 8259. */
-  JSON("json", JsonWriter::new);
+  JSON("json");
 
   private final String label;
-  private final Supplier<ReportWriter> maker;
 
-  Format(String label, Supplier<ReportWriter> maker) {
+  Format(String label) {
     this.label = label;
-    this.maker = maker;
   }
 
   /**
@@ -34,6 +30,10 @@ public enum Format {
    * @return the writer
    */
   public ReportWriter writer() {
-    return maker.get();
+    return switch (this) {
+      case TEXT -> new TextWriter();
+      case CSV -> new CsvWriter();
+      case JSON -> new JsonWriter();
+    };
   }
 }

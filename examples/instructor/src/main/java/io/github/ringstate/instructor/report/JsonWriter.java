@@ -30,7 +30,7 @@ final class JsonWriter implements ReportWriter {
       json.writeStringField("report", report.title());
       json.writeStringField("caution", Caution.TEXT);
       json.writeObjectFieldStart("definitions");
-      for (Term term : report.terms()) {
+      for (Term term : report.definitions()) {
         json.writeStringField(term.word(), term.meaning());
       }
       json.writeEndObject();

@@ -35,11 +35,11 @@ public interface Report {
   Map<String, Cell> facts();
 
   /**
-   * The words that the report uses, explained.
+   * The names in the report's tables and facts, explained where they need it.
    *
-   * @return the words with what they mean
+   * @return the names with what they mean
    */
-  List<Term> terms();
+  List<Term> definitions();
 
   /**
    * All tables of the report, the main one last; it may have more columns than {@link #table}.

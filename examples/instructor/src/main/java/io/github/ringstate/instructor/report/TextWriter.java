@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Writes the sheet of a report as plain text, at most {@link #WIDTH} columns wide. */
 final class TextWriter implements ReportWriter {
@@ -13,6 +14,7 @@ final class TextWriter implements ReportWriter {
 
   private static final String MARGIN = "  ";
   private static final String GAP = "  ";
+  private static final String NARROW_GAP = " ";
 
   @Override
   public void write(Report report, Writer out) throws IOException {
@@ -77,29 +79,31 @@ final class TextWriter implements ReportWriter {
         widths[i] = Math.max(widths[i], row.get(i).length());
       }
     }
+    int full = MARGIN.length() + IntStream.of(widths).sum() + (columns - 1) * GAP.length();
+    String gap = full <= WIDTH ? GAP : NARROW_GAP;
     List<String> lines = new ArrayList<>();
     for (int h = 0; h < heads; h++) {
       List<String> texts = new ArrayList<>();
       for (Sheet.GridColumn column : grid.columns()) {
         texts.add(h < column.head().size() ? column.head().get(h) : "");
       }
-      lines.add(row(grid, widths, texts));
+      lines.add(row(grid, widths, gap, texts));
     }
     List<String> rule = new ArrayList<>();
     for (int width : widths) {
       rule.add("-".repeat(width));
     }
-    lines.add(row(grid, widths, rule));
+    lines.add(row(grid, widths, gap, rule));
     for (List<String> row : grid.rows()) {
-      lines.add(row(grid, widths, row));
+      lines.add(row(grid, widths, gap, row));
     }
     return lines;
   }
 
-  private static String row(Sheet.Grid grid, int[] widths, List<String> texts) {
+  private static String row(Sheet.Grid grid, int[] widths, String gap, List<String> texts) {
     StringBuilder line = new StringBuilder(MARGIN);
     for (int i = 0; i < widths.length; i++) {
-      line.append(i == 0 ? "" : GAP)
+      line.append(i == 0 ? "" : gap)
           .append(padded(texts.get(i), widths[i], grid.columns().get(i).left()));
     }
     return line.toString();
