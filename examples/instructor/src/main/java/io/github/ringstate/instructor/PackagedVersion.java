@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor;
 
+import io.github.ringstate.instructor.report.Caution;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.IVersionProvider;
 
@@ -10,7 +11,7 @@ final class PackagedVersion implements IVersionProvider {
   public String[] getVersion() {
     @Nullable String version = PackagedVersion.class.getPackage().getImplementationVersion();
     return new String[] {
-      "ringstate " + (version == null ? "(run outside its jar)" : version), Main.CAUTION
+      "ringstate " + (version == null ? "(run outside its jar)" : version), Caution.TEXT
     };
   }
 }
