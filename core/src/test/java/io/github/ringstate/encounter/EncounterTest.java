@@ -17,6 +17,7 @@ import io.github.ringstate.pilot.CollectiveOnly;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.NoRecovery;
+import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.ParameterSet;
@@ -49,15 +50,15 @@ class EncounterTest {
     }
 
     @Override
-    public void command(Cockpit seen, Controls controls) {
-      double lean = seen.phase() == 0 ? 0.2 : 0;
+    public void command(int phase, Cockpit seen, Controls controls) {
+      double lean = phase == 0 ? 0.2 : 0;
       controls.pitch(seen.hoverPitch() - lean, 0.3);
       controls.bank(seen.hoverBank() + seen.tailPush() * lean, 0.3);
       controls.collective(seen.collective() + 0.08 * (1 - seen.power()), 0.1);
     }
 
     @Override
-    public double phaseEnd(Cockpit seen) {
+    public double phaseEnd(int phase, Cockpit seen) {
       return Math.hypot(seen.forwardAirspeed(), seen.sidewaysAirspeed()) - 9;
     }
   }
@@ -155,7 +156,7 @@ class EncounterTest {
   void aDelayOutsideItsRangeIsRefused(double delay) {
     OutOfRangeException refusal =
         assertThrows(OutOfRangeException.class, () -> LIGHT.withDelay(delay));
-    assertEquals(Encounter.DELAY, refusal.quantity());
+    assertEquals(Recognition.DELAY, refusal.quantity());
   }
 
   @ParameterizedTest
@@ -182,10 +183,10 @@ class EncounterTest {
           }
 
           @Override
-          public void command(Cockpit seen, Controls controls) {}
+          public void command(int phase, Cockpit seen, Controls controls) {}
 
           @Override
-          public double phaseEnd(Cockpit seen) {
+          public double phaseEnd(int phase, Cockpit seen) {
             return -1;
           }
         };

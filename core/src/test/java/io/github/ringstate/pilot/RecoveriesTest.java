@@ -82,6 +82,10 @@ class RecoveriesTest {
     return PreciseFlyer.standard().fly(motion, law, 0, start, time, List.of(), null).state();
   }
 
+  private static ControlLaw first(Recovery recovery) {
+    return (seen, controls) -> recovery.command(0, seen, controls);
+  }
+
   private static double[] start(Helicopter craft) {
     return begun(craft, (seen, controls) -> {}, 1e-6);
   }
@@ -89,7 +93,7 @@ class RecoveriesTest {
   @Test
   void forwardRecoveryPutsTheNoseDownAndTakesCollectiveOff() {
     double[] first = start(DemoCraft.TRAINER);
-    double[] then = begun(DemoCraft.TRAINER, new Forward(), 1);
+    double[] then = begun(DemoCraft.TRAINER, first(new Forward()), 1);
     assertTrue(then[State.PITCH] < first[State.PITCH] - Math.toRadians(5));
     EquationsOfMotion motion = equations(DemoCraft.TRAINER);
     Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0), (s, c) -> {});
@@ -106,7 +110,7 @@ class RecoveriesTest {
   void lateralRecoveryBanksToTheSideOfTheTailRotorsPushWithMorePower(RotationSense sense) {
     Helicopter craft = DemoCraft.TRAINER.with(sense);
     double[] first = start(craft);
-    double[] then = begun(craft, new Lateral(), 1);
+    double[] then = begun(craft, first(new Lateral()), 1);
     assertTrue(sense.tailPush() * then[State.BANK] > Math.toRadians(5));
     assertTrue(sense.tailPush() * then[State.SPEED_EAST] > 0.3);
     assertTrue(then[State.COLLECTIVE] > first[State.COLLECTIVE]);
@@ -116,7 +120,7 @@ class RecoveriesTest {
   @Test
   void autorotationTakesTheCollectiveDownAndTheNoseDown() {
     double[] first = start(DemoCraft.TRAINER);
-    double[] then = begun(DemoCraft.TRAINER, new Autorotation(), 1.5);
+    double[] then = begun(DemoCraft.TRAINER, first(new Autorotation()), 1.5);
     assertTrue(then[State.COLLECTIVE] < first[State.COLLECTIVE] - Math.toRadians(3));
     assertTrue(then[State.PITCH] < first[State.PITCH] - Math.toRadians(5));
   }
@@ -124,7 +128,7 @@ class RecoveriesTest {
   @Test
   void collectiveAlonePullsAndLeavesTheAttitude() {
     double[] first = start(DemoCraft.TRAINER);
-    double[] then = begun(DemoCraft.TRAINER, new CollectiveOnly(), 1);
+    double[] then = begun(DemoCraft.TRAINER, first(new CollectiveOnly()), 1);
     assertTrue(then[State.COLLECTIVE] > first[State.COLLECTIVE]);
     assertEquals(first[State.PITCH], then[State.PITCH], Math.toRadians(1));
     assertEquals(first[State.BANK], then[State.BANK], Math.toRadians(1));
@@ -133,7 +137,7 @@ class RecoveriesTest {
   @Test
   void noRecoveryLeavesTheCollectiveWhereItIs() {
     double[] first = start(DemoCraft.TRAINER);
-    double[] then = begun(DemoCraft.TRAINER, new NoRecovery(), 5);
+    double[] then = begun(DemoCraft.TRAINER, first(new NoRecovery()), 5);
     assertEquals(first[State.COLLECTIVE], then[State.COLLECTIVE], 1e-12);
   }
 }
