@@ -151,6 +151,47 @@ class EncounterTest {
     }
   }
 
+  @Test
+  void aForwardRecoveryTellsItsStory() {
+    List<EventKind> kinds =
+        LIGHT.withDelay(2).fly().occurrences().stream().map(Occurrence::kind).toList();
+    assertEquals(EventKind.ONSET, kinds.get(0));
+    assertEquals(EventKind.RECOGNITION, kinds.get(1));
+    assertEquals(EventKind.ARREST, kinds.get(kinds.size() - 1));
+    assertEquals(2, kinds.stream().filter(kind -> kind == EventKind.PHASE_END).count());
+    assertEquals(1, kinds.stream().filter(kind -> kind == EventKind.FASTEST_DESCENT).count());
+    assertTrue(kinds.indexOf(EventKind.RING_STATE_LEFT) > 1);
+    assertTrue(kinds.indexOf(EventKind.RING_STATE_ENTERED_AGAIN) < 0);
+  }
+
+  @Test
+  void thrustBelowHalfOfTheWeightIsTold() {
+    List<Occurrence> told = LIGHT.withRecovery(new Autorotation()).fly().occurrences();
+    assertTrue(told.stream().anyMatch(seen -> seen.kind() == EventKind.LOW_THRUST));
+    assertTrue(
+        LIGHT.fly().occurrences().stream().noneMatch(seen -> seen.kind() == EventKind.LOW_THRUST));
+  }
+
+  @Test
+  void timeSinceRecognitionIsNegativeBeforeItAndCountsFromIt() {
+    Encounter encounter = LIGHT.withDelay(1.5);
+    double recognised = encounter.fly().onsetTime().orElseThrow() + 1.5;
+    History history =
+        new History(
+            0.05,
+            (phase, motion) -> {
+              boolean before = phase.equals("entry") || phase.equals("unrecognised");
+              assertEquals(before, motion.sinceRecognition() < 0, phase);
+              assertEquals(before, motion.phase() < 0, phase);
+              if (!before) {
+                assertEquals(motion.time() - recognised, motion.sinceRecognition(), 1e-8);
+                assertTrue(motion.sincePhaseBegan() <= motion.sinceRecognition() + 1e-12);
+              }
+            });
+    encounter.fly(PreciseFlyer.standard(), history);
+    assertTrue(history.due() > recognised + 2);
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {Double.NaN, -0.1, 60.1, Double.POSITIVE_INFINITY})
   void aDelayOutsideItsRangeIsRefused(double delay) {
