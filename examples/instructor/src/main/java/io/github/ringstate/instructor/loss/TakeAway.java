@@ -47,6 +47,10 @@ final class TakeAway {
     block.recoveries().stream()
         .filter(recovery -> !recovery.leavesTheWake())
         .forEach(recovery -> parts.add(withoutLeaving(recovery)));
+    if (parts.isEmpty()) {
+      ways.forEach(
+          way -> parts.add(way.label() + " loses " + lost(with(way, Ending.ARRESTED).get(0))));
+    }
     String sentence = String.join("; ", parts);
     return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1) + ".";
   }
