@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.fly;
 
-import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
@@ -11,6 +10,7 @@ import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.OutputOptions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.io.OutputStream;
@@ -89,7 +89,7 @@ public final class FlyCommand implements Runnable {
         approach.approach(),
         new Choice<>("--recovery", List.of(RecoveryKind.values()), RecoveryKind::label)
             .one(recovery),
-        NumberText.one("--delay", delay, Encounter.DELAY),
+        NumberText.one("--delay", delay, Recognition.DELAY),
         NumberText.one("--step", step, STEP));
   }
 }

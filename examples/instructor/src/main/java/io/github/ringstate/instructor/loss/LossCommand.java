@@ -1,7 +1,6 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.Choice;
@@ -11,6 +10,7 @@ import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.OutputOptions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.pilot.Recognition;
 import java.io.OutputStream;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -83,6 +83,6 @@ public final class LossCommand implements Runnable {
         approach.approach(),
         new Choice<>("--recoveries", List.of(RecoveryKind.values()), RecoveryKind::label)
             .several(recoveries),
-        NumberText.several("--delays", delays, Encounter.DELAY));
+        NumberText.several("--delays", delays, Recognition.DELAY));
   }
 }
