@@ -104,7 +104,7 @@ record BadInput(String what, int status, List<String> args, List<String> message
           file("craft is too large", "loss --craft DIR/large.toml", "large.toml", "larger than"),
           file("craft is empty", "craft DIR/empty.toml", "empty.toml", "name is missing"),
           craft("unknown-key.toml", "LINE radius_ft", "'rotor.radius_ft'", "radius_m, solidity"),
-          craft("unknown-table.toml", "LINE forward_area", "'bodywork'", "[body]"),
+          craft("unknown-table.toml", "LINE [bodywork]", "'bodywork'", "[body]"),
           craft("missing-key.toml", "rotor.solidity is missing", "0.01 to 0.2"),
           craft("wrong-type.toml", "LINE radius_m", "rotor.radius_m", "'3.9'", "1 to 15 m"),
           craft("not-a-number.toml", "LINE radius_m", "rotor.radius_m", "'nan'", "1 to 15 m"),
