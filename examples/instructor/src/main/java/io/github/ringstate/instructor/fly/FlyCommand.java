@@ -1,11 +1,11 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
-import io.github.ringstate.instructor.option.DelayText;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.OutputOptions;
@@ -89,7 +89,7 @@ public final class FlyCommand implements Runnable {
         approach.approach(),
         new Choice<>("--recovery", List.of(RecoveryKind.values()), RecoveryKind::label)
             .one(recovery),
-        DelayText.one("--delay", delay),
+        NumberText.one("--delay", delay, Encounter.DELAY),
         NumberText.one("--step", step, STEP));
   }
 }

@@ -1,12 +1,13 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
-import io.github.ringstate.instructor.option.DelayText;
 import io.github.ringstate.instructor.option.Loadings;
+import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.OutputOptions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Caution;
@@ -82,6 +83,6 @@ public final class LossCommand implements Runnable {
         approach.approach(),
         new Choice<>("--recoveries", List.of(RecoveryKind.values()), RecoveryKind::label)
             .several(recoveries),
-        DelayText.several("--delays", delays));
+        NumberText.several("--delays", delays, Encounter.DELAY));
   }
 }
