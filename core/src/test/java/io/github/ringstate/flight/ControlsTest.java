@@ -80,7 +80,7 @@ class ControlsTest {
    * it.
    */
   private static void atMost(double limit, double value) {
-    assertTrue(Math.abs(value) <= limit + 1e-8, value + " beyond " + limit);
+    assertTrue(Math.abs(value) <= limit + 1e-7, value + " beyond " + limit);
   }
 
   @Test
