@@ -94,12 +94,19 @@ class EncounterTest {
   void anOutcomeSaysWhatTheSamplesOfItsFlightSay(Entry entry, Recovery recovery) {
     double[] fastest = new double[1];
     double[] lowest = new double[1];
+    double[] before = {Double.NaN, Double.NaN};
     Set<String> phases = new LinkedHashSet<>();
     History history =
         new History(
             0.002,
             (phase, motion) -> {
               phases.add(phase);
+              if (!Double.isNaN(before[0])) {
+                double climbed = 0.001 * (before[1] + motion.verticalSpeed());
+                assertEquals(before[0] + climbed, motion.height(), 1e-4, "a jump of height");
+              }
+              before[0] = motion.height();
+              before[1] = motion.verticalSpeed();
               if (!phase.equals("entry")) {
                 fastest[0] = Math.max(fastest[0], -motion.verticalSpeed());
                 lowest[0] = Math.min(lowest[0], motion.height());
