@@ -9,6 +9,7 @@ import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.Leg;
 import io.github.ringstate.flight.Motion;
 import io.github.ringstate.flight.Occurrence;
+import io.github.ringstate.flight.Occurrences;
 import io.github.ringstate.flight.State;
 import java.util.List;
 import java.util.Optional;
@@ -121,11 +122,13 @@ public final class Approach {
     return scene;
   }
 
-  List<Occurrence> occurrences() {
-    double level = encounter.height().orElse(0);
-    return leg.occurrences().stream()
-        .map(seen -> new Occurrence(seen.kind(), seen.time(), level, seen.verticalSpeed()))
-        .toList();
+  Encounter encounter() {
+    return encounter;
+  }
+
+  /** Notes the onset in a list of what happened. */
+  void noteOnset(Occurrences seen) {
+    seen.add(EventKind.ONSET, leg.time(), leg.state()[State.UP], leg.state()[State.SPEED_UP]);
   }
 
   /** Flies the approach once more for its history. */

@@ -3,6 +3,7 @@ package io.github.ringstate.encounter;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.flight.FlownCourse;
 import io.github.ringstate.flight.Flyer;
 import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.PreciseFlyer;
@@ -258,8 +259,10 @@ public record Encounter(
       approach.sample(flyer, history);
     }
     if (!approach.onset()) {
-      return Outcome.noOnset(approach.occurrences());
+      return Outcome.NO_ONSET;
     }
-    return new Descent(this, approach, flyer, history).fly();
+    Descent descent = new Descent(approach, new FlownCourse(flyer, history), history, true);
+    descent.fly(recovery, recognition);
+    return descent.outcome();
   }
 }

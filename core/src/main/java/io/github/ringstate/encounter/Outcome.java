@@ -30,6 +30,18 @@ public record Outcome(
     OptionalDouble onsetTime,
     List<Occurrence> occurrences) {
 
+  /** The outcome of an encounter that never meets the ring state. */
+  public static final Outcome NO_ONSET =
+      new Outcome(
+          Ending.NO_ONSET,
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          List.of());
+
   /** Copies the occurrences. */
   public Outcome {
     occurrences = List.copyOf(occurrences);
@@ -43,10 +55,5 @@ public record Outcome(
    */
   public boolean happened(EventKind kind) {
     return occurrences.stream().anyMatch(occurrence -> occurrence.kind() == kind);
-  }
-
-  static Outcome noOnset(List<Occurrence> occurrences) {
-    OptionalDouble none = OptionalDouble.empty();
-    return new Outcome(Ending.NO_ONSET, none, none, none, none, none, none, occurrences);
   }
 }

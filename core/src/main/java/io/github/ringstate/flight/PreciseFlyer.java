@@ -125,6 +125,7 @@ public final class PreciseFlyer implements Flyer {
       integrator.addEventDetector(watch);
     }
     if (history != null) {
+      history.begin(start);
       integrator.addStepHandler(new Sampler(history, instant));
     }
     ODEStateAndDerivative last =

@@ -106,6 +106,17 @@ public record Briefing(double share, double margin, Sampling sampling) {
   }
 
   /**
+   * The longest delay with which the share of the pilots still recovered, silently.
+   *
+   * @param study the study; its delays are not used, its base has no height
+   * @param height the height at onset, m
+   * @return the delay, s, as of {@link #latestMoment(PilotStudy, double, Progress)}
+   */
+  public OptionalDouble latestMoment(PilotStudy study, double height) {
+    return latestMoment(study, height, Progress.SILENT);
+  }
+
+  /**
    * The longest delay with which the share of the pilots still recovered within a height, margin
    * included. Without gusts and shaking more delay never gains height, so it is found by halving;
    * with them the same pilots meet the same gusts at any delay, and it is one such delay.

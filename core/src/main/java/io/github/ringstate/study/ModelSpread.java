@@ -88,6 +88,18 @@ public record ModelSpread(PilotStudy study, int models) {
   }
 
   /**
+   * The band of a quantile over people and models, each model's interval with 95 per cent
+   * confidence.
+   *
+   * @param spreads the losses with each model
+   * @param share the part of the pilots below the quantile, between 0 and 1
+   * @return the band, as of {@link #band(List, double, double)}
+   */
+  public static Quantile band(List<LossSpread> spreads, double share) {
+    return band(spreads, share, 0.95);
+  }
+
+  /**
    * The band of a quantile over people and models: nine models in ten lie within, each with the
    * confidence interval that its pilots give it. The band over people alone is the quantile of the
    * study with its standard model.

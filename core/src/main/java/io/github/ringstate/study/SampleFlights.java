@@ -5,6 +5,7 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -25,26 +26,28 @@ final class SampleFlights {
    *
    * @param from the first sample
    * @param to the sample after the last
-   * @param flight what to do; the first exception that it throws keeps further samples from being
-   *     begun, and is thrown once those under way have ended
+   * @param work makes, for each thread, what it does with the samples that it takes; the first
+   *     exception that is thrown keeps further samples from being begun, and is thrown once those
+   *     under way have ended
    */
-  static void each(int from, int to, IntConsumer flight) {
+  static void each(int from, int to, Supplier<IntConsumer> work) {
     AtomicInteger next = new AtomicInteger(from);
     AtomicReference<@Nullable RuntimeException> failure = new AtomicReference<>();
     IntStream.range(0, threads())
         .parallel()
         .forEach(
             thread -> {
-              while (failure.get() == null) {
-                int sample = next.getAndIncrement();
-                if (sample >= to) {
-                  return;
-                }
-                try {
+              try {
+                IntConsumer flight = work.get();
+                while (failure.get() == null) {
+                  int sample = next.getAndIncrement();
+                  if (sample >= to) {
+                    return;
+                  }
                   flight.accept(sample);
-                } catch (RuntimeException thrown) {
-                  failure.compareAndSet(null, thrown);
                 }
+              } catch (RuntimeException thrown) {
+                failure.compareAndSet(null, thrown);
               }
             });
     RuntimeException thrown = failure.get();

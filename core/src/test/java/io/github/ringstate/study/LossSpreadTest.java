@@ -7,32 +7,34 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.quantity.OutOfRangeException;
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class LossSpreadTest {
 
   private static final double INFINITE = Double.POSITIVE_INFINITY;
 
-  private static Outcome outcome(Ending ending, double loss) {
-    OptionalDouble none = OptionalDouble.empty();
-    OptionalDouble lost = Double.isNaN(loss) ? none : OptionalDouble.of(loss);
-    return new Outcome(ending, lost, none, none, none, none, none, List.of());
-  }
-
   private static final LossSpread MIXED =
       LossSpread.of(
-          List.of(
-              outcome(Ending.ARRESTED, 30),
-              outcome(Ending.GROUND, 50),
-              outcome(Ending.ARRESTED, 10),
-              outcome(Ending.NOT_ARRESTED, Double.NaN),
-              outcome(Ending.NO_ONSET, Double.NaN),
-              outcome(Ending.ARRESTED, 20)));
+          new Ending[] {
+            Ending.ARRESTED,
+            Ending.GROUND,
+            Ending.ARRESTED,
+            Ending.NOT_ARRESTED,
+            Ending.NO_ONSET,
+            Ending.ARRESTED
+          },
+          new double[] {30, 50, 10, Double.NaN, Double.NaN, 20});
+
+  private static LossSpread same(int n, Ending ending, double loss) {
+    Ending[] endings = new Ending[n];
+    double[] losses = new double[n];
+    Arrays.fill(endings, ending);
+    Arrays.fill(losses, loss);
+    return LossSpread.of(endings, losses);
+  }
 
   @Test
   void aDescentThatWasNotArrestedCountsAsInfiniteAndNeverAsNothing() {
@@ -46,7 +48,9 @@ class LossSpreadTest {
   void whoDidNotMeetTheRingStateIsCountedApart() {
     assertEquals(5, MIXED.samples());
     assertEquals(1, MIXED.withoutOnset());
-    LossSpread nobody = LossSpread.of(List.of(outcome(Ending.NO_ONSET, Double.NaN)));
+    assertEquals(1, MIXED.count(Ending.GROUND));
+    assertEquals(1, MIXED.count(Ending.NOT_ARRESTED));
+    LossSpread nobody = same(1, Ending.NO_ONSET, Double.NaN);
     assertEquals(0, nobody.samples());
     assertTrue(Double.isNaN(nobody.arrestedShare()));
     assertTrue(Double.isNaN(nobody.shareLosing(10)));
@@ -80,9 +84,9 @@ class LossSpreadTest {
 
   @Test
   void samplingSufficesWhereTheBandIsNarrowEnoughOrBeyondAllThatIsFinite() {
-    LossSpread narrow = LossSpread.ofLosses(filled(500, 20));
-    LossSpread hopeless = LossSpread.ofLosses(filled(500, INFINITE));
-    LossSpread nobody = LossSpread.ofLosses(filled(500, Double.NaN));
+    LossSpread narrow = same(500, Ending.ARRESTED, 20);
+    LossSpread hopeless = same(500, Ending.NOT_ARRESTED, 0);
+    LossSpread nobody = same(500, Ending.NO_ONSET, 0);
     Sampling meter = new Sampling(1000, 0.95, 0.95, 1);
     assertTrue(meter.suffices(narrow));
     assertTrue(meter.suffices(hopeless));
@@ -90,12 +94,6 @@ class LossSpreadTest {
     Sampling median = new Sampling(1000, 0.5, 0.95, 1);
     assertFalse(median.suffices(MIXED), "too few for a band");
     assertFalse(Sampling.of(1000).suffices(narrow), "all are to be flown");
-  }
-
-  private static double[] filled(int n, double value) {
-    double[] values = new double[n];
-    Arrays.fill(values, value);
-    return values;
   }
 
   @Test

@@ -19,7 +19,7 @@ class SampleFlightsTest {
     ForkJoinPool pool = new ForkJoinPool(threads);
     try {
       AtomicIntegerArray flown = new AtomicIntegerArray(1000);
-      pool.submit(() -> SampleFlights.each(100, 1000, flown::incrementAndGet)).get();
+      pool.submit(() -> SampleFlights.each(100, 1000, () -> flown::incrementAndGet)).get();
       for (int i = 0; i < 1000; i++) {
         assertEquals(i < 100 ? 0 : 1, flown.get(i));
       }
@@ -44,11 +44,12 @@ class SampleFlightsTest {
                             SampleFlights.each(
                                 0,
                                 1000,
-                                i -> {
-                                  if (begun.incrementAndGet() == 20) {
-                                    throw failure;
-                                  }
-                                }));
+                                () ->
+                                    i -> {
+                                      if (begun.incrementAndGet() == 20) {
+                                        throw failure;
+                                      }
+                                    }));
                 assertSame(failure, thrown);
               })
           .get();
