@@ -27,7 +27,7 @@ class DisturbancesTest {
 
   private static final Encounter WINDY =
       TRAINER.withEntry(
-          new Settling(ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 10)));
+          new Settling(ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 5)));
 
   private static Disturbances with(Parameter parameter, double value) {
     return new Disturbances(

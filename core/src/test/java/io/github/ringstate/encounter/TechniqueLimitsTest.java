@@ -123,11 +123,11 @@ class TechniqueLimitsTest {
   @Test
   void theThrustFloorHoldsTheCollectiveInAnEntryIntoAutorotation() {
     double free = leastLoad(new Autorotation());
-    ParameterSet floor = ParameterSet.standard(Limited.PARAMETERS).with(Limited.LEAST_THRUST, 0.8);
+    ParameterSet floor = ParameterSet.standard(Limited.PARAMETERS).with(Limited.LEAST_THRUST, 0.9);
     Recovery limited = new Limited(new Autorotation(), floor);
     double held = leastLoad(limited);
-    assertTrue(free < 0.6, "least thrust " + free + " of the weight");
-    assertTrue(held > 0.75, "least thrust " + held + " of the weight");
+    assertTrue(free < 0.75, "least thrust " + free + " of the weight");
+    assertTrue(held > 0.85, "least thrust " + held + " of the weight");
     assertTrue(TRAINER.withRecovery(limited).fly().happened(EventKind.LIMIT_BINDS));
   }
 
@@ -210,7 +210,7 @@ class TechniqueLimitsTest {
     Recovery fast =
         new FirstToFire(
             List.of(
-                new Branch(Cue.sinkShown(0, 6), new Forward()),
+                new Branch(Cue.sinkShown(0, 4), new Forward()),
                 new Branch(Cue.of("time", seen -> seen.sinceRecognition() - 1), new Lateral())));
     List<String> early = phases(TRAINER.withRecovery(fast).withDelay(0));
     assertTrue(early.contains("bank out") && !early.contains("nose down"), early.toString());

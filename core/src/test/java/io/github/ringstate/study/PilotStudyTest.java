@@ -10,12 +10,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.pilot.Draws;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -234,9 +237,9 @@ class PilotStudyTest {
   @MethodSource("techniques")
   void moreDelayNeverLosesLess(Technique technique) {
     for (Encounter base : List.of(TRAINER, UTILITY)) {
-      int pilots = technique.equals(Technique.NONE) ? 1 : 6;
+      int pilots = technique.equals(Technique.NONE) ? 1 : 30;
       double[] last = new double[pilots];
-      for (double delay = 0; delay <= 6; delay += 0.5) {
+      for (double delay = 0; delay <= 6; delay += 0.25) {
         PilotStudy study = new PilotStudy(base.withDelay(delay), technique, Optional.empty(), 9);
         for (int i = 0; i < pilots; i++) {
           double loss = study.loss(i);
@@ -259,6 +262,20 @@ class PilotStudyTest {
 
   static List<Technique> techniques() {
     return Technique.ALL;
+  }
+
+  /** What is flown swiftly is what is flown precisely, within half a foot. */
+  @ParameterizedTest
+  @MethodSource("studies")
+  void theSwiftLossesAreThoseOfThePreciseFlight(PilotStudy study) {
+    for (int i = 0; i < 12; i++) {
+      Outcome precise = study.encounter(i).fly();
+      double expected =
+          precise.ending() == Ending.ARRESTED
+              ? precise.altitudeLoss().orElseThrow()
+              : Double.POSITIVE_INFINITY;
+      assertEquals(expected, study.loss(i), Unit.FOOT.toSi(0.5), "pilot " + i);
+    }
   }
 
   @Test
