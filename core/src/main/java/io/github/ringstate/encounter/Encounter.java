@@ -2,65 +2,53 @@ package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.FlightEvent;
-import io.github.ringstate.flight.FlightEvent.Crossing;
+import io.github.ringstate.flight.FlownCourse;
 import io.github.ringstate.flight.Flyer;
 import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Leg;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.Occurrence;
 import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.State;
-import io.github.ringstate.flight.Trim;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Forward;
+import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One flight into the ring state and out of it: entry, onset, recognition, the pilot's action, and
  * arrest, ground contact or the end of the time.
  *
- * <p>Onset is the crossing of the boundary with the descent still building. Recognition comes the
- * delay after onset; until then the controls are as in the entry. The descent is arrested when the
- * vertical speed rises through zero. Speeds are held against the boundary in units of the hover
- * induced velocity at the craft's weight.
+ * <p>Onset is the first instant inside the boundary at which the descent is building: usually the
+ * crossing of the boundary; the start, if the entry starts inside. The pilot acts as the
+ * recognition says, by a delay from onset or from a cue; until then the controls are as in the
+ * entry. The descent is arrested when the vertical speed rises through zero. Speeds are held
+ * against the boundary in units of the hover induced velocity at the craft's weight.
  *
  * @param craft the helicopter
  * @param air the air at the start
  * @param entry how the flight comes to the ring state
  * @param recovery what the pilot does
- * @param delay from onset to the pilot's action, s, 0 to 60
+ * @param recognition when the pilot acts
  * @param height height above the ground at onset, m, 1 to 3000; empty if there is no ground
  * @param inflow the steady inflow
  * @param boundary what bounds the ring state
+ * @param disturbances what disturbs the flight
  */
 public record Encounter(
     Helicopter craft,
     Air air,
     Entry entry,
     Recovery recovery,
-    double delay,
+    Recognition recognition,
     OptionalDouble height,
     InflowModel inflow,
-    BoundaryCriterion boundary) {
-
-  /** The delay that is accepted. */
-  public static final Quantity DELAY = new Quantity("delay", Unit.SECOND, 0, 60);
+    BoundaryCriterion boundary,
+    Disturbances disturbances) {
 
   /** The height at onset that is accepted. */
   public static final Quantity HEIGHT = new Quantity("height at onset", Unit.METRE, 1, 3000);
@@ -71,12 +59,14 @@ public record Encounter(
   /** How long a recovery may take, s. */
   public static final double RECOVERY_TIME = 60;
 
-  /** Time after onset in which a crossing of the boundary is the same crossing, s. */
-  private static final double SAME_CROSSING = 1e-6;
+  /** Part of the message when a recovery has no phases; its name stands before it. */
+  public static final String NO_PHASES = " has no phases";
 
-  /** Checks delay and height. */
+  /** Checks the height and that the recovery has phases. */
   public Encounter {
-    DELAY.check(delay);
+    if (recovery.phases().isEmpty()) {
+      throw new IllegalArgumentException("the recovery " + recovery.name() + NO_PHASES);
+    }
     if (height.isPresent()) {
       HEIGHT.check(height.getAsDouble());
     }
@@ -96,10 +86,11 @@ public record Encounter(
         StandardAtmosphere.at(0),
         new Settling(),
         new Forward(),
-        1,
+        Recognition.afterOnset(1),
         OptionalDouble.empty(),
         inflow,
-        new HeaveDamping(inflow));
+        new HeaveDamping(inflow),
+        Disturbances.NONE);
   }
 
   /**
@@ -109,7 +100,8 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withCraft(Helicopter other) {
-    return new Encounter(other, air, entry, recovery, delay, height, inflow, boundary);
+    return new Encounter(
+        other, air, entry, recovery, recognition, height, inflow, boundary, disturbances);
   }
 
   /**
@@ -119,7 +111,8 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withAir(Air other) {
-    return new Encounter(craft, other, entry, recovery, delay, height, inflow, boundary);
+    return new Encounter(
+        craft, other, entry, recovery, recognition, height, inflow, boundary, disturbances);
   }
 
   /**
@@ -129,7 +122,8 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withEntry(Entry other) {
-    return new Encounter(craft, air, other, recovery, delay, height, inflow, boundary);
+    return new Encounter(
+        craft, air, other, recovery, recognition, height, inflow, boundary, disturbances);
   }
 
   /**
@@ -139,28 +133,57 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withRecovery(Recovery other) {
-    return new Encounter(craft, air, entry, other, delay, height, inflow, boundary);
+    return new Encounter(
+        craft, air, entry, other, recognition, height, inflow, boundary, disturbances);
   }
 
   /**
-   * The same encounter with another delay.
+   * The same encounter with another recognition.
    *
-   * @param other from onset to the pilot's action, s
+   * @param other when the pilot acts
    * @return the changed encounter
    */
-  public Encounter withDelay(double other) {
-    return new Encounter(craft, air, entry, recovery, other, height, inflow, boundary);
+  public Encounter withRecognition(Recognition other) {
+    return new Encounter(
+        craft, air, entry, recovery, other, height, inflow, boundary, disturbances);
+  }
+
+  /**
+   * The same encounter with another delay on the same clock.
+   *
+   * @param seconds the delay, s, 0 to 60
+   * @return the changed encounter
+   */
+  public Encounter withDelay(double seconds) {
+    return new Encounter(
+        craft,
+        air,
+        entry,
+        recovery,
+        recognition.withDelay(seconds),
+        height,
+        inflow,
+        boundary,
+        disturbances);
   }
 
   /**
    * The same encounter above ground.
    *
-   * @param other height above the ground at onset, m
+   * @param metres height above the ground at onset, m, 1 to 3000
    * @return the changed encounter
    */
-  public Encounter withHeight(double other) {
+  public Encounter withHeight(double metres) {
     return new Encounter(
-        craft, air, entry, recovery, delay, OptionalDouble.of(other), inflow, boundary);
+        craft,
+        air,
+        entry,
+        recovery,
+        recognition,
+        OptionalDouble.of(metres),
+        inflow,
+        boundary,
+        disturbances);
   }
 
   /**
@@ -171,7 +194,27 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withInflow(InflowModel otherInflow, BoundaryCriterion otherBoundary) {
-    return new Encounter(craft, air, entry, recovery, delay, height, otherInflow, otherBoundary);
+    return new Encounter(
+        craft, air, entry, recovery, recognition, height, otherInflow, otherBoundary, disturbances);
+  }
+
+  /**
+   * The same encounter with other disturbances.
+   *
+   * @param other what disturbs the flight
+   * @return the changed encounter
+   */
+  public Encounter withDisturbances(Disturbances other) {
+    return new Encounter(craft, air, entry, recovery, recognition, height, inflow, boundary, other);
+  }
+
+  /**
+   * The delay.
+   *
+   * @return from the start of the clock of the recognition to the pilot's action, s
+   */
+  public double delay() {
+    return recognition.delay();
   }
 
   /**
@@ -194,175 +237,32 @@ public record Encounter(
    * @throws IllegalStateException if the craft cannot hover or start the entry in this air
    */
   public Outcome fly(Flyer flyer, @Nullable History history) {
-    return new Flight(flyer, history).fly();
+    return fly(Approach.fly(this, flyer), flyer, history);
   }
 
-  /** One run through the legs of the encounter. */
-  private final class Flight {
-
-    private final Flyer flyer;
-    private final @Nullable History history;
-    private final EquationsOfMotion free;
-    private final EquationsOfMotion low;
-    private final Entry.Start start;
-    private final List<Occurrence> occurrences = new ArrayList<>();
-    private double fastest;
-
-    Flight(Flyer flyer, @Nullable History history) {
-      this.flyer = flyer;
-      this.history = history;
-      EquationsOfMotion calm = new EquationsOfMotion(craft, air, Wind.CALM, inflow, false);
-      Trim hover = Trim.find(calm, 0, 0);
-      free = new EquationsOfMotion(craft, air, entry.wind(), inflow, false);
-      free.remember(hover);
-      low =
-          height.isPresent() ? new EquationsOfMotion(craft, air, entry.wind(), inflow, true) : free;
-      low.remember(hover);
-      start = entry.start(free);
+  /**
+   * Flies the encounter on from an approach that is shared with others.
+   *
+   * @param approach the approach of an encounter that differs from this one in recognition and
+   *     recovery at most
+   * @param flyer the way of flying
+   * @param history where to put samples of the flight, or null
+   * @return what came of it
+   * @throws IllegalArgumentException if the approach is that of another encounter
+   */
+  public Outcome fly(Approach approach, Flyer flyer, @Nullable History history) {
+    if (!approach.serves(this)) {
+      throw new IllegalArgumentException(
+          "the approach is that of an encounter which differs in more than recognition and recovery");
     }
-
-    Outcome fly() {
-      Leg approach = approach(start.state(), null);
-      boolean met = approach.stop().isPresent();
-      double lift = height.orElse(0) - (met ? approach.state()[State.UP] : start.state()[State.UP]);
-      if (history != null) {
-        // Flown again, so that the heights of the samples count from the ground or from onset.
-        double[] lifted = start.state().clone();
-        lifted[State.UP] += lift;
-        approach(lifted, history);
-      }
-      for (Occurrence seen : approach.occurrences()) {
-        occurrences.add(seen.lifted(lift));
-      }
-      if (!met) {
-        return Outcome.noOnset(occurrences);
-      }
-      double onset = approach.time();
-      double[] state = approach.state();
-      state[State.UP] += lift;
-      fastest = -state[State.SPEED_UP];
-      low.begin(Double.NaN, -1, onset);
-      Leg waiting = waiting(onset, state);
-      if (waiting.stop().isPresent()) {
-        return ended(waiting, onset, OptionalDouble.empty());
-      }
-      OptionalDouble recognised = OptionalDouble.of(waiting.state()[State.UP]);
-      occurrences.add(
-          new Occurrence(
-              EventKind.RECOGNITION,
-              waiting.time(),
-              waiting.state()[State.UP],
-              waiting.state()[State.SPEED_UP]));
-      return ended(recovering(waiting, onset), onset, recognised);
+    if (history != null) {
+      approach.sample(flyer, history);
     }
-
-    private Leg approach(double[] state, @Nullable History samples) {
-      free.begin(Double.NaN, -1, 0);
-      name(samples, "entry");
-      FlightEvent onset =
-          FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, this::margin)
-              .when(motion -> motion.verticalAcceleration() < 0);
-      return flyer.fly(free, start.law(), 0, state, ENTRY_TIME, List.of(onset), samples);
+    if (!approach.onset()) {
+      return Outcome.NO_ONSET;
     }
-
-    private Leg waiting(double onset, double[] state) {
-      if (!(delay > 0)) {
-        return new Leg(onset, state, Optional.empty(), List.of());
-      }
-      name(history, "unrecognised");
-      return noted(
-          flyer.fly(low, start.law(), onset, state, onset + delay, events(onset), history));
-    }
-
-    private Leg recovering(Leg from, double onset) {
-      double recognition = from.time();
-      double end = recognition + RECOVERY_TIME;
-      int last = recovery.phases().size() - 1;
-      Leg leg = from;
-      for (int phase = 0; phase <= last; phase++) {
-        low.begin(recognition, phase, leg.time());
-        boolean skipped =
-            phase < last && recovery.phaseEnd(low.at(leg.time(), leg.state(), recovery)) >= 0;
-        if (skipped) {
-          continue;
-        }
-        name(history, recovery.phases().get(phase));
-        List<FlightEvent> events = events(onset);
-        if (phase < last) {
-          events.add(FlightEvent.stop(EventKind.PHASE_END, Crossing.RISING, recovery::phaseEnd));
-        }
-        leg = noted(flyer.fly(low, recovery, leg.time(), leg.state(), end, events, history));
-        if (!leg.stop().filter(kind -> kind == EventKind.PHASE_END).isPresent()) {
-          break;
-        }
-      }
-      return leg;
-    }
-
-    private List<FlightEvent> events(double onset) {
-      double warning = craft.si(Helicopter.LOW_ROTOR_SPEED);
-      List<FlightEvent> events = new ArrayList<>();
-      events.add(FlightEvent.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed));
-      if (height.isPresent()) {
-        events.add(FlightEvent.stop(EventKind.GROUND, Crossing.FALLING, Motion::height));
-      }
-      ToDoubleFunction<Motion> acceleration = Motion::verticalAcceleration;
-      events.add(FlightEvent.note(EventKind.FASTEST_DESCENT, Crossing.RISING, acceleration));
-      events.add(FlightEvent.note(EventKind.RING_STATE_LEFT, Crossing.RISING, this::margin));
-      events.add(
-          FlightEvent.note(EventKind.RING_STATE_ENTERED_AGAIN, Crossing.FALLING, this::margin)
-              .when(motion -> motion.time() > onset + SAME_CROSSING));
-      events.add(
-          FlightEvent.note(
-              EventKind.LOW_ROTOR_SPEED,
-              Crossing.FALLING,
-              motion -> motion.rotorSpeed() - warning));
-      events.add(
-          FlightEvent.note(
-              EventKind.LOW_THRUST, Crossing.FALLING, motion -> motion.loadFactor() - 0.5));
-      return events;
-    }
-
-    private double margin(Motion motion) {
-      return boundary.margin(motion.edgewiseOverHover(), motion.axialOverHover());
-    }
-
-    private Leg noted(Leg leg) {
-      occurrences.addAll(leg.occurrences());
-      for (Occurrence occurrence : leg.occurrences()) {
-        fastest = Math.max(fastest, -occurrence.verticalSpeed());
-      }
-      fastest = Math.max(fastest, -leg.state()[State.SPEED_UP]);
-      return leg;
-    }
-
-    private Outcome ended(Leg leg, double onset, OptionalDouble recognisedAt) {
-      Ending ending =
-          leg.stop()
-              .map(kind -> kind == EventKind.GROUND ? Ending.GROUND : Ending.ARRESTED)
-              .orElse(Ending.NOT_ARRESTED);
-      OptionalDouble none = OptionalDouble.empty();
-      boolean bottomed = ending != Ending.NOT_ARRESTED;
-      double lowest = ending == Ending.GROUND ? 0 : leg.state()[State.UP];
-      OptionalDouble afterRecognition =
-          bottomed && recognisedAt.isPresent()
-              ? OptionalDouble.of(recognisedAt.getAsDouble() - lowest)
-              : none;
-      return new Outcome(
-          ending,
-          bottomed ? OptionalDouble.of(height.orElse(0) - lowest) : none,
-          afterRecognition,
-          OptionalDouble.of(fastest),
-          ending == Ending.ARRESTED ? OptionalDouble.of(leg.time() - onset) : none,
-          ending == Ending.GROUND ? OptionalDouble.of(-leg.state()[State.SPEED_UP]) : none,
-          OptionalDouble.of(onset),
-          occurrences);
-    }
-
-    private static void name(@Nullable History samples, String phase) {
-      if (samples != null) {
-        samples.phase(phase);
-      }
-    }
+    Descent descent = new Descent(approach, new FlownCourse(flyer, history), history, true);
+    descent.fly(recovery, recognition);
+    return descent.outcome();
   }
 }

@@ -1,5 +1,6 @@
 package io.github.ringstate.encounter;
 
+import io.github.ringstate.flight.EventKind;
 import io.github.ringstate.flight.Occurrence;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -29,13 +30,30 @@ public record Outcome(
     OptionalDouble onsetTime,
     List<Occurrence> occurrences) {
 
+  /** The outcome of an encounter that never meets the ring state. */
+  public static final Outcome NO_ONSET =
+      new Outcome(
+          Ending.NO_ONSET,
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          List.of());
+
   /** Copies the occurrences. */
   public Outcome {
     occurrences = List.copyOf(occurrences);
   }
 
-  static Outcome noOnset(List<Occurrence> occurrences) {
-    OptionalDouble none = OptionalDouble.empty();
-    return new Outcome(Ending.NO_ONSET, none, none, none, none, none, none, occurrences);
+  /**
+   * Whether something happened.
+   *
+   * @param kind what to look for
+   * @return true if it happened at least once
+   */
+  public boolean happened(EventKind kind) {
+    return occurrences.stream().anyMatch(occurrence -> occurrence.kind() == kind);
   }
 }

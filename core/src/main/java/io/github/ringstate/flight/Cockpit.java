@@ -133,6 +133,27 @@ public interface Cockpit {
   double loadFactor();
 
   /**
+   * How much the thrust fluctuates, as the body feels it.
+   *
+   * @return standard deviation of the thrust over its mean; zero where nothing disturbs it
+   */
+  double roughness();
+
+  /**
+   * Rate of pitch attitude.
+   *
+   * @return the rate, rad/s, positive nose up
+   */
+  double pitchRate();
+
+  /**
+   * Rate of bank.
+   *
+   * @return the rate, rad/s, positive to the right
+   */
+  double bankRate();
+
+  /**
    * Collective that the craft needed to hover before the descent, away from the ground.
    *
    * @return blade pitch at three quarters of the radius, rad

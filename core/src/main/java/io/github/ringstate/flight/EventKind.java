@@ -20,6 +20,10 @@ public enum EventKind {
   FASTEST_DESCENT("fastest descent"),
   /** The rotor slows below the low-speed warning. */
   LOW_ROTOR_SPEED("low rotor speed"),
+  /** A limit begins to hold the pilot back. */
+  LIMIT_BINDS("a limit binds"),
+  /** What the pilot may notice is there. */
+  CUE("cue noticed"),
   /** The thrust falls below half of the weight. */
   LOW_THRUST("thrust below half of the weight");
 

@@ -5,7 +5,8 @@ import java.util.function.BiConsumer;
 /**
  * Takes samples of a flight at equal steps of time, across all its legs.
  *
- * <p>The samples lie at whole multiples of the step, whatever steps the integrator takes.
+ * <p>The samples lie at whole multiples of the step, whatever steps the integrator takes; the first
+ * is at time zero, or the first thereafter if the first leg begins later.
  */
 public final class History {
 
@@ -15,7 +16,7 @@ public final class History {
   private String phase = "";
 
   /**
-   * Creates a history that begins at time zero.
+   * Creates a history that nothing has been taken for yet.
    *
    * @param step the time between samples, s; positive
    * @param sink takes each sample with the name of its phase; the motion is valid during the call
@@ -28,6 +29,18 @@ public final class History {
     }
     this.step = step;
     this.sink = sink;
+  }
+
+  /**
+   * Passes over samples that would lie before a leg.
+   *
+   * @param start when the leg begins, s since the flight began
+   */
+  public void begin(double start) {
+    next = Math.max(next, (long) Math.ceil(start / step) - 1);
+    while (due() < start) {
+      next++;
+    }
   }
 
   /**

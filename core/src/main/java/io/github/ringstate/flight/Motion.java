@@ -21,14 +21,17 @@ public final class Motion implements Cockpit {
   double edgewise;
   double axial;
   double thrust;
+  double roughness;
   double rotorPower;
   double shaftPower;
   double enginePower;
   double inducedPower;
   double profilePower;
-  double dragPower;
-  double sidePower;
-  double downloadPower;
+  double dragNose;
+  double dragRight;
+  double dragShaft;
+  double side;
+  double download;
   double continuousPower;
   double shortTimePower;
   double weight;
@@ -167,7 +170,7 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground; negative in still air
    */
   public double dragPower() {
-    return dragPower;
+    return overGround(dragNose, dragRight, dragShaft);
   }
 
   /**
@@ -176,7 +179,7 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground
    */
   public double sidePower() {
-    return sidePower;
+    return overGround(0, side, 0);
   }
 
   /**
@@ -185,7 +188,25 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground; negative in climb
    */
   public double downloadPower() {
-    return downloadPower;
+    return overGround(0, 0, -download);
+  }
+
+  /** Work of a force along nose, right side and shaft, over the ground. */
+  private double overGround(double nose, double right, double shaft) {
+    double sinPitch = Angle.sin(state[State.PITCH]);
+    double cosPitch = Angle.cos(state[State.PITCH]);
+    double sinBank = Angle.sin(state[State.BANK]);
+    double cosBank = Angle.cos(state[State.BANK]);
+    double ahead =
+        Angle.cos(state[State.HEADING]) * state[State.SPEED_NORTH]
+            + Angle.sin(state[State.HEADING]) * state[State.SPEED_EAST];
+    double aside =
+        Angle.cos(state[State.HEADING]) * state[State.SPEED_EAST]
+            - Angle.sin(state[State.HEADING]) * state[State.SPEED_NORTH];
+    double up = state[State.SPEED_UP];
+    return nose * (cosPitch * ahead + sinPitch * up)
+        + right * (sinBank * sinPitch * ahead + cosBank * aside - sinBank * cosPitch * up)
+        + shaft * (-cosBank * sinPitch * ahead + sinBank * aside + cosBank * cosPitch * up);
   }
 
   /**
@@ -285,6 +306,21 @@ public final class Motion implements Cockpit {
   @Override
   public double loadFactor() {
     return thrust / weight;
+  }
+
+  @Override
+  public double roughness() {
+    return roughness;
+  }
+
+  @Override
+  public double pitchRate() {
+    return state[State.PITCH_RATE];
+  }
+
+  @Override
+  public double bankRate() {
+    return state[State.BANK_RATE];
   }
 
   @Override

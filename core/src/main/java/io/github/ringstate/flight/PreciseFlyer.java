@@ -47,7 +47,7 @@ public final class PreciseFlyer implements Flyer {
   }
 
   private static final double LEAST_STEP = 1e-9;
-  private static final double GREATEST_STEP = 0.5;
+  private static final double GREATEST_STEP = 0.1;
   private static final double FIRST_STEP = 1e-3;
   private static final double CHECK_INTERVAL = 0.05;
   private static final double TIME_TOLERANCE = 1e-10;
@@ -125,6 +125,7 @@ public final class PreciseFlyer implements Flyer {
       integrator.addEventDetector(watch);
     }
     if (history != null) {
+      history.begin(start);
       integrator.addStepHandler(new Sampler(history, instant));
     }
     ODEStateAndDerivative last =
@@ -160,8 +161,9 @@ public final class PreciseFlyer implements Flyer {
       this.law = law;
     }
 
+    /** All events of a leg ask for the same instants one after the other. */
     Motion at(ODEStateAndDerivative state) {
-      return motion.at(state.getTime(), state.getPrimaryState(), law);
+      return motion.again(state.getTime(), state.getPrimaryState(), law);
     }
   }
 

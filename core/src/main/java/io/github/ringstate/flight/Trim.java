@@ -1,10 +1,15 @@
 package io.github.ringstate.flight;
 
+import io.github.ringstate.quantity.OutOfRangeException;
 import org.hipparchus.analysis.MultivariateMatrixFunction;
 import org.hipparchus.analysis.MultivariateVectorFunction;
+import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer.Optimum;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresProblem;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A steady flight: the attitude, collective and induced velocity at which nothing accelerates.
@@ -16,6 +21,9 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOpti
  */
 public record Trim(double pitch, double bank, double collective, double induced) {
 
+  /** Part of the message when there is no trim; the speeds stand behind it. */
+  public static final String NO_STEADY_FLIGHT = " has no steady flight at an airspeed of ";
+
   private static final double GREATEST_RESIDUAL = 1e-9;
   private static final double DIFFERENCE = 1e-6;
   private static final int UNKNOWNS = 4;
@@ -25,7 +33,8 @@ public record Trim(double pitch, double bank, double collective, double induced)
    * speed.
    *
    * <p>Four equations (three accelerations and the rate of the induced velocity vanish) in four
-   * unknowns, by Levenberg-Marquardt.
+   * unknowns, by Levenberg-Marquardt. Whether the engine has the power and the collective the
+   * travel is not asked; a flight that starts without them is steady for no time.
    *
    * @param motion the equations of motion; their wind may be any
    * @param airspeed the speed through the air along the nose, m/s
@@ -35,6 +44,9 @@ public record Trim(double pitch, double bank, double collective, double induced)
    */
   public static Trim find(EquationsOfMotion motion, double airspeed, double verticalSpeed) {
     double scale = motion.hoverInduced();
+    // The thrust of a steady flight is near the weight, so this is near the induced velocity.
+    double steadyInduced =
+        motion.inflow().induced(Math.abs(airspeed) / scale, verticalSpeed / scale);
     double[] state = new double[State.SIZE];
     state[State.ROTOR_SPEED] = motion.craft().rotor().nominalSpeed();
     ControlLaw hold = (seen, controls) -> {};
@@ -69,31 +81,46 @@ public record Trim(double pitch, double bank, double collective, double induced)
           }
           return matrix;
         };
-    Optimum optimum =
+    LeastSquaresOptimizer optimizer =
         new LevenbergMarquardtOptimizer()
             .withCostRelativeTolerance(1e-15)
             .withParameterRelativeTolerance(1e-14)
-            .withOrthoTolerance(1e-15)
-            .optimize(
-                new LeastSquaresBuilder()
-                    .start(new double[] {0, 0, 0.15, 1})
-                    .target(new double[UNKNOWNS])
-                    .model(residuals, jacobian)
-                    .checker((iteration, previous, current) -> current.getCost() < 1e-13)
-                    .maxEvaluations(200)
-                    .maxIterations(200)
-                    .build());
-    if (!(optimum.getResiduals().getNorm() < GREATEST_RESIDUAL)) {
-      throw new IllegalStateException(
-          motion.craft().name()
-              + " has no steady flight at an airspeed of "
-              + airspeed
-              + " m/s and a vertical speed of "
-              + verticalSpeed
-              + " m/s in this air");
+            .withOrthoTolerance(1e-15);
+    LeastSquaresProblem problem =
+        new LeastSquaresBuilder()
+            .start(new double[] {0, 0, 0.15, steadyInduced})
+            .target(new double[UNKNOWNS])
+            .model(residuals, jacobian)
+            .checker((iteration, previous, current) -> current.getCost() < 1e-13)
+            .maxEvaluations(200)
+            .maxIterations(200)
+            .build();
+    double[] x;
+    try {
+      Optimum optimum = optimizer.optimize(problem);
+      if (!(optimum.getResiduals().getNorm() < GREATEST_RESIDUAL)) {
+        throw none(motion, airspeed, verticalSpeed, null);
+      }
+      x = optimum.getPoint().toArray();
+    } catch (MathRuntimeException | OutOfRangeException wandered) {
+      throw none(motion, airspeed, verticalSpeed, wandered);
     }
-    double[] x = optimum.getPoint().toArray();
     return new Trim(x[0], x[1], x[2], x[3] * scale);
+  }
+
+  private static IllegalStateException none(
+      EquationsOfMotion motion,
+      double airspeed,
+      double verticalSpeed,
+      @Nullable RuntimeException cause) {
+    return new IllegalStateException(
+        motion.craft().name()
+            + NO_STEADY_FLIGHT
+            + airspeed
+            + " m/s and a vertical speed of "
+            + verticalSpeed
+            + " m/s in this air",
+        cause);
   }
 
   /**

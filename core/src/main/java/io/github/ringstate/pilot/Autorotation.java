@@ -85,8 +85,8 @@ public final class Autorotation implements Recovery {
   }
 
   @Override
-  public void command(Cockpit seen, Controls controls) {
-    boolean gliding = seen.phase() == 0;
+  public void command(int phase, Cockpit seen, Controls controls) {
+    boolean gliding = phase == 0;
     controls.bank(seen.hoverBank(), rate);
     controls.pitch(seen.hoverPitch() + (gliding ? -noseDown : flare), rate);
     controls.collective(
@@ -97,7 +97,7 @@ public final class Autorotation implements Recovery {
   }
 
   @Override
-  public double phaseEnd(Cockpit seen) {
+  public double phaseEnd(int phase, Cockpit seen) {
     return seen.forwardAirspeed() - flareAirspeed;
   }
 }

@@ -59,7 +59,7 @@ public final class CollectiveOnly implements Recovery {
   }
 
   @Override
-  public void command(Cockpit seen, Controls controls) {
+  public void command(int phase, Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch(), rate);
     controls.bank(seen.hoverBank(), rate);
     controls.collective(
@@ -67,7 +67,7 @@ public final class CollectiveOnly implements Recovery {
   }
 
   @Override
-  public double phaseEnd(Cockpit seen) {
+  public double phaseEnd(int phase, Cockpit seen) {
     return -1;
   }
 }

@@ -59,6 +59,10 @@ public final class Forward implements Recovery {
   public static final Parameter CLIMB_POWER =
       Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
 
+  /** How much later the collective moves than the nose; earlier if negative. */
+  public static final Parameter COLLECTIVE_LATER =
+      Parameter.of("collective later", Unit.SECOND, -3, 3, 0, "assumed: both at once");
+
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
       List.of(
@@ -68,7 +72,8 @@ public final class Forward implements Recovery {
           COLLECTIVE_RATE,
           POWER_AIRSPEED,
           EXIT_AIRSPEED,
-          CLIMB_POWER);
+          CLIMB_POWER,
+          COLLECTIVE_LATER);
 
   private final double noseDown;
   private final double rate;
@@ -77,6 +82,7 @@ public final class Forward implements Recovery {
   private final double powerAirspeed;
   private final double exitAirspeed;
   private final double climbPower;
+  private final StepOrder order;
 
   /**
    * Creates the technique.
@@ -91,6 +97,7 @@ public final class Forward implements Recovery {
     powerAirspeed = numbers.si(POWER_AIRSPEED);
     exitAirspeed = numbers.si(EXIT_AIRSPEED);
     climbPower = numbers.si(CLIMB_POWER);
+    order = new StepOrder(numbers.si(COLLECTIVE_LATER));
   }
 
   /** Creates the technique with the standard value of each parameter. */
@@ -109,18 +116,17 @@ public final class Forward implements Recovery {
   }
 
   @Override
-  public void command(Cockpit seen, Controls controls) {
+  public void command(int phase, Cockpit seen, Controls controls) {
+    double nose = phase < 2 ? seen.hoverPitch() - noseDown : seen.hoverPitch();
+    double collective =
+        phase == 0 ? seen.hoverCollective() - reduction : PowerSetting.collective(seen, climbPower);
     controls.bank(seen.hoverBank(), rate);
-    controls.pitch(seen.phase() < 2 ? seen.hoverPitch() - noseDown : seen.hoverPitch(), rate);
-    controls.collective(
-        seen.phase() == 0
-            ? seen.hoverCollective() - reduction
-            : PowerSetting.collective(seen, climbPower),
-        collectiveRate);
+    controls.pitch(order.attitude(seen, seen.pitch(), nose), rate);
+    controls.collective(order.collective(seen, collective), collectiveRate);
   }
 
   @Override
-  public double phaseEnd(Cockpit seen) {
-    return seen.forwardAirspeed() - (seen.phase() == 0 ? powerAirspeed : exitAirspeed);
+  public double phaseEnd(int phase, Cockpit seen) {
+    return seen.forwardAirspeed() - (phase == 0 ? powerAirspeed : exitAirspeed);
   }
 }

@@ -39,14 +39,19 @@ public final class Lateral implements Recovery {
           16,
           "lower end of effective translational lift in the handbooks, 16 to 24 kt");
 
+  /** How much later the collective moves than the bank; earlier if negative. */
+  public static final Parameter COLLECTIVE_LATER =
+      Parameter.of("collective later", Unit.SECOND, -3, 3, 0, "assumed: both at once");
+
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
-      List.of(BANK, RATE, COLLECTIVE_RATE, CLIMB_POWER, EXIT_AIRSPEED);
+      List.of(BANK, RATE, COLLECTIVE_RATE, CLIMB_POWER, EXIT_AIRSPEED, COLLECTIVE_LATER);
 
   private final double bank;
   private final double rate;
   private final double collectiveRate;
   private final double climbPower;
+  private final StepOrder order;
   private final double exitAirspeed;
 
   /**
@@ -59,6 +64,7 @@ public final class Lateral implements Recovery {
     rate = numbers.si(RATE);
     collectiveRate = numbers.si(COLLECTIVE_RATE);
     climbPower = numbers.si(CLIMB_POWER);
+    order = new StepOrder(numbers.si(COLLECTIVE_LATER));
     exitAirspeed = numbers.si(EXIT_AIRSPEED);
   }
 
@@ -78,15 +84,16 @@ public final class Lateral implements Recovery {
   }
 
   @Override
-  public void command(Cockpit seen, Controls controls) {
+  public void command(int phase, Cockpit seen, Controls controls) {
+    double wanted = phase == 0 ? seen.tailPush() * bank : seen.hoverBank();
     controls.pitch(seen.hoverPitch(), rate);
-    controls.bank(seen.phase() == 0 ? seen.tailPush() * bank : seen.hoverBank(), rate);
-    controls.collective(PowerSetting.collective(seen, climbPower), collectiveRate);
-    controls.yaw(0);
+    controls.bank(order.attitude(seen, seen.bank(), wanted), rate);
+    controls.collective(
+        order.collective(seen, PowerSetting.collective(seen, climbPower)), collectiveRate);
   }
 
   @Override
-  public double phaseEnd(Cockpit seen) {
+  public double phaseEnd(int phase, Cockpit seen) {
     return seen.tailPush() * seen.sidewaysAirspeed() - exitAirspeed;
   }
 }

@@ -24,14 +24,14 @@ public final class NoRecovery implements Recovery {
   }
 
   @Override
-  public void command(Cockpit seen, Controls controls) {
+  public void command(int phase, Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch(), RATE);
     controls.bank(seen.hoverBank(), RATE);
     controls.collective(seen.collective(), RATE);
   }
 
   @Override
-  public double phaseEnd(Cockpit seen) {
+  public double phaseEnd(int phase, Cockpit seen) {
     return -1;
   }
 }

@@ -50,7 +50,7 @@ public final class ParameterSet {
    * @throws IllegalArgumentException if the set does not hold the parameter
    */
   public double get(Parameter parameter) {
-    return values[index(parameter.name())];
+    return values[index(parameter)];
   }
 
   /**
@@ -71,10 +71,11 @@ public final class ParameterSet {
    * @param value the new value, in the parameter's own unit
    * @return the new set
    * @throws OutOfRangeException if the value is outside the parameter's range or not a number
-   * @throws IllegalArgumentException if the set does not hold the parameter
+   * @throws IllegalArgumentException if the set does not hold the parameter; one that only shares
+   *     its name is not it
    */
   public ParameterSet with(Parameter parameter, double value) {
-    return with(parameter.name(), value);
+    return with(index(parameter), value);
   }
 
   /**
@@ -87,11 +88,23 @@ public final class ParameterSet {
    * @throws IllegalArgumentException if the set holds no parameter of that name
    */
   public ParameterSet with(String name, double value) {
-    int index = index(name);
+    return with(index(name), value);
+  }
+
+  private ParameterSet with(int index, double value) {
     parameters.get(index).quantity().check(value);
     double[] changed = values.clone();
     changed[index] = value;
     return new ParameterSet(parameters, changed);
+  }
+
+  private int index(Parameter parameter) {
+    int index = index(parameter.name());
+    if (!parameters.get(index).equals(parameter)) {
+      throw new IllegalArgumentException(
+          "the parameter '" + parameter.name() + "' here is another of the same name");
+    }
+    return index;
   }
 
   private int index(String name) {

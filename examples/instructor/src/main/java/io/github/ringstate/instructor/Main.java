@@ -1,26 +1,47 @@
 package io.github.ringstate.instructor;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import io.github.ringstate.instructor.boundary.BoundaryCommand;
+import io.github.ringstate.instructor.craftlist.CraftCommand;
+import io.github.ringstate.instructor.fly.FlyCommand;
+import io.github.ringstate.instructor.loss.LossCommand;
+import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.instructor.report.Caution;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
 
 /** The command-line tool. */
 @Command(
     name = "ringstate",
     mixinStandardHelpOptions = true,
+    scope = ScopeType.INHERIT,
     versionProvider = PackagedVersion.class,
-    description = "What a helicopter rotor does in descent.",
-    footer = {"", Main.CAUTION})
+    sortOptions = false,
+    description = {
+      "What a helicopter does in the vortex ring state (settling with power), and what it costs to"
+          + " get out: computed from a simplified model, in print or as data.",
+      ""
+    },
+    footer = {"", "Example: what delay costs in the trainer", "  ringstate loss", "", Caution.TEXT})
 public final class Main implements Runnable {
 
-  static final String CAUTION =
-      "A training aid from a simplified model: the flight manual, the operator's procedures,"
-          + " local rules and a licensed instructor come first.";
+  /** Columns of help and version. */
+  static final int HELP_WIDTH = 90;
 
-  private final CommandLine commandLine;
+  @Spec private CommandSpec spec;
 
-  private Main() {
-    commandLine = new CommandLine(this);
-  }
+  private Main() {}
 
   /**
    * Runs the tool and ends the virtual machine.
@@ -28,15 +49,53 @@ public final class Main implements Runnable {
    * @param args the arguments
    */
   public static void main(String[] args) {
-    System.exit(commandLine().execute(args));
+    System.exit(commandLine(new FileOutputStream(FileDescriptor.out)).execute(args));
   }
 
-  static CommandLine commandLine() {
-    return new Main().commandLine;
+  /**
+   * The tool, ready to run.
+   *
+   * @param terminal where reports go if no file is given
+   * @return the tool; its {@code execute} gives the exit status and throws nothing
+   */
+  static CommandLine commandLine(OutputStream terminal) {
+    CommandLine tool =
+        new CommandLine(new Main())
+            .addSubcommand(new LossCommand(terminal))
+            .addSubcommand(new FlyCommand(terminal))
+            .addSubcommand(new BoundaryCommand(terminal))
+            .addSubcommand(new CraftCommand(terminal));
+    return tool.setExpandAtFiles(false)
+        .setUsageHelpWidth(HELP_WIDTH)
+        .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+        .setOut(new PrintWriter(new OutputStreamWriter(terminal, UTF_8), true))
+        .setParameterExceptionHandler((refused, args) -> notUnderstood(refused))
+        .setExecutionExceptionHandler((failed, command, parsed) -> failed(failed, command));
+  }
+
+  private static int notUnderstood(ParameterException refused) {
+    CommandLine command = refused.getCommandLine();
+    String message = String.valueOf(refused.getMessage()).lines().findFirst().orElse("");
+    say(command, message);
+    command.getErr().println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
+    return Refusal.USAGE;
+  }
+
+  private static int failed(Exception failed, CommandLine command) {
+    if (failed instanceof Refusal refusal) {
+      say(command, String.valueOf(refusal.getMessage()));
+      return refusal.status();
+    }
+    say(command, "cannot compute this, which is an error in the tool: " + failed);
+    return Refusal.FILE;
+  }
+
+  private static void say(CommandLine command, String message) {
+    command.getErr().println(command.getCommandSpec().qualifiedName() + ": " + message);
   }
 
   @Override
   public void run() {
-    commandLine.usage(commandLine.getOut());
+    spec.commandLine().usage(spec.commandLine().getOut());
   }
 }

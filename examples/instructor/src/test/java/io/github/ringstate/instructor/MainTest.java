@@ -3,8 +3,7 @@ package io.github.ringstate.instructor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import io.github.ringstate.instructor.report.Caution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -12,36 +11,57 @@ import picocli.CommandLine;
 
 class MainTest {
 
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-
-  private int run(String... args) {
-    return Main.commandLine()
-        .setOut(new PrintWriter(out))
-        .setErr(new PrintWriter(err))
-        .execute(args);
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "--help",
+        "--version",
+        "loss --help",
+        "fly --help",
+        "boundary --help",
+        "craft --help",
+        "loss --version",
+        "loss --delays 0",
+        "fly --step 5",
+        "boundary",
+        "craft"
+      })
+  void whatIsPrintedForPeopleCarriesTheCautionAndFitsThePage(String args) {
+    Run run = Run.of(args.split(" ", -1));
+    assertEquals(CommandLine.ExitCode.OK, run.status(), run.err());
+    assertTrue(oneLine(run.out()).contains(Caution.TEXT), run.out());
+    PageTest.assertFitsThePage(run);
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"--help", "--version"})
-  void whatIsPrintedForPeopleCarriesTheCaution(String option) {
-    assertEquals(CommandLine.ExitCode.OK, run(option));
-    assertTrue(oneLine(out).contains(Main.CAUTION), out.toString());
+  @ValueSource(strings = {"loss", "fly", "boundary", "craft"})
+  void theHelpOfEveryCommandShowsAnExampleThatWorks(String command) {
+    String example =
+        Run.of(command, "--help").lines().stream()
+            .map(String::strip)
+            .filter(line -> line.startsWith("ringstate " + command))
+            .findFirst()
+            .orElseThrow()
+            .replaceFirst("ringstate ", "")
+            .replaceAll(" --output [a-z.]+", "");
+    assertEquals(CommandLine.ExitCode.OK, Run.of(example.split(" ", -1)).status(), example);
   }
 
   @Test
   void withoutArgumentsItPrintsTheUsage() {
-    assertEquals(CommandLine.ExitCode.OK, run());
-    assertTrue(oneLine(out).startsWith("Usage: ringstate"), out.toString());
+    Run run = Run.of();
+    assertEquals(CommandLine.ExitCode.OK, run.status());
+    assertTrue(run.out().startsWith("Usage: ringstate"), run.out());
   }
 
   @Test
-  void anUnknownOptionIsAnUsageErrorThatNamesTheOption() {
-    assertEquals(CommandLine.ExitCode.USAGE, run("--no-such-option"));
-    assertTrue(err.toString().contains("--no-such-option"), err.toString());
+  void aFileOfArgumentsIsNotReadInPlaceOfAnArgument() {
+    Run run = Run.of("craft", "@pom.xml");
+    assertEquals(CommandLine.ExitCode.USAGE, run.status());
+    assertTrue(run.err().contains("'@pom.xml'"), run.err());
   }
 
-  private static String oneLine(StringWriter text) {
-    return text.toString().replaceAll("\\s+", " ");
+  private static String oneLine(String text) {
+    return text.replaceAll("\\s+", " ");
   }
 }

@@ -1,0 +1,147 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.flight.EventKind;
+import io.github.ringstate.flight.FlightEvent;
+import io.github.ringstate.flight.FlightEvent.Crossing;
+import io.github.ringstate.flight.Flyer;
+import io.github.ringstate.flight.History;
+import io.github.ringstate.flight.Leg;
+import io.github.ringstate.flight.Motion;
+import io.github.ringstate.flight.Occurrence;
+import io.github.ringstate.flight.Occurrences;
+import io.github.ringstate.flight.State;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The flight from the start of the entry to the onset of the ring state. It does not depend on what
+ * the pilot does afterwards, so encounters that differ in recognition and recovery alone share it.
+ *
+ * <p>It is flown away from the ground; its height is then set so that onset is at the height of the
+ * encounter.
+ */
+public final class Approach {
+
+  private final Encounter encounter;
+  private final Scene scene;
+  private final Leg leg;
+  private final double lift;
+
+  private Approach(Encounter encounter, Scene scene, Leg leg, double lift) {
+    this.encounter = encounter;
+    this.scene = scene;
+    this.leg = leg;
+    this.lift = lift;
+  }
+
+  /**
+   * Flies the approach of an encounter.
+   *
+   * @param encounter the encounter; its recognition and recovery play no part
+   * @param flyer the way of flying
+   * @return the approach
+   * @throws IllegalStateException if the craft cannot hover or start the entry in this air
+   */
+  public static Approach fly(Encounter encounter, Flyer flyer) {
+    Scene scene = new Scene(encounter);
+    double level = encounter.height().orElse(0);
+    double lift = level;
+    Leg leg = fly(scene, lift, flyer, null);
+    double below = level - height(leg, scene, lift);
+    if (encounter.disturbances().sheared()) {
+      // The wind depends on height: flown again from where onset will be at its height.
+      lift += below;
+      leg = fly(scene, lift, flyer, null);
+      below = level - height(leg, scene, lift);
+    }
+    leg.state()[State.UP] += below;
+    return new Approach(encounter, scene, leg, lift + below);
+  }
+
+  /** The height of onset, or of the start if there was no onset. */
+  private static double height(Leg leg, Scene scene, double lift) {
+    return leg.stop().isPresent() ? leg.state()[State.UP] : scene.start().state()[State.UP] + lift;
+  }
+
+  private static Leg fly(Scene scene, double lift, Flyer flyer, @Nullable History history) {
+    EquationsOfMotion free = scene.equations(false);
+    free.begin(Double.NaN, -1, 0);
+    double[] state = scene.start().state().clone();
+    state[State.UP] += lift;
+    if (scene.margin(free.at(0, state, scene.start().law())) < 0) {
+      Occurrence inside =
+          new Occurrence(EventKind.ONSET, 0, state[State.UP], state[State.SPEED_UP]);
+      return new Leg(0, state, Optional.of(EventKind.ONSET), List.of(inside));
+    }
+    FlightEvent crossing =
+        FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
+            .when(motion -> motion.verticalAcceleration() < 0);
+    FlightEvent building =
+        FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, Motion::verticalAcceleration)
+            .when(motion -> scene.margin(motion) < 0);
+    return flyer.fly(
+        free,
+        scene.start().law(),
+        0,
+        state,
+        Encounter.ENTRY_TIME,
+        List.of(crossing, building),
+        history);
+  }
+
+  /**
+   * Whether the ring state was entered.
+   *
+   * @return true if there was an onset
+   */
+  public boolean onset() {
+    return leg.stop().isPresent();
+  }
+
+  /**
+   * When the approach ended.
+   *
+   * @return the time of onset, or when the search for one was given up, s since the start
+   */
+  public double time() {
+    return leg.time();
+  }
+
+  /**
+   * The state at the end.
+   *
+   * @return a copy, in the order of {@link State}, SI units
+   */
+  public double[] state() {
+    return leg.state().clone();
+  }
+
+  Scene scene() {
+    return scene;
+  }
+
+  Encounter encounter() {
+    return encounter;
+  }
+
+  /** Notes the onset in a list of what happened. */
+  void noteOnset(Occurrences seen) {
+    seen.add(EventKind.ONSET, leg.time(), leg.state()[State.UP], leg.state()[State.SPEED_UP]);
+  }
+
+  /** Flies the approach once more for its history. */
+  void sample(Flyer flyer, History history) {
+    history.phase("entry");
+    fly(scene, lift, flyer, history);
+  }
+
+  /** Whether an encounter has this approach. */
+  boolean serves(Encounter other) {
+    return encounter
+        .withRecovery(other.recovery())
+        .withRecognition(other.recognition())
+        .equals(other);
+  }
+}

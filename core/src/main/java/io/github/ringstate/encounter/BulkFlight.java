@@ -1,0 +1,89 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.flight.SwiftCourse;
+import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.pilot.Recovery;
+
+/**
+ * Flies many descents from one approach, swiftly and without allocation: the equations of motion,
+ * controls and events are those of {@link Encounter#fly()}, flown by {@link SwiftCourse}.
+ *
+ * <p>An instance is used over and over by one thread and is not safe to share. What a descent does
+ * not have is NaN.
+ */
+public final class BulkFlight {
+
+  private final Descent descent;
+  private final boolean onset;
+
+  /**
+   * Prepares for descents from an approach.
+   *
+   * @param approach the approach, best flown with a {@link
+   *     io.github.ringstate.inflow.TabulatedInflow}
+   */
+  public BulkFlight(Approach approach) {
+    descent = new Descent(approach, new SwiftCourse(), null, false);
+    onset = approach.onset();
+  }
+
+  /**
+   * Flies one descent.
+   *
+   * @param recovery what the pilot does
+   * @param recognition when the pilot acts
+   * @return how it ended
+   */
+  public Ending fly(Recovery recovery, Recognition recognition) {
+    if (!onset) {
+      return Ending.NO_ONSET;
+    }
+    descent.fly(recovery, recognition);
+    return descent.ending();
+  }
+
+  /**
+   * Height at onset less the lowest height, in the last descent.
+   *
+   * @return the loss, m; NaN unless the descent was arrested or the ground reached
+   */
+  public double altitudeLoss() {
+    return onset ? descent.altitudeLoss() : Double.NaN;
+  }
+
+  /**
+   * Height at recognition less the lowest height, in the last descent.
+   *
+   * @return the loss, m; NaN as above, and where the descent ended before recognition
+   */
+  public double lossAfterRecognition() {
+    return onset ? descent.lossAfterRecognition() : Double.NaN;
+  }
+
+  /**
+   * Greatest rate of descent after onset, in the last descent.
+   *
+   * @return the rate, m/s, positive; NaN without onset
+   */
+  public double peakDescent() {
+    return onset ? descent.peakDescent() : Double.NaN;
+  }
+
+  /**
+   * From onset to the arrest of the last descent.
+   *
+   * @return the time, s; NaN unless arrested
+   */
+  public double timeToArrest() {
+    return onset ? descent.timeToArrest() : Double.NaN;
+  }
+
+  /**
+   * Rate of descent at ground contact, in the last descent.
+   *
+   * @return the speed, m/s, positive; NaN unless the ground was reached
+   */
+  public double impactSpeed() {
+    return onset ? descent.impactSpeed() : Double.NaN;
+  }
+}

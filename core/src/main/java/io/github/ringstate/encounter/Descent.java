@@ -1,0 +1,276 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.flight.Cockpit;
+import io.github.ringstate.flight.ControlLaw;
+import io.github.ringstate.flight.Controls;
+import io.github.ringstate.flight.Course;
+import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.flight.EventKind;
+import io.github.ringstate.flight.FlightEvent;
+import io.github.ringstate.flight.FlightEvent.Crossing;
+import io.github.ringstate.flight.History;
+import io.github.ringstate.flight.Motion;
+import io.github.ringstate.flight.Occurrences;
+import io.github.ringstate.flight.State;
+import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.NoRecovery;
+import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.pilot.Recovery;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The flight from onset to its end: unrecognised, then through the phases of the recovery. One
+ * instance flies any number of descents from one approach, one after the other, and allocates
+ * nothing of its own for any but the first.
+ */
+final class Descent {
+
+  /** Time after onset in which a crossing of the boundary is the same crossing, s. */
+  private static final double SAME_CROSSING = 1e-6;
+
+  /** A leg that would be shorter is not flown, s: an integrator cannot tell its ends apart. */
+  private static final double SHORTEST_LEG = 1e-9;
+
+  private final Approach approach;
+  private final Course course;
+  private final @Nullable History history;
+  private final EquationsOfMotion motion;
+  private final ControlLaw entryLaw;
+  private final double[] onsetState;
+  private final double level;
+  private final double warning;
+  private final ControlLaw recoveryLaw = (seen, controls) -> command(seen, controls);
+  private final List<FlightEvent> always;
+  private final List<FlightEvent> untilCue;
+  private final List<FlightEvent> inPhase;
+  private final List<FlightEvent> inLastPhase;
+
+  private Recovery recovery = new NoRecovery();
+  private Cue cue = Cue.of("none", seen -> -1);
+  private int phase;
+  private double fastest;
+  private Ending ending = Ending.NO_ONSET;
+  private double recognisedAt;
+
+  /**
+   * Prepares for descents.
+   *
+   * @param approach the approach
+   * @param course what is flown on
+   * @param history where to name the phases, or null
+   * @param story whether all that happens is looked for, or only what the outcome is made of
+   */
+  Descent(Approach approach, Course course, @Nullable History history, boolean story) {
+    this.approach = approach;
+    this.course = course;
+    this.history = history;
+    Encounter encounter = approach.encounter();
+    motion = approach.scene().equations(encounter.height().isPresent());
+    entryLaw = approach.scene().start().law();
+    onsetState = approach.state();
+    level = encounter.height().orElse(0);
+    warning = encounter.craft().si(Helicopter.LOW_ROTOR_SPEED);
+    always = List.copyOf(events(encounter.height().isPresent(), story));
+    untilCue = with(FlightEvent.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(seen)));
+    FlightEvent limit =
+        FlightEvent.note(
+            EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> recovery.limitMargin(phase, seen));
+    FlightEvent phaseEnd =
+        FlightEvent.stop(
+            EventKind.PHASE_END, Crossing.RISING, seen -> recovery.phaseEnd(phase, seen));
+    inLastPhase = story ? with(limit) : always;
+    inPhase = story ? with(limit, phaseEnd) : with(phaseEnd);
+  }
+
+  private List<FlightEvent> events(boolean ground, boolean story) {
+    Scene scene = approach.scene();
+    List<FlightEvent> events = new ArrayList<>();
+    events.add(FlightEvent.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed));
+    if (ground) {
+      events.add(FlightEvent.stop(EventKind.GROUND, Crossing.FALLING, Motion::height));
+    }
+    events.add(
+        FlightEvent.note(EventKind.FASTEST_DESCENT, Crossing.RISING, Motion::verticalAcceleration));
+    if (!story) {
+      return events;
+    }
+    events.add(FlightEvent.note(EventKind.RING_STATE_LEFT, Crossing.RISING, scene::margin));
+    events.add(
+        FlightEvent.note(EventKind.RING_STATE_ENTERED_AGAIN, Crossing.FALLING, scene::margin)
+            .when(seen -> seen.time() > approach.time() + SAME_CROSSING));
+    events.add(
+        FlightEvent.note(
+            EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - warning));
+    events.add(
+        FlightEvent.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - 0.5));
+    return events;
+  }
+
+  private List<FlightEvent> with(FlightEvent... more) {
+    List<FlightEvent> all = new ArrayList<>(always);
+    all.addAll(List.of(more));
+    return List.copyOf(all);
+  }
+
+  private void command(Cockpit seen, Controls controls) {
+    recovery.command(phase, seen, controls);
+  }
+
+  /** Flies one descent; what came of it is then asked for. */
+  void fly(Recovery flown, Recognition recognition) {
+    recovery = flown;
+    fastest = 0;
+    recognisedAt = Double.NaN;
+    motion.begin(Double.NaN, -1, approach.time());
+    course.start(approach.time(), onsetState);
+    approach.noteOnset(course.occurrences());
+    ending(waiting(recognition));
+  }
+
+  /** Until the pilot acts, and on; returns what ended the flight, or null if its time ran out. */
+  private @Nullable EventKind waiting(Recognition recognition) {
+    named("unrecognised");
+    if (recognition.cue().isPresent()) {
+      cue = recognition.cue().get();
+      if (cue.level(course.at(motion, entryLaw)) >= 0) {
+        note(EventKind.CUE);
+      } else {
+        double giveUp = approach.time() + Encounter.RECOVERY_TIME;
+        EventKind stop = course.fly(motion, entryLaw, giveUp, untilCue);
+        if (stop != EventKind.CUE) {
+          return stop;
+        }
+      }
+    }
+    if (recognition.delay() > SHORTEST_LEG) {
+      double acts = course.time() + recognition.delay();
+      EventKind stop = course.fly(motion, entryLaw, acts, always);
+      if (stop != null) {
+        return stop;
+      }
+    }
+    recognisedAt = course.state(State.UP);
+    note(EventKind.RECOGNITION);
+    return recovering();
+  }
+
+  private @Nullable EventKind recovering() {
+    double recognition = course.time();
+    double end = recognition + Encounter.RECOVERY_TIME;
+    int last = recovery.phases().size() - 1;
+    boolean held = false;
+    phase = 0;
+    while (end - course.time() > SHORTEST_LEG) {
+      motion.begin(recognition, phase, course.time());
+      Motion now = course.at(motion, recoveryLaw);
+      boolean ends = phase < last;
+      if (ends && recovery.phaseEnd(phase, now) >= 0) {
+        phase = next(now);
+        continue;
+      }
+      if (!held && recovery.limitMargin(phase, now) < 0) {
+        note(EventKind.LIMIT_BINDS);
+      }
+      named(recovery.phases().get(phase));
+      EventKind stop = course.fly(motion, recoveryLaw, end, ends ? inPhase : inLastPhase);
+      if (stop != EventKind.PHASE_END) {
+        return stop;
+      }
+      fastest = Math.max(fastest, -course.state(State.SPEED_UP));
+      Motion then = course.at(motion, recoveryLaw);
+      held = recovery.limitMargin(phase, then) < 0;
+      phase = next(then);
+    }
+    return null;
+  }
+
+  private int next(Motion now) {
+    int next = recovery.next(phase, now);
+    if (!(next > phase && next < recovery.phases().size())) {
+      throw new IllegalStateException(
+          "the recovery " + recovery.name() + " goes from phase " + phase + " to " + next);
+    }
+    return next;
+  }
+
+  private void note(EventKind kind) {
+    course
+        .occurrences()
+        .add(kind, course.time(), course.state(State.UP), course.state(State.SPEED_UP));
+  }
+
+  private void named(String name) {
+    if (history != null) {
+      history.phase(name);
+    }
+  }
+
+  private void ending(@Nullable EventKind stop) {
+    ending = Ending.NOT_ARRESTED;
+    if (stop == EventKind.GROUND) {
+      ending = Ending.GROUND;
+    } else if (stop == EventKind.ARREST) {
+      ending = Ending.ARRESTED;
+    }
+    Occurrences seen = course.occurrences();
+    for (int i = 0; i < seen.size(); i++) {
+      fastest = Math.max(fastest, -seen.verticalSpeed(i));
+    }
+    fastest = Math.max(fastest, -course.state(State.SPEED_UP));
+  }
+
+  Ending ending() {
+    return ending;
+  }
+
+  /** The lowest height, m; NaN if the descent did not end. */
+  private double lowest() {
+    return switch (ending) {
+      case GROUND -> 0;
+      case ARRESTED -> course.state(State.UP);
+      case NOT_ARRESTED, NO_ONSET -> Double.NaN;
+    };
+  }
+
+  /** Altitude loss, m; NaN if the descent did not end. */
+  double altitudeLoss() {
+    return level - lowest();
+  }
+
+  /** Loss after recognition, m; NaN if the descent did not end, or ended before recognition. */
+  double lossAfterRecognition() {
+    return recognisedAt - lowest();
+  }
+
+  double peakDescent() {
+    return fastest;
+  }
+
+  double timeToArrest() {
+    return ending == Ending.ARRESTED ? course.time() - approach.time() : Double.NaN;
+  }
+
+  double impactSpeed() {
+    return ending == Ending.GROUND ? -course.state(State.SPEED_UP) : Double.NaN;
+  }
+
+  Outcome outcome() {
+    return new Outcome(
+        ending,
+        present(altitudeLoss()),
+        present(lossAfterRecognition()),
+        OptionalDouble.of(fastest),
+        present(timeToArrest()),
+        present(impactSpeed()),
+        OptionalDouble.of(approach.time()),
+        course.occurrences().list());
+  }
+
+  private static OptionalDouble present(double value) {
+    return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
+}

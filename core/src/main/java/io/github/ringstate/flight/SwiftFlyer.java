@@ -1,0 +1,35 @@
+package io.github.ringstate.flight;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Flies legs on a {@link SwiftCourse}: quick, without history. One instance serves one thread. */
+public final class SwiftFlyer implements Flyer {
+
+  private final SwiftCourse course = new SwiftCourse();
+
+  /** Creates a swift flyer. */
+  public SwiftFlyer() {}
+
+  @Override
+  public Leg fly(
+      EquationsOfMotion motion,
+      ControlLaw law,
+      double start,
+      double[] state,
+      double end,
+      List<FlightEvent> events,
+      @Nullable History history) {
+    if (history != null) {
+      throw new IllegalArgumentException("a swift flight keeps no history; fly it precisely");
+    }
+    course.start(start, state);
+    EventKind stop = course.fly(motion, law, end, events);
+    double[] reached = new double[State.SIZE];
+    for (int i = 0; i < State.SIZE; i++) {
+      reached[i] = course.state(i);
+    }
+    return new Leg(course.time(), reached, Optional.ofNullable(stop), course.occurrences().list());
+  }
+}

@@ -1,0 +1,55 @@
+package io.github.ringstate.pilot;
+
+import io.github.ringstate.quantity.Parameter;
+import org.hipparchus.distribution.RealDistribution;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.distribution.continuous.UniformRealDistribution;
+
+/**
+ * How one number of a technique varies between people: a distribution, cut off at the parameter's
+ * range.
+ *
+ * @param parameter the number
+ * @param distribution its distribution, in the parameter's own unit
+ */
+public record Spread(Parameter parameter, RealDistribution distribution) {
+
+  /**
+   * A normal distribution about the parameter's standard value.
+   *
+   * @param parameter the number
+   * @param deviation the standard deviation, in the parameter's own unit; positive
+   * @return the spread
+   */
+  public static Spread normal(Parameter parameter, double deviation) {
+    return new Spread(parameter, new NormalDistribution(parameter.standard(), deviation));
+  }
+
+  /**
+   * An even distribution.
+   *
+   * @param parameter the number
+   * @param low the least value, in the parameter's own unit
+   * @param high the greatest value, in the parameter's own unit
+   * @return the spread
+   */
+  public static Spread even(Parameter parameter, double low, double high) {
+    return new Spread(parameter, new UniformRealDistribution(low, high));
+  }
+
+  /**
+   * The value of one person.
+   *
+   * @param uniform a number above 0 and below 1
+   * @return the value, in the parameter's own unit and within its range
+   */
+  public double value(double uniform) {
+    double low = parameter.quantity().low();
+    double high = parameter.quantity().high();
+    double below = distribution.cumulativeProbability(low);
+    double within = distribution.cumulativeProbability(high) - below;
+    double value = distribution.inverseCumulativeProbability(below + within * uniform);
+    // the inverse may miss the end of the range by its own accuracy
+    return Math.min(Math.max(value, low), high);
+  }
+}

@@ -1,0 +1,110 @@
+package io.github.ringstate.study;
+
+import io.github.ringstate.encounter.Ending;
+import java.util.Arrays;
+
+/**
+ * The altitude losses of many pilots. A pilot whose descent was not arrested above the ground
+ * counts with an infinite loss, never as nothing; one who did not meet the ring state counts among
+ * {@link #withoutOnset} only.
+ */
+public final class LossSpread {
+
+  private final double[] sorted;
+  private final int[] endings;
+
+  private LossSpread(double[] sorted, int[] endings) {
+    this.sorted = sorted;
+    this.endings = endings;
+  }
+
+  /**
+   * Collects what came of some encounters.
+   *
+   * @param endings how each ended
+   * @param losses the altitude loss of each, m; only those of arrested descents are looked at
+   * @return their spread
+   */
+  public static LossSpread of(Ending[] endings, double[] losses) {
+    int[] counts = new int[Ending.values().length];
+    double[] met = new double[endings.length];
+    int size = 0;
+    for (int i = 0; i < endings.length; i++) {
+      counts[place(endings[i])]++;
+      if (endings[i] != Ending.NO_ONSET) {
+        met[size++] = endings[i] == Ending.ARRESTED ? losses[i] : Double.POSITIVE_INFINITY;
+      }
+    }
+    double[] sorted = Arrays.copyOf(met, size);
+    Arrays.sort(sorted);
+    return new LossSpread(sorted, counts);
+  }
+
+  private static int place(Ending ending) {
+    return switch (ending) {
+      case ARRESTED -> 0;
+      case GROUND -> 1;
+      case NOT_ARRESTED -> 2;
+      case NO_ONSET -> 3;
+    };
+  }
+
+  /**
+   * How many pilots met the ring state.
+   *
+   * @return the size of the sample
+   */
+  public int samples() {
+    return sorted.length;
+  }
+
+  /**
+   * How many encounters ended in a way.
+   *
+   * @param ending the way
+   * @return their number
+   */
+  public int count(Ending ending) {
+    return endings[place(ending)];
+  }
+
+  /**
+   * How many pilots did not meet the ring state.
+   *
+   * @return their number, not counted in {@link #samples}
+   */
+  public int withoutOnset() {
+    return count(Ending.NO_ONSET);
+  }
+
+  /**
+   * The part of those who met the ring state and arrested the descent above the ground.
+   *
+   * @return the share, 0 to 1; NaN if nobody met it
+   */
+  public double arrestedShare() {
+    return (double) count(Ending.ARRESTED) / sorted.length;
+  }
+
+  /**
+   * The part of those who met the ring state and lost at least a height.
+   *
+   * @param height the height, m
+   * @return the share, 0 to 1; NaN if nobody met it
+   */
+  public double shareLosing(double height) {
+    return (double) Arrays.stream(sorted).filter(loss -> loss >= height).count() / sorted.length;
+  }
+
+  /**
+   * The loss that a part of the pilots does not exceed.
+   *
+   * @param share the part, between 0 and 1
+   * @param confidence how sure its interval is, between 0 and 1
+   * @return the quantile, m
+   * @throws IllegalArgumentException if nobody met the ring state
+   */
+  public Quantile quantile(double share, double confidence) {
+    return Quantile.of(sorted, share, confidence);
+  }
+}

@@ -1,0 +1,119 @@
+package io.github.ringstate.study;
+
+import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.pilot.Draws;
+import io.github.ringstate.pilot.Spread;
+import io.github.ringstate.quantity.ParameterSet;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the model itself does not know: the fitted numbers of the ring-state inflow vary, evenly,
+ * within the ranges that published descriptions leave open. Kept apart from the spread between
+ * people: for each draw of the model the same pilots fly.
+ *
+ * @param study the pilots, with the standard model
+ * @param models how many models are drawn
+ */
+public record ModelSpread(PilotStudy study, int models) {
+
+  /** Number of the draws of models, so that they are not those of pilots. */
+  private static final long MODEL_DRAWS = 0x6D6F64656CL;
+
+  private static final List<Spread> SPREADS =
+      List.of(
+          // onset between -0.4 and -0.6, exit between -1.4 and -1.6: ranges of the usual
+          // descriptions
+          Spread.even(RingStateInflow.ONSET_AXIAL, -0.6, -0.4),
+          Spread.even(RingStateInflow.EXIT_AXIAL, -1.6, -1.4),
+          // assumed: what still gives a runaway of the sink as it is described
+          Spread.even(RingStateInflow.ONSET_TOTAL, 0.86, 0.94),
+          Spread.even(RingStateInflow.EXIT_TOTAL, 1.25, 1.55),
+          // assumed: the boundary then reaches 0.7 to 0.9 hover induced velocities
+          Spread.even(RingStateInflow.FADE_EDGEWISE, 1.0, 1.2));
+
+  /** Checks the number of models. */
+  public ModelSpread {
+    if (models < 2) {
+      throw new IllegalArgumentException("a spread of models takes at least two, not " + models);
+    }
+  }
+
+  /**
+   * One model.
+   *
+   * @param number the number of the model, from 0
+   * @return the model
+   */
+  public RingStateInflow model(int number) {
+    Draws draws = new Draws(study.seed() ^ MODEL_DRAWS, number);
+    ParameterSet numbers = ParameterSet.standard(RingStateInflow.PARAMETERS);
+    for (Spread spread : SPREADS) {
+      numbers = numbers.with(spread.parameter(), spread.value(draws.uniform()));
+    }
+    return new RingStateInflow(numbers);
+  }
+
+  /**
+   * Flies the pilots with each model.
+   *
+   * @param sampling how many pilots fly each model
+   * @param progress hears how far it has come
+   * @return the losses with each model, in the order of {@link #model}
+   */
+  public List<LossSpread> fly(Sampling sampling, Progress progress) {
+    List<LossSpread> spreads = new ArrayList<>();
+    for (int i = 0; i < models; i++) {
+      RingStateInflow inflow = model(i);
+      PilotStudy other =
+          new PilotStudy(
+              study.base().withInflow(inflow, new HeaveDamping(inflow)),
+              study.pilots(),
+              study.delays(),
+              study.seed());
+      long before = (long) i * sampling.limit();
+      long limit = (long) models * sampling.limit();
+      spreads.add(
+          other.fly(
+              sampling,
+              new Progress() {
+                @Override
+                public void flown(long flown, long ignored) {
+                  progress.flown(before + flown, limit);
+                }
+
+                @Override
+                public boolean cancelled() {
+                  return progress.cancelled();
+                }
+              }));
+    }
+    return List.copyOf(spreads);
+  }
+
+  /**
+   * The band of a quantile over models: what nine models in ten lie within.
+   *
+   * @param spreads the losses with each model
+   * @param share the part of the pilots below the quantile, between 0 and 1
+   * @return the 5, 50 and 95 per cent points of the models' quantiles, m, as low, value and high;
+   *     models that nobody met the ring state with are left out
+   */
+  public static Quantile band(List<LossSpread> spreads, double share) {
+    double[] values =
+        spreads.stream()
+            .filter(spread -> spread.samples() > 0)
+            .mapToDouble(spread -> spread.quantile(share, 0.95).value())
+            .sorted()
+            .toArray();
+    if (values.length == 0) {
+      throw new IllegalArgumentException("nobody met the ring state with any model");
+    }
+    return new Quantile(share, at(values, 0.5), at(values, 0.05), at(values, 0.95));
+  }
+
+  private static double at(double[] sorted, double share) {
+    return sorted[Math.max((int) Math.ceil(sorted.length * share) - 1, 0)];
+  }
+}

@@ -1,0 +1,88 @@
+package io.github.ringstate.study;
+
+import org.hipparchus.distribution.discrete.BinomialDistribution;
+
+/**
+ * A quantile of a sample with its confidence interval by order statistics: no distribution is
+ * assumed.
+ *
+ * <p>The k-th smallest of n values lies below the true p-quantile exactly when at least k of the n
+ * do, and that number is binomial (David and Nagaraja, <i>Order Statistics</i>, ch. 7; from
+ * memory). The interval covers the true quantile with at least the given confidence.
+ *
+ * @param share the part of the population below the quantile, between 0 and 1
+ * @param value the quantile of the sample; infinite if that part of the sample is not finite
+ * @param low the lower end of the interval; minus infinity if the sample is too small for one
+ * @param high the upper end of the interval; infinite if the sample is too small for one
+ */
+public record Quantile(double share, double value, double low, double high) {
+
+  /**
+   * Works a quantile out.
+   *
+   * @param sorted the sample in ascending order, at least one value; infinite values may stand at
+   *     the end
+   * @param share the part of the population below the quantile, between 0 and 1
+   * @param confidence how sure the interval is, between 0 and 1
+   * @return the quantile
+   */
+  public static Quantile of(double[] sorted, double share, double confidence) {
+    if (sorted.length == 0) {
+      throw new IllegalArgumentException("a quantile needs at least one value");
+    }
+    if (!(share > 0 && share < 1 && confidence > 0 && confidence < 1)) {
+      throw new IllegalArgumentException(
+          "a share and a confidence lie between 0 and 1, not " + share + " and " + confidence);
+    }
+    int n = sorted.length;
+    BinomialDistribution below = new BinomialDistribution(n, share);
+    double tail = (1 - confidence) / 2;
+    // P(k-th smallest > quantile) = P(fewer than k below) = P(B <= k - 1) <= tail
+    int k = below.inverseCumulativeProbability(tail);
+    while (k > 0 && below.cumulativeProbability(k - 1) > tail) {
+      k--;
+    }
+    // P(m-th smallest < quantile) = P(at least m below) = 1 - P(B <= m - 1) <= tail
+    int m = below.inverseCumulativeProbability(1 - tail) + 1;
+    while (m > 1 && 1 - below.cumulativeProbability(m - 2) <= tail) {
+      m--;
+    }
+    return new Quantile(
+        share,
+        sorted[Math.max((int) Math.ceil(n * share) - 1, 0)],
+        k >= 1 ? sorted[k - 1] : Double.NEGATIVE_INFINITY,
+        m <= n ? sorted[m - 1] : Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Width of the interval.
+   *
+   * @return the difference of its ends; infinite if one of them is
+   */
+  public double width() {
+    return Double.isInfinite(high) || Double.isInfinite(low)
+        ? Double.POSITIVE_INFINITY
+        : high - low;
+  }
+
+  /**
+   * The quantile of everything moved up.
+   *
+   * @param by how far
+   * @return the moved quantile
+   */
+  public Quantile plus(double by) {
+    return new Quantile(share, value + by, low + by, high + by);
+  }
+
+  /**
+   * Whether the intervals of two quantiles have a value in common, so that the samples do not tell
+   * them apart.
+   *
+   * @param other the other quantile
+   * @return true if they overlap
+   */
+  public boolean overlaps(Quantile other) {
+    return low <= other.high && other.low <= high;
+  }
+}

@@ -1,0 +1,45 @@
+package io.github.ringstate.study;
+
+import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
+
+/**
+ * How many pilots are flown, and when that is enough.
+ *
+ * @param limit the greatest number of pilots
+ * @param share the quantile whose band decides, between 0 and 1
+ * @param confidence how sure the band is, between 0 and 1
+ * @param enough the width of the band at which the sampling stops, m; zero to fly them all
+ */
+public record Sampling(int limit, double share, double confidence, double enough) {
+
+  /** Numbers of pilots that are accepted. */
+  public static final Quantity PILOTS = new Quantity("pilots", Unit.ONE, 1, 10_000_000);
+
+  /** Shares that are accepted. */
+  public static final Quantity SHARE = new Quantity("share", Unit.ONE, 0.01, 0.999);
+
+  /** Pilots flown between two looks at the band; the same for any number of threads. */
+  static final int BATCH = 250;
+
+  /** Checks the numbers. */
+  public Sampling {
+    PILOTS.check(limit);
+    SHARE.check(share);
+    SHARE.check(confidence);
+    if (!(enough >= 0)) {
+      throw new IllegalArgumentException("a width of band is not negative: " + enough + " m");
+    }
+  }
+
+  /**
+   * A number of pilots, all flown, looked at by the 95 per cent quantile with 95 per cent
+   * confidence.
+   *
+   * @param pilots the number
+   * @return the sampling
+   */
+  public static Sampling of(int pilots) {
+    return new Sampling(pilots, 0.95, 0.95, 0);
+  }
+}

@@ -1,0 +1,281 @@
+package io.github.ringstate.encounter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.flight.Cockpit;
+import io.github.ringstate.flight.Controls;
+import io.github.ringstate.flight.EventKind;
+import io.github.ringstate.flight.History;
+import io.github.ringstate.flight.Occurrence;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.pilot.Autorotation;
+import io.github.ringstate.pilot.CollectiveOnly;
+import io.github.ringstate.pilot.Forward;
+import io.github.ringstate.pilot.Lateral;
+import io.github.ringstate.pilot.NoRecovery;
+import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.quantity.OutOfRangeException;
+import io.github.ringstate.quantity.ParameterSet;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class EncounterTest {
+
+  private static final Encounter LIGHT = Encounter.of(DemoCraft.TRAINER);
+
+  /** A technique of one's own: nose down and bank together, all the power there is. */
+  private static final class Diagonal implements Recovery {
+
+    @Override
+    public String name() {
+      return "diagonal";
+    }
+
+    @Override
+    public List<String> phases() {
+      return List.of("out", "level");
+    }
+
+    @Override
+    public void command(int phase, Cockpit seen, Controls controls) {
+      double lean = phase == 0 ? 0.2 : 0;
+      controls.pitch(seen.hoverPitch() - lean, 0.3);
+      controls.bank(seen.hoverBank() + seen.tailPush() * lean, 0.3);
+      controls.collective(seen.collective() + 0.08 * (1 - seen.power()), 0.1);
+    }
+
+    @Override
+    public double phaseEnd(int phase, Cockpit seen) {
+      return Math.hypot(seen.forwardAirspeed(), seen.sidewaysAirspeed()) - 9;
+    }
+  }
+
+  @Test
+  void aTechniqueOfOnesOwnIsFlownLikeTheBuiltInOnes() {
+    Outcome outcome = LIGHT.withRecovery(new Diagonal()).fly();
+    assertEquals(Ending.ARRESTED, outcome.ending());
+    double loss = outcome.altitudeLoss().orElseThrow();
+    double forward = LIGHT.fly().altitudeLoss().orElseThrow();
+    assertTrue(loss > 3 && loss < forward, "loss " + loss + " m, forward " + forward + " m");
+  }
+
+  static Stream<Arguments> entriesAndRecoveries() {
+    List<Arguments> all = new ArrayList<>();
+    for (Entry entry : List.of(new Settling(), new Steep(), new Downwind())) {
+      for (Recovery recovery :
+          List.of(
+              new Forward(),
+              new Lateral(),
+              new Autorotation(),
+              new CollectiveOnly(),
+              new NoRecovery())) {
+        all.add(Arguments.of(entry, recovery));
+      }
+    }
+    return all.stream();
+  }
+
+  /** What an outcome says, against samples of the flight that it sums up. */
+  @ParameterizedTest
+  @MethodSource("entriesAndRecoveries")
+  void anOutcomeSaysWhatTheSamplesOfItsFlightSay(Entry entry, Recovery recovery) {
+    double[] fastest = new double[1];
+    double[] lowest = new double[1];
+    double[] before = {Double.NaN, Double.NaN};
+    Set<String> phases = new LinkedHashSet<>();
+    History history =
+        new History(
+            0.002,
+            (phase, motion) -> {
+              phases.add(phase);
+              if (!Double.isNaN(before[0])) {
+                double climbed = 0.001 * (before[1] + motion.verticalSpeed());
+                assertEquals(before[0] + climbed, motion.height(), 1e-4, "a jump of height");
+              }
+              before[0] = motion.height();
+              before[1] = motion.verticalSpeed();
+              if (!phase.equals("entry")) {
+                fastest[0] = Math.max(fastest[0], -motion.verticalSpeed());
+                lowest[0] = Math.min(lowest[0], motion.height());
+              }
+            });
+    Encounter encounter = LIGHT.withEntry(entry).withRecovery(recovery).withDelay(1.5);
+    Outcome outcome = encounter.fly(PreciseFlyer.standard(), history);
+    assertEquals(encounter.fly(), outcome, "a history changes nothing");
+    assertEquals(fastest[0], outcome.peakDescent().orElseThrow(), 0.01);
+    List<String> expected = new ArrayList<>(List.of("entry", "unrecognised"));
+    expected.addAll(recovery.phases());
+    assertTrue(expected.containsAll(phases), phases::toString);
+    Occurrence onset = find(outcome, EventKind.ONSET);
+    Occurrence recognition = find(outcome, EventKind.RECOGNITION);
+    assertEquals(0, onset.height(), 1e-9);
+    assertEquals(onset.time(), outcome.onsetTime().orElseThrow(), 1e-9);
+    assertEquals(1.5, recognition.time() - onset.time(), 1e-9);
+    if (outcome.ending() == Ending.ARRESTED) {
+      Occurrence arrest = find(outcome, EventKind.ARREST);
+      assertEquals(-lowest[0], outcome.altitudeLoss().orElseThrow(), 1e-3);
+      assertEquals(-arrest.height(), outcome.altitudeLoss().orElseThrow(), 1e-9);
+      assertEquals(
+          recognition.height() - arrest.height(),
+          outcome.lossAfterRecognition().orElseThrow(),
+          1e-9);
+      assertEquals(arrest.time() - onset.time(), outcome.timeToArrest().orElseThrow(), 1e-9);
+      assertEquals(0, arrest.verticalSpeed(), 1e-8);
+    } else {
+      assertEquals(Ending.NOT_ARRESTED, outcome.ending());
+      assertTrue(outcome.altitudeLoss().isEmpty() && outcome.timeToArrest().isEmpty());
+    }
+    assertTrue(outcome.impactSpeed().isEmpty());
+  }
+
+  private static Occurrence find(Outcome outcome, EventKind kind) {
+    return outcome.occurrences().stream()
+        .filter(seen -> seen.kind() == kind)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @ParameterizedTest
+  @MethodSource("entriesAndRecoveries")
+  void whatHappenedIsTold(Entry entry, Recovery recovery) {
+    double before = 0;
+    for (Occurrence seen : LIGHT.withEntry(entry).withRecovery(recovery).fly().occurrences()) {
+      assertTrue(seen.time() >= before, seen + " before " + before);
+      before = seen.time();
+    }
+  }
+
+  @Test
+  void aForwardRecoveryTellsItsStory() {
+    List<EventKind> kinds =
+        LIGHT.withDelay(2).fly().occurrences().stream().map(Occurrence::kind).toList();
+    assertEquals(EventKind.ONSET, kinds.get(0));
+    assertEquals(EventKind.RECOGNITION, kinds.get(1));
+    assertEquals(EventKind.ARREST, kinds.get(kinds.size() - 1));
+    assertEquals(2, kinds.stream().filter(kind -> kind == EventKind.PHASE_END).count());
+    assertEquals(1, kinds.stream().filter(kind -> kind == EventKind.FASTEST_DESCENT).count());
+    assertTrue(kinds.indexOf(EventKind.RING_STATE_LEFT) > 1);
+    assertTrue(kinds.indexOf(EventKind.RING_STATE_ENTERED_AGAIN) < 0);
+  }
+
+  @Test
+  void thrustBelowHalfOfTheWeightIsTold() {
+    List<Occurrence> told = LIGHT.withRecovery(new Autorotation()).fly().occurrences();
+    assertTrue(told.stream().anyMatch(seen -> seen.kind() == EventKind.LOW_THRUST));
+    assertTrue(
+        LIGHT.fly().occurrences().stream().noneMatch(seen -> seen.kind() == EventKind.LOW_THRUST));
+  }
+
+  @Test
+  void timeSinceRecognitionIsNegativeBeforeItAndCountsFromIt() {
+    Encounter encounter = LIGHT.withDelay(1.5);
+    double recognised = encounter.fly().onsetTime().orElseThrow() + 1.5;
+    History history =
+        new History(
+            0.05,
+            (phase, motion) -> {
+              boolean before = phase.equals("entry") || phase.equals("unrecognised");
+              assertEquals(before, motion.sinceRecognition() < 0, phase);
+              assertEquals(before, motion.phase() < 0, phase);
+              if (!before) {
+                assertEquals(motion.time() - recognised, motion.sinceRecognition(), 1e-8);
+                assertTrue(motion.sincePhaseBegan() <= motion.sinceRecognition() + 1e-12);
+              }
+            });
+    encounter.fly(PreciseFlyer.standard(), history);
+    assertTrue(history.due() > recognised + 2);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.NaN, -0.1, 60.1, Double.POSITIVE_INFINITY})
+  void aDelayOutsideItsRangeIsRefused(double delay) {
+    OutOfRangeException refusal =
+        assertThrows(OutOfRangeException.class, () -> LIGHT.withDelay(delay));
+    assertEquals(Recognition.DELAY, refusal.quantity());
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.MIN_VALUE, 1e-17, 1e-12, 1e-10, 1e-8})
+  void theShortestDelaysLoseWhatNoDelayLoses(double delay) {
+    Outcome none = LIGHT.withDelay(0).fly();
+    Outcome some = LIGHT.withDelay(delay).fly();
+    assertEquals(Ending.ARRESTED, some.ending());
+    assertEquals(none.altitudeLoss().orElseThrow(), some.altitudeLoss().orElseThrow(), 1e-6);
+  }
+
+  @Test
+  void aRecoveryWithoutPhasesIsRefusedByName() {
+    Recovery none =
+        new Recovery() {
+          @Override
+          public String name() {
+            return "shapeless";
+          }
+
+          @Override
+          public List<String> phases() {
+            return List.of();
+          }
+
+          @Override
+          public void command(int phase, Cockpit seen, Controls controls) {}
+
+          @Override
+          public double phaseEnd(int phase, Cockpit seen) {
+            return -1;
+          }
+        };
+    IllegalArgumentException refusal =
+        assertThrows(IllegalArgumentException.class, () -> LIGHT.withRecovery(none));
+    assertEquals("the recovery shapeless" + Encounter.NO_PHASES, refusal.getMessage());
+  }
+
+  /**
+   * Approach airspeed 10 kt at 1,000 ft/min: a light craft is on or inside the boundary at once.
+   */
+  @Test
+  void anEntryThatStartsInTheRingStateIsAnEncounter() {
+    for (double descent : new double[] {900, 1000, 1100, 1200}) {
+      ParameterSet numbers =
+          ParameterSet.standard(Steep.PARAMETERS)
+              .with(Steep.APPROACH_AIRSPEED, 10)
+              .with(Steep.DESCENT, descent);
+      Outcome outcome = LIGHT.withEntry(new Steep(numbers)).fly();
+      assertEquals(Ending.ARRESTED, outcome.ending(), descent + " ft/min");
+      assertTrue(outcome.onsetTime().orElseThrow() < 3);
+      assertTrue(outcome.altitudeLoss().orElseThrow() > 1);
+    }
+  }
+
+  @Test
+  void anEntryThatNeverMeetsTheRingStateSaysSo() {
+    ParameterSet fast = ParameterSet.standard(Steep.PARAMETERS).with(Steep.FINAL_AIRSPEED, 25);
+    Outcome outcome = LIGHT.withEntry(new Steep(fast)).fly();
+    assertEquals(Ending.NO_ONSET, outcome.ending());
+    assertTrue(outcome.onsetTime().isEmpty());
+    assertEquals(List.of(), outcome.occurrences());
+  }
+
+  @Test
+  void anEncounterIsChangedInOnePlaceAtATime() {
+    Helicopter other = DemoCraft.TWIN;
+    assertEquals(other, LIGHT.withCraft(other).craft());
+    assertEquals(LIGHT, LIGHT.withCraft(other).withCraft(DemoCraft.TRAINER));
+    assertEquals(3, LIGHT.withDelay(3).delay());
+    assertEquals(20, LIGHT.withHeight(20).height().orElseThrow());
+    assertTrue(LIGHT.height().isEmpty());
+  }
+}

@@ -1,0 +1,109 @@
+package io.github.ringstate.encounter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.flight.EventKind;
+import io.github.ringstate.flight.History;
+import io.github.ringstate.flight.Occurrence;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.pilot.Autorotation;
+import io.github.ringstate.pilot.CollectiveOnly;
+import io.github.ringstate.pilot.Forward;
+import io.github.ringstate.pilot.Lateral;
+import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.quantity.ParameterSet;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Common practice, no source: pulling more than the engine gives slows the rotor. */
+class RotorSpeedInFlightTest {
+
+  static Stream<Helicopter> demoCraft() {
+    return DemoCraft.ALL.stream();
+  }
+
+  private static Recovery pull(double percent) {
+    return new CollectiveOnly(
+        ParameterSet.standard(CollectiveOnly.PARAMETERS).with(CollectiveOnly.POWER, percent));
+  }
+
+  private static DoubleSummaryStatistics rotorSpeeds(Encounter encounter) {
+    DoubleSummaryStatistics speeds = new DoubleSummaryStatistics();
+    History history = new History(0.02, (phase, motion) -> speeds.accept(motion.rotorSpeed()));
+    encounter.fly(PreciseFlyer.standard(), history);
+    return speeds;
+  }
+
+  @ParameterizedTest
+  @MethodSource("demoCraft")
+  void pullingMorePowerThanThereIsSlowsTheRotorBelowItsWarning(Helicopter craft) {
+    Encounter encounter = Encounter.of(craft).withRecovery(pull(120)).withDelay(4);
+    Outcome outcome = encounter.fly();
+    Occurrence warning =
+        outcome.occurrences().stream()
+            .filter(seen -> seen.kind() == EventKind.LOW_ROTOR_SPEED)
+            .findFirst()
+            .orElseThrow();
+    assertTrue(warning.time() > outcome.onsetTime().orElseThrow() + 4);
+    assertTrue(rotorSpeeds(encounter).getMin() < 0.95);
+  }
+
+  @ParameterizedTest
+  @MethodSource("demoCraft")
+  void withinThePowerThereIsTheRotorKeepsItsSpeed(Helicopter craft) {
+    for (Recovery recovery : List.of(new Forward(), new Lateral(), pull(95))) {
+      for (double delay : new double[] {0, 1, 3, 6}) {
+        Encounter encounter = Encounter.of(craft).withRecovery(recovery).withDelay(delay);
+        DoubleSummaryStatistics speeds = rotorSpeeds(encounter);
+        assertTrue(speeds.getMin() > 0.98, recovery.name() + " " + speeds.getMin());
+        assertTrue(speeds.getMax() < 1.02, recovery.name() + " " + speeds.getMax());
+        assertTrue(
+            encounter.fly().occurrences().stream()
+                .noneMatch(seen -> seen.kind() == EventKind.LOW_ROTOR_SPEED));
+      }
+    }
+  }
+
+  /** Rotor speed in autorotation, 90 to 110 per cent for most craft; common practice, no source. */
+  @ParameterizedTest
+  @MethodSource("demoCraft")
+  void autorotationKeepsTheRotorWithinItsPowerOffRange(Helicopter craft) {
+    for (Entry entry : List.of(new Settling(), new Steep(), new Downwind())) {
+      for (double delay : new double[] {0, 1, 3, 6}) {
+        Encounter encounter =
+            Encounter.of(craft).withEntry(entry).withRecovery(new Autorotation()).withDelay(delay);
+        DoubleSummaryStatistics speeds = rotorSpeeds(encounter);
+        assertTrue(speeds.getMin() > 0.9, entry.name() + " " + speeds.getMin());
+        assertTrue(speeds.getMax() < 1.1, entry.name() + " " + speeds.getMax());
+        assertEquals(Ending.ARRESTED, encounter.fly().ending());
+      }
+    }
+  }
+
+  /** In a glide the air drives the rotor: the engine idles. */
+  @Test
+  void inTheGlideOfAnAutorotationTheEngineGivesNextToNothing() {
+    DoubleSummaryStatistics idle = new DoubleSummaryStatistics();
+    History history =
+        new History(
+            0.02,
+            (phase, motion) -> {
+              if (phase.equals("glide") && motion.sincePhaseBegan() > 4) {
+                idle.accept(motion.enginePower());
+              }
+            });
+    Encounter.of(DemoCraft.TRAINER)
+        .withRecovery(new Autorotation())
+        .fly(PreciseFlyer.standard(), history);
+    assertTrue(idle.getCount() > 50, "samples " + idle.getCount());
+    assertTrue(idle.getMin() >= 0);
+    assertTrue(idle.getAverage() < 5000, "engine gives " + idle.getAverage() + " W");
+  }
+}

@@ -1,0 +1,143 @@
+package io.github.ringstate.pilot;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.craft.RotationSense;
+import io.github.ringstate.flight.ControlLaw;
+import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.flight.Motion;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.flight.State;
+import io.github.ringstate.flight.Trim;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What a technique does first is common practice, no source. */
+class RecoveriesTest {
+
+  static Stream<Recovery> recoveries() {
+    return Stream.of(
+        new Forward(), new Lateral(), new Autorotation(), new CollectiveOnly(), new NoRecovery());
+  }
+
+  static Stream<List<Parameter>> parameters() {
+    return Stream.of(
+        Forward.PARAMETERS, Lateral.PARAMETERS, Autorotation.PARAMETERS, CollectiveOnly.PARAMETERS);
+  }
+
+  @Test
+  void theNamesAreTheTradesDescriptiveWords() {
+    assertEquals(
+        List.of("forward", "lateral", "autorotation", "collective", "none"),
+        recoveries().map(Recovery::name).toList());
+  }
+
+  @ParameterizedTest
+  @MethodSource("recoveries")
+  void aRecoveryNamesItsPhases(Recovery recovery) {
+    assertFalse(recovery.phases().isEmpty());
+    assertTrue(recovery.phases().stream().noneMatch(String::isBlank));
+  }
+
+  @ParameterizedTest
+  @MethodSource("parameters")
+  void everyNumberOfATechniqueHasARangeAndSaysWhereItComesFrom(List<Parameter> parameters) {
+    ParameterSet standard = ParameterSet.standard(parameters);
+    for (Parameter parameter : parameters) {
+      assertTrue(parameter.quantity().low() < parameter.quantity().high(), parameter::name);
+      assertFalse(parameter.origin().isBlank(), parameter::name);
+      assertThrows(IllegalArgumentException.class, () -> standard.with(parameter, Double.NaN));
+    }
+  }
+
+  private static EquationsOfMotion equations(Helicopter craft) {
+    EquationsOfMotion motion =
+        new EquationsOfMotion(
+            craft, StandardAtmosphere.at(0), Wind.CALM, RingStateInflow.standard(), false);
+    motion.remember(Trim.find(motion, 0, 0));
+    return motion;
+  }
+
+  /** The state after some time of the first phase, begun in a descent at 600 ft/min. */
+  private static double[] begun(Helicopter craft, ControlLaw law, double time) {
+    EquationsOfMotion motion = equations(craft);
+    motion.begin(0, 0, 0);
+    double sink = -Unit.FOOT_PER_MINUTE.toSi(600);
+    double[] start = Trim.find(motion, 0, sink).state(motion, 0, sink);
+    return PreciseFlyer.standard().fly(motion, law, 0, start, time, List.of(), null).state();
+  }
+
+  private static ControlLaw first(Recovery recovery) {
+    return (seen, controls) -> recovery.command(0, seen, controls);
+  }
+
+  private static double[] start(Helicopter craft) {
+    return begun(craft, (seen, controls) -> {}, 1e-6);
+  }
+
+  @Test
+  void forwardRecoveryPutsTheNoseDownAndTakesCollectiveOff() {
+    double[] first = start(DemoCraft.TRAINER);
+    double[] then = begun(DemoCraft.TRAINER, first(new Forward()), 1);
+    assertTrue(then[State.PITCH] < first[State.PITCH] - Math.toRadians(5));
+    EquationsOfMotion motion = equations(DemoCraft.TRAINER);
+    Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0), (s, c) -> {});
+    assertEquals(
+        at.collective()
+            - Forward.COLLECTIVE_REDUCTION.unit().toSi(Forward.COLLECTIVE_REDUCTION.standard()),
+        then[State.COLLECTIVE],
+        Math.toRadians(0.2));
+    assertTrue(then[State.SPEED_NORTH] > 0.3);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void lateralRecoveryBanksToTheSideOfTheTailRotorsPushWithMorePower(RotationSense sense) {
+    Helicopter craft = DemoCraft.TRAINER.with(sense);
+    double[] first = start(craft);
+    double[] then = begun(craft, first(new Lateral()), 1);
+    assertTrue(sense.tailPush() * then[State.BANK] > Math.toRadians(5));
+    assertTrue(sense.tailPush() * then[State.SPEED_EAST] > 0.3);
+    assertTrue(then[State.COLLECTIVE] > first[State.COLLECTIVE]);
+    assertEquals(0, then[State.HEADING], 1e-9, "the pedal holds the heading");
+  }
+
+  @Test
+  void autorotationTakesTheCollectiveDownAndTheNoseDown() {
+    double[] first = start(DemoCraft.TRAINER);
+    double[] then = begun(DemoCraft.TRAINER, first(new Autorotation()), 1.5);
+    assertTrue(then[State.COLLECTIVE] < first[State.COLLECTIVE] - Math.toRadians(3));
+    assertTrue(then[State.PITCH] < first[State.PITCH] - Math.toRadians(5));
+  }
+
+  @Test
+  void collectiveAlonePullsAndLeavesTheAttitude() {
+    double[] first = start(DemoCraft.TRAINER);
+    double[] then = begun(DemoCraft.TRAINER, first(new CollectiveOnly()), 1);
+    assertTrue(then[State.COLLECTIVE] > first[State.COLLECTIVE]);
+    assertEquals(first[State.PITCH], then[State.PITCH], Math.toRadians(1));
+    assertEquals(first[State.BANK], then[State.BANK], Math.toRadians(1));
+  }
+
+  @Test
+  void noRecoveryLeavesTheCollectiveWhereItIs() {
+    double[] first = start(DemoCraft.TRAINER);
+    double[] then = begun(DemoCraft.TRAINER, first(new NoRecovery()), 5);
+    assertEquals(first[State.COLLECTIVE], then[State.COLLECTIVE], 1e-12);
+  }
+}

@@ -1,0 +1,90 @@
+package io.github.ringstate.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.pilot.Forward;
+import io.github.ringstate.pilot.Lateral;
+import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.quantity.OutOfRangeException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LossTableTest {
+
+  private static final Encounter BASE = Encounter.of(DemoCraft.TRAINER);
+  private static final List<Helicopter> CRAFT =
+      List.of(DemoCraft.TRAINER, DemoCraft.TRAINER.with(Helicopter.MASS, 500));
+  private static final List<Air> AIRS =
+      List.of(StandardAtmosphere.at(0), StandardAtmosphere.at(1500));
+  private static final List<Recovery> RECOVERIES = List.of(new Lateral(), new Forward());
+  private static final List<Double> DELAYS = List.of(2.0, 0.5);
+
+  private static LossTable table() {
+    return LossTable.fly(BASE, CRAFT, AIRS, RECOVERIES, DELAYS);
+  }
+
+  @Test
+  void cellsNestCraftThenAirThenRecoveryThenDelayInTheOrderGiven() {
+    List<LossCell> cells = table().cells();
+    List<Encounter> expected = new ArrayList<>();
+    for (Helicopter craft : CRAFT) {
+      for (Air air : AIRS) {
+        for (Recovery recovery : RECOVERIES) {
+          for (double delay : DELAYS) {
+            expected.add(
+                BASE.withCraft(craft).withAir(air).withRecovery(recovery).withDelay(delay));
+          }
+        }
+      }
+    }
+    assertEquals(expected, cells.stream().map(LossCell::encounter).toList());
+  }
+
+  @Test
+  void everyCellIsTheEncounterFlownAlone() {
+    for (LossCell cell : table().cells()) {
+      assertEquals(cell.encounter().fly(), cell.outcome());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 7})
+  void anyNumberOfThreadsGivesTheSameBits(int threads)
+      throws InterruptedException, ExecutionException {
+    ForkJoinPool pool = new ForkJoinPool(threads);
+    try {
+      assertEquals(table(), pool.submit(LossTableTest::table).get());
+    } finally {
+      pool.shutdown();
+    }
+  }
+
+  @Test
+  void anEmptyListGivesAnEmptyTable() {
+    assertEquals(List.of(), LossTable.fly(BASE, CRAFT, AIRS, RECOVERIES, List.of()).cells());
+  }
+
+  @Test
+  void aDelayThatIsNoDelayIsRefused() {
+    assertThrows(
+        OutOfRangeException.class,
+        () -> LossTable.fly(BASE, CRAFT, AIRS, RECOVERIES, List.of(1.0, -1.0)));
+  }
+
+  @Test
+  void theTableCannotBeChanged() {
+    List<LossCell> cells = table().cells();
+    assertThrows(UnsupportedOperationException.class, () -> cells.remove(0));
+  }
+}

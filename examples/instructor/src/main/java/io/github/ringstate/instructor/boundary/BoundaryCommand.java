@@ -1,0 +1,65 @@
+package io.github.ringstate.instructor.boundary;
+
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.CraftOption;
+import io.github.ringstate.instructor.option.Loading;
+import io.github.ringstate.instructor.option.NumberText;
+import io.github.ringstate.instructor.option.OutputOptions;
+import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
+import java.io.OutputStream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Prints the boundaries of the ring state. */
+@Command(
+    name = "boundary",
+    description = {
+      "Print between which rates of descent a craft is in the ring state, by three criteria.",
+      ""
+    },
+    footer = {
+      "",
+      "Example: the twin at its greatest mass, 6000 ft up",
+      "  ringstate boundary --craft twin --mass-kg 4300 --pressure-altitude-ft 6000",
+      "",
+      Caution.TEXT
+    })
+public final class BoundaryCommand implements Runnable {
+
+  private static final Quantity STEP = new Quantity("step", Unit.KNOT, 0.1, 20);
+
+  private final OutputStream terminal;
+
+  @Mixin private final CraftOption craft = new CraftOption();
+  @Mixin private final Loading loading = new Loading();
+
+  @Option(
+      names = "--step-kt",
+      paramLabel = "KT",
+      defaultValue = "2",
+      description = "Step of airspeed from one line to the next. Unless given: ${DEFAULT-VALUE}.")
+  private String step = "";
+
+  @Mixin private final OutputOptions output = new OutputOptions();
+
+  /**
+   * Creates the command.
+   *
+   * @param terminal where the report goes if no file is given
+   */
+  public BoundaryCommand(OutputStream terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public void run() {
+    Delivery delivery = output.delivery(terminal);
+    Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
+    double stepKt = NumberText.one("--step-kt", step, STEP);
+    delivery.deliver(new BoundaryReport(Chart.of(conditions, stepKt)));
+  }
+}

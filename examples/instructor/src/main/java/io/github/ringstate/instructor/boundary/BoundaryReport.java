@@ -1,0 +1,152 @@
+package io.github.ringstate.instructor.boundary;
+
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.instructor.report.Column;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Report;
+import io.github.ringstate.instructor.report.Sheet;
+import io.github.ringstate.instructor.report.Sheet.GridColumn;
+import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.quantity.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The boundaries of the ring state for one craft.
+ *
+ * @param chart the boundaries
+ */
+record BoundaryReport(Chart chart) implements Report {
+
+  private static final List<Column<BoundaryRow>> COLUMNS =
+      List.of(
+          new Column<>("criterion", row -> Cell.text(row.criterion())),
+          new Column<>("airspeed_kt", row -> Cell.given(row.airspeedKt())),
+          new Column<>("onset_fpm", row -> Cell.number(row.onsetFpm())),
+          new Column<>("exit_fpm", row -> Cell.number(row.exitFpm())));
+
+  @Override
+  public String title() {
+    return "ring state boundaries";
+  }
+
+  @Override
+  public Table<BoundaryRow> table() {
+    return new Table<>(COLUMNS, chart.rows());
+  }
+
+  @Override
+  public Map<String, Cell> facts() {
+    Conditions conditions = chart.conditions();
+    Map<String, Cell> facts = new LinkedHashMap<>();
+    facts.put("craft", Cell.text(conditions.craft().name()));
+    facts.put("craft_description", Cell.text(conditions.craft().description()));
+    facts.put("mass_kg", Cell.given(conditions.massKg()));
+    facts.put("pressure_altitude_ft", Cell.number(conditions.pressureAltitudeFt()));
+    facts.put("oat_c", Cell.number(conditions.oatC()));
+    facts.put("density_altitude_ft", Cell.number(conditions.densityAltitudeFt()));
+    facts.put(
+        "hover_induced_velocity_fpm",
+        Cell.number(Unit.FOOT_PER_MINUTE.fromSi(conditions.hoverInduced())));
+    facts.put("step_kt", Cell.given(chart.stepKt()));
+    return facts;
+  }
+
+  @Override
+  public List<Term> definitions() {
+    List<Term> terms = new ArrayList<>();
+    terms.add(
+        new Term("onset_fpm", "rate of descent at which a slow descent enters the ring state"));
+    terms.add(new Term("exit_fpm", "rate of descent at which a fast descent leaves it"));
+    terms.addAll(criteria());
+    return terms;
+  }
+
+  private static List<Term> criteria() {
+    return List.of(
+        new Term(
+            "assumption", "the disc is level: airspeed is along it, the descent along the shaft"),
+        new Term(
+            "heave-damping",
+            "a faster sink means less thrust, by the ring-state inflow model; the boundary that"
+                + " loss and fly use"),
+        new Term(
+            "wake-transport",
+            "the tip vortices are carried away from the disc too slowly (constants from memory,"
+                + " unsure)"),
+        new Term(
+            "tip-vortex",
+            "the descent is as fast as the tip vortices leave the disc; it knows no exit and never"
+                + " closes, and is cut off where the others have closed"));
+  }
+
+  @Override
+  public Map<String, Table<?>> tables() {
+    return Map.of("boundary", table());
+  }
+
+  @Override
+  public Sheet sheet() {
+    Conditions conditions = chart.conditions();
+    List<Term> heading = new ArrayList<>();
+    heading.add(
+        new Term("Craft", conditions.craft().name() + ": " + conditions.craft().description()));
+    heading.addAll(conditions.terms());
+    heading.add(
+        new Term(
+            "Rotor",
+            "hover induced velocity "
+                + Decimals.fixed(Unit.FOOT_PER_MINUTE.fromSi(conditions.hoverInduced()), 0)
+                + " ft/min or "
+                + Decimals.fixed(Unit.KNOT.fromSi(conditions.hoverInduced()), 1)
+                + " kt, disc loading "
+                + Decimals.fixed(conditions.craft().discLoading(), 0)
+                + " N/m2"));
+    List<Term> terms = new ArrayList<>();
+    terms.add(
+        new Term(
+            "onset, exit",
+            "the rates of descent between which the rotor is in the ring state; published criteria"
+                + " differ this much"));
+    terms.addAll(criteria());
+    return new Sheet(
+        List.of(
+            new Sheet.Title("Vortex ring state: its boundary by three criteria"),
+            new Sheet.Terms(heading),
+            grid(),
+            new Sheet.Terms(terms),
+            new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
+  }
+
+  private Sheet.Grid grid() {
+    List<GridColumn> columns = new ArrayList<>();
+    columns.add(GridColumn.right("airspeed", "", "kt"));
+    for (String criterion : chart.criteria()) {
+      columns.add(GridColumn.right(criterion, "onset", "ft/min"));
+      columns.add(GridColumn.right("", "exit", "ft/min"));
+    }
+    List<List<String>> lines = new ArrayList<>();
+    for (double airspeed : chart.airspeeds()) {
+      List<String> line = new ArrayList<>();
+      line.add(Decimals.given(airspeed));
+      for (String criterion : chart.criteria()) {
+        Optional<BoundaryRow> row = chart.at(criterion, airspeed);
+        line.add(row.map(one -> Decimals.fixed(one.onsetFpm(), 0)).orElse("-"));
+        line.add(row.map(BoundaryRow::exitFpm).map(BoundaryReport::whole).orElse("-"));
+      }
+      lines.add(line);
+    }
+    return new Sheet.Grid(columns, lines);
+  }
+
+  private static String whole(OptionalDouble fpm) {
+    return fpm.isPresent() ? Decimals.fixed(fpm.getAsDouble(), 0) : "-";
+  }
+}

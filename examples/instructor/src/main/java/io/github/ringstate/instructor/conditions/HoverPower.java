@@ -1,0 +1,57 @@
+package io.github.ringstate.instructor.conditions;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.flight.Trim;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.quantity.Unit;
+
+/**
+ * The power for a hover in calm air, out of ground effect, beside what the engine gives in that
+ * air.
+ *
+ * @param neededKw what the hover takes, kW
+ * @param continuousKw what may be used without limit of time, kW
+ * @param shortTimeKw what may be used for minutes, kW
+ */
+public record HoverPower(double neededKw, double continuousKw, double shortTimeKw) {
+
+  /**
+   * Works the powers out.
+   *
+   * @param craft the helicopter
+   * @param air the air
+   * @return the powers
+   * @throws IllegalStateException if the rotor cannot carry the craft in this air at any power
+   */
+  static HoverPower of(Helicopter craft, Air air) {
+    EquationsOfMotion motion =
+        new EquationsOfMotion(craft, air, Wind.CALM, RingStateInflow.standard(), false);
+    Trim hover = Trim.find(motion, 0, 0);
+    double needed = motion.at(0, hover.state(motion, 0, 0), (seen, controls) -> {}).shaftPower();
+    return new HoverPower(
+        Unit.KILOWATT.fromSi(needed),
+        Unit.KILOWATT.fromSi(craft.continuousPower(air)),
+        Unit.KILOWATT.fromSi(craft.shortTimePower(air)));
+  }
+
+  /**
+   * Whether the hover takes more than there is.
+   *
+   * @return true if the craft cannot hold a hover out of ground effect
+   */
+  public boolean isShort() {
+    return neededKw > shortTimeKw;
+  }
+
+  /**
+   * What is left over the hover.
+   *
+   * @return the short-time power less the hover's, over the hover's; negative if it is short
+   */
+  public double spare() {
+    return shortTimeKw / neededKw - 1;
+  }
+}

@@ -1,0 +1,5 @@
+/** Conditions: a craft at a mass in an air, and the power that it has left there. */
+@NullMarked
+package io.github.ringstate.instructor.conditions;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,96 @@
+package io.github.ringstate.instructor.craftlist;
+
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.instructor.report.Column;
+import io.github.ringstate.instructor.report.Report;
+import io.github.ringstate.instructor.report.Sheet;
+import io.github.ringstate.instructor.report.Sheet.GridColumn;
+import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.rotor.Rotor;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Some craft with their main figures.
+ *
+ * @param craft the craft
+ */
+record CraftListReport(List<Helicopter> craft) implements Report {
+
+  private static final List<Column<Helicopter>> COLUMNS =
+      List.of(
+          new Column<>("craft", craft -> Cell.text(craft.name())),
+          new Column<>("mass_kg", craft -> Cell.number(craft.mass())),
+          new Column<>(
+              "greatest_mass_kg",
+              craft -> Cell.number(craft.numbers().get(Helicopter.GREATEST_MASS))),
+          new Column<>("radius_m", craft -> Cell.number(craft.numbers().get(Rotor.RADIUS))),
+          new Column<>("disc_loading_n_per_m2", craft -> Cell.number(craft.discLoading())),
+          new Column<>(
+              "continuous_power_kw",
+              craft -> Cell.number(craft.numbers().get(Helicopter.CONTINUOUS_POWER))),
+          new Column<>("engine_kind", craft -> Cell.text(craft.engine().label())),
+          new Column<>("rotation", craft -> Cell.text(craft.sense().label())),
+          new Column<>("description", craft -> Cell.text(craft.description())));
+
+  CraftListReport {
+    craft = List.copyOf(craft);
+  }
+
+  @Override
+  public String title() {
+    return "demo craft";
+  }
+
+  @Override
+  public Table<Helicopter> table() {
+    return new Table<>(COLUMNS, craft);
+  }
+
+  @Override
+  public Map<String, Cell> facts() {
+    return Map.of();
+  }
+
+  @Override
+  public List<Term> definitions() {
+    return List.of(new Term("rotation", "the way the main rotor turns, seen from above"));
+  }
+
+  @Override
+  public Map<String, Table<?>> tables() {
+    return Map.of("craft", table());
+  }
+
+  @Override
+  public Sheet sheet() {
+    List<GridColumn> columns =
+        List.of(
+            GridColumn.left("craft"),
+            GridColumn.right("mass", "kg"),
+            GridColumn.right("greatest", "mass, kg"),
+            GridColumn.right("radius", "m"),
+            GridColumn.right("disc load", "N/m2"),
+            GridColumn.right("continuous", "power, kW"),
+            GridColumn.left("engine"),
+            GridColumn.left("rotation"));
+    return new Sheet(
+        List.of(
+            new Sheet.Title("Demo craft"),
+            new Sheet.Grid(
+                columns,
+                table()
+                    .records()
+                    .map(row -> row.subList(0, columns.size()).stream().map(Cell::text).toList())
+                    .toList()),
+            new Sheet.Terms(
+                craft.stream().map(one -> new Term(one.name(), one.description())).toList()),
+            new Sheet.Paragraph(
+                "Rotation is seen from above. 'ringstate craft NAME' prints a craft as a file to"
+                    + " copy and change; --craft takes the copy."),
+            new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
+  }
+}

@@ -1,0 +1,78 @@
+package io.github.ringstate.instructor.craftlist;
+
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.instructor.craftfile.CraftWriter;
+import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.instructor.report.Column;
+import io.github.ringstate.instructor.report.Report;
+import io.github.ringstate.instructor.report.Sheet;
+import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.quantity.Parameter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One craft with all its numbers, unrounded: as text, the file that is read back.
+ *
+ * @param craft the craft
+ */
+record CraftReport(Helicopter craft) implements Report {
+
+  private record Line(String section, Parameter parameter) {}
+
+  @Override
+  public String title() {
+    return "craft";
+  }
+
+  @Override
+  public Sheet sheet() {
+    return new Sheet(List.of(new Sheet.Verbatim(CraftWriter.lines(craft))));
+  }
+
+  @Override
+  public Table<?> table() {
+    List<Line> lines =
+        Helicopter.SECTIONS.stream()
+            .flatMap(
+                section ->
+                    section.parameters().stream()
+                        .map(parameter -> new Line(section.title(), parameter)))
+            .toList();
+    return new Table<>(
+        List.of(
+            new Column<>("section", line -> Cell.text(line.section())),
+            new Column<>("key", line -> Cell.text(line.parameter().key())),
+            new Column<>("value", line -> Cell.exact(craft.numbers().get(line.parameter()))),
+            new Column<>("unit", line -> Cell.text(line.parameter().unit().symbol())),
+            new Column<>("low", line -> Cell.exact(line.parameter().quantity().low())),
+            new Column<>("high", line -> Cell.exact(line.parameter().quantity().high())),
+            new Column<>("origin", line -> Cell.text(CraftWriter.origin(craft, line.parameter())))),
+        lines);
+  }
+
+  @Override
+  public Map<String, Cell> facts() {
+    Map<String, Cell> facts = new LinkedHashMap<>();
+    facts.put("name", Cell.text(craft.name()));
+    facts.put("description", Cell.text(craft.description()));
+    facts.put("rotation", Cell.text(craft.sense().label()));
+    facts.put("engine_kind", Cell.text(craft.engine().label()));
+    return facts;
+  }
+
+  @Override
+  public List<Term> definitions() {
+    return List.of(
+        new Term("rotation", "the way the main rotor turns, seen from above"),
+        new Term("low, high", "the range that is accepted"),
+        new Term("origin", "where the value comes from"));
+  }
+
+  @Override
+  public Map<String, Table<?>> tables() {
+    return Map.of("numbers", table());
+  }
+}

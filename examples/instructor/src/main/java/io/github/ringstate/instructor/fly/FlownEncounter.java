@@ -1,0 +1,51 @@
+package io.github.ringstate.instructor.fly;
+
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.flight.History;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One flight, from entry to its end.
+ *
+ * @param outcome what came of it
+ * @param samples the flight at equal steps of time
+ */
+record FlownEncounter(Outcome outcome, List<Sample> samples) {
+
+  FlownEncounter {
+    samples = List.copyOf(samples);
+  }
+
+  /**
+   * Flies what is asked for.
+   *
+   * @param request what is asked for
+   * @return the flight
+   * @throws Refusal if the craft cannot begin the entry
+   */
+  static FlownEncounter fly(FlyRequest request) {
+    Encounter encounter =
+        Encounter.of(request.conditions().craft())
+            .withAir(request.conditions().air())
+            .withEntry(request.approach().entry())
+            .withRecovery(request.recovery().recovery())
+            .withDelay(request.delayS());
+    if (request.approach().heightFt().isPresent()) {
+      encounter = encounter.withHeight(Unit.FOOT.toSi(request.approach().heightFt().getAsDouble()));
+    }
+    List<Sample> samples = new ArrayList<>();
+    History history =
+        new History(request.stepS(), (phase, motion) -> samples.add(Sample.of(phase, motion)));
+    try {
+      return new FlownEncounter(encounter.fly(PreciseFlyer.standard(), history), samples);
+    } catch (IllegalStateException noStart) {
+      throw Conditions.noStart(request.approach().kind().label(), noStart);
+    }
+  }
+}

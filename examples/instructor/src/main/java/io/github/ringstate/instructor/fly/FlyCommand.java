@@ -1,0 +1,95 @@
+package io.github.ringstate.instructor.fly;
+
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.ApproachOptions;
+import io.github.ringstate.instructor.option.Choice;
+import io.github.ringstate.instructor.option.CraftOption;
+import io.github.ringstate.instructor.option.Loading;
+import io.github.ringstate.instructor.option.NumberText;
+import io.github.ringstate.instructor.option.OutputOptions;
+import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
+import java.io.OutputStream;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Prints the time history of one flight. */
+@Command(
+    name = "fly",
+    description = {"Print the time history of one flight into the ring state and out of it.", ""},
+    footer = {
+      "",
+      "Example: the utility, lateral recovery 2 s after onset, as a file for a spreadsheet",
+      "  ringstate fly --craft utility --recovery lateral --delay 2 --format csv --output fly.csv",
+      "",
+      Caution.TEXT
+    })
+public final class FlyCommand implements Runnable {
+
+  /** The finest step is ten times finer than anything in a flight; the coarsest still shows it. */
+  private static final Quantity STEP = new Quantity("step", Unit.SECOND, 0.01, 10);
+
+  private final OutputStream terminal;
+
+  @Mixin private final CraftOption craft = new CraftOption();
+  @Mixin private final Loading loading = new Loading();
+  @Mixin private final ApproachOptions approach = new ApproachOptions();
+
+  @Option(
+      names = "--delay",
+      paramLabel = "S",
+      defaultValue = "1",
+      description =
+          "Delay from onset to the pilot's first movement of the controls. Unless given:"
+              + " ${DEFAULT-VALUE}.")
+  private String delay = "";
+
+  @Option(
+      names = "--recovery",
+      paramLabel = "NAME",
+      defaultValue = "forward",
+      description =
+          "forward, lateral, autorotation, collective or none. Unless given: ${DEFAULT-VALUE}.")
+  private String recovery = "";
+
+  @Option(
+      names = "--step",
+      paramLabel = "S",
+      defaultValue = "0.1",
+      description = "Time between two lines. Unless given: ${DEFAULT-VALUE}.")
+  private String step = "";
+
+  @Mixin private final OutputOptions output = new OutputOptions();
+
+  /**
+   * Creates the command.
+   *
+   * @param terminal where the report goes if no file is given
+   */
+  public FlyCommand(OutputStream terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public void run() {
+    Delivery delivery = output.delivery(terminal);
+    FlyRequest request = request();
+    delivery.deliver(new FlyReport(request, FlownEncounter.fly(request)));
+  }
+
+  private FlyRequest request() {
+    return new FlyRequest(
+        Conditions.of(loading.load(craft.craft()), loading.air()),
+        approach.approach(),
+        new Choice<>("--recovery", List.of(RecoveryKind.values()), RecoveryKind::label)
+            .one(recovery),
+        NumberText.one("--delay", delay, Recognition.DELAY),
+        NumberText.one("--step", step, STEP));
+  }
+}

@@ -1,0 +1,120 @@
+package io.github.ringstate.instructor.fly;
+
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.flight.Occurrence;
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.instructor.report.Column;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Report;
+import io.github.ringstate.instructor.report.Sheet;
+import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.quantity.Unit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * The time history of one flight.
+ *
+ * @param request what was asked for
+ * @param flown the flight
+ */
+record FlyReport(FlyRequest request, FlownEncounter flown) implements Report {
+
+  private static final int RATIO_DECIMALS = 3;
+
+  private static final List<Column<Occurrence>> EVENTS =
+      List.of(
+          new Column<>("event", event -> Cell.text(event.kind().label())),
+          new Column<>("time_s", event -> Cell.number(event.time(), 2)),
+          new Column<>("height_ft", event -> Cell.number(Unit.FOOT.fromSi(event.height()))),
+          new Column<>(
+              "vertical_speed_fpm",
+              event -> Cell.number(Unit.FOOT_PER_MINUTE.fromSi(event.verticalSpeed()))));
+
+  @Override
+  public String title() {
+    return "flight through the ring state";
+  }
+
+  @Override
+  public Sheet sheet() {
+    return FlySheet.of(this);
+  }
+
+  @Override
+  public Table<Sample> table() {
+    int decimals = Decimals.decimalsOf(request.stepS());
+    return new Table<>(
+        List.of(
+            new Column<>("time_s", sample -> Cell.number(sample.timeS(), decimals)),
+            new Column<>("height_ft", sample -> Cell.number(sample.heightFt())),
+            new Column<>("ground_speed_kt", sample -> Cell.number(sample.groundSpeedKt())),
+            new Column<>("airspeed_kt", sample -> Cell.number(sample.airspeedKt())),
+            new Column<>("vertical_speed_fpm", sample -> Cell.number(sample.verticalSpeedFpm())),
+            new Column<>("pitch_deg", sample -> Cell.number(sample.pitchDeg())),
+            new Column<>("bank_deg", sample -> Cell.number(sample.bankDeg())),
+            new Column<>("collective_deg", sample -> Cell.number(sample.collectiveDeg())),
+            new Column<>("rotor_speed_pct", sample -> Cell.number(sample.rotorSpeedPct())),
+            new Column<>("power_pct", sample -> Cell.number(sample.powerPct())),
+            new Column<>("induced_over_hover", sample -> ratio(sample.inducedOverHover())),
+            new Column<>("axial_over_hover", sample -> ratio(sample.axialOverHover())),
+            new Column<>("edgewise_over_hover", sample -> ratio(sample.edgewiseOverHover())),
+            new Column<>("phase", sample -> Cell.text(sample.phase()))),
+        flown.samples());
+  }
+
+  /** One decimal of a speed in hover induced velocities would be hundreds of feet per minute. */
+  private static Cell ratio(double value) {
+    return Cell.number(value, RATIO_DECIMALS);
+  }
+
+  @Override
+  public Map<String, Cell> facts() {
+    Conditions conditions = request.conditions();
+    Outcome outcome = flown.outcome();
+    Map<String, Cell> facts = new LinkedHashMap<>();
+    facts.put("craft", Cell.text(conditions.craft().name()));
+    facts.put("craft_description", Cell.text(conditions.craft().description()));
+    facts.put("mass_kg", Cell.given(conditions.massKg()));
+    facts.put("pressure_altitude_ft", Cell.number(conditions.pressureAltitudeFt()));
+    facts.put("oat_c", Cell.number(conditions.oatC()));
+    facts.put("density_altitude_ft", Cell.number(conditions.densityAltitudeFt()));
+    facts.put("hover_power_kw", Cell.number(conditions.hover().neededKw()));
+    facts.put("continuous_power_kw", Cell.number(conditions.hover().continuousKw()));
+    facts.put("short_time_power_kw", Cell.number(conditions.hover().shortTimeKw()));
+    facts.put("entry", Cell.text(request.approach().kind().label()));
+    facts.put("wind_kt", Cell.number(request.approach().windKt()));
+    facts.put("wind_from", Cell.text(request.approach().kind().windFrom()));
+    facts.put("height_at_onset_ft", Cell.number(request.approach().heightFt()));
+    facts.put("recovery", Cell.text(request.recovery().label()));
+    facts.put("delay_s", Cell.given(request.delayS()));
+    facts.put("outcome", Cell.text(outcome.ending().label()));
+    facts.put("altitude_loss_ft", in(Unit.FOOT, outcome.altitudeLoss()));
+    facts.put("loss_after_recognition_ft", in(Unit.FOOT, outcome.lossAfterRecognition()));
+    facts.put("peak_descent_fpm", in(Unit.FOOT_PER_MINUTE, outcome.peakDescent()));
+    facts.put("time_to_arrest_s", Cell.number(outcome.timeToArrest()));
+    facts.put("impact_speed_fpm", in(Unit.FOOT_PER_MINUTE, outcome.impactSpeed()));
+    return facts;
+  }
+
+  private static Cell in(Unit unit, OptionalDouble si) {
+    return si.isPresent() ? Cell.number(unit.fromSi(si.getAsDouble())) : Cell.NOTHING;
+  }
+
+  @Override
+  public List<Term> definitions() {
+    return FlyTerms.forData(this);
+  }
+
+  @Override
+  public Map<String, Table<?>> tables() {
+    Map<String, Table<?>> tables = new LinkedHashMap<>();
+    tables.put("events", new Table<>(EVENTS, flown.outcome().occurrences()));
+    tables.put("samples", table());
+    return tables;
+  }
+}

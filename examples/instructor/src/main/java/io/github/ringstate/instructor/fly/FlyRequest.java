@@ -1,0 +1,17 @@
+package io.github.ringstate.instructor.fly;
+
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.option.Approach;
+import io.github.ringstate.instructor.option.RecoveryKind;
+
+/**
+ * One flight that is asked for.
+ *
+ * @param conditions craft, mass and air
+ * @param approach how the flight comes to the ring state
+ * @param recovery what the pilot does
+ * @param delayS from onset to the pilot's action, s
+ * @param stepS time between samples, s
+ */
+record FlyRequest(
+    Conditions conditions, Approach approach, RecoveryKind recovery, double delayS, double stepS) {}

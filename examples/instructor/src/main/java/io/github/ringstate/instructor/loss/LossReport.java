@@ -1,0 +1,67 @@
+package io.github.ringstate.instructor.loss;
+
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.instructor.option.Approach;
+import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.instructor.report.Report;
+import io.github.ringstate.instructor.report.Sheet;
+import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.instructor.report.Term;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Altitude loss against delay.
+ *
+ * @param request what was asked for
+ * @param blocks a table for each mass in each air
+ */
+record LossReport(LossRequest request, List<LossBlock> blocks) implements Report {
+
+  LossReport {
+    blocks = List.copyOf(blocks);
+  }
+
+  @Override
+  public String title() {
+    return "altitude loss against delay";
+  }
+
+  @Override
+  public Sheet sheet() {
+    return LossSheet.of(this);
+  }
+
+  @Override
+  public Table<?> table() {
+    return LossColumns.cells(blocks);
+  }
+
+  @Override
+  public Map<String, Cell> facts() {
+    Helicopter craft = request.loaded().get(0);
+    Approach approach = request.approach();
+    Map<String, Cell> facts = new LinkedHashMap<>();
+    facts.put("craft", Cell.text(craft.name()));
+    facts.put("craft_description", Cell.text(craft.description()));
+    facts.put("entry", Cell.text(approach.kind().label()));
+    facts.put("wind_kt", Cell.number(approach.windKt()));
+    facts.put("wind_from", Cell.text(approach.kind().windFrom()));
+    facts.put("height_at_onset_ft", Cell.number(approach.heightFt()));
+    return facts;
+  }
+
+  @Override
+  public List<Term> definitions() {
+    return LossTerms.forData(request);
+  }
+
+  @Override
+  public Map<String, Table<?>> tables() {
+    Map<String, Table<?>> tables = new LinkedHashMap<>();
+    tables.put("loadings", new Table<>(LossColumns.BLOCKS, blocks));
+    tables.put("cells", LossColumns.cells(blocks).with(LossColumns.MORE));
+    return tables;
+  }
+}

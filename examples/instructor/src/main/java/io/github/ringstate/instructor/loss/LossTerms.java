@@ -1,0 +1,70 @@
+package io.github.ringstate.instructor.loss;
+
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Term;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The words of a loss table, explained. */
+final class LossTerms {
+
+  private static final String DELAY =
+      "from onset to the pilot's first movement of the controls: recognition and reaction together";
+  private static final String ONSET =
+      "the descent crosses the heave-damping boundary of the ring state; from there a faster sink"
+          + " means less thrust, and the sink grows by itself";
+  private static final String LOSS =
+      "height at onset less the lowest height, reached when the vertical speed is back to zero"
+          + " (arrest)";
+  private static final String NOT_ARRESTED =
+      "still descending "
+          + Decimals.brief(Encounter.RECOVERY_TIME)
+          + " s after the pilot began to act";
+
+  private LossTerms() {}
+
+  static List<Term> forPeople(LossRequest request) {
+    List<Term> terms = new ArrayList<>();
+    terms.add(new Term("delay", DELAY));
+    terms.add(new Term("onset", ONSET));
+    terms.add(
+        new Term(
+            "loss",
+            LOSS
+                + ". Rounded to 1 ft below 100 ft, to 5 ft from there, to 10 ft from 1000 ft; the"
+                + " model is no better than that"));
+    if (request.approach().heightFt().isPresent()) {
+      terms.add(
+          new Term(
+              "GROUND",
+              "the craft reaches the ground first; the number is its rate of descent there, ft/min"));
+    }
+    terms.add(new Term("not arrested", NOT_ARRESTED));
+    terms.addAll(recoveries(request));
+    return terms;
+  }
+
+  static List<Term> forData(LossRequest request) {
+    List<Term> terms = new ArrayList<>();
+    terms.add(new Term("onset", ONSET));
+    terms.add(new Term("delay_s", DELAY));
+    terms.add(new Term("altitude_loss_ft", LOSS + ", or the ground is reached"));
+    terms.add(
+        new Term("loss_after_recognition_ft", "the same from the height at the end of the delay"));
+    terms.add(new Term("peak_descent_fpm", "greatest rate of descent after onset"));
+    terms.add(new Term("time_to_arrest_s", "from onset to arrest"));
+    terms.add(new Term("impact_speed_fpm", "rate of descent at ground contact"));
+    terms.add(new Term(Ending.NOT_ARRESTED.label(), NOT_ARRESTED));
+    terms.add(new Term(Ending.NO_ONSET.label(), "the ring state was not entered"));
+    terms.addAll(recoveries(request));
+    return terms;
+  }
+
+  private static List<Term> recoveries(LossRequest request) {
+    return request.recoveries().stream()
+        .map(kind -> new Term(kind.label(), kind.description(request.loaded().get(0).sense())))
+        .toList();
+  }
+}

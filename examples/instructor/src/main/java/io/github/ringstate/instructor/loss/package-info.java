@@ -1,0 +1,5 @@
+/** The command {@code loss}: altitude loss against delay. */
+@NullMarked
+package io.github.ringstate.instructor.loss;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,33 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.encounter.Entry;
+import io.github.ringstate.instructor.report.Decimals;
+import java.util.OptionalDouble;
+
+/**
+ * How the flight comes to the ring state.
+ *
+ * @param kind which entry
+ * @param windKt the wind, kt, from where {@link EntryKind#windFrom} says
+ * @param heightFt height above the ground at onset, ft; empty if there is no ground
+ */
+public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
+
+  /**
+   * The entry to fly.
+   *
+   * @return the entry
+   */
+  public Entry entry() {
+    return kind.entry(windKt);
+  }
+
+  /**
+   * The wind in words.
+   *
+   * @return for instance {@code calm} or {@code 10 kt from ahead}
+   */
+  public String wind() {
+    return windKt == 0 ? "calm" : Decimals.brief(windKt) + " kt " + kind.windFrom();
+  }
+}

@@ -1,0 +1,60 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.instructor.refusal.Refusal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * Things that users choose by name.
+ *
+ * @param option the option's name
+ * @param things all that can be chosen
+ * @param name the name of one
+ * @param <T> what is chosen
+ */
+public record Choice<T>(String option, List<T> things, Function<T, String> name) {
+
+  /** Copies the list. */
+  public Choice {
+    things = List.copyOf(things);
+  }
+
+  /**
+   * Chooses one.
+   *
+   * @param text what was given
+   * @return the thing of that name
+   * @throws Refusal if nothing has that name
+   */
+  public T one(String text) {
+    String wanted = text.strip();
+    return things.stream()
+        .filter(thing -> name.apply(thing).equals(wanted))
+        .findFirst()
+        .orElseThrow(() -> Refusal.option(option, text, names()));
+  }
+
+  /**
+   * Chooses several.
+   *
+   * @param text names with commas between
+   * @return the things, in the order given
+   * @throws Refusal if a name is unknown or stands twice, or there is none
+   */
+  public List<T> several(String text) {
+    List<T> chosen = new ArrayList<>();
+    for (String part : Lists.parts(option, text)) {
+      T thing = one(part);
+      if (chosen.contains(thing)) {
+        throw Lists.twice(option, text, part);
+      }
+      chosen.add(thing);
+    }
+    return chosen;
+  }
+
+  private String names() {
+    return String.join(", ", things.stream().map(name).toList());
+  }
+}

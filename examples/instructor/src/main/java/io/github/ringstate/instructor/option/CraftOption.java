@@ -1,0 +1,64 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.instructor.craftfile.CraftFile;
+import io.github.ringstate.instructor.refusal.Refusal;
+import java.io.File;
+import java.util.Locale;
+import picocli.CommandLine.Option;
+
+/** The helicopter. */
+public final class CraftOption {
+
+  @Option(
+      names = "--craft",
+      paramLabel = "NAME|FILE",
+      defaultValue = "trainer",
+      description =
+          "The helicopter: trainer, utility, twin or heavy (invented, no real types), or a file as"
+              + " 'ringstate craft NAME' prints it. A file's name holds a path separator or ends in"
+              + " .toml. Unless given: ${DEFAULT-VALUE}.")
+  private String craft = "";
+
+  /** Made by picocli. */
+  public CraftOption() {}
+
+  /**
+   * The helicopter, as it is written down.
+   *
+   * @return the helicopter
+   * @throws Refusal if there is none of that name, or its file is bad
+   */
+  public Helicopter craft() {
+    return find("--craft", craft);
+  }
+
+  /**
+   * Finds a helicopter.
+   *
+   * @param option where the name was given
+   * @param name a name or a file
+   * @return the helicopter
+   * @throws Refusal if there is none of that name, or its file is bad
+   */
+  public static Helicopter find(String option, String name) {
+    if (isFile(name)) {
+      return CraftFile.read(name);
+    }
+    return DemoCraft.named(name.strip())
+        .orElseThrow(
+            () ->
+                Refusal.option(
+                    option,
+                    name,
+                    String.join(", ", DemoCraft.ALL.stream().map(Helicopter::name).toList())
+                        + ", or a file (its name holds a path separator or ends in .toml)"));
+  }
+
+  private static boolean isFile(String name) {
+    return name.contains("/")
+        || name.contains(File.separator)
+        || name.toLowerCase(Locale.ROOT).endsWith(".toml");
+  }
+}

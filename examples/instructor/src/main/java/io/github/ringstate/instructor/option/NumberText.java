@@ -1,0 +1,77 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.instructor.report.RangeText;
+import io.github.ringstate.quantity.Quantity;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Numbers as users type them: plain decimals, a comma between several. */
+public final class NumberText {
+
+  private static final Pattern DECIMAL =
+      Pattern.compile("[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][+-]?[0-9]{1,4})?");
+
+  private NumberText() {}
+
+  /**
+   * Reads one number.
+   *
+   * @param option the option's name
+   * @param text what was given
+   * @param allowed the range, in the option's unit
+   * @return the number, in the option's unit
+   * @throws Refusal if it is no number or out of range
+   */
+  public static double one(String option, String text, Quantity allowed) {
+    double value = any(option, text, "a number, " + RangeText.of(allowed));
+    if (!(value >= allowed.low() && value <= allowed.high())) {
+      throw Refusal.option(option, text, RangeText.of(allowed));
+    }
+    return value;
+  }
+
+  /**
+   * Reads several numbers.
+   *
+   * @param option the option's name
+   * @param text what was given
+   * @param allowed the range, in the option's unit
+   * @return the numbers, in the option's unit and as ordered by the user; at least one, no two
+   *     equal
+   * @throws Refusal if one is no number or out of range, or stands twice
+   */
+  public static List<Double> several(String option, String text, Quantity allowed) {
+    List<Double> values = new ArrayList<>();
+    Set<Double> seen = new HashSet<>();
+    for (String part : Lists.parts(option, text)) {
+      double value = one(option, part, allowed);
+      if (!seen.add(value)) {
+        throw Lists.twice(option, text, part);
+      }
+      values.add(value);
+    }
+    return values;
+  }
+
+  /**
+   * Reads one number of any size.
+   *
+   * @param option the option's name
+   * @param text what was given
+   * @param allowed what is allowed, for the message
+   * @return the number; finite
+   * @throws Refusal if it is no number
+   */
+  static double any(String option, String text, String allowed) {
+    String stripped = text.strip();
+    double value = DECIMAL.matcher(stripped).matches() ? Double.parseDouble(stripped) : Double.NaN;
+    if (!(Math.abs(value) <= Double.MAX_VALUE)) {
+      throw Refusal.option(option, text, allowed);
+    }
+    return value + 0.0; // a minus sign on zero has no meaning here
+  }
+}

@@ -1,0 +1,45 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.instructor.report.RangeText;
+import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Ranges in the units that options are given in. */
+final class Ranges {
+
+  private static final double KELVIN_AT_ZERO_CELSIUS = 273.15;
+
+  private Ranges() {}
+
+  /**
+   * A range in another unit, narrowed to one decimal so that what is shown is accepted.
+   *
+   * @param quantity the range
+   * @param unit the unit wanted
+   * @return the range in that unit
+   */
+  static Quantity in(Unit unit, Quantity quantity) {
+    double low = unit.fromSi(quantity.unit().toSi(quantity.low()));
+    double high = unit.fromSi(quantity.unit().toSi(quantity.high()));
+    return new Quantity(
+        quantity.name(), unit, tenths(low, RoundingMode.CEILING), tenths(high, RoundingMode.FLOOR));
+  }
+
+  /**
+   * A range of temperatures in words.
+   *
+   * @param kelvin the range, in K
+   * @return the bounds in degrees Celsius, narrowed to one decimal
+   */
+  static String celsius(Quantity kelvin) {
+    double low = tenths(kelvin.low() - KELVIN_AT_ZERO_CELSIUS, RoundingMode.CEILING);
+    double high = tenths(kelvin.high() - KELVIN_AT_ZERO_CELSIUS, RoundingMode.FLOOR);
+    return RangeText.of(low, high, "C");
+  }
+
+  private static double tenths(double value, RoundingMode rounding) {
+    return new BigDecimal(value).setScale(1, rounding).doubleValue();
+  }
+}

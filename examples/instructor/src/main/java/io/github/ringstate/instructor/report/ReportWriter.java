@@ -1,0 +1,17 @@
+package io.github.ringstate.instructor.report;
+
+import java.io.IOException;
+import java.io.Writer;
+
+/** A way to put a report on a stream of characters. */
+public interface ReportWriter {
+
+  /**
+   * Writes a report.
+   *
+   * @param report what to write
+   * @param out where to; flushed, not closed
+   * @throws IOException if the stream takes no more
+   */
+  void write(Report report, Writer out) throws IOException;
+}

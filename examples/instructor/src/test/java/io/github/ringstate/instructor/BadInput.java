@@ -1,0 +1,125 @@
+package io.github.ringstate.instructor;
+
+import java.util.List;
+
+/**
+ * Something that the tool must refuse.
+ *
+ * @param what what is wrong, for people
+ * @param status the exit status
+ * @param args the arguments; {@code DIR} stands for a folder with the files of {@link #FILES}
+ * @param message parts that the message must have; {@code LINE text} stands for the number of the
+ *     last line of the craft file with that text
+ */
+record BadInput(String what, int status, List<String> args, List<String> message) {
+
+  /** Changes to the printed trainer: file, what to replace, by what. */
+  static final List<List<String>> FILES =
+      List.of(
+          List.of("unknown-key.toml", "radius_m =", "radius_ft ="),
+          List.of("unknown-table.toml", "[body]", "[bodywork]"),
+          List.of("missing-key.toml", "solidity = 0.03\n", ""),
+          List.of("wrong-type.toml", "radius_m = 3.9", "radius_m = \"3.9\""),
+          List.of("not-a-number.toml", "radius_m = 3.9", "radius_m = nan"),
+          List.of("infinite.toml", "radius_m = 3.9", "radius_m = inf"),
+          List.of("out-of-range.toml", "radius_m = 3.9", "radius_m = 39.0"),
+          List.of("twice.toml", "solidity = 0.03\n", "solidity = 0.03\nsolidity = 0.03\n"),
+          List.of("no-toml.toml", "solidity = 0.03", "solidity 0.03"),
+          List.of("no-word.toml", "\"piston\"", "\"steam\""),
+          List.of("two-words.toml", "\"trainer\"", "\"my trainer\""),
+          List.of("too-heavy.toml", "\nmass_kg = 600.0", "\nmass_kg = 630.0"),
+          List.of("huge.toml", "radius_m = 3.9", "radius_m = 1e999999999"),
+          List.of("number-for-table.toml", "[weight]", "weight = 3\n[weights]"));
+
+  private static BadInput option(String what, String args, String... message) {
+    return new BadInput(what, 2, List.of(args.split(" ", -1)), List.of(message));
+  }
+
+  private static BadInput file(String what, String args, String... message) {
+    return new BadInput(what, 1, List.of(args.split(" ", -1)), List.of(message));
+  }
+
+  private static BadInput craft(String file, String... message) {
+    return file(file, "loss --craft DIR/" + file, message);
+  }
+
+  static final List<BadInput> ALL =
+      List.of(
+          option("unknown command", "lose", "lose"),
+          option("unknown option", "loss --no-such-option", "--no-such-option"),
+          option("option twice", "loss --entry steep --entry steep", "--entry"),
+          option("option without value", "loss --entry", "--entry"),
+          option("argument too many", "craft trainer twin", "twin"),
+          option("unknown craft", "loss --craft gyro", "--craft", "'gyro'", "trainer, utility"),
+          option("negative mass", "loss --mass-kg -5", "--mass-kg", "'-5'", "420 to 620 kg"),
+          option("mass above the limit", "loss --mass-kg 621", "'621'", "420 to 620 kg"),
+          option("second mass bad", "loss --mass-kg 600,621", "--mass-kg", "'621'"),
+          option("mass that is none", "loss --mass-kg NaN", "--mass-kg", "'NaN'", "420 to 620"),
+          option("infinite mass", "loss --mass-kg Infinity", "--mass-kg", "'Infinity'"),
+          option("mass with a letter", "loss --mass-kg 600d", "--mass-kg", "'600d'"),
+          option("hexadecimal mass", "loss --mass-kg 0x1p9", "--mass-kg", "'0x1p9'"),
+          option("empty list", "loss --delays=", "--delays", "''"),
+          option("empty part", "loss --delays 0,,1", "--delays", "'0,,1'"),
+          option("same delay twice", "loss --delays 1,2,1.0", "--delays", "twice"),
+          option("negative delay", "loss --delays -1", "--delays", "'-1'", "0 to 60 s"),
+          option("delay too long", "loss --delays 0,61", "--delays", "'61'", "0 to 60 s"),
+          option("huge delay", "loss --delays 1e999", "--delays", "'1e999'", "0 to 60 s"),
+          option("list where one is due", "fly --delay 1,2", "--delay", "'1,2'"),
+          option("unknown entry", "loss --entry spiral", "'spiral'", "settling, steep, downwind"),
+          option("unknown recovery", "loss --recoveries up", "--recoveries", "'up'", "forward"),
+          option("recovery twice", "loss --recoveries none,none", "--recoveries", "twice"),
+          option("unknown recovery", "fly --recovery up", "--recovery", "'up'", "lateral"),
+          option("unknown format", "boundary --format xml", "--format", "'xml'", "text, csv, json"),
+          option("step zero", "fly --step 0", "--step", "'0'", "0.01 to 10 s"),
+          option("step of airspeed", "boundary --step-kt -2", "--step-kt", "'-2'", "0.1 to 20 kt"),
+          option("height zero", "loss --height-ft 0", "--height-ft", "'0'", "3.3 to 9842.5 ft"),
+          option("wind from nowhere", "loss --wind-kt -3", "--wind-kt", "'-3'", "0 to 60 kt"),
+          option("too hot", "loss --oat-c 80", "--oat-c", "'80'", "-45 to 75 C"),
+          option("no temperature", "loss --oat-c warm", "--oat-c", "'warm'"),
+          option(
+              "too high",
+              "loss --pressure-altitude-ft 40000",
+              "--pressure-altitude-ft",
+              "'40000'",
+              "-3280.8 to 36089.2 ft"),
+          option(
+              "altitude twice",
+              "loss --pressure-altitude-ft 0,0",
+              "--pressure-altitude-ft",
+              "twice"),
+          option(
+              "beyond the rotor",
+              "loss --craft heavy --mass-kg 9600 --pressure-altitude-ft 36000",
+              "--mass-kg",
+              "9600 kg",
+              "36000 ft"),
+          option("no output", "craft --output=", "--output", "''"),
+          file("output is a folder", "craft --output DIR", "DIR", "directory"),
+          file("output in no folder", "craft --output DIR/no/x.csv", "DIR/no/x.csv", "folder"),
+          file("output below a file", "craft --output DIR/twice.toml/x", "folder"),
+          file("output is a device", "craft --output /dev/null", "/dev/null", "not a plain file"),
+          file("no such file", "loss --craft DIR/none.toml", "DIR/none.toml", "no such file"),
+          file("craft is a folder", "loss --craft DIR/", "DIR/", "cannot be read"),
+          file("craft is no text", "loss --craft DIR/no-text.toml", "no-text.toml", "UTF-8"),
+          file("craft is too large", "loss --craft DIR/large.toml", "large.toml", "larger than"),
+          file("craft is empty", "craft DIR/empty.toml", "empty.toml", "name is missing"),
+          craft("unknown-key.toml", "LINE radius_ft", "'rotor.radius_ft'", "radius_m, solidity"),
+          craft("unknown-table.toml", "LINE [bodywork]", "'bodywork'", "[body]"),
+          craft("missing-key.toml", "rotor.solidity is missing", "0.01 to 0.2"),
+          craft("wrong-type.toml", "LINE radius_m", "rotor.radius_m", "'3.9'", "1 to 15 m"),
+          craft("not-a-number.toml", "LINE radius_m", "rotor.radius_m", "'nan'", "1 to 15 m"),
+          craft("infinite.toml", "LINE radius_m", "rotor.radius_m", "'inf'", "1 to 15 m"),
+          craft("huge.toml", "LINE radius_m", "rotor.radius_m", "'1E+999999999'", "1 to 15 m"),
+          craft("out-of-range.toml", "LINE radius_m", "rotor.radius_m", "'39'", "1 to 15 m"),
+          craft("twice.toml", "LINE solidity = 0.03", "'solidity = 0.03'", "Duplicate key"),
+          craft("no-toml.toml", "LINE solidity 0.03", "'solidity 0.03'"),
+          craft("no-word.toml", "LINE engine_kind", "'steam'", "\"piston\" or \"turbine\""),
+          craft("two-words.toml", "LINE name = ", "name", "'my trainer'", "one word"),
+          craft("too-heavy.toml", "LINE mass_kg = 630", "weight.mass_kg", "420 to 620 kg"),
+          craft("number-for-table.toml", "LINE weight = 3", "weight", "'3'", "a table, [weight]"));
+
+  @Override
+  public String toString() {
+    return what + ": " + String.join(" ", args);
+  }
+}

@@ -1,0 +1,233 @@
+package io.github.ringstate.instructor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.github.ringstate.instructor.report.Caution;
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The output for machines. */
+class TablesTest {
+
+  private static final Pattern ONE_DECIMAL = Pattern.compile("-?(0|[1-9][0-9]*)\\.[0-9]");
+  private static final Pattern DECIMAL = Pattern.compile("-?(0|[1-9][0-9]*)\\.[0-9]+");
+
+  private static List<CSVRecord> records(Run run) throws IOException {
+    assertEquals(0, run.status(), run.err());
+    return CSVFormat.RFC4180
+        .builder()
+        .setHeader()
+        .setSkipHeaderRecord(true)
+        .get()
+        .parse(new StringReader(run.out()))
+        .getRecords();
+  }
+
+  private static String[] args(String command) {
+    return command.split(" ", -1);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "loss --delays 0|craft,mass_kg,pressure_altitude_ft,oat_c,entry,recovery,delay_s,outcome,"
+            + "altitude_loss_ft,loss_after_recognition_ft,peak_descent_fpm,time_to_arrest_s",
+        "fly --step 10|time_s,height_ft,ground_speed_kt,airspeed_kt,vertical_speed_fpm,pitch_deg,"
+            + "bank_deg,collective_deg,rotor_speed_pct,power_pct,induced_over_hover,"
+            + "axial_over_hover,edgewise_over_hover,phase",
+        "boundary|criterion,airspeed_kt,onset_fpm,exit_fpm"
+      })
+  void theHeaderIsAsAgreed(String command, String header) {
+    Run run = Run.of(args(command + " --format csv"));
+    assertTrue(run.out().startsWith(header + "\r\n"), run.out());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"loss --delays 0,1", "fly --step 1", "boundary", "craft", "craft twin"})
+  void everyLineEndsInCarriageReturnAndLineFeedAndHasTheSameFields(String command)
+      throws IOException {
+    // RFC 4180, section 2, rules 1 and 4.
+    Run run = Run.of(args(command + " --format csv"));
+    assertTrue(run.out().endsWith("\r\n"));
+    assertEquals(run.out(), run.out().replace("\r\n", "\n").replace("\n", "\r\n"));
+    List<CSVRecord> records = records(run);
+    assertTrue(!records.isEmpty());
+    records.forEach(record -> assertTrue(record.isConsistent(), record.toString()));
+  }
+
+  @Test
+  void numbersHaveOneDecimalAndAPointAndNoNumberIsMinusZero() throws IOException {
+    String command =
+        "loss --delays 0,2 --mass-kg 560,600 --pressure-altitude-ft 0,1000 --recoveries"
+            + " forward,collective,none --height-ft 200 --format csv";
+    List<CSVRecord> records = records(Run.of(args(command)));
+    assertEquals(2 * 2 * 3 * 2, records.size());
+    for (CSVRecord record : records) {
+      for (String column :
+          List.of("mass_kg", "pressure_altitude_ft", "oat_c", "delay_s", "peak_descent_fpm")) {
+        assertTrue(ONE_DECIMAL.matcher(record.get(column)).matches(), record.get(column));
+      }
+      for (String column :
+          List.of("altitude_loss_ft", "loss_after_recognition_ft", "time_to_arrest_s")) {
+        String field = record.get(column);
+        assertTrue(field.isEmpty() || ONE_DECIMAL.matcher(field).matches(), field);
+      }
+    }
+    for (CSVRecord record : records(Run.of(args("fly --step 0.1 --format csv")))) {
+      for (int i = 0; i < record.size() - 1; i++) {
+        assertTrue(DECIMAL.matcher(record.get(i)).matches(), record.get(i));
+        assertTrue(!record.get(i).matches("-0\\.0*"), record.get(i));
+      }
+    }
+  }
+
+  @Test
+  void aDelayFinerThanATenthIsNotRoundedAway() throws IOException {
+    List<CSVRecord> records =
+        records(Run.of(args("loss --recoveries lateral --delays 0.25,0.3 --format csv")));
+    assertEquals("0.25", records.get(0).get("delay_s"));
+    assertEquals("0.3", records.get(1).get("delay_s"));
+  }
+
+  @Test
+  void theTimeOfEverySampleIsAWholeMultipleOfTheStep() throws IOException {
+    List<CSVRecord> records = records(Run.of(args("fly --step 0.05 --format csv")));
+    for (int i = 0; i < records.size(); i++) {
+      assertEquals(i * 0.05, Double.parseDouble(records.get(i).get("time_s")), 1e-9);
+    }
+  }
+
+  @Test
+  void theHistoryIsLowestWhereTheTableSays() throws IOException {
+    // Loss is height at onset less the lowest height; without ground the height at onset is zero.
+    // Near the lowest point a sample lies within half a step of it: at 1 m/s2, 0.01 ft.
+    String flight = " --entry downwind --wind-kt 15 --format csv";
+    double loss =
+        Double.parseDouble(
+            records(Run.of(args("loss --recoveries lateral --delays 2" + flight)))
+                .get(0)
+                .get("altitude_loss_ft"));
+    double lowest =
+        records(Run.of(args("fly --recovery lateral --delay 2 --step 0.05" + flight))).stream()
+            .mapToDouble(record -> Double.parseDouble(record.get("height_ft")))
+            .min()
+            .orElseThrow();
+    assertEquals(-loss, lowest, 0.1 + 0.01);
+  }
+
+  @Test
+  void outcomesWithoutANumberLeaveTheFieldEmpty() throws IOException {
+    CSVRecord none = records(Run.of(args("loss --recoveries none --delays 1 --format csv"))).get(0);
+    assertEquals("not-arrested", none.get("outcome"));
+    assertEquals("", none.get("altitude_loss_ft"));
+    assertEquals("", none.get("time_to_arrest_s"));
+    CSVRecord fast =
+        records(Run.of(args("loss --wind-kt 40 --delays 1 --recoveries none --format csv"))).get(0);
+    assertEquals("no-onset", fast.get("outcome"));
+    assertEquals("", fast.get("peak_descent_fpm"));
+    CSVRecord low =
+        records(Run.of(args("loss --height-ft 30 --delays 9 --recoveries none --format csv")))
+            .get(0);
+    assertEquals("ground", low.get("outcome"));
+    // All the height at onset is lost; the ground came before recognition.
+    assertEquals("30.0", low.get("altitude_loss_ft"));
+    assertEquals("", low.get("loss_after_recognition_ft"));
+  }
+
+  @Test
+  void theTipVortexBoundaryOfAHoverIsThatOfWolkovitch() throws IOException {
+    // Wolkovitch, JAHS 17(3), 1972: axial onset at 0.707 vh; vh = sqrt(T / (2 rho A)) of momentum
+    // theory, with rho = 1.225 kg/m3 (U.S. Standard Atmosphere 1976) and the numbers that
+    // 'craft trainer' prints: 600 kg, radius 3.9 m.
+    double area = Math.PI * 3.9 * 3.9;
+    double hover = Math.sqrt(600 * 9.80665 / (2 * 1.225 * area));
+    CSVRecord first =
+        records(Run.of("boundary", "--format", "csv")).stream()
+            .filter(record -> record.get("criterion").equals("tip-vortex"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals("0.0", first.get("airspeed_kt"));
+    assertEquals(
+        hover / Math.sqrt(2) / 0.3048 * 60, Double.parseDouble(first.get("onset_fpm")), 0.051);
+    assertEquals("", first.get("exit_fpm"));
+  }
+
+  @Test
+  void aClosedBoundaryNarrowsUntilItEnds() throws IOException {
+    List<CSVRecord> records =
+        records(Run.of(args("boundary --step-kt 0.5 --craft twin --format csv")));
+    for (String criterion : List.of("heave-damping", "wake-transport")) {
+      List<CSVRecord> rows =
+          records.stream().filter(record -> record.get("criterion").equals(criterion)).toList();
+      CSVRecord first = rows.get(0);
+      CSVRecord last = rows.get(rows.size() - 1);
+      assertTrue(width(last) < 0.5 * width(first), last.toString());
+      // Every criterion is cut off where the widest has closed.
+      double end = Double.parseDouble(records.get(records.size() - 1).get("airspeed_kt"));
+      assertTrue(Double.parseDouble(last.get("airspeed_kt")) <= end);
+    }
+  }
+
+  private static double width(CSVRecord row) {
+    double width =
+        Double.parseDouble(row.get("exit_fpm")) - Double.parseDouble(row.get("onset_fpm"));
+    assertTrue(width > 0, row.toString());
+    return width;
+  }
+
+  @ParameterizedTest
+  @CsvSource({"loss --delays 0 1 2.5,cells", "fly --step 0.5,samples", "boundary,boundary"})
+  void jsonHoldsTheSameNumbersAsTheCsv(String command, String table) throws IOException {
+    String typed = command.replace("0 1 2.5", "0,1,2.5");
+    JsonNode json = json(Run.of(args(typed + " --format json")));
+    List<CSVRecord> records = records(Run.of(args(typed + " --format csv")));
+    assertEquals(records.size(), json.get(table).size());
+    for (int i = 0; i < records.size(); i++) {
+      JsonNode row = json.get(table).get(i);
+      records
+          .get(i)
+          .toMap()
+          .forEach(
+              (name, field) -> {
+                JsonNode value = row.get(name);
+                assertEquals(field, value.isNull() ? "" : value.asText(), name);
+              });
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"loss --delays 0", "fly --step 5", "boundary", "craft", "craft heavy"})
+  void jsonCarriesCautionAndDefinitions(String command) throws IOException {
+    JsonNode json = json(Run.of(args(command + " --format json")));
+    assertEquals(Caution.TEXT, json.get("caution").textValue());
+    assertTrue(!json.get("definitions").isEmpty());
+    assertTrue(json.get("conditions").isObject());
+  }
+
+  private static JsonNode json(Run run) throws JsonProcessingException {
+    assertEquals(0, run.status(), run.err());
+    return JsonMapper.builder()
+        .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+        .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+        .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+        .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+        .build()
+        .readTree(run.out());
+  }
+}
