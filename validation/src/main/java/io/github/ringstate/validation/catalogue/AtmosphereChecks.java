@@ -46,7 +46,9 @@ public final class AtmosphereChecks implements Topic {
         List.of(
             "The printed table has geometric altitudes; they are turned into geopotential altitude,"
                 + " which the library takes, with the earth's radius of the standard, 6,356,766 m.",
-            "Density enters an encounter through the hover induced velocity and the engine's power."),
+            "Density enters an encounter through the hover induced velocity and the engine's power.",
+            "Reference data: " + String.join(" ", printed.origin()),
+            "Reference data: " + String.join(" ", computed.origin())),
         List.of(
             new Figure(
                 "density",

@@ -65,7 +65,8 @@ public final class AxialFlow implements Topic {
                 + " the two there is none, and the library's momentum theory refuses to answer.",
             "All speeds are in units of the hover induced velocity vh = sqrt(T / (2 rho A)): z is"
                 + " the axial speed, positive in climb; x the edgewise speed; v the induced"
-                + " velocity; w = z + v the total inflow."),
+                + " velocity; w = z + v the total inflow.",
+            "Reference data: " + String.join(" ", table.origin())),
         List.of(
             new Figure(
                 "axial-branches",
@@ -93,11 +94,7 @@ public final class AxialFlow implements Topic {
         .y(0, 1.2)
         .curve("library, climb branch", Line.SOLID, 0, 4.2, s -> models.momentum().induced(0, s))
         .curve(
-            "library, windmill branch",
-            Line.DASHED,
-            -4.2,
-            -2,
-            s -> models.momentum().induced(0, s))
+            "library, windmill branch", Line.DASHED, -4.2, -2, s -> models.momentum().induced(0, s))
         .points("computed values", Mark.CIRCLE, z, v)
         .label("no slipstream", -1, 0.55);
   }

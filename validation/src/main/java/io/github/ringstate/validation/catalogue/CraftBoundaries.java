@@ -31,7 +31,7 @@ final class CraftBoundaries {
 
   private static Plot plot(Models models) {
     Plot plot =
-        Plot.of("airspeed, kt", "rate of descent, ft/min", 560, 560)
+        Plot.of("airspeed, kt", "rate of descent, ft/min", 480, 600)
             .x(0, 26)
             .y(0, 4000)
             .shade(0, 26, 500, 1500, 234);
@@ -45,7 +45,7 @@ final class CraftBoundaries {
       String name = craft.name() + ", " + Math.round(craft.discLoading()) + " N/m2";
       plot.line(name, LINES.get(i), scaled.edgewise(), scaled.axial());
     }
-    return plot.label("500 to 1,500 ft/min", 22, 1000)
+    return plot.label("500 to 1,500 ft/min", 20.9, 1000)
         .label("300 ft/min", 22.8, 190)
         .label("16 kt", 17.7, 3850);
   }

@@ -21,7 +21,6 @@ import java.util.stream.IntStream;
 /** The fits to measured induced velocity in vertical descent. */
 public final class DescentFits implements Topic {
 
-
   /** Creates the topic. */
   public DescentFits() {}
 
@@ -72,7 +71,8 @@ public final class DescentFits implements Topic {
                     + " runaway."));
     checks.add(
         slope("quartic fit: heave slope in hover", Sources.LEISHMAN)
-            .near(-0.125, 1e-15, ideal.slope(0, 0), "1 - 1.125, rounding only; a trait of the fit."));
+            .near(
+                -0.125, 1e-15, ideal.slope(0, 0), "1 - 1.125, rounding only; a trait of the fit."));
     checks.add(
         slope("two-segment fit: heave slope above z = -1.5, k = 1.15", Sources.YOUNG)
             .near(-0.15, 1e-15, models.twoSegment().apply(1.15).slope(0, -1), "1 - k, rounding."));
@@ -87,7 +87,8 @@ public final class DescentFits implements Topic {
                 + " here is that the library has the formulas right, not that the formulas have the"
                 + " measurements right.",
             "The slope d(z + v)/dz decides on heave damping. Along the quartic it stays above zero"
-                + " nearly everywhere, so a rotor that follows it never runs away in descent."),
+                + " nearly everywhere, so a rotor that follows it never runs away in descent.",
+            "Reference data: " + String.join(" ", table.origin())),
         List.of(
             new Figure(
                 "fits",
@@ -209,14 +210,14 @@ public final class DescentFits implements Topic {
     return Plot.of("axial speed z / vh", "induced velocity v / vh")
         .x(-2.05, 0.05)
         .y(0.8, 2.7)
-        .curve("quartic, k = 1", Line.SOLID, -2, 0, s -> ideal.induced(0, s))
-        .curve("quartic, k = 1.15", Line.DASHED, -2, 0, s -> measured.induced(0, s))
+        .curve("quartic, k = 1", Line.DASHED, -2, 0, s -> ideal.induced(0, s))
+        .curve("quartic, k = 1.15", Line.DASH_DOT_DOT, -2, 0, s -> measured.induced(0, s))
         .curve("two segments, k = 1", Line.DOTTED, -2, 0, s -> lines.induced(0, s))
         .curve("cubic bridge", Line.DASH_DOT, -2, 0, s -> models.cubic().induced(0, s))
-        .points("computed, quartic 1", Mark.DIAMOND, z, table.numbers("quartic_k1"))
-        .points("quartic 1.15", Mark.SQUARE, z, table.numbers("quartic_k1.15"))
-        .points("segments", Mark.TRIANGLE, z, table.numbers("two_segment_k1"))
-        .points("cubic", Mark.CROSS, z, table.numbers("cubic_bridge"));
+        .points("computed, quartic, k = 1", Mark.DIAMOND, z, table.numbers("quartic_k1"))
+        .points("computed, k = 1.15", Mark.SQUARE, z, table.numbers("quartic_k1.15"))
+        .points("computed, two segments", Mark.TRIANGLE, z, table.numbers("two_segment_k1"))
+        .points("computed, cubic", Mark.CROSS, z, table.numbers("cubic_bridge"));
   }
 
   private static Plot slopes(Models models) {
@@ -226,7 +227,7 @@ public final class DescentFits implements Topic {
         .x(-2, 0)
         .y(-1, 2)
         .shade(-2, 0, -1, 0, 236)
-        .curve("quartic", Line.SOLID, -2, 0, s -> ideal.slope(0, s))
+        .curve("quartic", Line.DASHED, -2, 0, s -> ideal.slope(0, s))
         .curve("two segments, k = 1", Line.DOTTED, -1.499, 0, s -> lines.slope(0, s))
         .curve("cubic bridge", Line.DASH_DOT, -1.999, 0, s -> models.cubic().slope(0, s))
         .curve("ring-state model", Line.THICK, -2, 0, s -> models.ring().slope(0, s))

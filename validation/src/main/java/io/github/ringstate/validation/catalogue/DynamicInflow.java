@@ -19,7 +19,9 @@ public final class DynamicInflow implements Topic {
 
   private static final String[] STATES = {"mean", "sine", "cosine"};
 
-  /** Thrust coefficient of the pressure sqrt(1 - r^2), and moment coefficient of r sqrt(1 - r^2). */
+  /**
+   * Thrust coefficient of the pressure sqrt(1 - r^2), and moment coefficient of r sqrt(1 - r^2).
+   */
   private static final double THRUST = 4.0 / 3;
 
   private static final double MOMENT = 4.0 / 15;
@@ -124,11 +126,7 @@ public final class DynamicInflow implements Topic {
     double h = 1e-5;
     return new IterativeLegendreGaussIntegrator(10, 1e-10, 1e-10)
         .integrate(
-            100_000,
-            nu ->
-                -2 * (pressure.at(nu, h, 0) - pressure.at(nu, -h, 0)) / (2 * h),
-            0,
-            1);
+            100_000, nu -> -2 * (pressure.at(nu, h, 0) - pressure.at(nu, -h, 0)) / (2 * h), 0, 1);
   }
 
   /** L by quadrature, as positive numbers, in the order of {@link PittPetersInflow#gains}. */

@@ -153,11 +153,21 @@ public final class EnergyBalance implements Topic {
   }
 
   private static Plot plot(List<Sample> samples) {
-    double[] time = samples.stream().mapToDouble(Sample::time).toArray();
-    double start = samples.get(0).energy();
-    double[] change = samples.stream().mapToDouble(s -> (s.energy() - start) / 1000).toArray();
-    double[] work = java.util.Arrays.stream(work(samples)).map(w -> w / 1000).toArray();
+    int every = 20;
+    int count = (samples.size() + every - 1) / every;
+    double[] time = new double[count];
+    double[] change = new double[count];
+    double[] work = new double[count];
+    double[] all = work(samples);
+    for (int i = 0; i < count; i++) {
+      Sample sample = samples.get(i * every);
+      time[i] = sample.time();
+      change[i] = (sample.energy() - samples.get(0).energy()) / 1000;
+      work[i] = all[i * every] / 1000;
+    }
     return Plot.of("time, s", "energy since the start, kJ")
+        .x(0, time[time.length - 1])
+        .y(-260, 20)
         .line("energy of the craft", Line.THICK, time, change)
         .line("work of all powers", Line.DASHED, time, work);
   }

@@ -55,14 +55,14 @@ public final class GroundEffectChecks implements Topic {
                   "The library names the same formula, so rounding and its guard of 1e-12 only.");
       checks.add(
           check.butDiffers(
-                  Math.pow(1 - Math.pow(1 / (4 * height), 2), -2.0 / 3) - 1e-6,
-                  Math.pow(1 - Math.pow(1 / (4 * height), 2), -2.0 / 3) + 1e-6,
-                  "The report's factor is for constant power: T v is constant and v falls to (1 -"
-                      + " (R / 4Z)^2) of its value away from the ground although the thrust has"
-                      + " grown. At constant thrust the induced velocity must then fall to the power"
-                      + " 3/2 of that factor. The library takes the factor itself at constant thrust,"
-                      + " and so gives two thirds of the gain. It is on the side of less help from"
-                      + " the ground."));
+              Math.pow(1 - Math.pow(1 / (4 * height), 2), -2.0 / 3) - 1e-6,
+              Math.pow(1 - Math.pow(1 / (4 * height), 2), -2.0 / 3) + 1e-6,
+              "The report's factor is for constant power: T v is constant and v falls to (1 -"
+                  + " (R / 4Z)^2) of its value away from the ground although the thrust has"
+                  + " grown. At constant thrust the induced velocity must then fall to the power"
+                  + " 3/2 of that factor. The library takes the factor itself at constant thrust,"
+                  + " and so gives two thirds of the gain. It is on the side of less help from"
+                  + " the ground."));
     }
     checks.add(
         new Question(
@@ -102,8 +102,7 @@ public final class GroundEffectChecks implements Topic {
 
   /** With P = T v and v = ratio sqrt(T): T^1.5 ratio = 1. */
   private static double thrustAtConstantPower(Models models, double height) {
-    return Math.pow(
-        models.groundEffect().inducedRatio(RADIUS, height * RADIUS, 0, 8), -2.0 / 3);
+    return Math.pow(models.groundEffect().inducedRatio(RADIUS, height * RADIUS, 0, 8), -2.0 / 3);
   }
 
   private static Question question(String name, Source source) {

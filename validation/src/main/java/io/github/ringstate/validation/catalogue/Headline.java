@@ -16,7 +16,7 @@ public final class Headline {
 
   private static final double LEFT = -3.2;
   private static final double RIGHT = 1.6;
-  private static final double TOP = 3.2;
+  private static final double TOP = 3.4;
 
   private Headline() {}
 
@@ -56,7 +56,7 @@ public final class Headline {
     InflowModel measured = models.quartic().apply(1.15);
     InflowModel lines = models.twoSegment().apply(1);
     Plot plot =
-        Plot.of("vertical speed over hover induced velocity, z / vh", "v / vh", 760, 560)
+        Plot.of("axial speed z / vh (climb positive)", "induced velocity v / vh", 700, 600)
             .x(LEFT, RIGHT)
             .y(0, TOP);
     plot.shade(LEFT, autorotation, 0, TOP, 243)
@@ -68,10 +68,9 @@ public final class Headline {
         .line(Line.RULE, new double[] {band.onset(), band.onset()}, new double[] {0, TOP});
     plot.curve(Line.FAINT, -2.2, 0, PublishedFits::climb)
         .curve("momentum, climb", Line.SOLID, 0, RIGHT, z -> models.momentum().induced(0, z))
-        .curve(
-            "momentum, windmill", Line.SOLID, LEFT, -2, z -> models.momentum().induced(0, z))
+        .curve("momentum, windmill", Line.SOLID, LEFT, -2, z -> models.momentum().induced(0, z))
         .curve("quartic, k = 1", Line.DASHED, -2, 0, z -> quartic.induced(0, z))
-        .curve("quartic, k = 1.15", Line.DASHED, -2, 0, z -> measured.induced(0, z))
+        .curve("quartic, k = 1.15", Line.DASH_DOT_DOT, -2, 0, z -> measured.induced(0, z))
         .curve("two segments, k = 1", Line.DOTTED, -2, 0, z -> lines.induced(0, z))
         .curve("cubic bridge", Line.DASH_DOT, -2, 0, z -> models.cubic().induced(0, z))
         .curve("smooth momentum", Line.LONG_DASH, LEFT, RIGHT, z -> models.smooth().induced(0, z))
@@ -81,10 +80,10 @@ public final class Headline {
             Mark.CIRCLE,
             table.numbers("axial_over_vh"),
             table.numbers("induced_over_vh"));
-    return plot.label("windmill brake", 0.5 * (LEFT + autorotation), 3.05)
-        .label("turbulent", 0.5 * (autorotation + exit), 3.05)
-        .label("wake", 0.5 * (autorotation + exit), 2.9)
-        .label("vortex ring", 0.5 * (exit + band.onset()), 3.05)
-        .label("normal working", 0.5 * (band.onset() + RIGHT), 3.05);
+    return plot.label("windmill brake", 0.5 * (LEFT + autorotation), 3.27)
+        .label("turbulent", 0.5 * (autorotation + exit), 3.27)
+        .label("wake", 0.5 * (autorotation + exit), 3.1)
+        .label("vortex ring", 0.5 * (exit + band.onset()), 3.27)
+        .label("normal working", 0.5 * (band.onset() + RIGHT), 3.27);
   }
 }

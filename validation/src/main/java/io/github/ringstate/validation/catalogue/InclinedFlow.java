@@ -125,7 +125,8 @@ public final class InclinedFlow implements Topic {
                 + " matrix (EJML).",
             "Below x = 0.6204 the equation has three roots over part of the descent. No flow has"
                 + " three induced velocities at once: that is where momentum theory ends and the"
-                + " models of the next sections begin."),
+                + " models of the next sections begin.",
+            "Reference data: " + String.join(" ", table.origin())),
         List.of(
             new Figure(
                 "inclined",
@@ -201,13 +202,11 @@ public final class InclinedFlow implements Topic {
   }
 
   private static Question secondMethod(Source source, String name, String quantity) {
-    return new Question(
-        name, quantity, "1", CheckKind.SECOND_METHOD, Obtained.COMPUTED, source);
+    return new Question(name, quantity, "1", CheckKind.SECOND_METHOD, Obtained.COMPUTED, source);
   }
 
   private static Plot plot(Models models, ReferenceTable table) {
-    Plot plot =
-        Plot.of("edgewise speed x / vh", "induced velocity v / vh").x(0, 6.2).y(0, 1.35);
+    Plot plot = Plot.of("edgewise speed x / vh", "induced velocity v / vh").x(0, 6.2).y(0, 1.35);
     plot.curve("z = 0", Line.THICK, 0, 6.2, x -> models.momentum().induced(x, 0));
     plot.curve("z = 0.5", Line.DASHED, 0, 6.2, x -> models.momentum().induced(x, 0.5));
     plot.curve("z = 1", Line.DOTTED, 0, 6.2, x -> models.momentum().induced(x, 1));

@@ -43,6 +43,21 @@ public final class InflowLagChecks implements Topic {
                   "0.7 per cent: the smooth lower bound on the mass flow adds half a per cent to"
                       + " it in hover."));
     }
+    Rotor held = models.rotor().apply(DemoCraft.TRAINER.numbers());
+    double still = 0.5 * (1 + Math.sqrt(1.04));
+    checks.add(
+        new Question(
+                "time constant where no mean flow passes the disc",
+                "time constant over R / vh",
+                "1",
+                CheckKind.CLOSED_FORM,
+                Obtained.COMPUTED,
+                Sources.OWN_FORMULATION.at("mass flow not below about 1 hover unit; assumed"))
+            .near(
+                0.637 * 4 / 3 / 2 / still,
+                1e-9,
+                held.inflowLag(0, 0, 12, 8) * 8 / DemoCraft.TRAINER.si(Rotor.RADIUS),
+                "The model's own bound, which has no source; the check holds it where it is."));
     double solid = models.dynamicInflow().uniformMass();
     checks.add(
         new Question(
@@ -150,18 +165,17 @@ public final class InflowLagChecks implements Topic {
 
   private static Plot plot(Models models) {
     ThrustResponse response = response(models, 4);
-    Plot plot = Plot.of("time, s", "thrust over final thrust").x(0, 0.8).y(0.2, 1.4);
+    Plot plot = Plot.of("time, s", "thrust over final thrust").x(0, 0.6).y(0.5, 1.15);
     draw(plot, "library: lag of the inflow", Line.THICK, response.history(response::lagged));
     draw(
-        plot,
-        "NACA TN 3044: apparent mass",
-        Line.DASHED,
-        response.history(response::apparentMass));
+        plot, "NACA TN 3044: apparent mass", Line.DASHED, response.history(response::apparentMass));
     draw(
         plot,
         "inflow without lag",
         Line.DOTTED,
-        response.history((thrust, v) -> 400 * (Math.sqrt(Math.max(0, thrust) / response.twiceDensityArea()) - v)));
+        response.history(
+            (thrust, v) ->
+                400 * (Math.sqrt(Math.max(0, thrust) / response.twiceDensityArea()) - v)));
     return plot;
   }
 

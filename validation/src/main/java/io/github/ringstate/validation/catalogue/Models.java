@@ -84,4 +84,420 @@ public record Models(
         UnaryOperator.identity(),
         PittPetersInflow.standard());
   }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #momentum}
+   * @return the changed models
+   */
+  public Models withMomentum(InflowModel other) {
+    return new Models(
+        other,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #momentumEquation}
+   * @return the changed models
+   */
+  public Models withMomentumEquation(MomentumEquation other) {
+    return new Models(
+        momentum,
+        other,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #smooth}
+   * @return the changed models
+   */
+  public Models withSmooth(InflowModel other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        other,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #ring}
+   * @return the changed models
+   */
+  public Models withRing(InflowModel other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        other,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #cubic}
+   * @return the changed models
+   */
+  public Models withCubic(InflowModel other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        other,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #quartic}
+   * @return the changed models
+   */
+  public Models withQuartic(DoubleFunction<InflowModel> other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        other,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #twoSegment}
+   * @return the changed models
+   */
+  public Models withTwoSegment(DoubleFunction<InflowModel> other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        other,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #wakeTransport}
+   * @return the changed models
+   */
+  public Models withWakeTransport(Function<InflowModel, BoundaryCriterion> other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        other,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #tipVortex}
+   * @return the changed models
+   */
+  public Models withTipVortex(BoundaryCriterion other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        other,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #atmosphere}
+   * @return the changed models
+   */
+  public Models withAtmosphere(DoubleFunction<Air> other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        other,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #rotor}
+   * @return the changed models
+   */
+  public Models withRotor(Function<ParameterSet, Rotor> other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        other,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #groundEffect}
+   * @return the changed models
+   */
+  public Models withGroundEffect(GroundEffectModel other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        other,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #pistonLapse}
+   * @return the changed models
+   */
+  public Models withPistonLapse(DoubleUnaryOperator other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        other,
+        turbineLapse,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #turbineLapse}
+   * @return the changed models
+   */
+  public Models withTurbineLapse(DoubleUnaryOperator other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        other,
+        craft,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #craft}
+   * @return the changed models
+   */
+  public Models withCraft(UnaryOperator<Helicopter> other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        other,
+        dynamicInflow);
+  }
+
+  /**
+   * The same models but for one.
+   *
+   * @param other another {@link #dynamicInflow}
+   * @return the changed models
+   */
+  public Models withDynamicInflow(PittPetersInflow other) {
+    return new Models(
+        momentum,
+        momentumEquation,
+        smooth,
+        ring,
+        cubic,
+        quartic,
+        twoSegment,
+        wakeTransport,
+        tipVortex,
+        atmosphere,
+        rotor,
+        groundEffect,
+        pistonLapse,
+        turbineLapse,
+        craft,
+        other);
+  }
 }

@@ -2,14 +2,14 @@ package io.github.ringstate.validation.catalogue;
 
 /**
  * The three-state inflow of Pitt and Peters, Theoretical prediction of dynamic-inflow derivatives,
- * Vertica 5, 1981 (matrices from memory): M dv/dt + L^-1 v = C, with v the mean induced velocity and
- * its sine and cosine parts over tip speed, C the coefficients of thrust, roll and pitch moment
+ * Vertica 5, 1981 (matrices from memory): M dv/dt + L^-1 v = C, with v the mean induced velocity
+ * and its sine and cosine parts over tip speed, C the coefficients of thrust, roll and pitch moment
  * (nose up positive), and time in radians of rotor rotation.
  *
  * <p>The library itself has one uniform state. Its lag is held against this theory's first row.
  *
- * @param uniformMass apparent mass of the uniform state: 8 / (3 pi), or 128 / (75 pi) for a pressure
- *     that vanishes at the hub
+ * @param uniformMass apparent mass of the uniform state: 8 / (3 pi), or 128 / (75 pi) for a
+ *     pressure that vanishes at the hub
  * @param gradientMass apparent mass of the two gradient states: 16 / (45 pi)
  * @param coupling the coupling of mean and gradient at full skew: 15 pi / 64
  */

@@ -11,8 +11,8 @@ import org.hipparchus.analysis.solvers.LaguerreSolver;
 /**
  * Roots of polynomials by two libraries, neither of which the library under test uses for them.
  *
- * <p>Momentum theory squared is v^4 + 2 z v^3 + (x^2 + z^2) v^2 - 1 = 0; its positive real roots are
- * the induced velocities.
+ * <p>Momentum theory squared is v^4 + 2 z v^3 + (x^2 + z^2) v^2 - 1 = 0; its positive real roots
+ * are the induced velocities.
  */
 final class Polynomial {
 

@@ -128,8 +128,7 @@ public final class VerticalAutorotation implements Topic {
         .solve(
             200,
             z ->
-                rotor.thrustPower(
-                        thrust, z * vh, inflow.induced(0, z) * vh, inflow.lossShare(0, z))
+                rotor.thrustPower(thrust, z * vh, inflow.induced(0, z) * vh, inflow.lossShare(0, z))
                     + profile,
             -2.6,
             -1.5);
@@ -141,7 +140,7 @@ public final class VerticalAutorotation implements Topic {
         .y(-1.2, 1.5)
         .shade(-1.9, -1.7, -1.2, 1.5, 236)
         .line(Line.RULE, new double[] {-2.4, -1.4}, new double[] {0, 0})
-        .curve("quartic, k = 1", Line.SOLID, -2, -1.4, z -> models.quartic().apply(1).total(0, z))
+        .curve("quartic, k = 1", Line.DASHED, -2, -1.4, z -> models.quartic().apply(1).total(0, z))
         .curve(
             "two segments, k = 1",
             Line.DOTTED,
@@ -150,9 +149,9 @@ public final class VerticalAutorotation implements Topic {
             z -> models.twoSegment().apply(1).total(0, z))
         .curve("cubic bridge", Line.DASH_DOT, -1.999, -1.4, z -> models.cubic().total(0, z))
         .curve("ring-state model", Line.THICK, -2.4, -1.4, z -> models.ring().total(0, z))
-        .curve(
-            "windmill branch", Line.DASHED, -2.4, -2, z -> z + PublishedFits.windmill(z))
+        .curve("windmill branch", Line.SOLID, -2.4, -2, z -> z + PublishedFits.windmill(z))
         .label("published", -1.8, 1.3)
-        .label("flow up through the disc", -2.22, 0.12);
+        .label("flow up through the disc", -2.25, -0.1)
+        .label("flow down through the disc", -2.25, 0.12);
   }
 }

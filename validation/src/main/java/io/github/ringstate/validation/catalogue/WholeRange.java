@@ -1,6 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.inflow.TabulatedInflow;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.CheckKind;
 import io.github.ringstate.validation.check.Obtained;
@@ -32,14 +33,11 @@ public final class WholeRange implements Topic {
     double[] edgewise = Grid.spaced(0, 4, 21);
     checks.add(
         departure("ring-state model in climb and level flight")
-            .atMost(
-                0.01, departure(models.ring(), edgewise, Grid.spaced(0, 3, 16)),
-                ONE_PER_CENT));
+            .atMost(0.01, departure(models.ring(), edgewise, Grid.spaced(0, 3, 16)), ONE_PER_CENT));
     checks.add(
         departure("ring-state model below z = -2.3")
             .atMost(
-                0.01, departure(models.ring(), edgewise, Grid.spaced(-4, -2.3, 18)),
-                ONE_PER_CENT));
+                0.01, departure(models.ring(), edgewise, Grid.spaced(-4, -2.3, 18)), ONE_PER_CENT));
     checks.add(
         departure("ring-state model at x = 1.2 and more")
             .atMost(
@@ -49,13 +47,11 @@ public final class WholeRange implements Topic {
     checks.add(
         departure("smooth momentum theory in climb and level flight")
             .atMost(
-                0.01, departure(models.smooth(), edgewise, Grid.spaced(0, 3, 16)),
-                ONE_PER_CENT));
+                0.01, departure(models.smooth(), edgewise, Grid.spaced(0, 3, 16)), ONE_PER_CENT));
     checks.add(
         departure("cubic bridge in climb and level flight")
             .atMost(
-                0.01, departure(models.cubic(), edgewise, Grid.spaced(0, 3, 16)),
-                ONE_PER_CENT));
+                0.01, departure(models.cubic(), edgewise, Grid.spaced(0, 3, 16)), ONE_PER_CENT));
     double[] coarse = Grid.spaced(0, 1.5, 26);
     double[] descent = Grid.spaced(-2.9, 0.4, 34);
     String again =
@@ -68,8 +64,7 @@ public final class WholeRange implements Topic {
                 Grid.largest(
                     coarse,
                     descent,
-                    (x, z) ->
-                        Math.abs(models.ring().induced(x, z) - RingStateAgain.induced(x, z))),
+                    (x, z) -> Math.abs(models.ring().induced(x, z) - RingStateAgain.induced(x, z))),
                 again));
     checks.add(
         second("smooth momentum theory worked out a second time", Sources.OWN_FORMULATION)
@@ -80,18 +75,32 @@ public final class WholeRange implements Topic {
                     descent,
                     (x, z) -> Math.abs(models.smooth().total(x, z) - RingStateAgain.smooth(x, z))),
                 again));
+    TabulatedInflow table = new TabulatedInflow(models.ring());
+    checks.add(
+        second("ring-state model as the table for bulk work", Sources.OWN_FORMULATION)
+            .atMost(
+                2e-6,
+                Grid.largest(
+                    Grid.spaced(0.0037, 1.9963, 47),
+                    Grid.spaced(-2.4937, 0.9971, 61),
+                    (x, z) -> Math.abs(table.induced(x, z) - RingStateAgain.induced(x, z))),
+                "What the table's documentation promises; points off its nodes."));
     checks.add(
         second("slope of the ring-state model", Sources.DIFFERENCES)
             .atMost(
                 1e-6,
-                slopeError(models.ring(), Grid.spaced(0.003, 1.497, 31), Grid.spaced(-3.0271, 1.0229, 136)),
+                slopeError(
+                    models.ring(),
+                    Grid.spaced(0.003, 1.497, 31),
+                    Grid.spaced(-3.0271, 1.0229, 136)),
                 "Central differences with step 1e-5: rounding, 1e-11 to 1e-10, and truncation of the"
                     + " same size; the points avoid the joins, where the second derivative jumps."));
     checks.add(
         second("slope of the quartic fit", Sources.DIFFERENCES)
             .atMost(
                 1e-8,
-                slopeError(models.quartic().apply(1), new double[] {0}, Grid.spaced(-1.9, -0.1, 37)),
+                slopeError(
+                    models.quartic().apply(1), new double[] {0}, Grid.spaced(-1.9, -0.1, 37)),
                 "Central differences with step 1e-5."));
     spread(models, checks);
     return new Section(
@@ -211,15 +220,46 @@ public final class WholeRange implements Topic {
             .x(-3.5, 1)
             .y(-0.6, 2.2);
     plot.line(Line.RULE, new double[] {-3.5, 1}, new double[] {1, 1});
-    plot.curve("quartic, k = 1", Line.SOLID, -2, 0, z -> quartic.induced(0, z) / PublishedFits.climb(z));
-    plot.curve("quartic, k = 1.15", Line.DASHED, -2, 0, z -> measured.induced(0, z) / PublishedFits.climb(z));
-    plot.curve("two segments, k = 1", Line.DOTTED, -2, 0, z -> lines.induced(0, z) / PublishedFits.climb(z));
-    plot.curve("cubic bridge", Line.DASH_DOT, -2, 1, z -> models.cubic().induced(0, z) / PublishedFits.climb(z));
-    plot.curve("smooth momentum", Line.LONG_DASH, -2, 1, z -> models.smooth().induced(0, z) / PublishedFits.climb(z));
-    plot.curve("ring-state model", Line.THICK, -2, 1, z -> models.ring().induced(0, z) / PublishedFits.climb(z));
-    plot.curve(Line.LONG_DASH, -3.5, -2.001, z -> models.smooth().induced(0, z) / PublishedFits.windmill(z));
-    plot.curve(Line.THICK, -3.5, -2.001, z -> models.ring().induced(0, z) / PublishedFits.windmill(z));
-    bar(plot, Line.SOLID, -0.08, -2, 0, "quartic, two segments: -2 to 0");
+    plot.curve(
+        "quartic, k = 1", Line.DASHED, -2, 0, z -> quartic.induced(0, z) / PublishedFits.climb(z));
+    plot.curve(
+        "quartic, k = 1.15",
+        Line.DASH_DOT_DOT,
+        -2,
+        0,
+        z -> measured.induced(0, z) / PublishedFits.climb(z));
+    plot.curve(
+        "two segments, k = 1",
+        Line.DOTTED,
+        -2,
+        0,
+        z -> lines.induced(0, z) / PublishedFits.climb(z));
+    plot.curve(
+        "cubic bridge",
+        Line.DASH_DOT,
+        -2,
+        1,
+        z -> models.cubic().induced(0, z) / PublishedFits.climb(z));
+    plot.curve(
+        "smooth momentum",
+        Line.LONG_DASH,
+        -2,
+        1,
+        z -> models.smooth().induced(0, z) / PublishedFits.climb(z));
+    plot.curve(
+        "ring-state model",
+        Line.THICK,
+        -2,
+        1,
+        z -> models.ring().induced(0, z) / PublishedFits.climb(z));
+    plot.curve(
+        Line.LONG_DASH,
+        -3.5,
+        -2.001,
+        z -> models.smooth().induced(0, z) / PublishedFits.windmill(z));
+    plot.curve(
+        Line.THICK, -3.5, -2.001, z -> models.ring().induced(0, z) / PublishedFits.windmill(z));
+    bar(plot, Line.DASHED, -0.08, -2, 0, "quartic, two segments: -2 to 0");
     bar(plot, Line.DASH_DOT, -0.24, -3.5, 1, "cubic bridge: all, cubic from -2 to -1");
     bar(plot, Line.FAINT, -0.40, -3.5, -2, "windmill branch");
     bar(plot, Line.FAINT, -0.40, 0, 1, "climb branch");
@@ -230,5 +270,4 @@ public final class WholeRange implements Topic {
     plot.line(line, new double[] {from, to}, new double[] {y, y});
     plot.label(label, 0.5 * (from + to), y + 0.06);
   }
-
 }

@@ -3,7 +3,9 @@ package io.github.ringstate.validation.figure;
 import java.awt.BasicStroke;
 import java.awt.Color;
 
-/** How a line is drawn: each differs from the others in dash pattern or weight as well as colour. */
+/**
+ * How a line is drawn: each differs from the others in dash pattern or weight as well as colour.
+ */
 @SuppressWarnings("ImmutableEnumChecker") // strokes and colours cannot be changed
 public enum Line {
   /** The library's own model. */
@@ -18,6 +20,8 @@ public enum Line {
   DASH_DOT(1.9f, new Color(0x6A, 0x3D, 0x9A), 10, 4, 1.5f, 4),
   /** Another curve. */
   LONG_DASH(1.6f, new Color(0x00, 0x6D, 0x77), 18, 6),
+  /** Another curve. */
+  DASH_DOT_DOT(1.9f, new Color(0x8C, 0x2D, 0x5A), 12, 4, 1.5f, 4, 1.5f, 4),
   /** A curve beyond where it is meant to hold. */
   FAINT(1.1f, new Color(0x77, 0x77, 0x77), 2, 4),
   /** A rule or limit. */

@@ -3,6 +3,9 @@ package io.github.ringstate.validation.figure;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.knowm.xchart.AnnotationText;
@@ -10,8 +13,6 @@ import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
-import org.knowm.xchart.style.Styler.LegendLayout;
-import org.knowm.xchart.style.Styler.LegendPosition;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
@@ -19,9 +20,14 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 public final class Plot {
 
   private static final Color INK = new Color(0x11, 0x11, 0x11);
+  private static final Color FAINT = new Color(0xEE, 0xEE, 0xEE);
   private static final int CURVE_POINTS = 241;
 
+  /** A tick that lies on the very edge of the axis would be left out. */
+  private static final double EDGE = 0.002;
+
   private final XYChart chart;
+  private final List<Key> keys = new ArrayList<>();
   private int unnamed;
 
   private Plot(XYChart chart) {
@@ -79,18 +85,17 @@ public final class Plot {
     styler.setAxisTickMarksColor(INK);
     styler.setAxisTickLabelsColor(INK);
     styler.setAxisTitlePadding(8);
-    styler.setLegendPosition(LegendPosition.OutsideS);
-    styler.setLegendLayout(LegendLayout.Horizontal);
-    styler.setLegendBorderColor(Color.WHITE);
-    styler.setLegendBackgroundColor(Color.WHITE);
-    styler.setLegendFont(plain);
-    styler.setLegendSeriesLineLength(44);
+    styler.setLegendVisible(false);
     styler.setAnnotationTextFont(plain);
     styler.setAnnotationTextFontColor(INK);
     styler.setMarkerSize(8);
     styler.setAntiAlias(true);
     styler.setPlotContentSize(1);
-    styler.setXAxisTickMarkSpacingHint(80);
+    styler.setXAxisTickMarkSpacingHint(90);
+    styler.setXAxisDecimalPattern("#,##0.###");
+    styler.setYAxisDecimalPattern("#,##0.###");
+    styler.setXAxisLogarithmicDecadeOnly(true);
+    styler.setYAxisLogarithmicDecadeOnly(true);
     styler.setYAxisTickMarkSpacingHint(50);
     styler.setChartPadding(6);
   }
@@ -103,7 +108,8 @@ public final class Plot {
    * @return this plot
    */
   public Plot x(double low, double high) {
-    chart.getStyler().setXAxisMin(low).setXAxisMax(high);
+    double edge = EDGE * (high - low);
+    chart.getStyler().setXAxisMin(low - edge).setXAxisMax(high + edge);
     return this;
   }
 
@@ -115,17 +121,22 @@ public final class Plot {
    * @return this plot
    */
   public Plot y(double low, double high) {
-    chart.getStyler().setYAxisMin(low).setYAxisMax(high);
+    double edge = EDGE * (high - low);
+    chart.getStyler().setYAxisMin(low - edge).setYAxisMax(high + edge);
     return this;
   }
 
   /**
    * Makes the horizontal axis logarithmic.
    *
+   * @param low its left end, positive
+   * @param high its right end
    * @return this plot
    */
-  public Plot logarithmicX() {
+  public Plot logarithmicX(double low, double high) {
+    chart.getStyler().setXAxisMin(low).setXAxisMax(high);
     chart.getStyler().setXAxisLogarithmic(true);
+    chart.getStyler().setPlotGridLinesColor(FAINT);
     chart.getStyler().setXAxisTickLabelsFormattingFunction(Plot::power);
     return this;
   }
@@ -133,9 +144,12 @@ public final class Plot {
   /**
    * Makes the vertical axis logarithmic.
    *
+   * @param low its lower end, positive
+   * @param high its upper end
    * @return this plot
    */
-  public Plot logarithmicY() {
+  public Plot logarithmicY(double low, double high) {
+    chart.getStyler().setYAxisMin(low).setYAxisMax(high);
     chart.getStyler().setYAxisLogarithmic(true);
     chart.getStyler().setYAxisTickLabelsFormattingFunction(Plot::power);
     return this;
@@ -182,7 +196,6 @@ public final class Plot {
     series.setLineColor(new Color(grey, grey, grey));
     series.setLineStyle(new BasicStroke(0));
     series.setMarker(SeriesMarkers.NONE);
-    series.setShowInLegend(false);
     return this;
   }
 
@@ -197,6 +210,7 @@ public final class Plot {
    */
   public Plot line(String name, Line line, double[] xs, double[] ys) {
     draw(name, line, xs, ys);
+    keys.add(Key.of(name, line));
     return this;
   }
 
@@ -209,7 +223,7 @@ public final class Plot {
    * @return this plot
    */
   public Plot line(Line line, double[] xs, double[] ys) {
-    draw("line " + unnamed++, line, xs, ys).setShowInLegend(false);
+    draw("line " + unnamed++, line, xs, ys);
     return this;
   }
 
@@ -225,7 +239,7 @@ public final class Plot {
    */
   public Plot curve(String name, Line line, double from, double to, DoubleUnaryOperator function) {
     double[] xs = spaced(from, to);
-    return line(name, line, xs, java.util.Arrays.stream(xs).map(function).toArray());
+    return line(name, line, xs, Arrays.stream(xs).map(function).toArray());
   }
 
   /**
@@ -239,7 +253,7 @@ public final class Plot {
    */
   public Plot curve(Line line, double from, double to, DoubleUnaryOperator function) {
     double[] xs = spaced(from, to);
-    return line(line, xs, java.util.Arrays.stream(xs).map(function).toArray());
+    return line(line, xs, Arrays.stream(xs).map(function).toArray());
   }
 
   private static double[] spaced(double from, double to) {
@@ -251,13 +265,12 @@ public final class Plot {
     return xs;
   }
 
-  private XYSeries draw(String name, Line line, double[] xs, double[] ys) {
+  private void draw(String name, Line line, double[] xs, double[] ys) {
     XYSeries series = chart.addSeries(name, xs, ys);
     series.setXYSeriesRenderStyle(XYSeriesRenderStyle.Line);
     series.setLineStyle(line.stroke());
     series.setLineColor(line.color());
     series.setMarker(SeriesMarkers.NONE);
-    return series;
   }
 
   /**
@@ -274,6 +287,7 @@ public final class Plot {
     series.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
     series.setMarker(mark.marker());
     series.setMarkerColor(mark.color());
+    keys.add(Key.of(name, mark));
     return this;
   }
 
@@ -290,17 +304,12 @@ public final class Plot {
     return this;
   }
 
-  /**
-   * Leaves the legend out, where labels say it all.
-   *
-   * @return this plot
-   */
-  public Plot withoutLegend() {
-    chart.getStyler().setLegendVisible(false);
-    return this;
-  }
-
   XYChart chart() {
     return chart;
+  }
+
+  /** What the lines and points mean, in the order in which they were drawn. */
+  List<Key> keys() {
+    return keys;
   }
 }

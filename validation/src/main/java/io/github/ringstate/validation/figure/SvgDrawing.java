@@ -31,9 +31,9 @@ public final class SvgDrawing {
    * Draws a figure at its plot's own size.
    *
    * @param figure the figure
-   * @return one {@code svg} element, without an XML declaration
+   * @return the drawing
    */
-  public static String of(Figure figure) {
+  public static Drawing of(Figure figure) {
     Plot plot = figure.plot().get();
     int width = plot.chart().getWidth();
     int height = plot.chart().getHeight();
@@ -46,6 +46,7 @@ public final class SvgDrawing {
     graphics.setSVGCanvasSize(new Dimension(width, height));
     plot.chart().paint(graphics, width, height);
     Element root = graphics.getRoot();
+    Polylines.join(root);
     root.setAttribute("viewBox", "0 0 " + width + " " + height);
     root.setAttribute("role", "img");
     root.setAttribute("aria-labelledby", figure.id() + "-title " + figure.id() + "-desc");
@@ -53,7 +54,7 @@ public final class SvgDrawing {
     Element title = text(document, "title", figure.id() + "-title", figure.title());
     root.insertBefore(description, root.getFirstChild());
     root.insertBefore(title, description);
-    return written(root);
+    return new Drawing(written(root), plot.keys());
   }
 
   private static Element text(Document document, String name, String id, String content) {

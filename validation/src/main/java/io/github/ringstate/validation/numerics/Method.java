@@ -201,8 +201,7 @@ public enum Method {
     @Override
     public ODEState resetState(ODEEventDetector detector, ODEStateAndDerivative state) {
       double[] y = state.getPrimaryState();
-      return new ODEState(
-          state.getTime(), new double[] {0, -problem.restitution() * y[1]});
+      return new ODEState(state.getTime(), new double[] {0, -problem.restitution() * y[1]});
     }
   }
 }

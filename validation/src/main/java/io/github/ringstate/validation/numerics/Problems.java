@@ -10,8 +10,8 @@ public final class Problems {
 
   /**
    * A body that falls through air from rest, with drag by the square of its speed: s'' = g - k
-   * s'^2, hence s' = u tanh(g t / u) and s = (u^2 / g) ln cosh(g t / u) with u = sqrt(g / k). Event:
-   * 50 m fallen.
+   * s'^2, hence s' = u tanh(g t / u) and s = (u^2 / g) ln cosh(g t / u) with u = sqrt(g / k).
+   * Event: 50 m fallen.
    *
    * @param terminal terminal speed u, m/s
    * @return the problem

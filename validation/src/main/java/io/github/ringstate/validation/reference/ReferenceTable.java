@@ -50,7 +50,9 @@ public final class ReferenceTable {
         throw new IllegalArgumentException("there is no reference file " + name);
       }
       return parse(
-          new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8)).lines().toList());
+          new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))
+              .lines()
+              .toList());
     } catch (IOException e) {
       throw new UncheckedIOException("the reference file " + name + " cannot be read", e);
     }
@@ -130,10 +132,7 @@ public final class ReferenceTable {
   public ReferenceTable where(String column, Predicate<String> keep) {
     int index = index(column);
     return new ReferenceTable(
-        origin,
-        budgets,
-        columns,
-        rows.stream().filter(row -> keep.test(row.get(index))).toList());
+        origin, budgets, columns, rows.stream().filter(row -> keep.test(row.get(index))).toList());
   }
 
   /**

@@ -35,7 +35,7 @@ final class Html {
     }
     String[] parts =
         String.format(Locale.ROOT, "%." + (Math.min(digits, 3) - 1) + "e", value).split("e", 2);
-    return minus(parts[0])
+    return minus(parts[0].replaceFirst("\\.?0+$", ""))
         + "&#8239;&times;&#8239;10<sup>"
         + minus(Integer.toString(Integer.parseInt(parts[1])))
         + "</sup>";

@@ -8,14 +8,19 @@ import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Status;
+import io.github.ringstate.validation.figure.Drawing;
 import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Key;
 import io.github.ringstate.validation.figure.SvgDrawing;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The report as one page that needs nothing but itself. */
 public final class HtmlReport {
@@ -114,18 +119,28 @@ public final class HtmlReport {
 
   private void headline() {
     page.append("<section aria-labelledby=\"headline-heading\">\n<h2 id=\"headline-heading\">")
-        .append("Induced velocity and the boundary of the ring state</h2>\n<div class=\"pair\">\n");
+        .append("Induced velocity and the boundary of the ring state</h2>\n")
+        .append("<div class=\"pair headline\">\n");
     headline.forEach(this::figure);
     page.append("</div>\n</section>\n");
   }
 
   private void figure(Figure figure) {
     figures++;
+    Drawing drawing = SvgDrawing.of(figure);
     page.append("<figure id=\"figure-")
         .append(Html.escape(figure.id()))
         .append("\">\n")
-        .append(SvgDrawing.of(figure))
-        .append("\n<figcaption><b>Figure ")
+        .append(drawing.svg())
+        .append("\n<ul class=\"legend\">");
+    for (Key key : drawing.keys()) {
+      page.append("<li>")
+          .append(key.sample())
+          .append(' ')
+          .append(Html.escape(key.name()))
+          .append("</li>");
+    }
+    page.append("</ul>\n<figcaption><b>Figure ")
         .append(figures)
         .append(". ")
         .append(Html.escape(figure.title()))
@@ -197,10 +212,14 @@ public final class HtmlReport {
       cell(checks().stream().filter(check -> check.question().kind() == kind).count());
       page.append("</tr>\n");
     }
-    page.append("</tbody>\n</table>\n<p><b>Printed</b>: read in the source or in a text that quotes")
-        .append(" it. <b>Computed from the formula</b>: arithmetic from a formula that stands in any")
-        .append(" textbook, or the result of a second method. <b>From memory</b>: the number or the")
-        .append(" formula was written down from memory of the source, which was not at hand.</p>\n");
+    page.append(
+            "</tbody>\n</table>\n<p><b>Printed</b>: read in the source or in a text that quotes")
+        .append(
+            " it. <b>Computed from the formula</b>: arithmetic from a formula that stands in any")
+        .append(
+            " textbook, or the result of a second method. <b>From memory</b>: the number or the")
+        .append(
+            " formula was written down from memory of the source, which was not at hand.</p>\n");
   }
 
   private void openEnds() {
@@ -213,30 +232,40 @@ public final class HtmlReport {
       return;
     }
     page.append("<section aria-labelledby=\"open\">\n<h2 id=\"open\">Where the library does not")
-        .append(" agree</h2>\n<p>A known difference is a check that does not pass and is explained.")
+        .append(
+            " agree</h2>\n<p>A known difference is a check that does not pass and is explained.")
         .append(" Its size is held too: should it grow, or vanish, the check fails.</p>\n<dl>\n");
-    for (Check check : open) {
-      page.append("<dt><span class=\"status ")
-          .append(style(check.status()))
-          .append("\">")
-          .append(Html.escape(check.status().label()))
-          .append("</span> ")
-          .append(Html.escape(check.question().name()))
-          .append("</dt>\n<dd>Expected ")
-          .append(expected(check))
-          .append(", the library gives ")
-          .append(Html.number(check.actual(), 4))
-          .append(unit(check))
-          .append(". ")
-          .append(
-              check
-                  .difference()
-                  .map(KnownDifference::explanation)
-                  .map(Html::escape)
-                  .orElse("There is no explanation for it."))
-          .append("</dd>\n");
-    }
+    Map<String, List<Check>> byExplanation =
+        open.stream()
+            .collect(
+                Collectors.groupingBy(
+                    HtmlReport::explanation, LinkedHashMap::new, Collectors.toList()));
+    byExplanation.forEach(
+        (explanation, alike) -> {
+          for (Check check : alike) {
+            page.append("<dt><span class=\"status ")
+                .append(style(check.status()))
+                .append("\">")
+                .append(Html.escape(check.status().label()))
+                .append("</span> ")
+                .append(Html.escape(check.question().name()))
+                .append(" <span class=\"figures\">expected ")
+                .append(expected(check))
+                .append(", library ")
+                .append(Html.number(check.actual(), 4))
+                .append(unit(check))
+                .append("</span></dt>\n");
+          }
+          page.append("<dd>").append(Html.escape(explanation)).append("</dd>\n");
+        });
     page.append("</dl>\n</section>\n");
+  }
+
+  private static String explanation(Check check) {
+    return check
+        .difference()
+        .map(KnownDifference::explanation)
+        .orElse("There is no explanation for it.");
   }
 
   private void section(Section section) {
@@ -269,7 +298,7 @@ public final class HtmlReport {
         .append("</th><td class=\"number\">")
         .append(expected(check))
         .append("</td><td class=\"number\">")
-        .append(Html.number(check.actual(), 6))
+        .append(Html.number(check.actual(), check.expectation().range() ? 4 : 6))
         .append(unit(check))
         .append("</td><td class=\"number\">")
         .append(Html.number(check.error(), 3))
@@ -280,8 +309,10 @@ public final class HtmlReport {
         .append("\">")
         .append(Html.escape(check.status().label()))
         .append("</span></td></tr>\n<tr><td class=\"note\" colspan=\"6\">")
-        .append(Html.escape(question.quantity()))
-        .append(" &middot; ")
+        .append(
+            question.name().endsWith(question.quantity())
+                ? ""
+                : Html.escape(question.quantity()) + " &middot; ")
         .append(Html.escape(question.kind().label()))
         .append(", ")
         .append(Html.escape(question.obtained().label()))
@@ -304,7 +335,8 @@ public final class HtmlReport {
 
   private void sources() {
     page.append("<section aria-labelledby=\"sources\">\n<h2 id=\"sources\">Sources</h2>\n<p>")
-        .append("Titles and numbers of works are from memory where the work itself was not at hand.")
+        .append(
+            "Titles and numbers of works are from memory where the work itself was not at hand.")
         .append("</p>\n<ol class=\"sources\">\n");
     for (int i = 0; i < bibliography.works().size(); i++) {
       page.append("<li id=\"source-")

@@ -23,8 +23,7 @@ public final class ValidationReport {
    * @param folder where to put {@code index.html} and {@code summary.csv}; made if missing
    * @throws IOException if a file cannot be written
    */
-  public static void write(List<Section> sections, Models models, Path folder)
-      throws IOException {
+  public static void write(List<Section> sections, Models models, Path folder) throws IOException {
     Files.createDirectories(folder);
     Files.writeString(
         folder.resolve("index.html"),
