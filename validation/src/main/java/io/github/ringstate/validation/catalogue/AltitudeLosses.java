@@ -99,6 +99,11 @@ public final class AltitudeLosses implements Topic {
                 + " nobody says how they were measured. That the model's figures lie in them shows"
                 + " that it is not absurd. It does not show that it is right, and it makes no height"
                 + " safe.",
+            "In the first seconds the model loses least height by collective alone. The army handbook"
+                + " allows that an early and large application may arrest the sink; it warns that a"
+                + " careless or late one makes it worse. The model, with one uniform inflow, knows"
+                + " nothing of what makes it worse, and its early figures for collective alone are"
+                + " no advice.",
             "Losses are from onset, the crossing of the heave-damping boundary, at sea level on a"
                 + " standard day, entry from a hover; the craft are invented."),
         List.of(
@@ -137,8 +142,8 @@ public final class AltitudeLosses implements Topic {
             : check.butDiffers(
                 0.51,
                 2.5,
-                "This craft has a third more power than its hover needs, and in the model that is"
-                    + " enough to climb out of the fold by collective alone. The handbooks allow"
+                "This craft's hover takes about two thirds of its greatest power, and in the model the"
+                    + " rest is enough to climb out of the fold by collective alone. The handbooks allow"
                     + " this only early and with ample excess power; how much is ample is not"
                     + " published. A user should take it as a weakness of a model with a uniform"
                     + " inflow, and not as advice."));

@@ -26,6 +26,12 @@ public final class DynamicInflow implements Topic {
 
   private static final double MOMENT = 4.0 / 15;
 
+  /** By quadrature; the same whatever is under test, so they are worked out once. */
+  private static final double[][] HOVER = gains(0);
+
+  private static final double[][] HALF = gains(Math.PI / 6);
+  private static final double[][] STEEP = gains(Math.PI / 3);
+
   /** Creates the topic. */
   public DynamicInflow() {}
 
@@ -57,9 +63,6 @@ public final class DynamicInflow implements Topic {
                 theory.uniformMass() * hubRatio(),
                 "The ratio 16/25 of the accelerations that both pressures give, from the slopes of"
                     + " their potentials at the disc, averaged by quadrature."));
-    double[][] hover = gains(0);
-    double[][] half = gains(Math.PI / 6);
-    double[][] steep = gains(Math.PI / 3);
     for (int row = 0; row < 3; row++) {
       checks.add(
           gain("L in hover, " + STATES[row] + " state")
@@ -76,15 +79,15 @@ public final class DynamicInflow implements Topic {
         quadrature("L in hover")
             .atMost(
                 2e-5,
-                worst(theory.gains(0), hover),
+                worst(theory.gains(0), HOVER),
                 "Gauss points on the disc and along each streamline; the pressure is steep at the"
                     + " rim."));
     checks.add(
         quadrature("L with the wake at 30 degrees")
-            .atMost(2e-5, worst(theory.gains(Math.PI / 6), half), "As in hover."));
+            .atMost(2e-5, worst(theory.gains(Math.PI / 6), HALF), "As in hover."));
     checks.add(
         quadrature("L with the wake at 60 degrees")
-            .atMost(2e-5, worst(theory.gains(Math.PI / 3), steep), "As in hover."));
+            .atMost(2e-5, worst(theory.gains(Math.PI / 3), STEEP), "As in hover."));
     return new Section(
         "dynamic-inflow",
         "Three-state inflow theory",

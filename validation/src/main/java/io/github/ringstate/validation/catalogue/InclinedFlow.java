@@ -28,6 +28,9 @@ public final class InclinedFlow implements Topic {
   private static final double[] THREE_EDGEWISE = Grid.spaced(0.1, 0.5, 9);
   private static final double[] THREE_AXIAL = Grid.spaced(-1.98, -1.8, 10);
 
+  /** The same whatever is under test, so it is worked out once. */
+  private static final double LEAST_SINGLE = leastSingle();
+
   /** Solves the momentum equation. */
   @FunctionalInterface
   private interface Solver {
@@ -109,7 +112,7 @@ public final class InclinedFlow implements Topic {
     checks.add(
         secondMethod(Sources.EJML, "edgewise speed above which there is one root", "x")
             .near(
-                leastSingle(),
+                LEAST_SINGLE,
                 5e-4,
                 MomentumTheory.singleRootEdgewise(),
                 "The number of roots is counted on a grid of axial speeds 2e-5 apart, beside the"

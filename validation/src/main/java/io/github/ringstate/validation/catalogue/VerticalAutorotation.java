@@ -94,7 +94,7 @@ public final class VerticalAutorotation implements Topic {
                   -2.05,
                   -1.9,
                   "The model returns to the windmill branch at z = -2.3 where the fits return at"
-                      + " -2, so its rotors autorotate a little faster than real ones: by up to 6"
+                      + " -2, so its rotors autorotate a little faster than real ones: by up to 5"
                       + " per cent in rate of descent. The difference lies beyond the ring state"
                       + " and errs on the side of the greater sink."));
     }

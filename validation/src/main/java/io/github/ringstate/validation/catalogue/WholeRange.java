@@ -158,7 +158,7 @@ public final class WholeRange implements Topic {
           2.82,
           2.88,
           "At the end of the fold the model's induced velocity is above all four published mean"
-              + " curves, by 1 per cent over the highest and by 37 per cent over the lowest. A rotor"
+              + " curves, by 1 per cent over the highest and by 36 per cent over the lowest. A rotor"
               + " in the ring state is not steady, and the model's value is the one that gives the"
               + " runaway seen in flight, not a time average of a held rotor.");
     }
