@@ -57,6 +57,12 @@ public final class Autorotation implements Recovery {
           CLIMB_POWER,
           COLLECTIVE_LATER);
 
+  /** Rotor speed over its nominal value beyond which the pilot raises the collective (assumed). */
+  private static final double FAST_ROTOR = 1.05;
+
+  /** Collective for an excess of all the nominal rotor speed, rad (assumed). */
+  private static final double OVERSPEED_GAIN = 0.6;
+
   private final double noseDown;
   private final double flare;
   private final double rate;
@@ -103,11 +109,18 @@ public final class Autorotation implements Recovery {
     double nose = seen.hoverPitch() + (gliding ? -noseDown : flare);
     double collective =
         gliding
-            ? seen.leastCollective() + collectiveKept
+            ? seen.leastCollective() + collectiveKept + againstOverspeed(seen)
             : PowerSetting.collective(seen, climbPower);
-    controls.bank(order.attitude(phase, seen, seen.bank(), seen.hoverBank()), rate);
+    controls.bank(
+        order.attitude(phase, seen, seen.bank(), Drift.bank(seen, seen.hoverBank())), rate);
     controls.pitch(order.attitude(phase, seen, seen.pitch(), nose), rate);
     controls.collective(order.collective(phase, seen, collective), collectiveRate);
+  }
+
+  /** More collective where the rotor runs fast, as any pilot gives in a glide. */
+  private static double againstOverspeed(Cockpit seen) {
+    double over = seen.rotorSpeed() - FAST_ROTOR;
+    return 0.5 * OVERSPEED_GAIN * (over + Math.sqrt(over * over + 1e-4));
   }
 
   @Override

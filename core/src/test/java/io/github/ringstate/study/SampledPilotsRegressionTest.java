@@ -50,10 +50,18 @@ class SampledPilotsRegressionTest {
 
   @Test
   void theLossesOfSinglePilots() {
-    assertBits(0x1.09a9b1024c291p5, study(Technique.FORWARD, Disturbances.NONE).loss(0));
-    assertBits(0x1.28b5a0826fe48p4, study(Technique.LATERAL, Disturbances.NONE).loss(1));
-    assertBits(0x1.072b7254b107bp7, study(Technique.AUTOROTATION, Disturbances.NONE).loss(2));
-    assertBits(0x1.3400feef7d641p5, study(Technique.COLLECTIVE, Disturbances.NONE).loss(3));
+    assertBits(
+        0x1.09a9b1024c291p5,
+        study(Technique.FORWARD, Disturbances.NONE).fly(0).altitudeLoss().orElseThrow());
+    assertBits(
+        0x1.28b5a0826fe48p4,
+        study(Technique.LATERAL, Disturbances.NONE).fly(1).altitudeLoss().orElseThrow());
+    assertBits(
+        0x1.072b7254b107bp7,
+        study(Technique.AUTOROTATION, Disturbances.NONE).fly(2).altitudeLoss().orElseThrow());
+    assertBits(
+        0x1.3400feef7d641p5,
+        study(Technique.COLLECTIVE, Disturbances.NONE).fly(3).altitudeLoss().orElseThrow());
   }
 
   @Test
@@ -66,7 +74,8 @@ class SampledPilotsRegressionTest {
                 .with(Disturbances.SHEAR, 0.14)
                 .with(Disturbances.WIND_TURN, 90),
             0);
-    assertBits(0x1.24801337904c9p4, study(Technique.LATERAL, rough).loss(1));
+    assertBits(
+        0x1.24801337904c9p4, study(Technique.LATERAL, rough).fly(1).altitudeLoss().orElseThrow());
   }
 
   @Test
