@@ -1,0 +1,41 @@
+package io.github.ringstate.instructor.progress;
+
+import java.io.PrintStream;
+import me.tongfei.progressbar.ProgressBarConsumer;
+
+/** The line of a terminal on which the bar is drawn over and over, and wiped away in the end. */
+final class TerminalLine implements ProgressBarConsumer {
+
+  private static final int WIDTH = 79;
+
+  private final PrintStream out;
+  private int longest;
+
+  TerminalLine(PrintStream out) {
+    this.out = out;
+  }
+
+  @Override
+  public int getMaxRenderedLength() {
+    return WIDTH;
+  }
+
+  @Override
+  public void accept(String bar) {
+    String line = bar.length() > WIDTH ? bar.substring(0, WIDTH) : bar;
+    longest = Math.max(longest, line.length());
+    out.print("\r" + line);
+    out.flush();
+  }
+
+  @Override
+  public void clear() {
+    out.print("\r" + " ".repeat(longest) + "\r");
+    out.flush();
+  }
+
+  @Override
+  public void close() {
+    out.flush();
+  }
+}
