@@ -6,6 +6,7 @@ import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.Term;

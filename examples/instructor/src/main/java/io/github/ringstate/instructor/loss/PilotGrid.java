@@ -4,6 +4,7 @@ import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.study.Quantile;

@@ -54,7 +54,7 @@ public final class PilotCells {
     boolean open = Double.isInfinite(quantile.get().high());
     if (Double.isInfinite(quantile.get().low())) {
       // minus infinity: too few pilots; plus infinity: none of it is finite
-      return open ? "-" : "up to " + text(high, quantile.get().high());
+      return open ? "none" : "up to " + text(high, quantile.get().high());
     }
     return text(low, quantile.get().low())
         + (open ? " and up" : " to " + text(high, quantile.get().high()));

@@ -98,7 +98,7 @@ public final class PilotTerms {
    * @return the median, the 90 per cent point, and where they come from
    */
   public static Term state(PilotState state) {
-    return new Term(state.label(), delays(state) + ". " + state.origin());
+    return new Term(state.label(), delays(state) + ": " + state.origin());
   }
 
   /**

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.progress;
 
-import java.io.File;
 import java.io.IOException;
 import java.util.concurrent.TimeUnit;
 
@@ -12,15 +11,12 @@ final class StandardError {
   private StandardError() {}
 
   /**
-   * Asks the system. Java can only tell whether all of standard input and output are a terminal, so
-   * POSIX {@code test -t 2} is asked where there is one.
+   * Asks POSIX {@code test -t 2}: Java knows of standard input and output at most. Where there is
+   * no such command, nobody is taken to watch.
    *
    * @return true if standard error is a terminal
    */
   static boolean isTerminal() {
-    if (File.separatorChar != '/') {
-      return System.console() != null;
-    }
     try {
       Process test = new ProcessBuilder("test", "-t", "2").inheritIO().start();
       return test.waitFor(PATIENCE, TimeUnit.SECONDS) && test.exitValue() == 0;

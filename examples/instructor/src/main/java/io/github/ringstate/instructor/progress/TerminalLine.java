@@ -10,6 +10,7 @@ final class TerminalLine implements ProgressBarConsumer {
 
   private final PrintStream out;
   private int longest;
+  private boolean wiped;
 
   TerminalLine(PrintStream out) {
     this.out = out;
@@ -21,7 +22,10 @@ final class TerminalLine implements ProgressBarConsumer {
   }
 
   @Override
-  public void accept(String bar) {
+  public synchronized void accept(String bar) {
+    if (wiped) {
+      return;
+    }
     String line = bar.length() > WIDTH ? bar.substring(0, WIDTH) : bar;
     longest = Math.max(longest, line.length());
     out.print("\r" + line);
@@ -29,7 +33,8 @@ final class TerminalLine implements ProgressBarConsumer {
   }
 
   @Override
-  public void clear() {
+  public synchronized void clear() {
+    wiped = true;
     out.print("\r" + " ".repeat(longest) + "\r");
     out.flush();
   }

@@ -27,6 +27,7 @@ public final class Work implements AutoCloseable {
   private long begun;
   private boolean asked;
   private @Nullable ProgressBar bar;
+  private @Nullable Thread wiper;
 
   Work(long flights, PrintStream err, BooleanSupplier isTerminal, LongSupplier nanoseconds) {
     this.flights = flights;
@@ -62,15 +63,7 @@ public final class Work implements AutoCloseable {
     if (!asked && nanoseconds.getAsLong() - start > PATIENCE) {
       asked = true;
       if (isTerminal.getAsBoolean()) {
-        bar =
-            new ProgressBarBuilder()
-                .setTaskName("flights")
-                .setInitialMax(flights)
-                .setUpdateIntervalMillis(UPDATE)
-                .setStyle(ProgressBarStyle.ASCII)
-                .setConsumer(new TerminalLine(err))
-                .clearDisplayOnFinish()
-                .build();
+        bar = bar();
       }
     }
     if (bar != null) {
@@ -78,10 +71,31 @@ public final class Work implements AutoCloseable {
     }
   }
 
+  private ProgressBar bar() {
+    TerminalLine line = new TerminalLine(err);
+    wiper = new Thread(line::clear);
+    Runtime.getRuntime().addShutdownHook(wiper);
+    return new ProgressBarBuilder()
+        .setTaskName("flights")
+        .setInitialMax(flights)
+        .setUpdateIntervalMillis(UPDATE)
+        .setStyle(ProgressBarStyle.ASCII)
+        .setConsumer(line)
+        .clearDisplayOnFinish()
+        .build();
+  }
+
   @Override
   public void close() {
     if (bar != null) {
       bar.close();
+    }
+    if (wiper != null) {
+      try {
+        Runtime.getRuntime().removeShutdownHook(wiper);
+      } catch (IllegalStateException ending) {
+        // the virtual machine ends and has wiped the line
+      }
     }
   }
 }

@@ -1,4 +1,4 @@
-package io.github.ringstate.instructor.loss;
+package io.github.ringstate.instructor.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
