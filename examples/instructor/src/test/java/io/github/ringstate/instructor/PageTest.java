@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.instructor.option.EntryKind;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,6 +40,23 @@ class PageTest {
       Run run = Run.of(Stream.concat(base.stream(), more.stream()).toArray(String[]::new));
       assertEquals(0, run.status(), run.err());
       assertFitsThePage(run);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("craftAndEntries")
+  void everyTableOfPilotsFitsThePage(String craft, String entry) {
+    List<String> base = List.of("--craft", craft, "--entry", entry, "--recoveries", ALL);
+    for (List<String> more :
+        List.of(
+            List.of("loss", "--pilots", "4", "--models", "2", "--delays", "0,60"),
+            List.of("loss", "--pilots", "4", "--state", "distracted", "--height-ft", "60"),
+            List.of("floor", "--pilots", "4", "--models", "2", "--clock", "cue"),
+            List.of("floor", "--pilots", "2", "--share", "0.5", "--height-ft", "9000"))) {
+      Run run = Run.of(Stream.concat(more.stream(), base.stream()).toArray(String[]::new));
+      assertEquals(0, run.status(), run.err());
+      assertFitsThePage(run);
+      assertTrue(!run.out().toLowerCase(Locale.ROOT).contains("safe"), run.out());
     }
   }
 

@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.delivery;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 
@@ -36,7 +37,11 @@ final class Guard implements AutoCloseable {
 
   static Guard over(Path draft) {
     Guard guard = new Guard(draft);
-    Runtime.getRuntime().addShutdownHook(guard.atTheEnd);
+    try {
+      Runtime.getRuntime().addShutdownHook(guard.atTheEnd);
+    } catch (IllegalStateException ending) {
+      throw new CancellationException("the virtual machine ends");
+    }
     return guard;
   }
 

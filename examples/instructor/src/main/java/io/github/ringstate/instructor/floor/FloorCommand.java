@@ -31,8 +31,8 @@ import picocli.CommandLine.Option;
     },
     footer = {
       "",
-      "Example: what to brief for 300 ft, with pilots who look elsewhere",
-      "  ringstate floor --height-ft 300 --state distracted",
+      "Example: which of two ways out to brief for 300 ft, for pilots who look elsewhere",
+      "  ringstate floor --height-ft 300 --recoveries forward,lateral --state distracted",
       "",
       Caution.TEXT
     })

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.progress;
 
 import io.github.ringstate.study.Progress;
 import java.io.PrintStream;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
@@ -73,8 +74,13 @@ public final class Work implements AutoCloseable {
 
   private ProgressBar bar() {
     TerminalLine line = new TerminalLine(err);
-    wiper = new Thread(line::clear);
-    Runtime.getRuntime().addShutdownHook(wiper);
+    Thread wiping = new Thread(line::clear);
+    try {
+      Runtime.getRuntime().addShutdownHook(wiping);
+    } catch (IllegalStateException ending) {
+      throw new CancellationException("the virtual machine ends");
+    }
+    wiper = wiping;
     return new ProgressBarBuilder()
         .setTaskName("flights")
         .setInitialMax(flights)
