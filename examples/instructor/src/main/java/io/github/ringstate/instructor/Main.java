@@ -38,7 +38,8 @@ import picocli.CommandLine.Spec;
     footer = {"", "Example: what delay costs in the trainer", "  ringstate loss", "", Caution.TEXT})
 public final class Main implements Runnable {
 
-  private static final int HELP_WIDTH = 90;
+  /** Columns of help and version. */
+  static final int HELP_WIDTH = 90;
 
   /** As shells have it: 128 and the number of the signal of an interrupt. */
   private static final int INTERRUPTED = 130;

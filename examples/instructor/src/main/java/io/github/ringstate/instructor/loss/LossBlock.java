@@ -13,6 +13,7 @@ import io.github.ringstate.study.LossCell;
 import io.github.ringstate.study.LossTable;
 import io.github.ringstate.study.PilotStudy;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -104,14 +105,12 @@ record LossBlock(
             recoveries,
             request.delays());
     List<LossRow> rows = new ArrayList<>();
-    for (LossCell cell : table.cells()) {
-      rows.add(
-          LossRow.of(
-              conditions,
-              request.approach().kind().label(),
-              request.recoveries().get(recoveries.indexOf(cell.encounter().recovery())),
-              cell.encounter().delay(),
-              cell.outcome()));
+    Iterator<LossCell> cells = table.cells().iterator();
+    for (RecoveryKind recovery : request.recoveries()) {
+      for (double delay : request.delays()) {
+        String entry = request.approach().kind().label();
+        rows.add(LossRow.of(conditions, entry, recovery, delay, cells.next().outcome()));
+      }
     }
     return rows;
   }
