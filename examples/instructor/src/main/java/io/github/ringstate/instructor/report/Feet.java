@@ -30,7 +30,7 @@ public final class Feet {
    * @return the rounded height, ft, not below the height
    */
   public static double up(double feet) {
-    return rounded(feet, value -> Math.ceil(value - ROUNDING));
+    return rounded(feet, value -> Math.ceil(value - ROUNDING) + 0.0);
   }
 
   /**

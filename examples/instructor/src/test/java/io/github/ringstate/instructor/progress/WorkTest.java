@@ -29,7 +29,7 @@ class WorkTest {
     String bar = fly(true, 1_000_000_001);
     assertTrue(bar.contains("75/100"), bar);
     assertTrue(bar.endsWith(" \r"), bar);
-    assertTrue(bar.chars().allMatch(c -> c == '\r' || c >= ' ' && c <= '~'), bar);
+    assertTrue(bar.chars().allMatch(c -> c == '\r' || (c >= ' ' && c <= '~')), bar);
   }
 
   @Test
