@@ -32,11 +32,13 @@ final class TerminalLine implements ProgressBarConsumer {
     out.flush();
   }
 
-  @Override
-  public synchronized void clear() {
+  /** Wipes the bar away; from then on nothing is drawn. */
+  synchronized void wipe() {
+    if (!wiped && longest > 0) {
+      out.print("\r" + " ".repeat(longest) + "\r");
+      out.flush();
+    }
     wiped = true;
-    out.print("\r" + " ".repeat(longest) + "\r");
-    out.flush();
   }
 
   @Override

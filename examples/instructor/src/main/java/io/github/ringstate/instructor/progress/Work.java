@@ -21,7 +21,7 @@ public final class Work implements AutoCloseable {
   private static final int UPDATE = 200;
 
   private final long flights;
-  private final PrintStream err;
+  private final TerminalLine line;
   private final BooleanSupplier isTerminal;
   private final LongSupplier nanoseconds;
   private final long start;
@@ -32,7 +32,7 @@ public final class Work implements AutoCloseable {
 
   Work(long flights, PrintStream err, BooleanSupplier isTerminal, LongSupplier nanoseconds) {
     this.flights = flights;
-    this.err = err;
+    line = new TerminalLine(err);
     this.isTerminal = isTerminal;
     this.nanoseconds = nanoseconds;
     start = nanoseconds.getAsLong();
@@ -73,8 +73,7 @@ public final class Work implements AutoCloseable {
   }
 
   private ProgressBar bar() {
-    TerminalLine line = new TerminalLine(err);
-    Thread wiping = new Thread(line::clear);
+    Thread wiping = new Thread(line::wipe);
     try {
       Runtime.getRuntime().addShutdownHook(wiping);
     } catch (IllegalStateException ending) {
@@ -87,7 +86,6 @@ public final class Work implements AutoCloseable {
         .setUpdateIntervalMillis(UPDATE)
         .setStyle(ProgressBarStyle.ASCII)
         .setConsumer(line)
-        .clearDisplayOnFinish()
         .build();
   }
 
@@ -95,6 +93,7 @@ public final class Work implements AutoCloseable {
   public void close() {
     if (bar != null) {
       bar.close();
+      line.wipe();
     }
     if (wiper != null) {
       try {
