@@ -17,11 +17,14 @@ class MainTest {
         "--help",
         "--version",
         "loss --help",
+        "floor --help",
         "fly --help",
         "boundary --help",
         "craft --help",
         "loss --version",
         "loss --delays 0",
+        "loss --pilots 5 --state startled",
+        "floor --pilots 5 --height-ft 200",
         "fly --step 5",
         "boundary",
         "craft"
@@ -34,7 +37,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss", "fly", "boundary", "craft"})
+  @ValueSource(strings = {"loss", "floor", "fly", "boundary", "craft"})
   void theHelpOfEveryCommandShowsAnExampleThatWorks(String command) {
     String example =
         Run.of(command, "--help").lines().stream()
