@@ -19,6 +19,7 @@ final class Cursor {
   private final int[] places;
   private final long perScene;
   private final long count;
+  private long index;
 
   Cursor(SweepSpec spec, List<String> keys) {
     values = new Values(keys);
@@ -83,6 +84,12 @@ final class Cursor {
     return perScene;
   }
 
+  /** Whether the place within its scene alone says what the pilot of a point does. */
+  boolean pilotsApart() {
+    return factors.subList(0, firstOfPilots(factors)).stream()
+        .noneMatch(factor -> factor.groups().contains("pilot"));
+  }
+
   /** How many points share what some group sets. */
   long perValue(String group) {
     long others = count;
@@ -98,7 +105,17 @@ final class Cursor {
     return values;
   }
 
-  void move(long index) {
+  /** The number of the scene, all but the pilot, of the point. */
+  long scene() {
+    return index / perScene;
+  }
+
+  long placeInScene() {
+    return index % perScene;
+  }
+
+  void move(long to) {
+    index = to;
     long rest = index;
     for (int i = factors.size() - 1; i >= 0; i--) {
       Factor factor = factors.get(i);

@@ -6,6 +6,7 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.sweep.PilotCache.Pilot;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
@@ -35,6 +36,7 @@ final class RowFlight {
   private final Cursor cursor;
   private final Composition composition;
   private final Models models;
+  private final PilotCache pilots;
   private final List<String> shown;
   private final List<Column> columns;
   private long sceneNumber = -1;
@@ -46,11 +48,13 @@ final class RowFlight {
       Cursor cursor,
       Composition composition,
       Models models,
+      PilotCache pilots,
       List<String> shown,
       List<Column> columns) {
     this.cursor = cursor;
     this.composition = composition;
     this.models = models;
+    this.pilots = pilots;
     this.shown = shown;
     this.columns = columns;
   }
@@ -92,25 +96,31 @@ final class RowFlight {
       }
     }
     try {
-      fly(index / cursor.perScene(), values, rows, column + 3, row);
+      flyOn(values, rows, column + 3, row);
     } catch (RuntimeException bad) {
       rows.set(column + COLUMNS.size() - 1, row, reason(bad));
       rows.countFailed();
     }
   }
 
-  private void fly(long number, Values values, Rows rows, int column, int row) {
-    if (number != sceneNumber) {
-      set(number, values);
+  private void flyOn(Values values, Rows rows, int column, int row) {
+    if (cursor.scene() != sceneNumber) {
+      set(cursor.scene(), values);
     }
     if (noScene != null) {
       throw noScene;
     }
-    Encounter encounter = composition.flown(scene(), values);
-    rows.set(column, row, encounter.delay());
-    BulkFlight flight =
-        shared != null ? shared : new BulkFlight(Approach.fly(encounter, new SwiftFlyer()));
-    Ending ending = flight.fly(encounter.recovery(), encounter.recognition());
+    Pilot pilot;
+    BulkFlight flight = shared;
+    if (flight == null) {
+      Encounter encounter = composition.flown(scene(), values);
+      pilot = Pilot.of(encounter);
+      flight = new BulkFlight(Approach.fly(encounter, new SwiftFlyer()));
+    } else {
+      pilot = pilots.get(cursor.placeInScene(), () -> Pilot.of(composition.flown(scene(), values)));
+    }
+    rows.set(column, row, pilot.recognition().delay());
+    Ending ending = flight.fly(pilot.recovery(), pilot.recognition());
     rows.set(column + 1, row, ending.label());
     rows.set(column + 2, row, rounded(Unit.FOOT.fromSi(flight.altitudeLoss())));
     rows.set(column + 3, row, rounded(Unit.FOOT.fromSi(flight.lossAfterRecognition())));

@@ -46,6 +46,7 @@ public final class Sweep {
   private final List<Column> columns;
   private final Composition composition;
   private final Models models;
+  private final PilotCache pilots;
   private final long count;
 
   /**
@@ -62,6 +63,7 @@ public final class Sweep {
     Cursor cursor = new Cursor(spec, keys);
     count = cursor.count();
     models = new Models(cursor.perValue("model"));
+    pilots = new PilotCache(cursor);
     composition = new Composition(spec);
     List<String> varied = new ArrayList<>();
     spec.axes().forEach(axis -> varied.add(axis.key()));
@@ -261,6 +263,7 @@ public final class Sweep {
   Rows rows(long from, int size, BooleanSupplier cancelled) {
     Objects.checkFromIndexSize(from, size, count);
     Cursor cursor = new Cursor(spec, keys);
-    return new RowFlight(cursor, composition, models, shown, columns).fly(from, size, cancelled);
+    return new RowFlight(cursor, composition, models, pilots, shown, columns)
+        .fly(from, size, cancelled);
   }
 }
