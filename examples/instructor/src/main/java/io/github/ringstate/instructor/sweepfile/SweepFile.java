@@ -1,8 +1,14 @@
 package io.github.ringstate.instructor.sweepfile;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.toml.TextFile;
 import io.github.ringstate.study.sweep.Sweep;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Objects;
 
 /**
  * A sweep in a file.
@@ -37,5 +43,18 @@ public record SweepFile(String name, String text, Sweep sweep) {
    */
   public static SweepFile parse(String name, String text) {
     return new SweepFile(name, text, SweepReader.read(name, text));
+  }
+
+  /**
+   * A sweep that explains itself.
+   *
+   * @return the text of a file
+   */
+  public static String example() {
+    try (InputStream in = SweepFile.class.getResourceAsStream("sweep-example.toml")) {
+      return new String(Objects.requireNonNull(in, "sweep-example.toml").readAllBytes(), UTF_8);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible); // it is in the jar
+    }
   }
 }
