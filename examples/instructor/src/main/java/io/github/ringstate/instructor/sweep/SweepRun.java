@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 record SweepRun(SweepFile sweep, String ending, RowFormat format, int threads) {
 
   /** Rows of a chunk: what a kill can cost at most, and what is forced to the disk in one go. */
-  private static final int CHUNK = 32 * SweepFlight.BLOCK;
+  private static final int CHUNK = 16 * SweepFlight.BLOCK;
 
   /** Flies what is missing; returns how many of all points could not be flown. */
   long into(RowFile rows) {
