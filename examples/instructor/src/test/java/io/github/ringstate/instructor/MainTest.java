@@ -20,6 +20,7 @@ class MainTest {
         "fly --help",
         "boundary --help",
         "craft --help",
+        "sweep --help",
         "loss --version",
         "loss --delays 0",
         "fly --step 5",
@@ -34,7 +35,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss", "fly", "boundary", "craft"})
+  @ValueSource(strings = {"loss", "fly", "boundary", "craft", "sweep"})
   void theHelpOfEveryCommandShowsAnExampleThatWorks(String command) {
     String example =
         Run.of(command, "--help").lines().stream()
