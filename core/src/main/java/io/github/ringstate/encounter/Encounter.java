@@ -261,7 +261,7 @@ public record Encounter(
     if (!approach.onset()) {
       return Outcome.NO_ONSET;
     }
-    Descent descent = new Descent(approach, new FlownCourse(flyer, history), history);
+    Descent descent = new Descent(approach, new FlownCourse(flyer, history), history, true);
     descent.fly(recovery, recognition);
     return descent.outcome();
   }

@@ -27,15 +27,11 @@ public final class Motion implements Cockpit {
   double enginePower;
   double inducedPower;
   double profilePower;
-  double dragNorth;
-  double dragEast;
-  double dragUp;
-  double sideNorth;
-  double sideEast;
-  double sideUp;
-  double downloadNorth;
-  double downloadEast;
-  double downloadUp;
+  double dragNose;
+  double dragRight;
+  double dragShaft;
+  double side;
+  double download;
   double continuousPower;
   double shortTimePower;
   double weight;
@@ -174,7 +170,7 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground; negative in still air
    */
   public double dragPower() {
-    return overGround(dragNorth, dragEast, dragUp);
+    return overGround(dragNose, dragRight, dragShaft);
   }
 
   /**
@@ -183,7 +179,7 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground
    */
   public double sidePower() {
-    return overGround(sideNorth, sideEast, sideUp);
+    return overGround(0, side, 0);
   }
 
   /**
@@ -192,13 +188,25 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground; negative in climb
    */
   public double downloadPower() {
-    return overGround(downloadNorth, downloadEast, downloadUp);
+    return overGround(0, 0, -download);
   }
 
-  private double overGround(double north, double east, double up) {
-    return north * state[State.SPEED_NORTH]
-        + east * state[State.SPEED_EAST]
-        + up * state[State.SPEED_UP];
+  /** Work of a force along nose, right side and shaft, over the ground. */
+  private double overGround(double nose, double right, double shaft) {
+    double sinPitch = Angle.sin(state[State.PITCH]);
+    double cosPitch = Angle.cos(state[State.PITCH]);
+    double sinBank = Angle.sin(state[State.BANK]);
+    double cosBank = Angle.cos(state[State.BANK]);
+    double ahead =
+        Angle.cos(state[State.HEADING]) * state[State.SPEED_NORTH]
+            + Angle.sin(state[State.HEADING]) * state[State.SPEED_EAST];
+    double aside =
+        Angle.cos(state[State.HEADING]) * state[State.SPEED_EAST]
+            - Angle.sin(state[State.HEADING]) * state[State.SPEED_NORTH];
+    double up = state[State.SPEED_UP];
+    return nose * (cosPitch * ahead + sinPitch * up)
+        + right * (sinBank * sinPitch * ahead + cosBank * aside - sinBank * cosPitch * up)
+        + shaft * (-cosBank * sinPitch * ahead + sinBank * aside + cosBank * cosPitch * up);
   }
 
   /**
