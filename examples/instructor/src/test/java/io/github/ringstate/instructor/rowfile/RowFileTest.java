@@ -32,8 +32,12 @@ class RowFileTest {
   private static final SweepFile SWEEP =
       SweepFile.parse(
           "test",
-          "[craft]\nmass_kg = { from = 500, to = 740, values = 20 }\n"
-              + "[pilot]\ndelay_s = [0, 1, 2]\n");
+          """
+          [craft]
+          mass_kg = { from = 500, to = 740, values = 20 }
+          [pilot]
+          delay_s = [0, 1, 2]
+          """);
 
   private static final int CHUNKS = 6;
   private static final int PER_CHUNK = 10;
@@ -58,11 +62,7 @@ class RowFileTest {
       rows.open(ASKED);
       int done = (int) rows.rowCount() / PER_CHUNK;
       for (int chunk = done; chunk < Math.min(CHUNKS, done + most); chunk++) {
-        for (int half = 0; half < 2; half++) {
-          int from = chunk * PER_CHUNK + half * PER_CHUNK / 2;
-          rows.append(format(ending).encode(SWEEP.sweep().rows(from, PER_CHUNK / 2)));
-        }
-        rows.sync();
+        append(rows, ending, chunk);
       }
       if (rows.rowCount() < (long) CHUNKS * PER_CHUNK) {
         return false;
@@ -70,6 +70,14 @@ class RowFileTest {
       rows.finish();
       return true;
     }
+  }
+
+  private static void append(RowFile rows, String ending, int chunk) {
+    for (int half = 0; half < 2; half++) {
+      int from = chunk * PER_CHUNK + half * PER_CHUNK / 2;
+      rows.append(format(ending).encode(SWEEP.sweep().rows(from, PER_CHUNK / 2)));
+    }
+    rows.sync();
   }
 
   private byte[] undisturbed(String ending) throws IOException {
@@ -145,8 +153,7 @@ class RowFileTest {
     byte[] before = Files.readAllBytes(beside(ending, "journal"));
     try (RowFile rows = file(ending)) {
       rows.open(ASKED);
-      rows.append(format(ending).encode(SWEEP.sweep().rows((CHUNKS - 1L) * PER_CHUNK, PER_CHUNK)));
-      rows.sync();
+      append(rows, ending, CHUNKS - 1);
     }
     byte[] journal = Files.readAllBytes(beside(ending, "journal"));
     assertTrue(journal.length > before.length);

@@ -27,7 +27,12 @@ class SweepCommandTest {
 
   /** One mass of three is beyond the craft's limits. */
   private static final String SWEEP =
-      "[craft]\nmass_kg = [560, 600, 640]\n[pilot]\ntechnique = [\"forward\", \"lateral\"]\n";
+      """
+      [craft]
+      mass_kg = [560, 600, 640]
+      [pilot]
+      technique = ["forward", "lateral"]
+      """;
 
   @TempDir Path folder = Path.of("");
   private String spec = "";

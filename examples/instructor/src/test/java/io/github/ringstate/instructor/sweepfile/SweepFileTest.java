@@ -28,16 +28,22 @@ class SweepFileTest {
   void everyFormOfASettingIsRead() {
     SweepSpec spec =
         spec(
-            "seed = -3\n"
-                + "sample = { method = \"sobol\", points = 64 }\n"
-                + "craft.name = \"twin\"\n"
-                + "craft.mass_kg = { from = 3000, to = 4000.5, sampled = true }\n"
-                + "[air]\npressure_altitude_ft = [0, 4e3]\n"
-                + "[pilot]\ncount = 12\nstate = [\"primed\", \"startled\"]\n"
-                + "technique = \"lateral\"\n"
-                + "[entry]\nwind_kt = { from = 0, to = 8, values = 3 }\n"
-                + "[model]\nring_exit_total_inflow = { from = 1.2, to = 1.5, values = 4, scale ="
-                + " \"log\" }\n");
+            """
+            seed = -3
+            sample = { method = "sobol", points = 64 }
+            craft.name = "twin"
+            craft.mass_kg = { from = 3000, to = 4000.5, sampled = true }
+            [air]
+            pressure_altitude_ft = [0, 4e3]
+            [pilot]
+            count = 12
+            state = ["primed", "startled"]
+            technique = "lateral"
+            [entry]
+            wind_kt = { from = 0, to = 8, values = 3 }
+            [model]
+            ring_exit_total_inflow = { from = 1.2, to = 1.5, values = 4, scale = "log" }
+            """);
     assertEquals(-3, spec.seed());
     assertEquals(12, spec.pilots());
     assertEquals(
