@@ -62,7 +62,11 @@ public final class RowFile implements Closeable {
       Journal opened = Journal.open(journalPlace);
       journal = opened;
       if (opened.asked().size() < asked.size()) {
-        opened.begin(asked); // killed before anything was begun
+        // killed before anything was begun; rows without a journal are none of a run's
+        if (Files.exists(part)) {
+          throw damaged("cannot go on: the journal is damaged");
+        }
+        opened.begin(asked);
       }
       for (int i = 0; i < asked.size(); i++) {
         if (!opened.asked().get(i).equals(asked.get(i))) {

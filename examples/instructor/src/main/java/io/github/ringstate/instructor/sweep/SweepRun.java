@@ -49,7 +49,7 @@ record SweepRun(SweepFile sweep, String ending, RowFormat format, int threads) {
         "version " + (version == null ? "outside its jar" : version),
         "format " + ending,
         "points " + sweep.sweep().count(),
-        "spec " + digest(sweep.text()));
+        "digest of SPEC " + digest(sweep.text()));
   }
 
   private static String digest(String text) {

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.instructor.delivery.WholeFile;
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.sweepfile.SweepFile;
+import io.github.ringstate.study.sweep.Rows;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +18,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,6 +43,11 @@ class RowFileTest {
 
   private static final int CHUNKS = 6;
   private static final int PER_CHUNK = 10;
+
+  private static final List<Rows> HALVES =
+      IntStream.range(0, 2 * CHUNKS)
+          .mapToObj(i -> SWEEP.sweep().rows(i * (PER_CHUNK / 2), PER_CHUNK / 2))
+          .toList();
 
   @TempDir Path folder = Path.of("");
 
@@ -75,7 +82,7 @@ class RowFileTest {
   private static void append(RowFile rows, String ending, int chunk) {
     for (int half = 0; half < 2; half++) {
       int from = chunk * PER_CHUNK + half * PER_CHUNK / 2;
-      rows.append(format(ending).encode(SWEEP.sweep().rows(from, PER_CHUNK / 2)));
+      rows.append(format(ending).encode(HALVES.get(from * 2 / PER_CHUNK)));
     }
     rows.sync();
   }
@@ -137,9 +144,13 @@ class RowFileTest {
     write(ending, 3);
     byte[] journal = Files.readAllBytes(beside(ending, "journal"));
     byte[] part = Files.readAllBytes(beside(ending, "part"));
-    for (int length = 0; length <= journal.length; length += 7) {
+    int head = new String(journal, UTF_8).indexOf("chunk");
+    for (int length = 0; length <= journal.length; length++) {
       Files.write(beside(ending, "journal"), Arrays.copyOf(journal, length));
-      Files.write(beside(ending, "part"), part);
+      // no rows are begun before the head of the journal is whole
+      if (length >= head) {
+        Files.write(beside(ending, "part"), part);
+      }
       assertTrue(write(ending, CHUNKS));
       assertArrayEquals(whole, Files.readAllBytes(out(ending)));
     }
@@ -181,6 +192,13 @@ class RowFileTest {
     assertThrows(Refusal.class, () -> write(ending, 1));
     Files.delete(beside(ending, "part"));
     assertThrows(Refusal.class, () -> write(ending, 1));
+  }
+
+  @Test
+  void aFileOfSomeoneElseIsNotTakenForRows() throws IOException {
+    Files.writeString(beside("csv", "part"), "mine");
+    assertThrows(Refusal.class, () -> write("csv", 1));
+    assertEquals("mine", Files.readString(beside("csv", "part")));
   }
 
   @Test
