@@ -94,7 +94,10 @@ final class Descent {
       events.add(FlightEvent.stop(EventKind.GROUND, Crossing.FALLING, Motion::height));
     }
     events.add(
-        FlightEvent.note(EventKind.FASTEST_DESCENT, Crossing.RISING, Motion::verticalAcceleration));
+        FlightEvent.note(
+            EventKind.FASTEST_DESCENT,
+            Crossing.RISING,
+            seen -> seen.verticalAcceleration() - Approach.STEADY));
     if (!story) {
       return events;
     }

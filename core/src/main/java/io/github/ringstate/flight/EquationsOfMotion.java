@@ -239,8 +239,7 @@ public final class EquationsOfMotion {
   public void begin(double recognised, int phase, double began) {
     motion.recognised = recognised;
     lastLaw = null;
-    motion.phase = phase;
-    motion.phaseBegan = began;
+    motion.begin(phase, began);
   }
 
   /**
@@ -284,6 +283,7 @@ public final class EquationsOfMotion {
     m.forwardAirspeed = airN * cosHeading + airE * sinHeading;
     m.sidewaysAirspeed = airE * cosHeading - airN * sinHeading;
     m.groundSpeed = y[State.SPEED_NORTH] * cosHeading + y[State.SPEED_EAST] * sinHeading;
+    m.sidewaysGroundSpeed = y[State.SPEED_EAST] * cosHeading - y[State.SPEED_NORTH] * sinHeading;
 
     double axial = airN * shaftN + airE * shaftE + airU * shaftU;
     double alongNose = airN * noseN + airE * noseE + airU * noseU;
@@ -413,18 +413,12 @@ public final class EquationsOfMotion {
   }
 
   /**
-   * Bends x towards plus or minus the limit, which it reaches at one and a half times the limit,
-   * with a continuous slope: the cubic that leaves zero at 45 degrees and arrives level.
+   * Bends x towards plus or minus the limit, smoothly and without ever passing it. A clipped cubic
+   * would spare the root, but its kinks in curvature cost an integrator of high order far more.
    */
   private static double limited(double x, double limit) {
     double ratio = x / limit;
-    if (ratio >= 1.5) {
-      return limit;
-    }
-    if (ratio <= -1.5) {
-      return -limit;
-    }
-    return x * (1 - 4.0 / 27 * ratio * ratio);
+    return x / Math.sqrt(1 + ratio * ratio);
   }
 
   private static double within(double value, double low, double high) {

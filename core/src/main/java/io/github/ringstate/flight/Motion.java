@@ -1,5 +1,7 @@
 package io.github.ringstate.flight;
 
+import java.util.Arrays;
+
 /**
  * A flight at one instant: the state, its rates, and what came up in working them out. Mutable and
  * used again for every instant, so that nothing is allocated while a flight is computed.
@@ -13,11 +15,13 @@ public final class Motion implements Cockpit {
 
   double time;
   double recognised = Double.NaN;
+  double[] phasesBegan = new double[1];
+  int phase = -1;
   double phaseBegan;
-  int phase;
   double forwardAirspeed;
   double sidewaysAirspeed;
   double groundSpeed;
+  double sidewaysGroundSpeed;
   double edgewise;
   double axial;
   double thrust;
@@ -44,6 +48,17 @@ public final class Motion implements Cockpit {
   int tailPush;
 
   Motion() {}
+
+  void begin(int next, double time) {
+    if (next >= phasesBegan.length) {
+      phasesBegan = Arrays.copyOf(phasesBegan, next + 1);
+    }
+    for (int i = Math.min(phase + 1, Math.max(next, 0)); i <= next; i++) {
+      phasesBegan[i] = time;
+    }
+    phase = next;
+    phaseBegan = time;
+  }
 
   /**
    * Time since the flight began.
@@ -234,6 +249,15 @@ public final class Motion implements Cockpit {
   }
 
   @Override
+  public double sincePhase(int earlier) {
+    if (!(earlier >= 0 && earlier <= phase)) {
+      throw new IllegalArgumentException(
+          "phase " + earlier + " is not among the phases 0 to " + phase + " begun so far");
+    }
+    return time - phasesBegan[earlier];
+  }
+
+  @Override
   public double height() {
     return state[State.UP];
   }
@@ -266,6 +290,11 @@ public final class Motion implements Cockpit {
   @Override
   public double groundSpeed() {
     return groundSpeed;
+  }
+
+  @Override
+  public double sidewaysGroundSpeed() {
+    return sidewaysGroundSpeed;
   }
 
   @Override
