@@ -145,7 +145,7 @@ final class RowFlight {
       Encounter set = composition.scene(values, models.of(Composition.model(values)));
       scene = set;
       // gusts and shaking are those of the pilot, if pilots are drawn
-      if (values.pilot() < 0 || !set.disturbances().any()) {
+      if (values.pilot() < 0 || !set.disturbances().random()) {
         shared = new BulkFlight(Approach.fly(set, new SwiftFlyer()));
       }
     } catch (RuntimeException bad) {

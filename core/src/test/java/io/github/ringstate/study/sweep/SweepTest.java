@@ -102,6 +102,25 @@ class SweepTest {
   }
 
   @Test
+  void pilotsInGustsAreTheSamePeopleInTheSameGustsInAnyPortion() {
+    SweepSpec spec =
+        new SweepSpec(
+            3,
+            8,
+            List.of(
+                number("disturbance.gust_wind_kt", 15),
+                number("disturbance.shaking_strength_pct", 10)),
+            List.of(new Axis.Numbers("pilot.delay_s", List.of(0.5, 1.5))),
+            Sample.NONE);
+    Sweep sweep = new Sweep(spec);
+    List<String> whole = Sweeps.rows(spec, 3);
+    for (int i = whole.size() - 1; i >= 0; i--) {
+      assertEquals(whole.subList(i, i + 1), Sweeps.lines(sweep.rows(i, 1)));
+    }
+    assertEquals(whole.size(), whole.stream().map(row -> row.split(";", -1)[7]).distinct().count());
+  }
+
+  @Test
   void theRowsDoNotDependOnTheLocale() {
     Locale before = Locale.getDefault();
     List<String> english = Sweeps.rows(Sweeps.mixed(), 1);

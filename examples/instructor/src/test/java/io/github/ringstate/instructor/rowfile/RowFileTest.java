@@ -46,7 +46,7 @@ class RowFileTest {
 
   private static final List<Rows> HALVES =
       IntStream.range(0, 2 * CHUNKS)
-          .mapToObj(i -> SWEEP.sweep().rows(i * (PER_CHUNK / 2), PER_CHUNK / 2))
+          .mapToObj(i -> SWEEP.sweep().rows((long) i * (PER_CHUNK / 2), PER_CHUNK / 2))
           .toList();
 
   @TempDir Path folder = Path.of("");
@@ -144,6 +144,7 @@ class RowFileTest {
     write(ending, 3);
     byte[] journal = Files.readAllBytes(beside(ending, "journal"));
     byte[] part = Files.readAllBytes(beside(ending, "part"));
+    Files.delete(beside(ending, "part"));
     int head = new String(journal, UTF_8).indexOf("chunk");
     for (int length = 0; length <= journal.length; length++) {
       Files.write(beside(ending, "journal"), Arrays.copyOf(journal, length));
