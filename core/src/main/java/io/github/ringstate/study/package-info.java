@@ -20,6 +20,9 @@
  * people is not in it; what is fitted in the model is in {@link
  * io.github.ringstate.study.ModelSpread}, kept apart, so that two bands stand side by side: people
  * alone, and people and model.
+ *
+ * <p>{@link io.github.ringstate.study.sweep} flies any number of settings against each other, row
+ * by row.
  */
 @NullMarked
 package io.github.ringstate.study;
