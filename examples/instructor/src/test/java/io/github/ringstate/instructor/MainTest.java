@@ -21,6 +21,7 @@ class MainTest {
         "fly --help",
         "boundary --help",
         "craft --help",
+        "sweep --help",
         "loss --version",
         "loss --delays 0",
         "loss --pilots 5 --state startled",
@@ -37,7 +38,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss", "floor", "fly", "boundary", "craft"})
+  @ValueSource(strings = {"loss", "floor", "fly", "boundary", "craft", "sweep"})
   void theHelpOfEveryCommandShowsAnExampleThatWorks(String command) {
     String example =
         Run.of(command, "--help").lines().stream()

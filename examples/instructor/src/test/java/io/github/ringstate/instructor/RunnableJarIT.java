@@ -2,6 +2,7 @@ package io.github.ringstate.instructor;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static java.util.Objects.requireNonNull;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -116,6 +117,22 @@ class RunnableJarIT {
     }
     // and the same as in this virtual machine, whatever ran in it before
     assertEquals(first.out(), Run.of(args).out());
+  }
+
+  @Test
+  void aSweepIsTheSameUnderAGermanLocaleAndInThisVirtualMachine()
+      throws IOException, InterruptedException {
+    Path spec = folder.resolve("sweep.toml");
+    Files.writeString(spec, run("sweep", "--example").out().replace("points = 25", "points = 5"));
+    List<String> german = List.of("-Duser.language=de", "-Duser.country=DE");
+    for (String ending : List.of("csv", "parquet")) {
+      Path out = folder.resolve("sweep." + ending);
+      String[] args = {"sweep", spec.toString(), "--output", out.toString()};
+      assertEquals(new Run(0, "", ""), run(german, args));
+      byte[] there = Files.readAllBytes(out);
+      assertEquals(new Run(0, "", ""), Run.of(args));
+      assertArrayEquals(there, Files.readAllBytes(out));
+    }
   }
 
   @Test
