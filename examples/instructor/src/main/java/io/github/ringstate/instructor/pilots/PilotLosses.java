@@ -1,10 +1,10 @@
 package io.github.ringstate.instructor.pilots;
 
-import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.ModelSpread;
 import io.github.ringstate.study.Quantile;
+import io.github.ringstate.study.Share;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -51,21 +51,22 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
   }
 
   /**
-   * How far the models move that loss.
+   * The loss with the other models.
    *
    * @param share the part, 0 to 1
-   * @return the loss with the middle model, ft, and what nine models in ten lie within; empty
-   *     without models, or if nobody met the ring state with any
+   * @return the loss with the middle model, ft, and what nine models in ten lie within, each with
+   *     the interval that its pilots give it; empty without models, or if nobody met the ring state
+   *     with any
    */
   public Optional<Quantile> modelsLossFt(double share) {
     return models.stream().allMatch(spread -> spread.samples() == 0)
         ? Optional.empty()
-        : Optional.of(feet(ModelSpread.band(models, share)));
+        : Optional.of(feet(ModelSpread.band(models, share, CONFIDENCE)));
   }
 
   /**
-   * The loss with people and model both: the interval of the people, widened by what nine models in
-   * ten lie within.
+   * The loss with people and model both: the interval of the people alone, widened by that of the
+   * models.
    *
    * @param share the part, 0 to 1
    * @return the loss, ft; empty if nobody met the ring state
@@ -96,7 +97,7 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
     return people.samples() == 0
         ? Optional.empty()
         : Optional.of(
-            BigDecimal.valueOf(people.count(Ending.ARRESTED))
+            BigDecimal.valueOf(people.samples() - losing(Double.POSITIVE_INFINITY))
                 .divide(BigDecimal.valueOf(people.samples()), decimals, RoundingMode.DOWN));
   }
 
@@ -107,18 +108,6 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    */
   public Optional<BigDecimal> arrestedShare() {
     return arrestedShare(DIGITS);
-  }
-
-  /**
-   * What came of most of those who did not arrest the descent.
-   *
-   * @return a word or two for a cell of a table
-   */
-  public String failure() {
-    return people.count(Ending.GROUND) >= people.count(Ending.NOT_ARRESTED)
-            && people.count(Ending.GROUND) > 0
-        ? "ground"
-        : "not arrested";
   }
 
   /**
@@ -133,14 +122,20 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
       return Optional.empty();
     }
     double height = Unit.FOOT.toSi(heightFt);
-    Share share =
-        Share.of(Math.round(people.shareLosing(height) * people.samples()), people.samples());
+    Share alone = people.shareLosing(height, CONFIDENCE);
+    double low = alone.low();
+    double high = alone.high();
     for (LossSpread model : models) {
       if (model.samples() > 0) {
-        share = share.with(model.shareLosing(height));
+        low = Math.min(low, model.shareLosing(height));
+        high = Math.max(high, model.shareLosing(height));
       }
     }
-    return Optional.of(share);
+    return Optional.of(new Share(alone.value(), low, high));
+  }
+
+  private long losing(double height) {
+    return Math.round(people.shareLosing(height) * people.samples());
   }
 
   private static Quantile feet(Quantile si) {
