@@ -87,17 +87,15 @@ public record PilotStudy(
   public LossSpread fly(Sampling sampling, Progress progress) {
     Optional<Approach> shared =
         base.disturbances().random() ? Optional.empty() : Optional.of(approach(base));
-    double[] losses = new double[0];
+    int limit = sampling.limit();
+    Ending[] endings = new Ending[limit];
+    double[] losses = new double[limit];
     AtomicLong flown = new AtomicLong();
     Thread caller = Thread.currentThread();
     int to = 0;
     while (true) {
       int from = to;
-      to = from + Math.min(Sampling.BATCH, sampling.limit() - from);
-      if (to > losses.length) {
-        losses = Arrays.copyOf(losses, (int) Math.min(2L * to, sampling.limit()));
-      }
-      double[] result = losses;
+      to = from + Math.min(Sampling.BATCH, limit - from);
       SampleFlights.each(
           from,
           to,
@@ -109,16 +107,16 @@ public record PilotStudy(
               }
               Encounter encounter = encounter(number);
               BulkFlight flight = bulk.orElseGet(() -> new BulkFlight(approach(encounter)));
-              Ending ending = flight.fly(encounter.recovery(), encounter.recognition());
-              result[number] = LossSpread.loss(ending, flight.altitudeLoss());
+              endings[number] = flight.fly(encounter.recovery(), encounter.recognition());
+              losses[number] = flight.altitudeLoss();
               synchronized (flown) {
-                progress.flown(flown.incrementAndGet(), sampling.limit());
+                progress.flown(flown.incrementAndGet(), limit);
               }
             };
           });
-      boolean last = to == sampling.limit();
+      boolean last = to == limit;
       if (last || sampling.enough() > 0) {
-        LossSpread spread = LossSpread.ofLosses(Arrays.copyOf(losses, to));
+        LossSpread spread = LossSpread.of(Arrays.copyOf(endings, to), Arrays.copyOf(losses, to));
         if (last || sampling.suffices(spread)) {
           return spread;
         }

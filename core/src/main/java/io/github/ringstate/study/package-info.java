@@ -6,6 +6,21 @@
  * the encounter that was flown and its whole outcome, so that nothing is dropped on the way to a
  * table.
  *
+ * <h2>Many pilots</h2>
+ *
+ * {@link io.github.ringstate.study.PilotStudy} flies one encounter with many people and gives a
+ * {@link io.github.ringstate.study.LossSpread}: its {@link io.github.ringstate.study.Quantile}s and
+ * {@link io.github.ringstate.study.Share}s have confidence intervals that assume no distribution. A
+ * descent that was not arrested counts as an infinite loss. {@link
+ * io.github.ringstate.study.Sampling} says how many pilots are enough, {@link
+ * io.github.ringstate.study.Progress} hears how far it is and may end it. {@link
+ * io.github.ringstate.study.Briefing} turns spreads into what a briefing needs.
+ *
+ * <p>What the interval of a quantile holds is chance in the sample alone. What is assumed about
+ * people is not in it; what is fitted in the model is in {@link
+ * io.github.ringstate.study.ModelSpread}, kept apart, so that two bands stand side by side: people
+ * alone, and people and model.
+ *
  * <p>{@link io.github.ringstate.study.sweep} flies any number of settings against each other, row
  * by row.
  */

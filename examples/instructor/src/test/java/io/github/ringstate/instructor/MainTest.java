@@ -17,12 +17,15 @@ class MainTest {
         "--help",
         "--version",
         "loss --help",
+        "floor --help",
         "fly --help",
         "boundary --help",
         "craft --help",
         "sweep --help",
         "loss --version",
         "loss --delays 0",
+        "loss --pilots 5 --state startled",
+        "floor --pilots 5 --height-ft 200",
         "fly --step 5",
         "boundary",
         "craft"
@@ -35,7 +38,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss", "fly", "boundary", "craft", "sweep"})
+  @ValueSource(strings = {"loss", "floor", "fly", "boundary", "craft", "sweep"})
   void theHelpOfEveryCommandShowsAnExampleThatWorks(String command) {
     String example =
         Run.of(command, "--help").lines().stream()
