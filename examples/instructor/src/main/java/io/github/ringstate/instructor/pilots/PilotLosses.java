@@ -54,14 +54,13 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    * The loss with the other models.
    *
    * @param share the part, 0 to 1
-   * @return the loss with the middle model, ft, and what nine models in ten lie within, each with
-   *     the interval that its pilots give it; empty without models, or if nobody met the ring state
-   *     with any
+   * @return the loss with the middle model, ft, and what nine models in ten lie within; empty
+   *     without models, or if nobody met the ring state with any
    */
   public Optional<Quantile> modelsLossFt(double share) {
     return models.stream().allMatch(spread -> spread.samples() == 0)
         ? Optional.empty()
-        : Optional.of(feet(ModelSpread.band(models, share, CONFIDENCE)));
+        : Optional.of(feet(ModelSpread.band(models, share)));
   }
 
   /**
@@ -72,19 +71,7 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    * @return the loss, ft; empty if nobody met the ring state
    */
   public Optional<Quantile> widestLossFt(double share) {
-    Optional<Quantile> alone = lossFt(share);
-    Optional<Quantile> moved = modelsLossFt(share);
-    if (alone.isEmpty() || moved.isEmpty()) {
-      return alone;
-    }
-    Quantile people = alone.get();
-    Quantile model = moved.get();
-    return Optional.of(
-        new Quantile(
-            share,
-            people.value(),
-            Math.min(people.low(), model.low()),
-            Math.max(people.high(), model.high())));
+    return lossFt(share).map(people -> modelsLossFt(share).map(people::widenedBy).orElse(people));
   }
 
   /**
