@@ -8,6 +8,7 @@ import io.github.ringstate.instructor.fly.FlyCommand;
 import io.github.ringstate.instructor.loss.LossCommand;
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.instructor.runs.RunsCommand;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -62,6 +63,7 @@ public final class Main implements Runnable {
         new CommandLine(new Main())
             .addSubcommand(new LossCommand(terminal))
             .addSubcommand(new FlyCommand(terminal))
+            .addSubcommand(new RunsCommand(terminal))
             .addSubcommand(new BoundaryCommand(terminal))
             .addSubcommand(new CraftCommand(terminal));
     return tool.setExpandAtFiles(false)

@@ -6,7 +6,7 @@ import io.github.ringstate.instructor.report.Decimals;
  * Heights rounded for people, to the precision that the model deserves: 1 ft below 100 ft, 5 ft
  * from there, 10 ft from 1000 ft.
  */
-final class Feet {
+public final class Feet {
 
   private Feet() {}
 
@@ -16,7 +16,7 @@ final class Feet {
    * @param feet the height, ft, not negative
    * @return the rounded height, ft
    */
-  static double rounded(double feet) {
+  public static double rounded(double feet) {
     double whole = Math.rint(feet);
     if (whole < 100) {
       return whole;
@@ -31,7 +31,7 @@ final class Feet {
    * @param feet the height, ft, not negative
    * @return the rounded height without its unit
    */
-  static String text(double feet) {
+  public static String text(double feet) {
     return Decimals.fixed(rounded(feet), 0);
   }
 }

@@ -58,6 +58,23 @@ public final class NumberText {
   }
 
   /**
+   * Reads one whole number.
+   *
+   * @param option the option's name
+   * @param text what was given
+   * @param allowed the range
+   * @return the number
+   * @throws Refusal if it is no whole number or out of range
+   */
+  public static long wholeNumber(String option, String text, Quantity allowed) {
+    double value = one(option, text, allowed);
+    if (value != Math.rint(value)) {
+      throw Refusal.option(option, text, "a whole number, " + RangeText.of(allowed));
+    }
+    return (long) value;
+  }
+
+  /**
    * Reads one number of any size.
    *
    * @param option the option's name
