@@ -5,7 +5,7 @@ import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
-import io.github.ringstate.instructor.option.OutputOptions;
+import io.github.ringstate.instructor.option.PictureOutput;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
@@ -44,7 +44,7 @@ public final class BoundaryCommand implements Runnable {
       description = "Step of airspeed from one line to the next. Unless given: ${DEFAULT-VALUE}.")
   private String step = "";
 
-  @Mixin private final OutputOptions output = new OutputOptions();
+  @Mixin private final PictureOutput output = new PictureOutput();
 
   /**
    * Creates the command.

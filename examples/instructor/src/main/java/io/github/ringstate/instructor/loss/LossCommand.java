@@ -7,8 +7,8 @@ import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.NumberText;
-import io.github.ringstate.instructor.option.OutputOptions;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Recognition;
 import java.io.OutputStream;
@@ -57,7 +57,7 @@ public final class LossCommand implements Runnable {
               + " none. Unless given: all but none.")
   private String recoveries = "";
 
-  @Mixin private final OutputOptions output = new OutputOptions();
+  @Mixin private final SheetOutput output = new SheetOutput();
 
   /**
    * Creates the command.

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.instructor.loss.Feet;
-import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.sheet.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunLimits;
 import io.github.ringstate.study.RunPlan;
@@ -13,7 +13,10 @@ final class RunReason {
   private final RunsRequest request;
   private final RunAnalysis analysis;
 
-  RunReason(RunsRequest request, RunAnalysis analysis) {
+  private final UnitSystem units;
+
+  RunReason(RunsRequest request, RunAnalysis analysis, UnitSystem units) {
+    this.units = units;
     this.request = request;
     this.analysis = analysis;
   }
@@ -76,15 +79,15 @@ final class RunReason {
               "in gusts the airspeed falls to "
                   + least(row)
                   + ", and no ground speed up to "
-                  + Decimals.brief(RunPlan.GROUND_SPEED.quantity().high())
-                  + " kt keeps it at "
+                  + speed(Unit.KNOT.toSi(RunPlan.GROUND_SPEED.quantity().high()))
+                  + " keeps it at "
                   + limit()
                   + " or more on this track";
           case AIRSPEED_HIGH ->
               "in gusts the airspeed rises to "
-                  + knots(row.track().greatestAirspeed())
+                  + speed(row.track().greatestAirspeed())
                   + ", where continuous power does not suffice; keep to "
-                  + knots(row.judgement().greatestGroundSpeed().getAsDouble())
+                  + speed(row.judgement().greatestGroundSpeed().getAsDouble())
                   + " over the ground or less";
           case POWER ->
               "at no airspeed of such a run does continuous power suffice with the margin to the"
@@ -95,36 +98,40 @@ final class RunReason {
 
   private String turn() {
     return "holding the ground speed through a turn downwind leaves "
-        + knots(analysis.airspeedDownwind())
+        + speed(analysis.airspeedDownwind())
         + " airspeed and";
   }
 
   private String groundSpeed(RunRow row) {
     RunLimits limits = analysis.limits().orElseThrow();
-    return knots(
+    return speed(
         limits.leastGroundSpeed(request.plan(), row.track().triangle().track()).getAsDouble());
   }
 
   private String least(RunRow row) {
-    return knots(row.track().leastAirspeed());
+    return speed(row.track().leastAirspeed());
   }
 
   private String limit() {
-    return analysis.limits().orElseThrow().leastKt() + " kt";
+    return speed(Unit.KNOT.toSi(analysis.limits().orElseThrow().leastKt()));
   }
 
   private String height() {
-    return Decimals.fixed(Unit.FOOT.fromSi(request.plan().height()), 0) + " ft";
+    return units.length(request.plan().height()) + " " + units.length().symbol();
   }
 
   /** As people should read it: no finer than the model is good. */
-  private static String loss(RunRow row) {
+  private String loss(RunRow row) {
     return row.isNotArrested()
         ? "everything, for more than 5 in 100 of the pilots did not arrest the descent,"
-        : Feet.text(row.lossFt().getAsDouble()) + " ft";
+        : (units == UnitSystem.AVIATION
+                ? Feet.text(row.lossFt().getAsDouble())
+                : units.length(row.loss().getAsDouble()))
+            + " "
+            + units.length().symbol();
   }
 
-  private static String knots(double speed) {
-    return Decimals.fixed(Unit.KNOT.fromSi(speed), 0) + " kt";
+  private String speed(double si) {
+    return units.speed(si) + " " + units.speed().symbol();
   }
 }

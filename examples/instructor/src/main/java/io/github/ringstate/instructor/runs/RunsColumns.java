@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Column;
 import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.instructor.sheet.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunPlan;
 import java.util.List;
@@ -22,7 +23,7 @@ final class RunsColumns {
   /** The columns of the CSV file. */
   Table<RunRow> tracks() {
     RunPlan plan = request.plan();
-    RunReason reason = new RunReason(request, analysis);
+    RunReason reason = new RunReason(request, analysis, UnitSystem.AVIATION);
     return new Table<>(
         List.of(
             new Column<>("track_deg", row -> Cell.number(row.trackDeg(), 0)),

@@ -7,7 +7,7 @@ import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
-import io.github.ringstate.instructor.option.OutputOptions;
+import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
@@ -159,7 +159,7 @@ public final class RunsCommand implements Runnable {
               + " ${DEFAULT-VALUE} (common practice, no source).")
   private String typeHours = "";
 
-  @Mixin private final OutputOptions output = new OutputOptions();
+  @Mixin private final SheetOutput output = new SheetOutput();
 
   /**
    * Creates the command.

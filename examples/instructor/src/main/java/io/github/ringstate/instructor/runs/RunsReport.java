@@ -2,10 +2,12 @@ package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.report.Cell;
-import io.github.ringstate.instructor.report.Report;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.sheet.Page;
+import io.github.ringstate.instructor.sheet.PageSettings;
+import io.github.ringstate.instructor.sheet.Printable;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
 import java.util.LinkedHashMap;
@@ -19,7 +21,7 @@ import java.util.OptionalDouble;
  * @param request what was asked for
  * @param analysis what was found
  */
-record RunsReport(RunsRequest request, RunAnalysis analysis) implements Report {
+record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printable {
 
   @Override
   public String title() {
@@ -29,6 +31,11 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Report {
   @Override
   public Sheet sheet() {
     return RunsSheet.of(this);
+  }
+
+  @Override
+  public Page page(PageSettings settings) {
+    return RunsPage.of(this, settings);
   }
 
   @Override

@@ -7,6 +7,7 @@ import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.sheet.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunPlan;
 import java.util.ArrayList;
@@ -23,7 +24,7 @@ final class RunsSheet {
   private RunsSheet(RunsReport report) {
     request = report.request();
     analysis = report.analysis();
-    reason = new RunReason(request, analysis);
+    reason = new RunReason(request, analysis, UnitSystem.AVIATION);
   }
 
   static Sheet of(RunsReport report) {

@@ -43,6 +43,13 @@ final class RunsTerms {
   }
 
   static List<Term> forPeople(RunsRequest request) {
+    List<Term> terms = new ArrayList<>(ofTable(request));
+    terms.add(new Term("tail rotor", tailRotor(request)));
+    terms.add(new Term("height-velocity", heightVelocity()));
+    return terms;
+  }
+
+  static List<Term> ofTable(RunsRequest request) {
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("tail, cross", WIND));
     terms.add(new Term("air", AIRSPEED));
@@ -57,8 +64,6 @@ final class RunsTerms {
                 + " shorter time in it, begun "
                 + Decimals.brief(PilotState.DISTRACTED.median())
                 + " s after onset, the nose on the track"));
-    terms.add(new Term("tail rotor", tailRotor(request)));
-    terms.add(new Term("height-velocity", heightVelocity()));
     return terms;
   }
 
