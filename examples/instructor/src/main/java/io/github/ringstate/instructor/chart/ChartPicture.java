@@ -85,6 +85,9 @@ public record ChartPicture(XYChart chart, String description) implements Picture
     line.setLineStyle(pen.stroke());
     line.setMarker(marked ? pen.marker() : SeriesMarkers.NONE);
     line.setMarkerColor(pen.color());
+    // only a smooth line is drawn in one stroke, so that its dashes do not begin again at each
+    // point
+    line.setSmooth(!marked && across.length > 2);
   }
 
   @Override

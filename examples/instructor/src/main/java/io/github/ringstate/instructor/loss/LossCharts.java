@@ -27,7 +27,6 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 final class LossCharts {
 
   private static final int WIDTH = 331;
-  private static final int HEIGHT = 214;
 
   /** The delay shown in the plot of height is the one nearest to this, s. */
   private static final double SHOWN_DELAY = 2;
@@ -43,7 +42,17 @@ final class LossCharts {
   private final LossRequest request;
   private final UnitSystem units;
 
-  LossCharts(LossRequest request, UnitSystem units) {
+  private final int height;
+
+  /**
+   * Creates the plots.
+   *
+   * @param request what is asked for
+   * @param units the units
+   * @param height height of each plot, in pixels
+   */
+  LossCharts(LossRequest request, UnitSystem units, int height) {
+    this.height = height;
     this.request = request;
     this.units = units;
   }
@@ -77,7 +86,7 @@ final class LossCharts {
   /** Loss against delay: the line at 50 per cent, the band up to 95 per cent. */
   ChartPicture lossAgainstDelay(LossBands bands) {
     XYChart chart =
-        ChartPicture.empty(WIDTH, HEIGHT, "delay, s", "altitude loss, " + units.length().symbol());
+        ChartPicture.empty(WIDTH, height, "delay, s", "altitude loss, " + units.length().symbol());
     chart.getStyler().setYAxisMin(0.0);
     List<Double> delays = request.delays().stream().sorted().toList();
     for (int i = 0; i < request.recoveries().size(); i++) {
@@ -115,16 +124,11 @@ final class LossCharts {
   }
 
   private void heightLine(XYChart chart, double from, double to) {
-    OptionalDouble height = request.approach().heightFt();
-    if (height.isPresent() && to > from) {
-      double planned = units.length().fromSi(Unit.FOOT.toSi(height.getAsDouble()));
+    OptionalDouble planned = request.approach().heightFt();
+    if (planned.isPresent() && to > from) {
+      double at = units.length().fromSi(Unit.FOOT.toSi(planned.getAsDouble()));
       ChartPicture.line(
-          chart,
-          "planned height",
-          new double[] {from, to},
-          new double[] {planned, planned},
-          PLANNED,
-          false);
+          chart, "planned height", new double[] {from, to}, new double[] {at, at}, PLANNED, false);
     }
   }
 
@@ -155,7 +159,7 @@ final class LossCharts {
     XYChart chart =
         ChartPicture.empty(
             WIDTH,
-            HEIGHT,
+            height,
             "time since onset, s",
             (request.approach().heightFt().isPresent() ? "height, " : "height from onset, ")
                 + units.length().symbol());
@@ -201,14 +205,14 @@ final class LossCharts {
     ChartPicture.line(chart, recovery.label(), shown.x(), shown.y(), Pen.of(place), false);
     for (Occurrence seen : outcome.occurrences()) {
       if (seen.time() - onset <= 25) {
-        double height = length(seen.height());
+        double above = length(seen.height());
         EventKind kind = seen.kind();
         if (kind == EventKind.RECOGNITION) {
-          acts.add(seen.time() - onset, height);
+          acts.add(seen.time() - onset, above);
         } else if (kind == EventKind.PHASE_END) {
-          phases.add(seen.time() - onset, height);
+          phases.add(seen.time() - onset, above);
         } else if (kind == EventKind.ARREST || kind == EventKind.GROUND) {
-          ends.add(seen.time() - onset, height);
+          ends.add(seen.time() - onset, above);
         }
       }
     }

@@ -19,6 +19,11 @@ import java.util.OptionalDouble;
 /** A loss table as a sheet for the briefing room. */
 final class LossPage {
 
+  /** Heights of the plots, in pixels: the lower one where tables need the room. */
+  private static final int HIGH = 214;
+
+  private static final int LOW = 178;
+
   private final LossReport report;
   private final LossRequest request;
   private final UnitSystem units;
@@ -58,7 +63,7 @@ final class LossPage {
   private Page page() {
     List<LossBands> bands =
         report.blocks().stream().map(block -> LossBands.fly(block.conditions(), request)).toList();
-    LossCharts charts = new LossCharts(request, units);
+    LossCharts charts = new LossCharts(request, units, bands.size() > 2 ? LOW : HIGH);
     Conditions first = bands.get(0).conditions();
     OptionalDouble height = request.approach().heightFt();
     Map<String, Object> model = new HashMap<>();

@@ -36,6 +36,7 @@ final class Template {
     model.put("date", settings.date().toString());
     model.put("caution", Caution.TEXT);
     model.put("version", version());
+    model.putIfAbsent("pilots", false);
     model.put("fonts", "");
     String bare = COMPILER.loadTemplate(page.template()).execute(model);
     StringBuilder fonts = new StringBuilder();
