@@ -27,6 +27,8 @@ import picocli.CommandLine.Option;
       "",
       "Example: the utility, lateral recovery 2 s after onset, as a file for a spreadsheet",
       "  ringstate fly --craft utility --recovery lateral --delay 2 --format csv --output fly.csv",
+      "and a page for the classroom, with every recovery and a slider for the delay",
+      "  ringstate fly --craft utility --format html --output fly.html",
       "",
       Caution.TEXT
     })
