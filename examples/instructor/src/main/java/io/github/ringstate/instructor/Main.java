@@ -65,7 +65,8 @@ public final class Main implements Runnable {
             .addSubcommand(new FlyCommand(terminal))
             .addSubcommand(new RunsCommand(terminal))
             .addSubcommand(new BoundaryCommand(terminal))
-            .addSubcommand(new CraftCommand(terminal));
+            .addSubcommand(new CraftCommand(terminal))
+            .addSubcommand(new CompletionCommand());
     return tool.setExpandAtFiles(false)
         .setUsageHelpWidth(HELP_WIDTH)
         .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

@@ -20,10 +20,12 @@ class MainTest {
         "fly --help",
         "boundary --help",
         "craft --help",
+        "runs --help",
         "loss --version",
         "loss --delays 0",
         "fly --step 5",
         "boundary",
+        "runs --pilots 50",
         "craft"
       })
   void whatIsPrintedForPeopleCarriesTheCautionAndFitsThePage(String args) {
@@ -34,7 +36,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss", "fly", "boundary", "craft"})
+  @ValueSource(strings = {"loss", "fly", "runs", "boundary", "craft"})
   void theHelpOfEveryCommandShowsAnExampleThatWorks(String command) {
     String example =
         Run.of(command, "--help").lines().stream()
@@ -45,6 +47,16 @@ class MainTest {
             .replaceFirst("ringstate ", "")
             .replaceAll(" --output [a-z.]+", "");
     assertEquals(CommandLine.ExitCode.OK, Run.of(example.split(" ", -1)).status(), example);
+  }
+
+  @Test
+  void theCompletionScriptKnowsEveryCommandAndItsOptions() {
+    Run run = Run.of("completion");
+    assertEquals(CommandLine.ExitCode.OK, run.status(), run.err());
+    for (String word : new String[] {"loss", "fly", "runs", "boundary", "craft", "--paper"}) {
+      assertTrue(run.out().contains(word), word);
+    }
+    assertTrue(run.out().startsWith("#!/usr/bin/env bash"), run.out().substring(0, 40));
   }
 
   @Test

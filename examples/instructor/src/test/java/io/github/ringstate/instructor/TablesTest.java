@@ -48,7 +48,9 @@ class TablesTest {
         "fly --step 10|time_s,height_ft,ground_speed_kt,airspeed_kt,vertical_speed_fpm,pitch_deg,"
             + "bank_deg,collective_deg,rotor_speed_pct,power_pct,induced_over_hover,"
             + "axial_over_hover,edgewise_over_hover,phase",
-        "boundary|criterion,airspeed_kt,onset_fpm,exit_fpm"
+        "boundary|criterion,airspeed_kt,onset_fpm,exit_fpm",
+        "runs --pilots 50|track_deg,ground_speed_kt,airspeed_kt,tailwind_kt,crosswind_kt,"
+            + "power_margin_pct,boundary_margin_fpm,loss_p95_ft,height_ft,verdict,reason"
       })
   void theHeaderIsAsAgreed(String command, String header) {
     Run run = Run.of(args(command + " --format csv"));
@@ -56,7 +58,8 @@ class TablesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss --delays 0,1", "fly --step 1", "boundary", "craft", "craft twin"})
+  @ValueSource(
+      strings = {"loss --delays 0,1", "fly --step 1", "boundary", "craft", "runs --pilots 50"})
   void everyLineEndsInCarriageReturnAndLineFeedAndHasTheSameFields(String command)
       throws IOException {
     // RFC 4180, section 2, rules 1 and 4.
@@ -189,7 +192,12 @@ class TablesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"loss --delays 0 1 2.5,cells", "fly --step 0.5,samples", "boundary,boundary"})
+  @CsvSource({
+    "loss --delays 0 1 2.5,cells",
+    "fly --step 0.5,samples",
+    "boundary,boundary",
+    "runs --pilots 50,tracks"
+  })
   void jsonHoldsTheSameNumbersAsTheCsv(String command, String table) throws IOException {
     String typed = command.replace("0 1 2.5", "0,1,2.5");
     JsonNode json = json(Run.of(args(typed + " --format json")));
@@ -209,7 +217,8 @@ class TablesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss --delays 0", "fly --step 5", "boundary", "craft", "craft heavy"})
+  @ValueSource(
+      strings = {"loss --delays 0", "fly --step 5", "boundary", "runs --pilots 50", "craft heavy"})
   void jsonCarriesCautionAndDefinitions(String command) throws IOException {
     JsonNode json = json(Run.of(args(command + " --format json")));
     assertEquals(Caution.TEXT, json.get("caution").textValue());

@@ -166,6 +166,7 @@ final class BoundaryPicture implements Picture {
     return new ChartPicture(plot, description());
   }
 
+  @SuppressWarnings("ArrayRecordComponent") // goes straight to the chart
   private record Outline(double[] across, double[] up) {}
 
   /** Down the onset and back up the exit, where there is one. */

@@ -33,7 +33,7 @@ record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List
 
   static final double AFTER = 24;
 
-  private static final List<Double> DELAYS =
+  private static final List<Double> OFFERED =
       List.of(0.0, 0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0);
 
   ClassroomFlights {
@@ -46,11 +46,11 @@ record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List
    * One flight.
    *
    * @param recovery what the pilot does
-   * @param delayS from onset to the pilot's action, s
+   * @param delay from onset to the pilot's action, s
    * @param outcome what came of it
    * @param samples the flight at equal steps of time
    */
-  record Flight(RecoveryKind recovery, double delayS, Outcome outcome, List<Instant> samples) {
+  record Flight(RecoveryKind recovery, double delay, Outcome outcome, List<Instant> samples) {
 
     Flight {
       samples = List.copyOf(samples);
@@ -86,7 +86,7 @@ record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List
       double power) {}
 
   static ClassroomFlights fly(FlyRequest request) {
-    TreeSet<Double> delays = new TreeSet<>(DELAYS);
+    TreeSet<Double> delays = new TreeSet<>(OFFERED);
     delays.add(request.delayS());
     List<RecoveryKind> recoveries = List.of(RecoveryKind.values());
     Encounter base =

@@ -158,7 +158,7 @@ final class ClassroomPage {
     json.writeStartObject();
     json.writeStringField("recovery", flight.recovery().label());
     json.writeFieldName("delay");
-    json.writeNumber(Decimals.brief(flight.delayS()));
+    json.writeNumber(Decimals.brief(flight.delay()));
     json.writeStringField("ending", ending(flight.outcome().ending()));
     number(json, "loss", flight.outcome().altitudeLoss(), units.length(), 1);
     number(json, "acts", flight.when(EventKind.RECOGNITION), Unit.SECOND, 1);

@@ -68,7 +68,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
     facts.put("technique", Cell.text(analysis.technique().name()));
     facts.put("pilot_state", Cell.text(PilotState.DISTRACTED.label()));
     facts.put("pilots", Cell.number(request.pilots(), 0));
-    facts.put("seed", Cell.number(request.seed(), 0));
+    facts.put("seed", Cell.number((double) request.seed(), 0));
     facts.put(
         "least_airspeed_kt",
         Cell.number(

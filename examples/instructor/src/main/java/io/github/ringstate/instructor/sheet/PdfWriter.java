@@ -32,7 +32,6 @@ public record PdfWriter(PageSettings settings) implements ReportWriter {
     XRLog.setLoggingEnabled(false);
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.withHtmlContent(Template.fill(page, settings), null);
-    builder.useFastMode();
     builder.usePdfUaAccessibility(true);
     builder.withProducer(PRODUCER);
     builder.useSVGDrawer(new BatikSVGDrawer());
