@@ -33,6 +33,9 @@
  *   <tr><td>{@link io.github.ringstate.air.PowerLawWind}</td>
  *       <td>neutral air, flat ground, about 2 m to 275 m; held constant beyond</td>
  *       <td>empirical law of wind engineering; exponents from memory</td></tr>
+ *   <tr><td>{@link io.github.ringstate.air.TurningWind}</td>
+ *       <td>another wind that comes round by up to a turn</td>
+ *       <td>definition; the course of the angle assumed</td></tr>
  *   <tr><td>{@link io.github.ringstate.air.LowAltitudeGusts}</td>
  *       <td>10 ft to 1000 ft above ground</td>
  *       <td>MIL-F-8785C, Flying Qualities of Piloted Airplanes, 1980, with the Dryden spectra

@@ -7,7 +7,6 @@ import io.github.ringstate.flight.FlightEvent.Crossing;
 import io.github.ringstate.flight.Flyer;
 import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.Leg;
-import io.github.ringstate.flight.Motion;
 import io.github.ringstate.flight.Occurrence;
 import io.github.ringstate.flight.Occurrences;
 import io.github.ringstate.flight.State;
@@ -23,6 +22,12 @@ import org.jspecify.annotations.Nullable;
  * encounter.
  */
 public final class Approach {
+
+  /**
+   * Vertical acceleration that is none, m/s2: in steady flight its sign is noise, and an event that
+   * looked for it would find one at every step.
+   */
+  static final double STEADY = 1e-6;
 
   private final Encounter encounter;
   private final Scene scene;
@@ -79,7 +84,8 @@ public final class Approach {
         FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
             .when(motion -> motion.verticalAcceleration() < 0);
     FlightEvent building =
-        FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, Motion::verticalAcceleration)
+        FlightEvent.stop(
+                EventKind.ONSET, Crossing.FALLING, motion -> motion.verticalAcceleration() + STEADY)
             .when(motion -> scene.margin(motion) < 0);
     return flyer.fly(
         free,

@@ -23,7 +23,7 @@ public final class BulkFlight {
    *     io.github.ringstate.inflow.TabulatedInflow}
    */
   public BulkFlight(Approach approach) {
-    descent = new Descent(approach, new SwiftCourse(), null);
+    descent = new Descent(approach, new SwiftCourse(), null, false);
     onset = approach.onset();
   }
 

@@ -56,7 +56,15 @@ final class Descent {
   private Ending ending = Ending.NO_ONSET;
   private double recognisedAt;
 
-  Descent(Approach approach, Course course, @Nullable History history) {
+  /**
+   * Prepares for descents.
+   *
+   * @param approach the approach
+   * @param course what is flown on
+   * @param history where to name the phases, or null
+   * @param story whether all that happens is looked for, or only what the outcome is made of
+   */
+  Descent(Approach approach, Course course, @Nullable History history, boolean story) {
     this.approach = approach;
     this.course = course;
     this.history = history;
@@ -66,20 +74,19 @@ final class Descent {
     onsetState = approach.state();
     level = encounter.height().orElse(0);
     warning = encounter.craft().si(Helicopter.LOW_ROTOR_SPEED);
-    always = List.copyOf(events(encounter.height().isPresent()));
+    always = List.copyOf(events(encounter.height().isPresent(), story));
     untilCue = with(FlightEvent.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(seen)));
     FlightEvent limit =
         FlightEvent.note(
             EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> recovery.limitMargin(phase, seen));
-    inLastPhase = with(limit);
-    inPhase =
-        with(
-            limit,
-            FlightEvent.stop(
-                EventKind.PHASE_END, Crossing.RISING, seen -> recovery.phaseEnd(phase, seen)));
+    FlightEvent phaseEnd =
+        FlightEvent.stop(
+            EventKind.PHASE_END, Crossing.RISING, seen -> recovery.phaseEnd(phase, seen));
+    inLastPhase = story ? with(limit) : always;
+    inPhase = story ? with(limit, phaseEnd) : with(phaseEnd);
   }
 
-  private List<FlightEvent> events(boolean ground) {
+  private List<FlightEvent> events(boolean ground, boolean story) {
     Scene scene = approach.scene();
     List<FlightEvent> events = new ArrayList<>();
     events.add(FlightEvent.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed));
@@ -87,7 +94,13 @@ final class Descent {
       events.add(FlightEvent.stop(EventKind.GROUND, Crossing.FALLING, Motion::height));
     }
     events.add(
-        FlightEvent.note(EventKind.FASTEST_DESCENT, Crossing.RISING, Motion::verticalAcceleration));
+        FlightEvent.note(
+            EventKind.FASTEST_DESCENT,
+            Crossing.RISING,
+            seen -> seen.verticalAcceleration() - Approach.STEADY));
+    if (!story) {
+      return events;
+    }
     events.add(FlightEvent.note(EventKind.RING_STATE_LEFT, Crossing.RISING, scene::margin));
     events.add(
         FlightEvent.note(EventKind.RING_STATE_ENTERED_AGAIN, Crossing.FALLING, scene::margin)

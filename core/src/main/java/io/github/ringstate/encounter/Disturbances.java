@@ -4,6 +4,7 @@ import io.github.ringstate.air.Gusts;
 import io.github.ringstate.air.GustyWind;
 import io.github.ringstate.air.LowAltitudeGusts;
 import io.github.ringstate.air.PowerLawWind;
+import io.github.ringstate.air.TurningWind;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.flight.RingStateShaking;
@@ -13,10 +14,13 @@ import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.rotor.Rotor;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
- * What disturbs an encounter: thrust that fluctuates in the ring state, gusts, and wind that
- * changes with height. Each is off unless set.
+ * What disturbs an encounter: thrust that fluctuates in the ring state, gusts, wind that changes
+ * with height, and wind that comes round. Each is off unless set.
+ *
+ * <p>Where an encounter has no ground, onset counts as at 300 ft (assumed) for gusts and shear.
  *
  * @param numbers a value for each of {@link #PARAMETERS}
  * @param seed the same seed gives the same gusts and the same shaking
@@ -37,13 +41,23 @@ public record Disturbances(ParameterSet numbers, long seed) {
   public static final Parameter SHEAR =
       Parameter.of("shear exponent", Unit.ONE, 0, 0.6, 0, "off unless set; 1/7 over open land");
 
+  /** How far the wind of the entry comes round from the start of the flight on. */
+  public static final Parameter WIND_TURN =
+      Parameter.of(
+          "wind turn", Unit.DEGREE, -360, 360, 0, "off unless set; positive clockwise from above");
+
+  /** Time in which the wind comes round. */
+  public static final Parameter TURN_TIME =
+      Parameter.of("wind turn time", Unit.SECOND, 2, 60, 10, "assumed");
+
   /** All parameters. */
-  public static final List<Parameter> PARAMETERS = List.of(SHAKING, GUST_WIND, SHEAR);
+  public static final List<Parameter> PARAMETERS =
+      List.of(SHAKING, GUST_WIND, SHEAR, WIND_TURN, TURN_TIME);
 
   /** Nothing disturbs. */
   public static final Disturbances NONE = new Disturbances(ParameterSet.standard(PARAMETERS), 0);
 
-  /** Height for the scale of gusts where there is no ground, m (assumed). */
+  /** Height at onset where there is no ground, m (assumed). */
   private static final double HEIGHT_WITHOUT_GROUND = Unit.FOOT.toSi(300);
 
   /**
@@ -67,7 +81,16 @@ public record Disturbances(ParameterSet numbers, long seed) {
    * @return true if so
    */
   public boolean any() {
-    return PARAMETERS.stream().anyMatch(parameter -> numbers.get(parameter) > 0);
+    return random() || sheared() || numbers.get(WIND_TURN) != 0;
+  }
+
+  /**
+   * Whether the seed matters: whether there is chance in what disturbs.
+   *
+   * @return true if so
+   */
+  public boolean random() {
+    return numbers.get(SHAKING) > 0 || numbers.get(GUST_WIND) > 0;
   }
 
   /**
@@ -80,34 +103,39 @@ public record Disturbances(ParameterSet numbers, long seed) {
   }
 
   /**
-   * The wind with shear and gusts.
+   * The wind with shear, turn and gusts.
    *
    * @param mean the wind of the entry, as it is at the height of onset
-   * @param height the height above ground at onset, m; not positive if there is no ground, then
-   *     there is no shear
+   * @param height the height above ground at onset, m; empty if there is no ground, then heights
+   *     count from onset
    * @param rotor the rotor, which averages gusts smaller than itself
    * @return the disturbed wind
    */
-  WindField wind(WindField mean, double height, Rotor rotor) {
+  WindField wind(WindField mean, OptionalDouble height, Rotor rotor) {
     WindField field = mean;
+    double atOnset = height.orElse(HEIGHT_WITHOUT_GROUND);
     double exponent = numbers.si(SHEAR);
-    if (exponent > 0 && height > 0) {
+    if (exponent > 0) {
       PowerLawWind profile = PowerLawWind.of(new Wind(1, 0), exponent);
-      double atOnset = profile.speedRatio(height);
+      double ratioAtOnset = profile.speedRatio(atOnset);
+      double ground = height.isPresent() ? 0 : -HEIGHT_WITHOUT_GROUND;
       field =
           (time, north, east, up, result) -> {
             mean.velocity(time, north, east, up, result);
-            double ratio = profile.speedRatio(Math.max(up, 0)) / atOnset;
+            double ratio = profile.speedRatio(Math.max(up - ground, 0)) / ratioAtOnset;
             result[0] *= ratio;
             result[1] *= ratio;
           };
+    }
+    double turn = numbers.si(WIND_TURN);
+    if (turn != 0) {
+      field = TurningWind.of(field, turn, 0, numbers.si(TURN_TIME));
     }
     double gustWind = numbers.si(GUST_WIND);
     if (gustWind > 0) {
       double low = Unit.FOOT.toSi(10);
       double high = Unit.FOOT.toSi(1000);
-      double gustHeight =
-          Math.min(Math.max(height > 0 ? height : HEIGHT_WITHOUT_GROUND, low), high);
+      double gustHeight = Math.min(Math.max(atOnset, low), high);
       Gusts gusts =
           Gusts.of(
                   LowAltitudeGusts.at(gustHeight, gustWind),

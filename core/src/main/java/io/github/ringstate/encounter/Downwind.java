@@ -3,6 +3,7 @@ package io.github.ringstate.encounter;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.flight.EquationsOfMotion;
 import io.github.ringstate.flight.Trim;
+import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -80,6 +81,11 @@ public final class Downwind implements Entry {
   }
 
   @Override
+  public double intendedDescent() {
+    return descent;
+  }
+
+  @Override
   public Start start(EquationsOfMotion motion) {
     Trim trim = Trim.find(motion, groundSpeed, -descent);
     SpeedHold hold = new SpeedHold(trim.pitch(), attitude);
@@ -87,7 +93,7 @@ public final class Downwind implements Entry {
         trim.state(motion, groundSpeed, -descent),
         (seen, controls) -> {
           hold.command(seen.groundSpeed() - groundSpeed, controls);
-          controls.bank(trim.bank(), SpeedHold.RATE);
+          controls.bank(Drift.bank(seen, trim.bank()), SpeedHold.RATE);
           controls.collective(trim.collective(), SpeedHold.RATE);
         });
   }

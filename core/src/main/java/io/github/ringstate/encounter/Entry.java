@@ -25,6 +25,15 @@ public interface Entry {
   WindField wind();
 
   /**
+   * The rate of descent that the pilot means to have; more is a surprise.
+   *
+   * @return the rate, m/s, positive; zero unless an entry says otherwise
+   */
+  default double intendedDescent() {
+    return 0;
+  }
+
+  /**
    * Where the flight starts and what is done with the controls until the pilot acts.
    *
    * @param motion the equations of motion, in {@link #wind()} and away from the ground

@@ -21,8 +21,7 @@ final class Scene {
     wind =
         encounter
             .disturbances()
-            .wind(
-                encounter.entry().wind(), encounter.height().orElse(0), encounter.craft().rotor());
+            .wind(encounter.entry().wind(), encounter.height(), encounter.craft().rotor());
     shaking = encounter.disturbances().shaking(encounter.craft().rotor());
     hover = Trim.find(steady(Wind.CALM), 0, 0);
     start = encounter.entry().start(steady(encounter.entry().wind()));

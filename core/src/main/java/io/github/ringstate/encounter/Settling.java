@@ -4,6 +4,7 @@ import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.flight.EquationsOfMotion;
 import io.github.ringstate.flight.Trim;
+import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -74,7 +75,7 @@ public final class Settling implements Entry {
         trim.state(motion, wind, 0),
         (seen, controls) -> {
           controls.pitch(trim.pitch(), RATE);
-          controls.bank(trim.bank(), RATE);
+          controls.bank(Drift.bank(seen, trim.bank()), RATE);
           controls.collective(held, RATE);
         });
   }

@@ -4,6 +4,7 @@ import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.flight.EquationsOfMotion;
 import io.github.ringstate.flight.Trim;
+import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -72,6 +73,11 @@ public final class Steep implements Entry {
   }
 
   @Override
+  public double intendedDescent() {
+    return descent;
+  }
+
+  @Override
   public Start start(EquationsOfMotion motion) {
     Trim trim = Trim.find(motion, approachAirspeed, -descent);
     SpeedHold hold = new SpeedHold(trim.pitch(), noseUp);
@@ -79,7 +85,7 @@ public final class Steep implements Entry {
         trim.state(motion, approachAirspeed, -descent),
         (seen, controls) -> {
           hold.command(seen.forwardAirspeed() - finalAirspeed, controls);
-          controls.bank(trim.bank(), SpeedHold.RATE);
+          controls.bank(Drift.bank(seen, trim.bank()), SpeedHold.RATE);
           controls.collective(trim.collective(), SpeedHold.RATE);
         });
   }

@@ -15,6 +15,9 @@ final class Angle {
   private Angle() {}
 
   static double sin(double x) {
+    if (x == 0) {
+      return 0;
+    }
     if (!(Math.abs(x) <= SMALL)) {
       return FastMath.sin(x);
     }
@@ -31,6 +34,9 @@ final class Angle {
   }
 
   static double cos(double x) {
+    if (x == 0) {
+      return 1;
+    }
     if (!(Math.abs(x) <= SMALL)) {
       return FastMath.cos(x);
     }

@@ -28,6 +28,14 @@ public interface Cockpit {
   double sincePhaseBegan();
 
   /**
+   * Time since an earlier phase of the manoeuvre began, or was passed over.
+   *
+   * @param earlier the number of the phase, from 0, not beyond {@link #phase}
+   * @return the time, s
+   */
+  double sincePhase(int earlier);
+
+  /**
    * Height: above the ground where there is ground, else above where the flight began.
    *
    * @return the height, m
@@ -75,6 +83,13 @@ public interface Cockpit {
    * @return the speed, m/s
    */
   double groundSpeed();
+
+  /**
+   * Speed over the ground to the right.
+   *
+   * @return the speed to the right of the heading, m/s
+   */
+  double sidewaysGroundSpeed();
 
   /**
    * Pitch attitude.

@@ -28,8 +28,8 @@ import org.jspecify.annotations.Nullable;
  * answers at once; the time it needs is in the governor's time constant.
  *
  * <p>Attitude and collective follow what the pilot commands, at limited rates and (attitude)
- * accelerations; every limit is bent in smoothly by x / sqrt(1 + x^2), so that the right-hand side
- * has a continuous slope.
+ * accelerations; every limit is bent in smoothly, so that the right-hand side has a continuous
+ * slope.
  *
  * <p>The air's density is that of the start: over the few hundred feet of an encounter it changes
  * by about one per cent.
@@ -39,16 +39,17 @@ import org.jspecify.annotations.Nullable;
  */
 public final class EquationsOfMotion {
 
-  /** Time in which an error of attitude is corrected, s (assumed: a pilot's brisk correction). */
-  private static final double ATTITUDE_TIME = 0.35;
-
   /**
-   * Time in which an error of attitude rate is corrected, s (assumed: a hingeless or stiff head).
+   * One over the time in which an error of attitude is corrected, 1/s (assumed: a pilot's brisk
+   * correction).
    */
-  private static final double RATE_TIME = 0.12;
+  private static final double PER_ATTITUDE_TIME = 1 / 0.35;
 
-  /** Time in which an error of collective is corrected, s (assumed). */
-  private static final double COLLECTIVE_TIME = 0.15;
+  /** One over the time in which an error of attitude rate is corrected, 1/s (assumed). */
+  private static final double PER_RATE_TIME = 1 / 0.12;
+
+  /** One over the time in which an error of collective is corrected, 1/s (assumed). */
+  private static final double PER_COLLECTIVE_TIME = 1 / 0.15;
 
   /** Width over which the engine's limits are rounded off, as a part of its greatest power. */
   private static final double POWER_ROUNDING = 0.01;
@@ -64,18 +65,19 @@ public final class EquationsOfMotion {
   private final ThrustDisturbance shaking;
   private final Rotor rotor;
   private final double density;
-  private final double mass;
+  private final double perMass;
   private final double weight;
   private final double leastScaleThrust;
   private final double forwardArea;
   private final double sideArea;
   private final double undersideArea;
   private final double download;
-  private final double tailArm;
-  private final double tailPush;
+  private final double sidePerTorque;
   private final double powerLoss;
   private final double greatestPower;
-  private final double governorTime;
+  private final double rounding2;
+  private final double governorGain;
+  private final double perInertia;
   private final double nominalSpeed;
   private final double leastCollective;
   private final double greatestCollective;
@@ -87,8 +89,10 @@ public final class EquationsOfMotion {
   private final double yawRate;
   private final double pitchAcceleration;
   private final double bankAcceleration;
-  private final double shownLag;
+  private final double perShownLag;
+  private final double perTwiceDensityArea;
   private final double hoverInduced;
+  private final double perHover;
   private final Motion motion = new Motion();
   private @Nullable ControlLaw lastLaw;
 
@@ -131,19 +135,20 @@ public final class EquationsOfMotion {
     this.shaking = shaking;
     rotor = craft.rotor();
     density = air.density();
-    mass = craft.mass();
+    perMass = 1 / craft.mass();
     weight = craft.weight();
     leastScaleThrust = LEAST_SCALE_THRUST * weight;
     forwardArea = craft.si(Helicopter.FORWARD_AREA);
     sideArea = craft.si(Helicopter.SIDE_AREA);
     undersideArea = craft.si(Helicopter.UNDERSIDE_AREA);
     download = craft.si(Helicopter.DOWNLOAD);
-    tailArm = craft.si(Helicopter.TAIL_ARM);
-    tailPush = craft.sense().tailPush();
     powerLoss = craft.si(Helicopter.POWER_LOSS);
     greatestPower = craft.shortTimePower(air);
-    governorTime = craft.si(Helicopter.GOVERNOR_TIME);
+    rounding2 = POWER_ROUNDING * greatestPower * (POWER_ROUNDING * greatestPower);
     nominalSpeed = rotor.nominalSpeed();
+    governorGain = rotor.inertia() * nominalSpeed / craft.si(Helicopter.GOVERNOR_TIME);
+    perInertia = 1 / rotor.inertia();
+    sidePerTorque = craft.sense().tailPush() / ((1 + powerLoss) * craft.si(Helicopter.TAIL_ARM));
     leastCollective = craft.si(Helicopter.LEAST_COLLECTIVE);
     greatestCollective = craft.si(Helicopter.GREATEST_COLLECTIVE);
     collectiveRate = craft.si(Helicopter.COLLECTIVE_RATE);
@@ -154,8 +159,10 @@ public final class EquationsOfMotion {
     yawRate = craft.si(Helicopter.YAW_RATE);
     pitchAcceleration = craft.si(Helicopter.PITCH_ACCELERATION);
     bankAcceleration = craft.si(Helicopter.BANK_ACCELERATION);
-    shownLag = craft.si(Helicopter.VERTICAL_SPEED_LAG);
+    perShownLag = 1 / craft.si(Helicopter.VERTICAL_SPEED_LAG);
+    perTwiceDensityArea = 1 / (2 * density * rotor.area());
     hoverInduced = craft.hoverInducedVelocity(air);
+    perHover = 1 / hoverInduced;
     motion.hoverInduced = hoverInduced;
     motion.weight = weight;
     motion.nominalRotorSpeed = nominalSpeed;
@@ -232,8 +239,7 @@ public final class EquationsOfMotion {
   public void begin(double recognised, int phase, double began) {
     motion.recognised = recognised;
     lastLaw = null;
-    motion.phase = phase;
-    motion.phaseBegan = began;
+    motion.begin(phase, began);
   }
 
   /**
@@ -277,6 +283,7 @@ public final class EquationsOfMotion {
     m.forwardAirspeed = airN * cosHeading + airE * sinHeading;
     m.sidewaysAirspeed = airE * cosHeading - airN * sinHeading;
     m.groundSpeed = y[State.SPEED_NORTH] * cosHeading + y[State.SPEED_EAST] * sinHeading;
+    m.sidewaysGroundSpeed = y[State.SPEED_EAST] * cosHeading - y[State.SPEED_NORTH] * sinHeading;
 
     double axial = airN * shaftN + airE * shaftE + airU * shaftU;
     double alongNose = airN * noseN + airE * noseE + airU * noseU;
@@ -289,37 +296,36 @@ public final class EquationsOfMotion {
     double through = axial + induced;
     double thrust =
         rotor.thrust(density, tipSpeed, y[State.COLLECTIVE], edgewise2, through)
-            * shaking.factor(time, edgewise / hoverInduced, axial / hoverInduced);
+            * shaking.factor(time, edgewise * perHover, axial * perHover);
 
     double above = thrust - leastScaleThrust;
     double scaleThrust =
         leastScaleThrust
             + 0.5 * (above + Math.sqrt(above * above + leastScaleThrust * leastScaleThrust));
-    double scale = rotor.hoverInducedVelocity(scaleThrust, density);
-    double steady = scale * inflow.induced(edgewise / scale, axial / scale);
+    double scale = Math.sqrt(scaleThrust * perTwiceDensityArea);
+    double perScale = 1 / scale;
+    double x = edgewise * perScale;
+    double z = axial * perScale;
+    double steady = scale * inflow.induced(x, z);
     if (ground) {
       steady *=
           GroundEffect.inducedRatio(
               rotor.radius(), y[State.UP] + rotor.hubHeight(), edgewise, induced);
     }
     dy[State.INDUCED] =
-        (steady - induced) / rotor.inflowLag(edgewise, through, induced, hoverInduced);
+        (steady - induced) * rotor.inflowRate(edgewise, through, induced, hoverInduced);
 
-    double lossShare = inflow.lossShare(edgewise / scale, axial / scale);
+    double lossShare = inflow.lossShare(x, z);
     double thrustPower = rotor.thrustPower(thrust, axial, induced, lossShare);
     double profilePower = rotor.profilePower(density, tipSpeed, edgewise2);
     double rotorPower = thrustPower + profilePower;
-    double rounding = POWER_ROUNDING * greatestPower;
-    double shaftPower =
-        rotorPower + powerLoss * Math.sqrt(rotorPower * rotorPower + rounding * rounding);
-    double deficit = 1 - rotorSpeed / nominalSpeed;
-    double wanted =
-        shaftPower + rotor.inertia() * nominalSpeed * nominalSpeed * deficit / governorTime;
-    double enginePower = given(wanted, rounding);
-    dy[State.ROTOR_SPEED] = (enginePower - shaftPower) / (rotor.inertia() * rotorSpeed);
+    double shaftPower = rotorPower + powerLoss * Math.sqrt(rotorPower * rotorPower + rounding2);
+    double wanted = shaftPower + governorGain * (nominalSpeed - rotorSpeed);
+    double enginePower = given(wanted);
+    double perRotorSpeed = 1 / rotorSpeed;
+    dy[State.ROTOR_SPEED] = (enginePower - shaftPower) * perRotorSpeed * perInertia;
 
-    double torque = enginePower / ((1 + powerLoss) * rotorSpeed);
-    double side = tailPush * torque / tailArm;
+    double side = sidePerTorque * enginePower * perRotorSpeed;
     double half = 0.5 * density;
     double dragNose = -half * forwardArea * alongNose * Math.abs(alongNose);
     double dragRight = -half * sideArea * alongRight * Math.abs(alongRight);
@@ -330,29 +336,27 @@ public final class EquationsOfMotion {
     dy[State.NORTH] = y[State.SPEED_NORTH];
     dy[State.EAST] = y[State.SPEED_EAST];
     dy[State.UP] = y[State.SPEED_UP];
-    dy[State.SPEED_NORTH] = (alongShaft * shaftN + right * rightN + dragNose * noseN) / mass;
-    dy[State.SPEED_EAST] = (alongShaft * shaftE + right * rightE + dragNose * noseE) / mass;
-    dy[State.SPEED_UP] = (alongShaft * shaftU + right * rightU + dragNose * noseU - weight) / mass;
-    dy[State.SHOWN_VERTICAL_SPEED] = (y[State.SPEED_UP] - y[State.SHOWN_VERTICAL_SPEED]) / shownLag;
+    dy[State.SPEED_NORTH] = (alongShaft * shaftN + right * rightN + dragNose * noseN) * perMass;
+    dy[State.SPEED_EAST] = (alongShaft * shaftE + right * rightE + dragNose * noseE) * perMass;
+    dy[State.SPEED_UP] =
+        (alongShaft * shaftU + right * rightU + dragNose * noseU - weight) * perMass;
+    dy[State.SHOWN_VERTICAL_SPEED] =
+        (y[State.SPEED_UP] - y[State.SHOWN_VERTICAL_SPEED]) * perShownLag;
 
     m.axial = axial;
     m.edgewise = edgewise;
     m.thrust = thrust;
-    m.roughness = shaking.roughness(edgewise / hoverInduced, axial / hoverInduced);
+    m.roughness = shaking.roughness(edgewise * perHover, axial * perHover);
     m.rotorPower = rotorPower;
     m.shaftPower = shaftPower;
     m.enginePower = enginePower;
     m.profilePower = profilePower;
     m.inducedPower = thrustPower - thrust * axial;
-    m.dragNorth = dragNose * noseN + dragRight * rightN + dragShaft * shaftN;
-    m.dragEast = dragNose * noseE + dragRight * rightE + dragShaft * shaftE;
-    m.dragUp = dragNose * noseU + dragRight * rightU + dragShaft * shaftU;
-    m.sideNorth = side * rightN;
-    m.sideEast = side * rightE;
-    m.sideUp = side * rightU;
-    m.downloadNorth = -download * thrust * shaftN;
-    m.downloadEast = -download * thrust * shaftE;
-    m.downloadUp = -download * thrust * shaftU;
+    m.dragNose = dragNose;
+    m.dragRight = dragRight;
+    m.dragShaft = dragShaft;
+    m.side = side;
+    m.download = download * thrust;
 
     Controls c = m.controls;
     c.pitch(y[State.PITCH], pitchRate);
@@ -383,31 +387,35 @@ public final class EquationsOfMotion {
     double collective = within(c.collective, leastCollective, greatestCollective);
     double yaw = within(c.yawRate, -yawRate, yawRate);
     double wantedPitchRate =
-        limited((pitch - y[State.PITCH]) / ATTITUDE_TIME, Math.min(c.pitchRate, pitchRate));
+        limited((pitch - y[State.PITCH]) * PER_ATTITUDE_TIME, Math.min(c.pitchRate, pitchRate));
     double wantedBankRate =
-        limited((bank - y[State.BANK]) / ATTITUDE_TIME, Math.min(c.bankRate, bankRate));
+        limited((bank - y[State.BANK]) * PER_ATTITUDE_TIME, Math.min(c.bankRate, bankRate));
     dy[State.PITCH] = y[State.PITCH_RATE];
     dy[State.BANK] = y[State.BANK_RATE];
     dy[State.HEADING] = y[State.HEADING_RATE];
     dy[State.PITCH_RATE] =
-        limited((wantedPitchRate - y[State.PITCH_RATE]) / RATE_TIME, pitchAcceleration);
+        limited((wantedPitchRate - y[State.PITCH_RATE]) * PER_RATE_TIME, pitchAcceleration);
     dy[State.BANK_RATE] =
-        limited((wantedBankRate - y[State.BANK_RATE]) / RATE_TIME, bankAcceleration);
-    dy[State.HEADING_RATE] = limited((yaw - y[State.HEADING_RATE]) / RATE_TIME, pitchAcceleration);
+        limited((wantedBankRate - y[State.BANK_RATE]) * PER_RATE_TIME, bankAcceleration);
+    dy[State.HEADING_RATE] =
+        limited((yaw - y[State.HEADING_RATE]) * PER_RATE_TIME, pitchAcceleration);
     dy[State.COLLECTIVE] =
         limited(
-            (collective - y[State.COLLECTIVE]) / COLLECTIVE_TIME,
+            (collective - y[State.COLLECTIVE]) * PER_COLLECTIVE_TIME,
             Math.min(c.collectiveRate, collectiveRate));
   }
 
   /** The power the engine gives when asked: between nothing and its greatest, rounded off. */
-  private double given(double wanted, double rounding) {
+  private double given(double wanted) {
     double over = wanted - greatestPower;
-    double capped = 0.5 * (wanted + greatestPower - Math.sqrt(over * over + rounding * rounding));
-    return 0.5 * (capped + Math.sqrt(capped * capped + rounding * rounding));
+    double capped = 0.5 * (wanted + greatestPower - Math.sqrt(over * over + rounding2));
+    return 0.5 * (capped + Math.sqrt(capped * capped + rounding2));
   }
 
-  /** Bends x towards plus or minus the limit, smoothly and without ever passing it. */
+  /**
+   * Bends x towards plus or minus the limit, smoothly and without ever passing it. A clipped cubic
+   * would spare the root, but its kinks in curvature cost an integrator of high order far more.
+   */
   private static double limited(double x, double limit) {
     double ratio = x / limit;
     return x / Math.sqrt(1 + ratio * ratio);

@@ -1,5 +1,7 @@
 package io.github.ringstate.flight;
 
+import java.util.Arrays;
+
 /**
  * A flight at one instant: the state, its rates, and what came up in working them out. Mutable and
  * used again for every instant, so that nothing is allocated while a flight is computed.
@@ -13,11 +15,13 @@ public final class Motion implements Cockpit {
 
   double time;
   double recognised = Double.NaN;
+  double[] phasesBegan = new double[1];
+  int phase = -1;
   double phaseBegan;
-  int phase;
   double forwardAirspeed;
   double sidewaysAirspeed;
   double groundSpeed;
+  double sidewaysGroundSpeed;
   double edgewise;
   double axial;
   double thrust;
@@ -27,15 +31,11 @@ public final class Motion implements Cockpit {
   double enginePower;
   double inducedPower;
   double profilePower;
-  double dragNorth;
-  double dragEast;
-  double dragUp;
-  double sideNorth;
-  double sideEast;
-  double sideUp;
-  double downloadNorth;
-  double downloadEast;
-  double downloadUp;
+  double dragNose;
+  double dragRight;
+  double dragShaft;
+  double side;
+  double download;
   double continuousPower;
   double shortTimePower;
   double weight;
@@ -48,6 +48,17 @@ public final class Motion implements Cockpit {
   int tailPush;
 
   Motion() {}
+
+  void begin(int next, double time) {
+    if (next >= phasesBegan.length) {
+      phasesBegan = Arrays.copyOf(phasesBegan, next + 1);
+    }
+    for (int i = Math.min(phase + 1, Math.max(next, 0)); i <= next; i++) {
+      phasesBegan[i] = time;
+    }
+    phase = next;
+    phaseBegan = time;
+  }
 
   /**
    * Time since the flight began.
@@ -174,7 +185,7 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground; negative in still air
    */
   public double dragPower() {
-    return overGround(dragNorth, dragEast, dragUp);
+    return overGround(dragNose, dragRight, dragShaft);
   }
 
   /**
@@ -183,7 +194,7 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground
    */
   public double sidePower() {
-    return overGround(sideNorth, sideEast, sideUp);
+    return overGround(0, side, 0);
   }
 
   /**
@@ -192,13 +203,25 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground; negative in climb
    */
   public double downloadPower() {
-    return overGround(downloadNorth, downloadEast, downloadUp);
+    return overGround(0, 0, -download);
   }
 
-  private double overGround(double north, double east, double up) {
-    return north * state[State.SPEED_NORTH]
-        + east * state[State.SPEED_EAST]
-        + up * state[State.SPEED_UP];
+  /** Work of a force along nose, right side and shaft, over the ground. */
+  private double overGround(double nose, double right, double shaft) {
+    double sinPitch = Angle.sin(state[State.PITCH]);
+    double cosPitch = Angle.cos(state[State.PITCH]);
+    double sinBank = Angle.sin(state[State.BANK]);
+    double cosBank = Angle.cos(state[State.BANK]);
+    double ahead =
+        Angle.cos(state[State.HEADING]) * state[State.SPEED_NORTH]
+            + Angle.sin(state[State.HEADING]) * state[State.SPEED_EAST];
+    double aside =
+        Angle.cos(state[State.HEADING]) * state[State.SPEED_EAST]
+            - Angle.sin(state[State.HEADING]) * state[State.SPEED_NORTH];
+    double up = state[State.SPEED_UP];
+    return nose * (cosPitch * ahead + sinPitch * up)
+        + right * (sinBank * sinPitch * ahead + cosBank * aside - sinBank * cosPitch * up)
+        + shaft * (-cosBank * sinPitch * ahead + sinBank * aside + cosBank * cosPitch * up);
   }
 
   /**
@@ -223,6 +246,15 @@ public final class Motion implements Cockpit {
   @Override
   public double sincePhaseBegan() {
     return time - phaseBegan;
+  }
+
+  @Override
+  public double sincePhase(int earlier) {
+    if (!(earlier >= 0 && earlier <= phase)) {
+      throw new IllegalArgumentException(
+          "phase " + earlier + " is not among the phases 0 to " + phase + " begun so far");
+    }
+    return time - phasesBegan[earlier];
   }
 
   @Override
@@ -258,6 +290,11 @@ public final class Motion implements Cockpit {
   @Override
   public double groundSpeed() {
     return groundSpeed;
+  }
+
+  @Override
+  public double sidewaysGroundSpeed() {
+    return sidewaysGroundSpeed;
   }
 
   @Override

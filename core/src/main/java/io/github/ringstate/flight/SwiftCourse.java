@@ -32,6 +32,7 @@ public final class SwiftCourse implements Course {
   private static final double GREATEST_FACTOR = 3;
   private static final int MOST_EVENTS = 16;
   private static final double INSTANT = 1e-9;
+  private static final double NOTED = 1e-4;
   private static final int ITERATIONS = 60;
 
   /** One over the scale of each quantity of the state, in the order of {@link State}. */
@@ -180,7 +181,11 @@ public final class SwiftCourse implements Course {
     }
   }
 
-  /** Part of the step at which an event's quantity vanishes: regula falsi, Illinois variant. */
+  /**
+   * Part of the step at which an event's quantity vanishes: regula falsi, Illinois variant. Where a
+   * leg ends is located as finely as the state allows; what is only noted, to a ten-thousandth of
+   * the step.
+   */
   private double located(
       EquationsOfMotion motion,
       ControlLaw law,
@@ -192,7 +197,8 @@ public final class SwiftCourse implements Course {
     double right = 1;
     double f = atBegin;
     double g = atEnd;
-    for (int i = 0; i < ITERATIONS && right - left > INSTANT; i++) {
+    double accuracy = event.stops() ? INSTANT : NOTED;
+    for (int i = 0; i < ITERATIONS && right - left > accuracy; i++) {
       double s = (left * g - right * f) / (g - f);
       if (!(s > left && s < right)) {
         s = 0.5 * (left + right);
@@ -202,14 +208,14 @@ public final class SwiftCourse implements Course {
         return s;
       }
       if (value < 0 == g < 0) {
-        if (Math.abs(s - right) < INSTANT) {
+        if (right - s < accuracy) {
           return s;
         }
         right = s;
         g = value;
         f *= 0.5;
       } else {
-        if (Math.abs(s - left) < INSTANT) {
+        if (s - left < accuracy) {
           return s;
         }
         left = s;

@@ -41,10 +41,27 @@ public final class Autorotation implements Recovery {
   public static final Parameter CLIMB_POWER =
       Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
 
+  /** How much later the collective moves than the nose; earlier if negative. */
+  public static final Parameter COLLECTIVE_LATER =
+      Parameter.of("collective later", Unit.SECOND, -3, 3, 0, "assumed: both at once");
+
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
       List.of(
-          NOSE_DOWN, FLARE, RATE, COLLECTIVE_KEPT, COLLECTIVE_RATE, FLARE_AIRSPEED, CLIMB_POWER);
+          NOSE_DOWN,
+          FLARE,
+          RATE,
+          COLLECTIVE_KEPT,
+          COLLECTIVE_RATE,
+          FLARE_AIRSPEED,
+          CLIMB_POWER,
+          COLLECTIVE_LATER);
+
+  /** Rotor speed over its nominal value beyond which the pilot raises the collective (assumed). */
+  private static final double FAST_ROTOR = 1.05;
+
+  /** Collective for an excess of all the nominal rotor speed, rad (assumed). */
+  private static final double OVERSPEED_GAIN = 0.6;
 
   private final double noseDown;
   private final double flare;
@@ -53,6 +70,7 @@ public final class Autorotation implements Recovery {
   private final double collectiveRate;
   private final double flareAirspeed;
   private final double climbPower;
+  private final StepOrder order;
 
   /**
    * Creates the technique.
@@ -67,6 +85,7 @@ public final class Autorotation implements Recovery {
     collectiveRate = numbers.si(COLLECTIVE_RATE);
     flareAirspeed = numbers.si(FLARE_AIRSPEED);
     climbPower = numbers.si(CLIMB_POWER);
+    order = new StepOrder(numbers.si(COLLECTIVE_LATER));
   }
 
   /** Creates the technique with the standard value of each parameter. */
@@ -87,13 +106,21 @@ public final class Autorotation implements Recovery {
   @Override
   public void command(int phase, Cockpit seen, Controls controls) {
     boolean gliding = phase == 0;
-    controls.bank(seen.hoverBank(), rate);
-    controls.pitch(seen.hoverPitch() + (gliding ? -noseDown : flare), rate);
-    controls.collective(
+    double nose = seen.hoverPitch() + (gliding ? -noseDown : flare);
+    double collective =
         gliding
-            ? seen.leastCollective() + collectiveKept
-            : PowerSetting.collective(seen, climbPower),
-        collectiveRate);
+            ? seen.leastCollective() + collectiveKept + againstOverspeed(seen)
+            : PowerSetting.collective(seen, climbPower);
+    controls.bank(
+        order.attitude(phase, seen, seen.bank(), Drift.bank(seen, seen.hoverBank())), rate);
+    controls.pitch(order.attitude(phase, seen, seen.pitch(), nose), rate);
+    controls.collective(order.collective(phase, seen, collective), collectiveRate);
+  }
+
+  /** More collective where the rotor runs fast, as any pilot gives in a glide. */
+  private static double againstOverspeed(Cockpit seen) {
+    double over = seen.rotorSpeed() - FAST_ROTOR;
+    return 0.5 * OVERSPEED_GAIN * (over + Math.sqrt(over * over + 1e-4));
   }
 
   @Override

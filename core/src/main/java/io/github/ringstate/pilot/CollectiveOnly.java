@@ -61,7 +61,7 @@ public final class CollectiveOnly implements Recovery {
   @Override
   public void command(int phase, Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch(), rate);
-    controls.bank(seen.hoverBank(), rate);
+    controls.bank(Drift.bank(seen, seen.hoverBank()), rate);
     controls.collective(
         PowerSetting.collective(seen, power * seen.shortTimePower()), collectiveRate);
   }

@@ -2,9 +2,12 @@ package io.github.ringstate.pilot;
 
 import io.github.ringstate.flight.Cockpit;
 import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
+import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /**
  * Something by which a pilot may notice the ring state. A cue fires when its level rises through
@@ -54,46 +57,101 @@ public interface Cue {
           20,
           "common practice, no source: pitot pressure there is small beside the downwash");
 
-  /** Ground speed that is noticed as drift. */
+  /** Airspeed shown below which it is noticed as low. */
+  Parameter LOW_AIRSPEED =
+      Parameter.of(
+          "low airspeed",
+          Unit.KNOT,
+          1,
+          60,
+          16,
+          "lower end of effective translational lift in the handbooks, 16 to 24 kt");
+
+  /** Departure from the intended speed over the ground that is noticed as drift. */
   Parameter DRIFT = Parameter.of("drift", Unit.KNOT, 1, 40, 5, "assumed");
 
-  /** Airspeeds that a cue accepts. */
-  Quantity AIRSPEED = new Quantity("noticed airspeed", Unit.METRE_PER_SECOND, 0, 60);
+  /** All parameters of cues. */
+  List<Parameter> PARAMETERS =
+      List.of(SINK_MARGIN, FELT_FLUCTUATION, UNRELIABLE_AIRSPEED, LOW_AIRSPEED, DRIFT);
+
+  /** Rates of descent and speeds that a cue accepts. */
+  Quantity SPEED = new Quantity("speed of a cue", Unit.METRE_PER_SECOND, 0, 60);
+
+  /** Fluctuations of thrust over weight that a cue accepts. */
+  Quantity FLUCTUATION = new Quantity("fluctuation of a cue", Unit.ONE, 0, 1);
+
+  /**
+   * What a pilot without special equipment may notice: the first of too much sink shown, sink that
+   * does not answer, and vibration. Vibration is felt only where the thrust is disturbed.
+   *
+   * <p>Low airspeed and drift are not among them: in an approach to a hover they are there long
+   * before the ring state. Put {@link #together} with sink they are cues of their own.
+   *
+   * @param intended the intended rate of descent, m/s, 0 to 60
+   * @param numbers a value for each of {@link #PARAMETERS}
+   * @return the cue
+   */
+  static Cue standard(double intended, ParameterSet numbers) {
+    double margin = numbers.si(SINK_MARGIN);
+    return first(
+        sinkShown(intended, margin),
+        sinkNotAnswering(intended + margin),
+        vibration(numbers.si(FELT_FLUCTUATION)));
+  }
+
+  /**
+   * The standard cue with the standard value of each parameter.
+   *
+   * @param intended the intended rate of descent, m/s, 0 to 60
+   * @return the cue
+   */
+  static Cue standard(double intended) {
+    return standard(intended, ParameterSet.standard(PARAMETERS));
+  }
 
   /**
    * The vertical speed indicator shows more sink than was intended, by a margin.
    *
-   * @param intended the intended rate of descent, m/s, positive
-   * @param margin what is shown beyond that before it is noticed, m/s, positive
+   * @param intended the intended rate of descent, m/s, 0 to 60
+   * @param margin what is shown beyond that before it is noticed, m/s, 0 to 60
    * @return the cue
    */
   static Cue sinkShown(double intended, double margin) {
+    SPEED.check(intended);
+    SPEED.check(margin);
     return of("sink shown", seen -> -seen.shownVerticalSpeed() - intended - margin);
   }
 
   /**
-   * The craft goes on sinking faster although the collective is above that of the hover.
+   * The craft sinks although the collective is above that of the hover, and no upward acceleration
+   * is felt. The entries of this library leave the collective low; the cue is for pilots who have
+   * raised it, as in a wrong first instinct.
    *
-   * @param sink the rate of descent from which it is noticed, m/s, positive
+   * @param sink the rate of descent from which it is noticed, m/s, 0 to 60
    * @return the cue
    */
   static Cue sinkNotAnswering(double sink) {
+    SPEED.check(sink);
     return of(
         "sink not answering collective",
-        seen ->
-            Math.min(
-                -seen.verticalSpeed() - sink,
-                // a hundredth of a radian of collective counts as much as 1 m/s of sink
-                100 * (seen.collective() - seen.hoverCollective())));
+        seen -> {
+          // each in units of its own size of notice (assumed): 1 m/s, 0.6 degrees, 0.3 m/s2
+          double sinking = -seen.verticalSpeed() - sink;
+          double raised = (seen.collective() - seen.hoverCollective()) / 0.01;
+          double unanswered = 1 - seen.verticalAcceleration() / 0.3;
+          return Math.min(sinking, Math.min(raised, unanswered));
+        });
   }
 
   /**
    * The body feels the thrust fluctuate.
    *
-   * @param level the fluctuation, as a standard deviation over weight, from which it is noticed
+   * @param level the fluctuation, as a standard deviation over weight, from which it is noticed, 0
+   *     to 1
    * @return the cue
    */
   static Cue vibration(double level) {
+    FLUCTUATION.check(level);
     return of("vibration", seen -> seen.roughness() - level);
   }
 
@@ -101,50 +159,87 @@ public interface Cue {
    * The airspeed indicator shows little. Below the speed at which it can be relied on it shows, in
    * this model, too little: the airspeed squared over that speed (assumed).
    *
-   * @param airspeed the airspeed shown from which it is noticed, m/s, positive
+   * @param airspeed the airspeed shown from which it is noticed, m/s, 0 to 60
+   * @param reliable the airspeed from which the indicator can be relied on, m/s, 0 to 60
    * @return the cue
    */
-  static Cue lowAirspeed(double airspeed) {
-    AIRSPEED.check(airspeed);
-    return of("low airspeed", seen -> airspeed - shownAirspeed(seen));
+  static Cue lowAirspeed(double airspeed, double reliable) {
+    SPEED.check(airspeed);
+    SPEED.check(reliable);
+    return of(
+        "low airspeed",
+        seen -> {
+          double forward = Math.max(0, seen.forwardAirspeed());
+          return airspeed - (forward >= reliable ? forward : forward * forward / reliable);
+        });
   }
 
   /**
-   * The craft drifts over the ground, faster than intended.
+   * The craft drifts over the ground: its speed there departs from the intended one.
    *
-   * @param speed the speed over the ground from which it is noticed, m/s, positive
+   * @param intended the intended speed over the ground along the nose, m/s, 0 to 60
+   * @param margin the departure, in any level direction, from which it is noticed, m/s, 0 to 60
    * @return the cue
    */
-  static Cue drift(double speed) {
-    return of("drift", seen -> Math.abs(seen.groundSpeed()) - speed);
+  static Cue drift(double intended, double margin) {
+    SPEED.check(intended);
+    SPEED.check(margin);
+    return of(
+        "drift",
+        seen -> {
+          double along = seen.groundSpeed() - intended;
+          double across = seen.sidewaysGroundSpeed();
+          return Math.sqrt(along * along + across * across) - margin;
+        });
   }
 
   /**
-   * Several cues of which the strongest is noticed.
+   * Several cues that count only when all of them are there.
+   *
+   * @param cues the cues; at least one
+   * @return the cue that fires when the last of them does
+   */
+  static Cue together(Cue... cues) {
+    List<Cue> all = several(cues);
+    return of(
+        names(all, " and "),
+        seen -> {
+          double weakest = Double.POSITIVE_INFINITY;
+          for (Cue cue : all) {
+            weakest = Math.min(weakest, cue.level(seen));
+          }
+          return weakest;
+        });
+  }
+
+  /**
+   * Several cues of which the first to fire counts.
    *
    * @param cues the cues; at least one
    * @return the cue that fires when the first of them does
    */
   static Cue first(Cue... cues) {
-    Cue[] copy = cues.clone();
-    if (copy.length == 0) {
-      throw new IllegalArgumentException("a pilot needs at least one cue");
-    }
+    List<Cue> all = several(cues);
     return of(
-        "first of several",
+        names(all, " or "),
         seen -> {
           double strongest = Double.NEGATIVE_INFINITY;
-          for (Cue cue : copy) {
+          for (Cue cue : all) {
             strongest = Math.max(strongest, cue.level(seen));
           }
           return strongest;
         });
   }
 
-  private static double shownAirspeed(Cockpit seen) {
-    double forward = Math.max(0, seen.forwardAirspeed());
-    double reliable = Unit.KNOT.toSi(UNRELIABLE_AIRSPEED.standard());
-    return forward >= reliable ? forward : forward * forward / reliable;
+  private static List<Cue> several(Cue... cues) {
+    if (cues.length == 0) {
+      throw new IllegalArgumentException("a pilot needs at least one cue");
+    }
+    return List.of(cues);
+  }
+
+  private static String names(List<Cue> cues, String between) {
+    return cues.stream().map(Cue::name).collect(Collectors.joining(between));
   }
 
   /**

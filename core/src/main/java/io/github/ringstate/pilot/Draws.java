@@ -6,8 +6,9 @@ import java.util.SplittableRandom;
  * Random numbers of one sample. They depend on the seed and the sample's number alone, so that a
  * sample can be flown again by itself, and a result does not depend on who computes which sample.
  *
- * <p>The generator is {@link SplittableRandom}, whose algorithm (SplitMix64) is fixed by its
- * documentation.
+ * <p>The generator is {@link SplittableRandom}, whose algorithm (SplitMix64: Steele, Lea and Flood,
+ * OOPSLA 2014) does not change between Java releases in practice; only its 64-bit outputs are used
+ * and a test holds them.
  */
 public final class Draws {
 

@@ -61,7 +61,11 @@ public final class FirstToFire implements Recovery {
   @Override
   public double phaseEnd(int phase, Cockpit seen) {
     if (phase == 0) {
-      return strongest(seen).cue().level(seen);
+      double strongest = Double.NEGATIVE_INFINITY;
+      for (Branch branch : branches) {
+        strongest = Math.max(strongest, branch.cue().level(seen));
+      }
+      return strongest;
     }
     int begin = beginOfBranch(phase);
     Recovery recovery = branchAt(begin).recovery();
@@ -75,12 +79,8 @@ public final class FirstToFire implements Recovery {
       int begin = beginOfBranch(phase);
       return begin + branchAt(begin).recovery().next(phase - begin, seen);
     }
-    Branch fired = strongest(seen);
     int begin = 1;
-    for (Branch branch : branches) {
-      if (branch.equals(fired)) {
-        break;
-      }
+    for (Branch branch : branches.subList(0, fired(seen))) {
       begin += branch.recovery().phases().size();
     }
     return begin;
@@ -95,17 +95,24 @@ public final class FirstToFire implements Recovery {
     return branchAt(begin).recovery().limitMargin(phase - begin, seen);
   }
 
-  private Branch strongest(Cockpit seen) {
-    Branch strongest = branches.get(0);
-    double level = strongest.cue().level(seen);
-    for (Branch branch : branches) {
-      double other = branch.cue().level(seen);
+  /**
+   * The first in the list that has fired, or the nearest to it if none has. Levels of different
+   * cues are in different units, so that of two that have fired the greater means nothing.
+   */
+  private int fired(Cockpit seen) {
+    int nearest = 0;
+    double level = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < branches.size(); i++) {
+      double other = branches.get(i).cue().level(seen);
+      if (other >= 0) {
+        return i;
+      }
       if (other > level) {
-        strongest = branch;
+        nearest = i;
         level = other;
       }
     }
-    return strongest;
+    return nearest;
   }
 
   private int beginOfBranch(int phase) {

@@ -120,9 +120,10 @@ public final class Forward implements Recovery {
     double nose = phase < 2 ? seen.hoverPitch() - noseDown : seen.hoverPitch();
     double collective =
         phase == 0 ? seen.hoverCollective() - reduction : PowerSetting.collective(seen, climbPower);
-    controls.bank(seen.hoverBank(), rate);
-    controls.pitch(order.attitude(seen, seen.pitch(), nose), rate);
-    controls.collective(order.collective(seen, collective), collectiveRate);
+    controls.bank(
+        order.attitude(phase, seen, seen.bank(), Drift.bank(seen, seen.hoverBank())), rate);
+    controls.pitch(order.attitude(phase, seen, seen.pitch(), nose), rate);
+    controls.collective(order.collective(phase, seen, collective), collectiveRate);
   }
 
   @Override

@@ -86,10 +86,10 @@ public final class Lateral implements Recovery {
   @Override
   public void command(int phase, Cockpit seen, Controls controls) {
     double wanted = phase == 0 ? seen.tailPush() * bank : seen.hoverBank();
-    controls.pitch(seen.hoverPitch(), rate);
-    controls.bank(order.attitude(seen, seen.bank(), wanted), rate);
+    controls.pitch(order.attitude(phase, seen, seen.pitch(), seen.hoverPitch()), rate);
+    controls.bank(order.attitude(phase, seen, seen.bank(), wanted), rate);
     controls.collective(
-        order.collective(seen, PowerSetting.collective(seen, climbPower)), collectiveRate);
+        order.collective(phase, seen, PowerSetting.collective(seen, climbPower)), collectiveRate);
   }
 
   @Override

@@ -11,6 +11,9 @@ import java.util.List;
  * A recovery within limits that a careful pilot keeps whatever the technique asks for: attitude and
  * its rate, no abrupt reversal of the cyclic, and no thrust below a set part of the weight. The run
  * reports when a limit begins to bind.
+ *
+ * <p>A reversal is a movement back: against the rate that is there, or from where the attitude has
+ * gone towards that of the hover and beyond it.
  */
 public final class Limited implements Recovery {
 
@@ -26,7 +29,7 @@ public final class Limited implements Recovery {
   public static final Parameter RATE =
       Parameter.of("rate kept within", Unit.DEGREE_PER_SECOND, 2, 60, 25, "assumed");
 
-  /** Greatest rate while the cyclic is reversed. */
+  /** Greatest rate while an attitude is brought back. */
   public static final Parameter REVERSAL_RATE =
       Parameter.of(
           "reversal rate kept within",
@@ -53,6 +56,18 @@ public final class Limited implements Recovery {
   /** Thrust over weight in which the lowering of the collective is faded out. */
   private static final double FADE = 0.1;
 
+  /**
+   * Displacement of attitude times error, or rate times {@link #RATE_WEIGHT} times error, from
+   * which a movement is all a reversal, rad2 (assumed: about two degrees of each).
+   */
+  private static final double REVERSAL = 1e-3;
+
+  /** What a rate counts for beside a displacement, s (assumed: about how long a roll takes). */
+  private static final double RATE_WEIGHT = 0.35;
+
+  /** Error of attitude below which no rate is asked for that a limit could hold back, rad. */
+  private static final double SMALL_ERROR = Unit.DEGREE.toSi(2);
+
   private final Recovery recovery;
   private final double pitch;
   private final double bank;
@@ -75,6 +90,15 @@ public final class Limited implements Recovery {
     leastThrust = numbers.si(LEAST_THRUST);
   }
 
+  /**
+   * Puts the standard limits on a recovery.
+   *
+   * @param recovery the technique
+   */
+  public Limited(Recovery recovery) {
+    this(recovery, ParameterSet.standard(PARAMETERS));
+  }
+
   @Override
   public String name() {
     return recovery.name();
@@ -91,11 +115,9 @@ public final class Limited implements Recovery {
     double wantedPitch = within(controls.pitch(), pitch);
     double wantedBank = within(controls.bank(), bank);
     controls.pitch(
-        wantedPitch,
-        Math.min(controls.pitchRate(), allowed(wantedPitch - seen.pitch(), seen.pitchRate())));
+        wantedPitch, Math.min(controls.pitchRate(), allowed(pitchReversal(seen, wantedPitch))));
     controls.bank(
-        wantedBank,
-        Math.min(controls.bankRate(), allowed(wantedBank - seen.bank(), seen.bankRate())));
+        wantedBank, Math.min(controls.bankRate(), allowed(bankReversal(seen, wantedBank))));
     if (controls.collective() < seen.collective()) {
       double kept = Math.min(Math.max((seen.loadFactor() - leastThrust) / FADE, 0), 1);
       controls.collective(
@@ -104,8 +126,23 @@ public final class Limited implements Recovery {
     }
   }
 
-  private double allowed(double error, double present) {
-    return error * present < 0 ? Math.min(reversalRate, rate) : rate;
+  /** The rate that is allowed: faded, so that the equations of motion stay smooth. */
+  private double allowed(double reversal) {
+    double share = Math.min(Math.max(reversal / REVERSAL, 0), 1);
+    return rate + share * (Math.min(reversalRate, rate) - rate);
+  }
+
+  private static double pitchReversal(Cockpit seen, double wanted) {
+    return reversal(wanted - seen.pitch(), seen.pitch() - seen.hoverPitch(), seen.pitchRate());
+  }
+
+  private static double bankReversal(Cockpit seen, double wanted) {
+    return reversal(wanted - seen.bank(), seen.bank() - seen.hoverBank(), seen.bankRate());
+  }
+
+  /** How much a movement goes back on what is there, rad2; negative if it goes on. */
+  private static double reversal(double error, double displacement, double present) {
+    return Math.max(-error * displacement, -error * present * RATE_WEIGHT);
   }
 
   @Override
@@ -121,12 +158,21 @@ public final class Limited implements Recovery {
   @Override
   public double limitMargin(int phase, Cockpit seen) {
     Controls wanted = new Controls();
-    wanted.hold(seen);
+    wanted.pitch(seen.pitch(), rate);
+    wanted.bank(seen.bank(), rate);
+    wanted.collective(seen.collective(), rate);
     recovery.command(phase, seen, wanted);
     double attitude = Math.min(pitch - Math.abs(wanted.pitch()), bank - Math.abs(wanted.bank()));
     double pitchRate =
-        rateMargin(wanted.pitch() - seen.pitch(), seen.pitchRate(), wanted.pitchRate());
-    double bankRate = rateMargin(wanted.bank() - seen.bank(), seen.bankRate(), wanted.bankRate());
+        rateMargin(
+            wanted.pitchRate(),
+            wanted.pitch() - seen.pitch(),
+            pitchReversal(seen, within(wanted.pitch(), pitch)));
+    double bankRate =
+        rateMargin(
+            wanted.bankRate(),
+            wanted.bank() - seen.bank(),
+            bankReversal(seen, within(wanted.bank(), bank)));
     // No lowering, no limit: the margin is the greater of what is left of thrust and of what is not
     // asked for.
     double thrust =
@@ -136,14 +182,12 @@ public final class Limited implements Recovery {
         Math.min(thrust, recovery.limitMargin(phase, seen)));
   }
 
-  private double rateMargin(double error, double present, double wanted) {
-    double steady = rate - wanted;
-    double reversing = Math.max(reversalRate - wanted, error * present + REVERSAL_NOTICED);
+  /** Negative where a rate is asked for that is held back; only its sign has a meaning. */
+  private double rateMargin(double wanted, double error, double reversal) {
+    double steady = Math.max(rate - wanted, SMALL_ERROR - Math.abs(error));
+    double reversing = Math.max(Math.min(reversalRate, rate) - wanted, REVERSAL - reversal);
     return Math.min(steady, reversing);
   }
-
-  /** Error of attitude times rate, rad2/s, from which a reversal counts as one (assumed). */
-  private static final double REVERSAL_NOTICED = 1e-3;
 
   private static double within(double value, double limit) {
     return Math.min(Math.max(value, -limit), limit);

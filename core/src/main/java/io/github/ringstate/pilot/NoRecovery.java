@@ -26,7 +26,7 @@ public final class NoRecovery implements Recovery {
   @Override
   public void command(int phase, Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch(), RATE);
-    controls.bank(seen.hoverBank(), RATE);
+    controls.bank(Drift.bank(seen, seen.hoverBank()), RATE);
     controls.collective(seen.collective(), RATE);
   }
 

@@ -1,5 +1,7 @@
 package io.github.ringstate.pilot;
 
+import java.util.Arrays;
+import java.util.Optional;
 import org.hipparchus.distribution.RealDistribution;
 
 /**
@@ -47,6 +49,16 @@ public enum PilotState {
     this.median = median;
     this.ninety = ninety;
     this.origin = origin;
+  }
+
+  /**
+   * Finds a state.
+   *
+   * @param label its word
+   * @return the state, or empty if there is none of that word
+   */
+  public static Optional<PilotState> named(String label) {
+    return Arrays.stream(values()).filter(state -> state.label.equals(label)).findFirst();
   }
 
   /**

@@ -45,7 +45,7 @@ public interface Pilots {
    *
    * @param share the share of those who do, 0 to 1
    * @param instinct what they do first
-   * @param seconds for how long, s
+   * @param seconds for how long, s, 0 to 60
    * @param right what they do then, and the others at once
    * @return the people
    */
@@ -53,6 +53,7 @@ public interface Pilots {
     if (!(share >= 0 && share <= 1)) {
       throw new IllegalArgumentException("a share of pilots lies between 0 and 1, not " + share);
     }
+    Recognition.DELAY.check(seconds);
     return new Pilots() {
       @Override
       public String name() {

@@ -14,6 +14,23 @@ import org.hipparchus.distribution.continuous.UniformRealDistribution;
  */
 public record Spread(Parameter parameter, RealDistribution distribution) {
 
+  /** Part of the message when a distribution lies outside the parameter's range. */
+  public static final String NOTHING_WITHIN = " has no part of its spread within ";
+
+  /** Checks that some of the distribution lies within the range. */
+  public Spread {
+    if (!(within(parameter, distribution) > 0)) {
+      throw new IllegalArgumentException(
+          parameter.name()
+              + NOTHING_WITHIN
+              + parameter.quantity().low()
+              + " to "
+              + parameter.quantity().high()
+              + " "
+              + parameter.unit().symbol());
+    }
+  }
+
   /**
    * A normal distribution about the parameter's standard value.
    *
@@ -22,6 +39,13 @@ public record Spread(Parameter parameter, RealDistribution distribution) {
    * @return the spread
    */
   public static Spread normal(Parameter parameter, double deviation) {
+    if (!(deviation > 0)) {
+      throw new IllegalArgumentException(
+          "a standard deviation must be positive, not "
+              + deviation
+              + " "
+              + parameter.unit().symbol());
+    }
     return new Spread(parameter, new NormalDistribution(parameter.standard(), deviation));
   }
 
@@ -34,6 +58,10 @@ public record Spread(Parameter parameter, RealDistribution distribution) {
    * @return the spread
    */
   public static Spread even(Parameter parameter, double low, double high) {
+    if (!(low < high)) {
+      throw new IllegalArgumentException(
+          "an even spread goes upward, not from " + low + " to " + high);
+    }
     return new Spread(parameter, new UniformRealDistribution(low, high));
   }
 
@@ -47,9 +75,14 @@ public record Spread(Parameter parameter, RealDistribution distribution) {
     double low = parameter.quantity().low();
     double high = parameter.quantity().high();
     double below = distribution.cumulativeProbability(low);
-    double within = distribution.cumulativeProbability(high) - below;
-    double value = distribution.inverseCumulativeProbability(below + within * uniform);
+    double share = below + within(parameter, distribution) * uniform;
+    double value = distribution.inverseCumulativeProbability(share);
     // the inverse may miss the end of the range by its own accuracy
     return Math.min(Math.max(value, low), high);
+  }
+
+  private static double within(Parameter parameter, RealDistribution distribution) {
+    return distribution.cumulativeProbability(parameter.quantity().high())
+        - distribution.cumulativeProbability(parameter.quantity().low());
   }
 }

@@ -3,8 +3,9 @@ package io.github.ringstate.pilot;
 import io.github.ringstate.flight.Cockpit;
 
 /**
- * Which hand moves first. The later one keeps what is there until its time has come, and then moves
- * as commanded, faded in over a moment so that the right-hand side of the equations stays smooth.
+ * Which hand moves first, counted from the beginning of the technique. The later one keeps what is
+ * there until its time has come, and then moves as commanded, faded in over a moment so that the
+ * right-hand side of the equations stays smooth.
  */
 final class StepOrder {
 
@@ -25,19 +26,24 @@ final class StepOrder {
     attitudeAt = Math.max(0, -collectiveLater);
   }
 
-  double attitude(Cockpit seen, double present, double wanted) {
-    return present + share(seen, attitudeAt) * (wanted - present);
+  /** The attitude to command, rad, in a phase of the technique. */
+  double attitude(int phase, Cockpit seen, double present, double wanted) {
+    return share(phase, seen, attitudeAt, present, wanted);
   }
 
-  double collective(Cockpit seen, double wanted) {
-    return seen.collective() + share(seen, collectiveAt) * (wanted - seen.collective());
+  /** The collective to command, rad, in a phase of the technique. */
+  double collective(int phase, Cockpit seen, double wanted) {
+    return share(phase, seen, collectiveAt, seen.collective(), wanted);
   }
 
-  private static double share(Cockpit seen, double at) {
+  private static double share(int phase, Cockpit seen, double at, double present, double wanted) {
     if (at == 0) {
-      return 1;
+      return wanted;
     }
-    double t = Math.min(Math.max((seen.sinceRecognition() - at) / FADE, 0), 1);
-    return t * t * (3 - 2 * t);
+    // The technique may be part of another; its own first phase is as far back as its own number
+    // says.
+    double since = seen.sincePhase(seen.phase() - phase);
+    double t = Math.min(Math.max((since - at) / FADE, 0), 1);
+    return present + t * t * (3 - 2 * t) * (wanted - present);
   }
 }

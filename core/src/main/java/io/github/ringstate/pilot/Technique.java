@@ -64,7 +64,8 @@ public record Technique(
               Spread.normal(Autorotation.COLLECTIVE_KEPT, 0.5),
               Spread.normal(Autorotation.COLLECTIVE_RATE, 2),
               Spread.normal(Autorotation.FLARE_AIRSPEED, 5),
-              Spread.normal(Autorotation.CLIMB_POWER, 4)),
+              Spread.normal(Autorotation.CLIMB_POWER, 4),
+              Spread.even(Autorotation.COLLECTIVE_LATER, -0.5, 1)),
           Autorotation::new);
 
   /** Power alone. */

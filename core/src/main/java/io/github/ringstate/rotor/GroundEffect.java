@@ -3,10 +3,11 @@ package io.github.ringstate.rotor;
 /**
  * Ground effect by Cheeseman and Bennett, ARC R&amp;M 3021, 1955 (formula from memory).
  *
- * <p>At constant power the thrust near the ground is greater by 1 / (1 - (R / 4Z)^2 / (1 + (V /
- * v)^2)), with Z the height of the disc and V the edgewise speed: equally, the induced velocity at
- * given thrust is smaller by the inverse of that. The formula holds for Z above about half the
- * radius, so below that it is held at its value there.
+ * <p>At constant power the thrust near the ground is greater by 1 / (1 - q), q = (R / 4Z)^2 / (1 +
+ * (V / v)^2), with Z the height of the disc and V the edgewise speed. Induced power grows as thrust
+ * to the power 3/2, so at constant thrust it is smaller by (1 - q)^(3/2), and with it the induced
+ * velocity. The formula holds for Z above about half the radius, so below that it is held at its
+ * value there.
  */
 public final class GroundEffect {
 
@@ -19,12 +20,13 @@ public final class GroundEffect {
    * @param discHeight the disc's height above the ground, m
    * @param edgewise the edgewise speed, m/s
    * @param induced the induced velocity, m/s
-   * @return the ratio, from 0.75 to 1
+   * @return the ratio, from 0.65 to 1
    */
   public static double inducedRatio(
       double radius, double discHeight, double edgewise, double induced) {
     double near = radius / (4 * Math.max(discHeight, 0.5 * radius));
     double v2 = induced * induced;
-    return 1 - near * near * v2 / (v2 + edgewise * edgewise + 1e-12);
+    double atConstantPower = 1 - near * near * v2 / (v2 + edgewise * edgewise + 1e-12);
+    return atConstantPower * Math.sqrt(atConstantPower);
   }
 }

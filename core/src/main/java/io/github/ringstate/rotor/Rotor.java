@@ -146,11 +146,11 @@ public final class Rotor {
   private final double ofTwist;
   private final double ofTwistMu2;
   private final double perLambda;
-  private final double profileDrag;
+  private final double perProfilePower;
   private final double inducedPowerFactor;
-  private final double bladeLoadingLimit;
+  private final double perBladeLoadingLimit;
   private final double inertia;
-  private final double lagLength;
+  private final double perLagLength;
   private final double leastMassFlow;
   private final double hubHeight;
 
@@ -178,11 +178,11 @@ public final class Rotor {
     ofTwist = twist * (span4 - 0.75 * span3);
     ofTwistMu2 = twist * (span2 - 0.75 * span1) / 2;
     perLambda = span2;
-    profileDrag = numbers.si(PROFILE_DRAG);
+    perProfilePower = solidity * numbers.si(PROFILE_DRAG) / 8 * area;
     inducedPowerFactor = numbers.si(INDUCED_POWER_FACTOR);
-    bladeLoadingLimit = numbers.si(BLADE_LOADING_LIMIT);
+    perBladeLoadingLimit = 1 / numbers.si(BLADE_LOADING_LIMIT);
     inertia = numbers.si(INERTIA);
-    lagLength = numbers.si(APPARENT_MASS) * radius / 2;
+    perLagLength = 2 / (numbers.si(APPARENT_MASS) * radius);
     leastMassFlow = numbers.si(LEAST_MASS_FLOW);
     hubHeight = numbers.si(HUB_HEIGHT);
   }
@@ -273,15 +273,15 @@ public final class Rotor {
    */
   public double thrust(
       double density, double tipSpeed, double collective, double edgewiseSquared, double inflow) {
-    double tip2 = tipSpeed * tipSpeed;
-    double mu2 = edgewiseSquared / tip2;
+    double perTip = 1 / tipSpeed;
+    double mu2 = edgewiseSquared * perTip * perTip;
     double linear =
         halfSlope
             * ((perCollective + mu2 * perCollectiveMu2) * collective
                 + ofTwist
                 + mu2 * ofTwistMu2
-                - perLambda * inflow / tipSpeed);
-    return density * area * tip2 * solidity * limited(linear);
+                - perLambda * inflow * perTip);
+    return density * area * tipSpeed * tipSpeed * solidity * limited(linear);
   }
 
   /**
@@ -289,7 +289,7 @@ public final class Rotor {
    * the linear value by 0.05 per cent at half the limit and by 8 per cent at the limit.
    */
   private double limited(double bladeLoading) {
-    double ratio = bladeLoading / bladeLoadingLimit;
+    double ratio = bladeLoading * perBladeLoadingLimit;
     double r2 = ratio * ratio;
     double r4 = r2 * r2;
     return bladeLoading / Math.sqrt(Math.sqrt(Math.sqrt(1 + r4 * r4)));
@@ -307,15 +307,7 @@ public final class Rotor {
    * @return the power, W
    */
   public double profilePower(double density, double tipSpeed, double edgewiseSquared) {
-    double tip2 = tipSpeed * tipSpeed;
-    return solidity
-        * profileDrag
-        / 8
-        * density
-        * area
-        * tip2
-        * tipSpeed
-        * (1 + 4.65 * edgewiseSquared / tip2);
+    return perProfilePower * density * tipSpeed * (tipSpeed * tipSpeed + 4.65 * edgewiseSquared);
   }
 
   /**
@@ -336,14 +328,33 @@ public final class Rotor {
   }
 
   /**
-   * Time constant with which the induced velocity follows the thrust.
+   * Rate at which the induced velocity follows the thrust: one over its time constant.
    *
    * <p>The apparent mass m of the air about the rotor is accelerated by the thrust that the mean
    * flow does not yet carry (Carpenter and Fridovich, NACA TN 3044, 1953). Linearised, m dv/dt = -2
    * rho A Vm (v - v0), with the mass flow Vm = (x^2 + (w + v) w) / sqrt(x^2 + w^2) of Pitt and
-   * Peters (Vertica 5, 1981), here in m/s. In hover Vm = 2 vh and the constant is 0.212 R / vh. In
-   * the vortex ring the mean flow may vanish while air still passes through the disc both ways, so
-   * Vm is bounded from below, smoothly.
+   * Peters (Vertica 5, 1981), here in m/s. In hover Vm = 2 vh and the time constant is 0.212 R /
+   * vh. In the vortex ring the mean flow may vanish while air still passes through the disc both
+   * ways, so Vm is bounded from below, smoothly.
+   *
+   * @param edgewise the edgewise speed, m/s
+   * @param inflow the total axial flow w, m/s
+   * @param induced the induced velocity v, m/s
+   * @param hoverInduced the hover induced velocity vh that scales the bound, m/s
+   * @return the rate, 1/s
+   */
+  public double inflowRate(double edgewise, double inflow, double induced, double hoverInduced) {
+    double x2 = edgewise * edgewise;
+    double floor = leastMassFlow * hoverInduced;
+    double vh2 = hoverInduced * hoverInduced;
+    double massFlow =
+        (x2 + (inflow + induced) * inflow) / Math.sqrt(x2 + inflow * inflow + 1e-4 * vh2);
+    double gap = massFlow - floor;
+    return perLagLength * 0.5 * (massFlow + floor + Math.sqrt(gap * gap + 0.04 * vh2));
+  }
+
+  /**
+   * Time constant with which the induced velocity follows the thrust; see {@link #inflowRate}.
    *
    * @param edgewise the edgewise speed, m/s
    * @param inflow the total axial flow w, m/s
@@ -352,14 +363,6 @@ public final class Rotor {
    * @return the time constant, s
    */
   public double inflowLag(double edgewise, double inflow, double induced, double hoverInduced) {
-    double x2 = edgewise * edgewise;
-    double floor = leastMassFlow * hoverInduced;
-    double tiny = 0.01 * hoverInduced;
-    double massFlow =
-        (x2 + (inflow + induced) * inflow) / Math.sqrt(x2 + inflow * inflow + tiny * tiny);
-    double gap = massFlow - floor;
-    double bounded =
-        0.5 * (massFlow + floor + Math.sqrt(gap * gap + 0.04 * hoverInduced * hoverInduced));
-    return lagLength / bounded;
+    return 1 / inflowRate(edgewise, inflow, induced, hoverInduced);
   }
 }

@@ -2,17 +2,18 @@ package io.github.ringstate.study;
 
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What a briefing needs of some techniques: the height from which a share of the simulated pilots
- * recovered with a margin, which technique loses least, and the latest moment at which each still
- * works. It says what simulated pilots did; it never says that a height is safe.
+ * recovered with a margin, which technique loses least, what share would have reached the ground
+ * from a height, and the latest moment at which each technique still works. It says what simulated
+ * pilots did; it never says that a height is safe.
  *
  * @param share the part of the pilots that is to recover, between 0 and 1
  * @param margin height to be left below the lowest point, m, not negative
@@ -53,11 +54,8 @@ public record Briefing(double share, double margin, Sampling sampling) {
    * @throws CancellationException if the listener ended it
    */
   public Optional<Line> line(PilotStudy study, Progress progress) {
-    if (study.base().height().isPresent()) {
-      throw new IllegalArgumentException(
-          "a briefing finds the height needed, so its encounter has no height");
-    }
-    LossSpread losses = study.fly(sampling, progress);
+    requireNoHeight(study);
+    LossSpread losses = study.fly(sampling.withShare(share), progress);
     if (losses.samples() == 0) {
       return Optional.empty();
     }
@@ -70,31 +68,61 @@ public record Briefing(double share, double margin, Sampling sampling) {
    * not tell apart from it.
    *
    * @param lines the techniques; at least one
-   * @return the technique of the least need first, then those whose band overlaps its own
+   * @return the technique of the least need first, then those whose band overlaps its own; empty if
+   *     with no technique the share of the pilots recovered
    */
   public static List<Line> leastHeight(List<Line> lines) {
-    List<Line> ordered = new ArrayList<>(lines);
-    ordered.sort(Comparator.comparingDouble(line -> line.floor().value()));
-    Line best = ordered.get(0);
+    Line best = best(lines, line -> line.floor().value());
     if (Double.isInfinite(best.floor().value())) {
       return List.of();
     }
-    return ordered.stream().filter(line -> line.floor().overlaps(best.floor())).toList();
+    return lines.stream()
+        .filter(line -> line.floor().overlaps(best.floor()))
+        .sorted(Comparator.comparingDouble(line -> line.floor().value()))
+        .toList();
+  }
+
+  /**
+   * Which technique to brief for a height: the one with the fewest pilots who would have reached
+   * the ground from it, with those that the sample does not tell apart from it.
+   *
+   * @param lines the techniques; at least one
+   * @param height the height at onset, m
+   * @return the technique of the smallest share first, then those whose band overlaps its own
+   */
+  public List<Line> fewestGroundContacts(List<Line> lines, double height) {
+    Line best = best(lines, line -> line.losses().shareLosing(height));
+    Share least = best.losses().shareLosing(height, sampling.confidence());
+    return lines.stream()
+        .filter(line -> line.losses().shareLosing(height, sampling.confidence()).overlaps(least))
+        .sorted(Comparator.comparingDouble(line -> line.losses().shareLosing(height)))
+        .toList();
+  }
+
+  private static Line best(List<Line> lines, ToDoubleFunction<Line> worth) {
+    return lines.stream()
+        .min(Comparator.comparingDouble(worth))
+        .orElseThrow(() -> new IllegalArgumentException("a briefing needs at least one technique"));
   }
 
   /**
    * The longest delay with which the share of the pilots still recovered within a height, margin
-   * included. More delay never gains height, so it is found by halving.
+   * included. Without gusts and shaking more delay never gains height, so it is found by halving;
+   * with them the same pilots meet the same gusts at any delay, and it is one such delay.
    *
-   * @param study the study; its delays are not used
+   * @param study the study; its delays are not used, its base has no height
    * @param height the height at onset, m
+   * @param progress hears how far it has come
    * @return the delay, s, in steps of a quarter of a second up to 8; empty if even no delay was too
    *     much, or nobody met the ring state
+   * @throws CancellationException if the listener ended it, or the thread was interrupted
    */
-  public OptionalDouble latestMoment(PilotStudy study, double height) {
+  public OptionalDouble latestMoment(PilotStudy study, double height, Progress progress) {
+    requireNoHeight(study);
     int low = -1;
     int high = (int) Math.round(LATEST_DELAY / DELAY_STEP) + 1;
-    while (high - low > 1) {
+    int halvings = Integer.SIZE - Integer.numberOfLeadingZeros(high);
+    for (int done = 0; high - low > 1; done++) {
       int middle = (low + high) >>> 1;
       PilotStudy fixed =
           new PilotStudy(
@@ -102,7 +130,8 @@ public record Briefing(double share, double margin, Sampling sampling) {
               study.pilots(),
               Optional.empty(),
               study.seed());
-      LossSpread losses = fixed.fly(sampling, Progress.SILENT);
+      LossSpread losses =
+          fixed.fly(sampling.withShare(share), new PartOf(progress, done, halvings));
       if (losses.samples() == 0) {
         return OptionalDouble.empty();
       }
@@ -113,5 +142,12 @@ public record Briefing(double share, double margin, Sampling sampling) {
       }
     }
     return low < 0 ? OptionalDouble.empty() : OptionalDouble.of(low * DELAY_STEP);
+  }
+
+  private static void requireNoHeight(PilotStudy study) {
+    if (study.base().height().isPresent()) {
+      throw new IllegalArgumentException(
+          "a briefing finds the height needed, so its encounter has no height");
+    }
   }
 }

@@ -1,7 +1,9 @@
 package io.github.ringstate.study;
 
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.encounter.Outcome;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The altitude losses of many pilots. A pilot whose descent was not arrested above the ground
@@ -11,42 +13,58 @@ import java.util.Arrays;
 public final class LossSpread {
 
   private final double[] sorted;
-  private final int[] endings;
+  private final int withoutOnset;
 
-  private LossSpread(double[] sorted, int[] endings) {
+  private LossSpread(double[] sorted, int withoutOnset) {
     this.sorted = sorted;
-    this.endings = endings;
+    this.withoutOnset = withoutOnset;
   }
 
   /**
-   * Collects what came of some encounters.
+   * Collects outcomes.
    *
-   * @param endings how each ended
-   * @param losses the altitude loss of each, m; only those of arrested descents are looked at
+   * @param outcomes what came of each pilot's encounter
    * @return their spread
    */
-  public static LossSpread of(Ending[] endings, double[] losses) {
-    int[] counts = new int[Ending.values().length];
-    double[] met = new double[endings.length];
-    int size = 0;
-    for (int i = 0; i < endings.length; i++) {
-      counts[place(endings[i])]++;
-      if (endings[i] != Ending.NO_ONSET) {
-        met[size++] = endings[i] == Ending.ARRESTED ? losses[i] : Double.POSITIVE_INFINITY;
-      }
-    }
-    double[] sorted = Arrays.copyOf(met, size);
-    Arrays.sort(sorted);
-    return new LossSpread(sorted, counts);
+  public static LossSpread of(List<Outcome> outcomes) {
+    return ofLosses(outcomes.stream().mapToDouble(LossSpread::loss).toArray());
   }
 
-  private static int place(Ending ending) {
+  /** Collects losses as {@link #loss} gives them. */
+  static LossSpread ofLosses(double[] losses) {
+    double[] met = Arrays.stream(losses).filter(loss -> !Double.isNaN(loss)).sorted().toArray();
+    return new LossSpread(met, losses.length - met.length);
+  }
+
+  /**
+   * What an encounter counts for.
+   *
+   * @param outcome what came of it
+   * @return the altitude loss, m; infinite if the descent was not arrested above the ground, NaN if
+   *     the ring state was not met
+   */
+  static double loss(Outcome outcome) {
+    return loss(outcome.ending(), outcome.altitudeLoss().orElse(Double.NaN));
+  }
+
+  static double loss(Ending ending, double altitudeLoss) {
     return switch (ending) {
-      case ARRESTED -> 0;
-      case GROUND -> 1;
-      case NOT_ARRESTED -> 2;
-      case NO_ONSET -> 3;
+      case ARRESTED -> altitudeLoss;
+      case GROUND, NOT_ARRESTED -> Double.POSITIVE_INFINITY;
+      case NO_ONSET -> Double.NaN;
     };
+  }
+
+  /**
+   * Puts the pilots of several spreads together.
+   *
+   * @param spreads the spreads
+   * @return the spread of all their pilots
+   */
+  public static LossSpread pooled(List<LossSpread> spreads) {
+    return new LossSpread(
+        spreads.stream().flatMapToDouble(spread -> Arrays.stream(spread.sorted)).sorted().toArray(),
+        spreads.stream().mapToInt(LossSpread::withoutOnset).sum());
   }
 
   /**
@@ -59,22 +77,12 @@ public final class LossSpread {
   }
 
   /**
-   * How many encounters ended in a way.
-   *
-   * @param ending the way
-   * @return their number
-   */
-  public int count(Ending ending) {
-    return endings[place(ending)];
-  }
-
-  /**
-   * How many pilots did not meet the ring state.
+   * How many pilots did not meet it.
    *
    * @return their number, not counted in {@link #samples}
    */
   public int withoutOnset() {
-    return count(Ending.NO_ONSET);
+    return withoutOnset;
   }
 
   /**
@@ -83,7 +91,7 @@ public final class LossSpread {
    * @return the share, 0 to 1; NaN if nobody met it
    */
   public double arrestedShare() {
-    return (double) count(Ending.ARRESTED) / sorted.length;
+    return 1 - shareLosing(Double.POSITIVE_INFINITY);
   }
 
   /**
@@ -93,7 +101,24 @@ public final class LossSpread {
    * @return the share, 0 to 1; NaN if nobody met it
    */
   public double shareLosing(double height) {
-    return (double) Arrays.stream(sorted).filter(loss -> loss >= height).count() / sorted.length;
+    return (double) losing(height) / sorted.length;
+  }
+
+  /**
+   * The part of those who met the ring state and lost at least a height, with its confidence
+   * interval: who would have reached the ground from that height above it.
+   *
+   * @param height the height, m
+   * @param confidence how sure the interval is, between 0 and 1
+   * @return the share
+   * @throws IllegalArgumentException if nobody met the ring state
+   */
+  public Share shareLosing(double height, double confidence) {
+    return Share.of(losing(height), sorted.length, confidence);
+  }
+
+  private int losing(double height) {
+    return (int) Arrays.stream(sorted).filter(loss -> loss >= height).count();
   }
 
   /**

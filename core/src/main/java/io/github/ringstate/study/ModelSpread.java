@@ -1,5 +1,6 @@
 package io.github.ringstate.study;
 
+import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Draws;
@@ -7,11 +8,14 @@ import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What the model itself does not know: the fitted numbers of the ring-state inflow vary, evenly,
  * within the ranges that published descriptions leave open. Kept apart from the spread between
  * people: for each draw of the model the same pilots fly.
+ *
+ * <p>What no range here covers is that the form of the model may be wrong.
  *
  * @param study the pilots, with the standard model
  * @param models how many models are drawn
@@ -68,52 +72,52 @@ public record ModelSpread(PilotStudy study, int models) {
       RingStateInflow inflow = model(i);
       PilotStudy other =
           new PilotStudy(
-              study.base().withInflow(inflow, new HeaveDamping(inflow)),
+              study.base().withInflow(inflow, boundary(inflow)),
               study.pilots(),
               study.delays(),
               study.seed());
-      long before = (long) i * sampling.limit();
-      long limit = (long) models * sampling.limit();
-      spreads.add(
-          other.fly(
-              sampling,
-              new Progress() {
-                @Override
-                public void flown(long flown, long ignored) {
-                  progress.flown(before + flown, limit);
-                }
-
-                @Override
-                public boolean cancelled() {
-                  return progress.cancelled();
-                }
-              }));
+      spreads.add(other.fly(sampling, new PartOf(progress, i, models)));
     }
     return List.copyOf(spreads);
   }
 
+  /** A boundary that is read off the inflow moves with it; any other stays as it was chosen. */
+  private BoundaryCriterion boundary(RingStateInflow inflow) {
+    BoundaryCriterion chosen = study.base().boundary();
+    return chosen instanceof HeaveDamping ? new HeaveDamping(inflow) : chosen;
+  }
+
   /**
-   * The band of a quantile over models: what nine models in ten lie within.
+   * The band of a quantile over people and models: nine models in ten lie within, each with the
+   * confidence interval that its pilots give it. The band over people alone is the quantile of the
+   * study with its standard model.
    *
    * @param spreads the losses with each model
    * @param share the part of the pilots below the quantile, between 0 and 1
-   * @return the 5, 50 and 95 per cent points of the models' quantiles, m, as low, value and high;
-   *     models that nobody met the ring state with are left out
+   * @param confidence how sure the interval of each model is, between 0 and 1
+   * @return the 50 per cent point of the models' quantiles, the 5 per cent point of the lower ends
+   *     of their intervals and the 95 per cent point of the upper ends, m; models that nobody met
+   *     the ring state with are left out
    */
-  public static Quantile band(List<LossSpread> spreads, double share) {
-    double[] values =
+  public static Quantile band(List<LossSpread> spreads, double share, double confidence) {
+    List<Quantile> quantiles =
         spreads.stream()
             .filter(spread -> spread.samples() > 0)
-            .mapToDouble(spread -> spread.quantile(share, 0.95).value())
-            .sorted()
-            .toArray();
-    if (values.length == 0) {
+            .map(spread -> spread.quantile(share, confidence))
+            .toList();
+    if (quantiles.isEmpty()) {
       throw new IllegalArgumentException("nobody met the ring state with any model");
     }
-    return new Quantile(share, at(values, 0.5), at(values, 0.05), at(values, 0.95));
+    return new Quantile(
+        share,
+        point(quantiles, Quantile::value, 0.5),
+        point(quantiles, Quantile::low, 0.05),
+        point(quantiles, Quantile::high, 0.95));
   }
 
-  private static double at(double[] sorted, double share) {
-    return sorted[Math.max((int) Math.ceil(sorted.length * share) - 1, 0)];
+  private static double point(
+      List<Quantile> quantiles, ToDoubleFunction<Quantile> of, double share) {
+    double[] sorted = quantiles.stream().mapToDouble(of).sorted().toArray();
+    return sorted[Quantile.rank(sorted.length, share) - 1];
   }
 }

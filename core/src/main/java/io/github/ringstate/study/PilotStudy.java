@@ -5,14 +5,15 @@ import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.flight.SwiftCourse;
 import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.pilot.Draws;
 import io.github.ringstate.pilot.Pilots;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.stream.IntStream;
+import java.util.concurrent.atomic.AtomicLong;
 import org.hipparchus.distribution.RealDistribution;
 
 /**
@@ -31,9 +32,6 @@ import org.hipparchus.distribution.RealDistribution;
  */
 public record PilotStudy(
     Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed) {
-
-  /** Pilots that one thread flies in one go. */
-  private static final int CHUNK = 25;
 
   /** Longest delay that is drawn, s; the encounter accepts no longer one. */
   private static final double LONGEST_DELAY = 60;
@@ -55,11 +53,30 @@ public record PilotStudy(
           flown.withDelay(
               Math.min(delays.get().inverseCumulativeProbability(chance), LONGEST_DELAY));
     }
-    return disturbances.any() ? flown.withDisturbances(disturbances.withSeed(disturbed)) : flown;
+    return disturbances.random() ? flown.withDisturbances(disturbances.withSeed(disturbed)) : flown;
+  }
+
+  /**
+   * Flies one pilot alone.
+   *
+   * @param number the pilot's number, from 0
+   * @return what came of it, to the last bit as in {@link #fly(Sampling, Progress)}
+   * @throws IllegalStateException if the craft cannot start the entry in this air
+   */
+  public Outcome fly(long number) {
+    Encounter encounter = encounter(number);
+    return encounter.fly(approach(encounter), new SwiftCourse());
+  }
+
+  private static Approach approach(Encounter encounter) {
+    return Approach.fly(encounter, new SwiftFlyer());
   }
 
   /**
    * Flies the pilots.
+   *
+   * <p>An interruption of the calling thread ends it like the listener does, once the flights under
+   * way have ended; the thread stays interrupted.
    *
    * @param sampling how many
    * @param progress hears how far it has come
@@ -69,81 +86,43 @@ public record PilotStudy(
    */
   public LossSpread fly(Sampling sampling, Progress progress) {
     Optional<Approach> shared =
-        base.disturbances().any()
-            ? Optional.empty()
-            : Optional.of(Approach.fly(base, PreciseFlyer.standard()));
-    Ending[] endings = new Ending[sampling.limit()];
-    double[] losses = new double[sampling.limit()];
-    Flights flights = new Flights(shared, endings, losses, sampling.limit(), progress);
-    int flown = 0;
+        base.disturbances().random() ? Optional.empty() : Optional.of(approach(base));
+    double[] losses = new double[0];
+    AtomicLong flown = new AtomicLong();
+    Thread caller = Thread.currentThread();
+    int to = 0;
     while (true) {
-      int from = flown;
-      flown = Math.min(from + Sampling.BATCH, sampling.limit());
-      int chunks = (flown - from + CHUNK - 1) / CHUNK;
-      int to = flown;
-      IntStream.range(0, chunks)
-          .parallel()
-          .forEach(i -> flights.fly(from + i * CHUNK, Math.min(from + (i + 1) * CHUNK, to)));
-      if (flown == sampling.limit()) {
-        return LossSpread.of(endings, losses);
+      int from = to;
+      to = from + Math.min(Sampling.BATCH, sampling.limit() - from);
+      if (to > losses.length) {
+        losses = Arrays.copyOf(losses, (int) Math.min(2L * to, sampling.limit()));
       }
-      if (sampling.enough() > 0) {
-        LossSpread spread =
-            LossSpread.of(Arrays.copyOf(endings, flown), Arrays.copyOf(losses, flown));
-        boolean narrow =
-            spread.samples() > 0
-                && spread.quantile(sampling.share(), sampling.confidence()).width()
-                    <= sampling.enough();
-        if (narrow) {
+      double[] result = losses;
+      SampleFlights.each(
+          from,
+          to,
+          () -> {
+            Optional<BulkFlight> bulk = shared.map(BulkFlight::new);
+            return number -> {
+              if (progress.cancelled() || caller.isInterrupted()) {
+                throw new CancellationException("the study was ended");
+              }
+              Encounter encounter = encounter(number);
+              BulkFlight flight = bulk.orElseGet(() -> new BulkFlight(approach(encounter)));
+              Ending ending = flight.fly(encounter.recovery(), encounter.recognition());
+              result[number] = LossSpread.loss(ending, flight.altitudeLoss());
+              synchronized (flown) {
+                progress.flown(flown.incrementAndGet(), sampling.limit());
+              }
+            };
+          });
+      boolean last = to == sampling.limit();
+      if (last || sampling.enough() > 0) {
+        LossSpread spread = LossSpread.ofLosses(Arrays.copyOf(losses, to));
+        if (last || sampling.suffices(spread)) {
           return spread;
         }
       }
-    }
-  }
-
-  /**
-   * Flies pilots one after the other into their places; several threads may, each its own pilots.
-   */
-  private final class Flights {
-
-    private final Optional<Approach> shared;
-    private final Ending[] endings;
-    private final double[] losses;
-    private final long limit;
-    private final Progress progress;
-    private final Thread caller = Thread.currentThread();
-    private long flown;
-
-    Flights(
-        Optional<Approach> shared,
-        Ending[] endings,
-        double[] losses,
-        long limit,
-        Progress progress) {
-      this.shared = shared;
-      this.endings = endings;
-      this.losses = losses;
-      this.limit = limit;
-      this.progress = progress;
-    }
-
-    void fly(int from, int to) {
-      Optional<BulkFlight> bulk = shared.map(BulkFlight::new);
-      for (int number = from; number < to; number++) {
-        if (progress.cancelled() || caller.isInterrupted()) {
-          throw new CancellationException("the study was ended");
-        }
-        Encounter encounter = encounter(number);
-        BulkFlight flight =
-            bulk.orElseGet(() -> new BulkFlight(Approach.fly(encounter, new SwiftFlyer())));
-        endings[number] = flight.fly(encounter.recovery(), encounter.recognition());
-        losses[number] = flight.altitudeLoss();
-        tell();
-      }
-    }
-
-    private synchronized void tell() {
-      progress.flown(++flown, limit);
     }
   }
 }

@@ -49,9 +49,21 @@ public record Quantile(double share, double value, double low, double high) {
     }
     return new Quantile(
         share,
-        sorted[Math.max((int) Math.ceil(n * share) - 1, 0)],
+        sorted[rank(n, share) - 1],
         k >= 1 ? sorted[k - 1] : Double.NEGATIVE_INFINITY,
         m <= n ? sorted[m - 1] : Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Which of n values in ascending order has the given part of them up to itself.
+   *
+   * @param n how many values
+   * @param share the part, between 0 and 1
+   * @return the least number of values that is at least that part, 1 to n
+   */
+  static int rank(int n, double share) {
+    // the product may exceed a whole number by its rounding: 100 times 0.07 does
+    return Math.max((int) Math.ceil(n * share * (1 - 1e-14)), 1);
   }
 
   /**

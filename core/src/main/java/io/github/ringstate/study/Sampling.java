@@ -6,6 +6,10 @@ import io.github.ringstate.quantity.Unit;
 /**
  * How many pilots are flown, and when that is enough.
  *
+ * <p>The band is looked at after every 250 pilots, and the first that is narrow enough ends the
+ * sampling. Bands chosen so are a little narrower than their confidence says; whoever needs it
+ * exact flies them all.
+ *
  * @param limit the greatest number of pilots
  * @param share the quantile whose band decides, between 0 and 1
  * @param confidence how sure the band is, between 0 and 1
@@ -41,5 +45,27 @@ public record Sampling(int limit, double share, double confidence, double enough
    */
   public static Sampling of(int pilots) {
     return new Sampling(pilots, 0.95, 0.95, 0);
+  }
+
+  /**
+   * The same number of pilots, looked at by another quantile.
+   *
+   * @param other the quantile, between 0 and 1
+   * @return the changed sampling
+   */
+  public Sampling withShare(double other) {
+    return new Sampling(limit, other, confidence, enough);
+  }
+
+  /**
+   * Whether the band is narrow enough, or lies beyond all that is finite, where more pilots would
+   * not narrow it.
+   */
+  boolean suffices(LossSpread spread) {
+    if (!(enough > 0) || spread.samples() == 0) {
+      return false;
+    }
+    Quantile quantile = spread.quantile(share, confidence);
+    return quantile.width() <= enough || quantile.low() == Double.POSITIVE_INFINITY;
   }
 }

@@ -75,8 +75,12 @@ class ControlsTest {
     atMost(1.05 * CRAFT.si(Helicopter.BANK_LIMIT), at.bank());
   }
 
+  /**
+   * The limit is approached as an equilibrium, so the integrator's own error, 1e-9 a step, may pass
+   * it.
+   */
   private static void atMost(double limit, double value) {
-    assertTrue(Math.abs(value) <= limit * (1 + 1e-9), value + " beyond " + limit);
+    assertTrue(Math.abs(value) <= limit + 1e-7, value + " beyond " + limit);
   }
 
   @Test

@@ -24,16 +24,17 @@ class GroundEffectTest {
     "0.5, 2, 1.052631579",
     "4, 0, 1.003921569"
   })
-  void inducedVelocityFallsAsTheThrustOfTheFormulaRises(
+  void atConstantPowerTheThrustIsThatOfTheFormula(
       double heightOverRadius, double speedOverInduced, double thrustRatio) {
     double ratio = GroundEffect.inducedRatio(4, 4 * heightOverRadius, 7 * speedOverInduced, 7);
-    assertEquals(1 / thrustRatio, ratio, 1e-9);
+    // induced power T^(3/2) ratio is the same at both thrusts: ratio x thrustRatio^(3/2) = 1
+    assertEquals(thrustRatio, Math.pow(ratio, -2.0 / 3), 1e-9);
   }
 
   @Test
   void belowHalfARadiusTheEffectGrowsNoFurther() {
-    assertEquals(0.75, GroundEffect.inducedRatio(4, 0.1, 0, 7), 1e-12);
-    assertEquals(0.75, GroundEffect.inducedRatio(4, -3, 0, 7), 1e-12);
+    assertEquals(Math.pow(0.75, 1.5), GroundEffect.inducedRatio(4, 0.1, 0, 7), 1e-12);
+    assertEquals(Math.pow(0.75, 1.5), GroundEffect.inducedRatio(4, -3, 0, 7), 1e-12);
   }
 
   @Test

@@ -1,6 +1,25 @@
 /**
- * The library against the outside: published definitions, curves and tables, and the charts that
- * show how far apart they are.
+ * The library against the outside, for whoever has to decide whether to trust it.
+ *
+ * <p>The {@link io.github.ringstate.validation.catalogue catalogue} holds the models against
+ * published values, closed forms and second methods, one small class a subject; each comparison is
+ * a {@link io.github.ringstate.validation.check.Check} with its source, how its number was
+ * obtained, its tolerance and the reason for it. {@link io.github.ringstate.validation.reference
+ * Reference data} are files with their origin and an error budget. {@link
+ * io.github.ringstate.validation.numerics} judges the integrators on problems with closed forms.
+ * {@link io.github.ringstate.validation.report} writes the page that shows it all, with {@link
+ * io.github.ringstate.validation.figure figures}.
+ *
+ * <p>The build runs the catalogue as a test, writes {@code target/report/index.html} and {@code
+ * summary.csv}, and fails if a check fails. A check that does not agree stays in as a known
+ * difference with an explanation and bounds; it fails when the difference leaves them, or vanishes.
+ * Another test spoils one coefficient of each model by one per cent and sees the catalogue fail.
+ *
+ * <p>To add a check: write it into its subject's class, with a {@link
+ * io.github.ringstate.validation.check.Question} that names the source and with what is expected
+ * taken from outside the library. To add a subject: implement {@link
+ * io.github.ringstate.validation.catalogue.Topic} and list it in {@link
+ * io.github.ringstate.validation.catalogue.Catalogue}.
  */
 @NullMarked
 package io.github.ringstate.validation;

@@ -37,7 +37,8 @@ import picocli.CommandLine.Spec;
     footer = {"", "Example: what delay costs in the trainer", "  ringstate loss", "", Caution.TEXT})
 public final class Main implements Runnable {
 
-  private static final int HELP_WIDTH = 90;
+  /** Columns of help and version. */
+  static final int HELP_WIDTH = 90;
 
   @Spec private CommandSpec spec;
 

@@ -1,6 +1,8 @@
 package io.github.ringstate.instructor;
 
 import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.instructor.report.Wrapping;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.IVersionProvider;
 
@@ -10,8 +12,8 @@ final class PackagedVersion implements IVersionProvider {
   @Override
   public String[] getVersion() {
     @Nullable String version = PackagedVersion.class.getPackage().getImplementationVersion();
-    return new String[] {
-      "ringstate " + (version == null ? "(run outside its jar)" : version), Caution.TEXT
-    };
+    String name = "ringstate " + (version == null ? "(run outside its jar)" : version);
+    return Stream.concat(Stream.of(name), Wrapping.lines(Caution.TEXT, Main.HELP_WIDTH).stream())
+        .toArray(String[]::new);
   }
 }

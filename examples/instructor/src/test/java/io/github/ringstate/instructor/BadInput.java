@@ -8,7 +8,8 @@ import java.util.List;
  * @param what what is wrong, for people
  * @param status the exit status
  * @param args the arguments; {@code DIR} stands for a folder with the files of {@link #FILES}
- * @param message parts that the message must have
+ * @param message parts that the message must have; {@code LINE text} stands for the number of the
+ *     last line of the craft file with that text
  */
 record BadInput(String what, int status, List<String> args, List<String> message) {
 
@@ -27,7 +28,8 @@ record BadInput(String what, int status, List<String> args, List<String> message
           List.of("no-word.toml", "\"piston\"", "\"steam\""),
           List.of("two-words.toml", "\"trainer\"", "\"my trainer\""),
           List.of("too-heavy.toml", "\nmass_kg = 600.0", "\nmass_kg = 630.0"),
-          List.of("a-table-as-number.toml", "[engine]", "engine = 3\n[engines]"));
+          List.of("huge.toml", "radius_m = 3.9", "radius_m = 1e999999999"),
+          List.of("number-for-table.toml", "[weight]", "weight = 3\n[weights]"));
 
   private static BadInput option(String what, String args, String... message) {
     return new BadInput(what, 2, List.of(args.split(" ", -1)), List.of(message));
@@ -118,19 +120,20 @@ record BadInput(String what, int status, List<String> args, List<String> message
           file("craft is no text", "loss --craft DIR/no-text.toml", "no-text.toml", "UTF-8"),
           file("craft is too large", "loss --craft DIR/large.toml", "large.toml", "larger than"),
           file("craft is empty", "craft DIR/empty.toml", "empty.toml", "name is missing"),
-          craft("unknown-key.toml", "line 29", "'rotor.radius_ft'", "radius_m, solidity"),
-          craft("unknown-table.toml", "line ", "'bodywork'", "[body]"),
+          craft("unknown-key.toml", "LINE radius_ft", "'rotor.radius_ft'", "radius_m, solidity"),
+          craft("unknown-table.toml", "LINE [bodywork]", "'bodywork'", "[body]"),
           craft("missing-key.toml", "rotor.solidity is missing", "0.01 to 0.2"),
-          craft("wrong-type.toml", "line 29", "rotor.radius_m", "'3.9'", "a number, 1 to 15 m"),
-          craft("not-a-number.toml", "line 29", "rotor.radius_m", "'NaN'", "1 to 15 m"),
-          craft("infinite.toml", "line 29", "rotor.radius_m", "'Infinity'", "1 to 15 m"),
-          craft("out-of-range.toml", "line 29", "rotor.radius_m", "'39.0'", "1 to 15 m"),
-          craft("twice.toml", "line 32", "'solidity = 0.03'", "Duplicate key"),
-          craft("no-toml.toml", "line 31", "'solidity 0.03'"),
-          craft("no-word.toml", "line 16", "engine_kind", "'steam'", "\"piston\" or \"turbine\""),
-          craft("two-words.toml", "line 9", "name", "'my trainer'", "one word"),
-          craft("too-heavy.toml", "line 20", "weight.mass_kg", "'630.0'", "420 to 620 kg"),
-          craft("a-table-as-number.toml", "line ", "engine", "'3'", "a table, [engine]"));
+          craft("wrong-type.toml", "LINE radius_m", "rotor.radius_m", "'3.9'", "1 to 15 m"),
+          craft("not-a-number.toml", "LINE radius_m", "rotor.radius_m", "'nan'", "1 to 15 m"),
+          craft("infinite.toml", "LINE radius_m", "rotor.radius_m", "'inf'", "1 to 15 m"),
+          craft("huge.toml", "LINE radius_m", "rotor.radius_m", "'1E+999999999'", "1 to 15 m"),
+          craft("out-of-range.toml", "LINE radius_m", "rotor.radius_m", "'39'", "1 to 15 m"),
+          craft("twice.toml", "LINE solidity = 0.03", "'solidity = 0.03'", "Duplicate key"),
+          craft("no-toml.toml", "LINE solidity 0.03", "'solidity 0.03'"),
+          craft("no-word.toml", "LINE engine_kind", "'steam'", "\"piston\" or \"turbine\""),
+          craft("two-words.toml", "LINE name = ", "name", "'my trainer'", "one word"),
+          craft("too-heavy.toml", "LINE mass_kg = 630", "weight.mass_kg", "420 to 620 kg"),
+          craft("number-for-table.toml", "LINE weight = 3", "weight", "'3'", "a table, [weight]"));
 
   @Override
   public String toString() {

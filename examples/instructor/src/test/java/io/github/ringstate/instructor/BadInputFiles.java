@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
 /** The files that bad inputs name. */
 final class BadInputFiles {
+
+  private static final String LINE = "LINE ";
 
   private BadInputFiles() {}
 
@@ -26,6 +29,19 @@ final class BadInputFiles {
     Files.writeString(folder.resolve("empty.toml"), "");
   }
 
+  private static int lastLine(Path file, String text) {
+    try {
+      List<String> lines = Files.readAllLines(file);
+      int line = lines.size();
+      while (!lines.get(line - 1).contains(text)) {
+        line--;
+      }
+      return line;
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
+    }
+  }
+
   static String[] args(BadInput bad, Path folder) {
     return bad.args().stream()
         .map(arg -> arg.replace("DIR", folder.toString()))
@@ -36,7 +52,11 @@ final class BadInputFiles {
     assertEquals(bad.status(), run.status(), run.err());
     assertEquals("", run.out(), "nothing on standard output");
     for (String part : bad.message()) {
-      assertTrue(run.err().contains(part.replace("DIR", folder.toString())), run.err());
+      String expected =
+          part.startsWith(LINE)
+              ? "line " + lastLine(folder.resolve(bad.what()), part.substring(LINE.length())) + ":"
+              : part.replace("DIR", folder.toString());
+      assertTrue(run.err().contains(expected), expected + " is not in " + run.err());
     }
     // One sentence, perhaps with a hint where to find help; never a stack trace.
     assertTrue(run.err().lines().count() <= 2, run.err());

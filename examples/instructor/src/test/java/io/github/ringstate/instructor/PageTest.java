@@ -30,7 +30,7 @@ class PageTest {
   @ParameterizedTest
   @MethodSource("craftAndEntries")
   void everyTableFitsThePage(String craft, String entry) {
-    List<String> base = List.of("loss", "--craft", craft, "--entry", entry, "--delays", "0,2,60");
+    List<String> base = List.of("loss", "--craft", craft, "--entry", entry, "--delays", "0,3");
     for (List<String> more :
         List.of(
             List.of("--recoveries", ALL),
@@ -45,7 +45,7 @@ class PageTest {
   @ParameterizedTest
   @MethodSource("craftAndEntries")
   void everyTimeHistoryFitsThePage(String craft, String entry) {
-    for (String recovery : List.of("autorotation", "none")) {
+    for (String recovery : List.of("autorotation", "lateral")) {
       Run run =
           Run.of(
               "fly",

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The jar as a user gets it, in a virtual machine of its own. */
 class RunnableJarIT {
+
+  /** Less work for the compiler in a run that is over before it pays. */
+  private static final List<String> QUICK_START =
+      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
 
   @TempDir static Path folder = Path.of("");
 
@@ -66,14 +71,18 @@ class RunnableJarIT {
     assertEquals("ringstate " + property("ringstate.version"), run.lines().get(0));
   }
 
+  /** Every second one, to save time: all of them run inside one virtual machine elsewhere. */
   static List<BadInput> bad() {
-    return BadInput.ALL;
+    return IntStream.range(0, BadInput.ALL.size())
+        .filter(i -> i % 2 == 0)
+        .mapToObj(BadInput.ALL::get)
+        .toList();
   }
 
   @ParameterizedTest
   @MethodSource("bad")
   void badInputIsRefused(BadInput bad) throws IOException, InterruptedException {
-    BadInputFiles.assertRefused(bad, folder, run(BadInputFiles.args(bad, folder)));
+    BadInputFiles.assertRefused(bad, folder, run(QUICK_START, BadInputFiles.args(bad, folder)));
   }
 
   @ParameterizedTest

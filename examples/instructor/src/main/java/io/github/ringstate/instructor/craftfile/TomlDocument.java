@@ -19,6 +19,7 @@ import java.util.function.Predicate;
 final class TomlDocument {
 
   private static final TomlMapper MAPPER = new TomlMapper();
+  private static final int LONGEST_PLAIN = 30;
 
   private final String file;
   private final List<String> lines;
@@ -106,9 +107,22 @@ final class TomlDocument {
    * @return the refusal, with line, key, value and what is allowed
    */
   Refusal bad(List<String> path, String allowed) {
-    JsonNode node = at(tree, path);
-    String value = node.isTextual() ? node.textValue() : node.toString();
-    return refused(path, String.join(".", path) + " cannot be " + Refusal.quoted(value), allowed);
+    String value = Refusal.quoted(written(at(tree, path)));
+    return refused(path, String.join(".", path) + " cannot be " + value, allowed);
+  }
+
+  /** A value about as it is written in the file. */
+  private static String written(JsonNode node) {
+    if (node.isTextual()) {
+      return node.textValue();
+    }
+    if (node.isBigDecimal() && Math.abs(node.decimalValue().scale()) < LONGEST_PLAIN) {
+      return node.decimalValue().toPlainString();
+    }
+    if (node.isDouble()) { // the parser makes doubles of nan and inf only
+      return Double.isNaN(node.doubleValue()) ? "nan" : node.doubleValue() > 0 ? "inf" : "-inf";
+    }
+    return node.toString();
   }
 
   /**

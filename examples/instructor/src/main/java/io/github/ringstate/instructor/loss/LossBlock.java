@@ -10,6 +10,7 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.LossCell;
 import io.github.ringstate.study.LossTable;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 
 /**
@@ -63,14 +64,12 @@ record LossBlock(
       throw Conditions.noStart(request.approach().kind().label(), noStart);
     }
     List<LossRow> rows = new ArrayList<>();
-    for (LossCell cell : table.cells()) {
-      rows.add(
-          LossRow.of(
-              conditions,
-              request.approach().kind().label(),
-              request.recoveries().get(recoveries.indexOf(cell.encounter().recovery())),
-              cell.encounter().delay(),
-              cell.outcome()));
+    Iterator<LossCell> cells = table.cells().iterator();
+    for (RecoveryKind recovery : request.recoveries()) {
+      for (double delay : request.delays()) {
+        String entry = request.approach().kind().label();
+        rows.add(LossRow.of(conditions, entry, recovery, delay, cells.next().outcome()));
+      }
     }
     return new LossBlock(conditions, request.recoveries(), request.delays(), rows);
   }

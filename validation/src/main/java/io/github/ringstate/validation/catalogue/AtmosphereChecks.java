@@ -1,0 +1,100 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Mark;
+import io.github.ringstate.validation.figure.Plot;
+import io.github.ringstate.validation.reference.ReferenceTable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** The standard atmosphere. */
+public final class AtmosphereChecks implements Topic {
+
+  /** Radius of the earth that USSA 1976 uses to turn geometric into geopotential altitude, m. */
+  private static final double EARTH_RADIUS = 6_356_766;
+
+  /** Creates the topic. */
+  public AtmosphereChecks() {}
+
+  @Override
+  public Section section(Models models) {
+    ReferenceTable computed = ReferenceTable.read("standard_atmosphere_computed.csv");
+    ReferenceTable printed = ReferenceTable.read("standard_atmosphere_printed.csv");
+    double[] geopotential = computed.numbers("geopotential_altitude_m");
+    double[] fromGeometric =
+        Arrays.stream(printed.numbers("geometric_altitude_m"))
+            .map(h -> EARTH_RADIUS * h / (EARTH_RADIUS + h))
+            .toArray();
+    List<Check> checks = new ArrayList<>();
+    column(models, checks, printed, fromGeometric, "temperature_k", "K", Air::temperature);
+    column(models, checks, printed, fromGeometric, "pressure_bar", "bar", a -> a.pressure() / 1e5);
+    column(models, checks, printed, fromGeometric, "density_kg_m3", "kg/m3", Air::density);
+    column(models, checks, computed, geopotential, "temperature_k", "K", Air::temperature);
+    column(models, checks, computed, geopotential, "pressure_pa", "Pa", Air::pressure);
+    column(models, checks, computed, geopotential, "density_kg_m3", "kg/m3", Air::density);
+    return new Section(
+        "atmosphere",
+        "Standard atmosphere",
+        List.of(
+            "The printed table has geometric altitudes; they are turned into geopotential altitude,"
+                + " which the library takes, with the earth's radius of the standard, 6,356,766 m.",
+            "Density enters an encounter through the hover induced velocity and the engine's power.",
+            "Reference data: " + String.join(" ", printed.origin()),
+            "Reference data: " + String.join(" ", computed.origin())),
+        List.of(
+            new Figure(
+                "density",
+                "Density against altitude",
+                "Line: the library. Circles: computed from the defining constants. Squares: printed"
+                    + " table, its altitudes turned into geopotential ones.",
+                () -> plot(models, computed, printed, fromGeometric))),
+        checks);
+  }
+
+  private static void column(
+      Models models,
+      List<Check> checks,
+      ReferenceTable table,
+      double[] altitude,
+      String column,
+      String unit,
+      ToDoubleFunction<Air> quantity) {
+    boolean printed = altitude.length == 5;
+    String stem = column.substring(0, column.indexOf('_'));
+    checks.addAll(
+        new TableCheck(
+                stem + (printed ? ", printed table" : ", defining constants"),
+                unit,
+                CheckKind.PUBLISHED_VALUE,
+                printed ? Obtained.PRINTED : Obtained.COMPUTED,
+                Sources.ATMOSPHERE)
+            .of(
+                table,
+                column,
+                Arrays.stream(altitude)
+                    .map(h -> quantity.applyAsDouble(models.atmosphere().apply(h)))
+                    .toArray()));
+  }
+
+  private static Plot plot(
+      Models models, ReferenceTable computed, ReferenceTable printed, double[] fromGeometric) {
+    return Plot.of("geopotential altitude, m", "density, kg/m3")
+        .x(-200, 6200)
+        .y(0.6, 1.3)
+        .curve("library", Line.SOLID, 0, 6000, h -> models.atmosphere().apply(h).density())
+        .points(
+            "computed",
+            Mark.CIRCLE,
+            computed.numbers("geopotential_altitude_m"),
+            computed.numbers("density_kg_m3"))
+        .points("printed", Mark.SQUARE, fromGeometric, printed.numbers("density_kg_m3"));
+  }
+}

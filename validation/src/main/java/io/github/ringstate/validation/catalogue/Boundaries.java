@@ -1,0 +1,295 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.inflow.BoundaryCriterion;
+import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.inflow.RingBand;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Question;
+import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.check.Source;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Plot;
+import io.github.ringstate.validation.reference.ReferenceTable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.hipparchus.analysis.solvers.BrentSolver;
+
+/** The boundary of the ring state by three criteria, beside published ranges. */
+public final class Boundaries implements Topic {
+
+  private static final String PROPERTY =
+      "Textbooks put the ring state at about -0.4 or -0.5 to -1.4 or -1.5 and up to an edgewise"
+          + " speed of 0.6 to 1.0.";
+
+  /** Creates the topic. */
+  public Boundaries() {}
+
+  @Override
+  public Section section(Models models) {
+    List<Check> checks = new ArrayList<>();
+    tipVortex(models, checks);
+    wakeTransport(models, checks);
+    heaveDamping(models, checks);
+    published(models, checks);
+    return new Section(
+        "boundaries",
+        "Boundaries of the ring state",
+        List.of(
+            "Three criteria: heave damping (the slope of the total inflow is negative), wake"
+                + " transport (the tip vortices stay at the disc) and tip-vortex speed (an onset"
+                + " only). They do not agree, and their authors say so: the boundary depends on the"
+                + " criterion as much as on the inflow.",
+            "The published ranges are in feet per minute and knots, from different helicopters."
+                + " They are set beside the heave-damping boundary of the four demo craft, which are"
+                + " invented and are no real types (figure 2)."),
+        List.of(
+            new Figure(
+                "criteria",
+                "The three criteria in hover units",
+                "Inside each closed line is the ring state by that criterion; below the dotted line"
+                    + " it is by the tip-vortex criterion, which knows no exit. Descent is downward.",
+                () -> criteria(models))),
+        checks);
+  }
+
+  private static void tipVortex(Models models, List<Check> checks) {
+    ReferenceTable table = ReferenceTable.read("tip_vortex_onset.csv");
+    double[] onset =
+        Arrays.stream(table.numbers("edgewise_over_vh"))
+            .map(x -> models.tipVortex().bands(x).get(0).onset())
+            .toArray();
+    checks.addAll(
+        new TableCheck(
+                "tip-vortex onset",
+                "1",
+                CheckKind.PUBLISHED_VALUE,
+                Obtained.COMPUTED,
+                Sources.WOLKOVITCH)
+            .of(table, "onset_over_vh", onset));
+    double x = 0.5;
+    double root = new BrentSolver(1e-14).solve(200, z -> models.tipVortex().margin(x, z), -1, -0.1);
+    checks.add(
+        new Question(
+                "tip-vortex onset from the margin at x = 0.5",
+                "z",
+                "1",
+                CheckKind.CLOSED_FORM,
+                Obtained.COMPUTED,
+                Sources.WOLKOVITCH)
+            .near(
+                -Math.sqrt((-x * x + Math.sqrt(Math.pow(x, 4) + 1)) / 2),
+                1e-12,
+                root,
+                "The biquadratic 4 z^4 + 4 x^2 z^2 - 1 = 0 against a root finder's 1e-14."));
+  }
+
+  private static void wakeTransport(Models models, List<Check> checks) {
+    BoundaryCriterion onSmooth = models.wakeTransport().apply(models.smooth());
+    BoundaryCriterion onQuartic = models.wakeTransport().apply(models.quartic().apply(1));
+    double w = 0.5 * (0.2 + Math.sqrt(0.04 + 2));
+    checks.add(
+        transport("wake transport: axial onset on the climb branch", "z", CheckKind.CLOSED_FORM)
+            .near(
+                w - 1 / w,
+                1e-9,
+                onset(onSmooth, 0),
+                "With v = 1 / w the criterion is w - 1 / (2 w) = 0.2; the finder's 1e-13."));
+    checks.add(
+        transport("wake transport: greatest edgewise speed", "x", CheckKind.CLOSED_FORM)
+            .near(
+                0.8,
+                1e-6,
+                onSmooth.reach().orElse(Double.NaN),
+                "k eps = 4 times 0.2; the end of a boundary is found to the square root of 1e-13."));
+    checks.add(
+        transport("wake transport on the quartic fit: onset", "z", CheckKind.PUBLISHED_VALUE)
+            .near(
+                -0.495, 0.001, onset(onQuartic, 0), "Three decimals computed from the formulas."));
+    checks.add(
+        transport("wake transport on the quartic fit: exit", "z", CheckKind.PUBLISHED_VALUE)
+            .near(-1.19, 0.005, exit(onQuartic, 0), "Two decimals computed from the formulas."));
+  }
+
+  private static void heaveDamping(Models models, List<Check> checks) {
+    BoundaryCriterion criterion = new HeaveDamping(models.ring());
+    checks.add(
+        range("heave damping: axial onset", "z").within(-0.6, -0.4, onset(criterion, 0), PROPERTY));
+    checks.add(
+        range("heave damping: axial exit", "z").within(-1.6, -1.4, exit(criterion, 0), PROPERTY));
+    checks.add(
+        range("heave damping: greatest edgewise speed", "x")
+            .within(0.6, 1.0, criterion.reach().orElse(Double.NaN), PROPERTY));
+    for (double x : new double[] {0, 0.5}) {
+      double h = 1e-6;
+      double upright =
+          new BrentSolver(1e-12)
+              .solve(
+                  200,
+                  z ->
+                      (RingStateAgain.induced(x, z + h) - RingStateAgain.induced(x, z - h))
+                              / (2 * h)
+                          + 1,
+                  -0.9,
+                  -0.3);
+      checks.add(
+          new Question(
+                  "heave damping: onset at x = " + x + " from differences",
+                  "z",
+                  "1",
+                  CheckKind.SECOND_METHOD,
+                  Obtained.COMPUTED,
+                  Sources.OWN_FORMULATION)
+              .near(
+                  upright,
+                  1e-6,
+                  onset(criterion, x),
+                  "Slope by central differences of the second working-out, and Brent's root."));
+    }
+  }
+
+  private static void published(Models models, List<Check> checks) {
+    BoundaryCriterion criterion = new HeaveDamping(models.ring());
+    RingBand band = criterion.band(0).orElseThrow();
+    for (Helicopter declared : DemoCraft.ALL) {
+      Craft craft = Craft.of(models, declared, models.ring());
+      double vh = craft.motion().hoverInduced();
+      checks.add(
+          new Question(
+                  "rate of descent at onset, demo craft " + craft.name(),
+                  "onset",
+                  "ft/min",
+                  CheckKind.PUBLISHED_VALUE,
+                  Obtained.PRINTED,
+                  Sources.STEWART)
+              .within(
+                  500,
+                  1500,
+                  Unit.FOOT_PER_MINUTE.fromSi(-band.onset() * vh),
+                  "The report's range for five helicopters."));
+    }
+    Craft light = Craft.of(models, DemoCraft.TRAINER, models.ring());
+    double exit = -band.exit().orElse(Double.NaN) * light.motion().hoverInduced();
+    checks.add(
+        new Question(
+                "rate of descent at exit, demo craft trainer",
+                "exit",
+                "ft/min",
+                CheckKind.PUBLISHED_VALUE,
+                Obtained.PRINTED,
+                Sources.STEWART)
+            .within(
+                500,
+                1500,
+                Unit.FOOT_PER_MINUTE.fromSi(exit),
+                "The report's range, taken as a band.")
+            .butDiffers(
+                1700,
+                2300,
+                "The report gives where the behaviour was met in flight, with the craft passing"
+                    + " through; the criterion gives where steady flight would be stable again. The"
+                    + " model's exit is 1.45 times the hover induced velocity, near the -1.4 to -1.5"
+                    + " of textbooks, and that is about 2,000 ft/min for this craft."));
+    double first =
+        DemoCraft.ALL.stream()
+            .mapToDouble(c -> Craft.of(models, c, models.ring()).motion().hoverInduced())
+            .map(vh -> Unit.FOOT_PER_MINUTE.fromSi(-band.onset() * vh))
+            .min()
+            .orElse(Double.NaN);
+    checks.add(
+        new Question(
+                "the handbook's 300 ft/min comes before every demo craft's onset",
+                "least onset rate over 300 ft/min",
+                "1",
+                CheckKind.PUBLISHED_VALUE,
+                Obtained.PRINTED,
+                Sources.HANDBOOK.at(
+                    "chapter 11: at least 300 ft/min, below 16 to 24 kt, 20 to 100 per cent power"))
+            .within(
+                1,
+                5,
+                first / 300,
+                "The handbook warns, it does not give a boundary: 300 ft/min should lie outside, and"
+                    + " not above the 1,500 ft/min of ARC R&M 3117."));
+    double reach = criterion.reach().orElse(Double.NaN);
+    airspeed(models, checks, DemoCraft.TRAINER, reach, 10);
+    airspeed(models, checks, DemoCraft.UTILITY, reach, 20);
+    airspeed(models, checks, DemoCraft.TWIN, reach, 30);
+    airspeed(models, checks, DemoCraft.HEAVY, reach, 30);
+  }
+
+  private static void airspeed(
+      Models models, List<Check> checks, Helicopter declared, double reach, double most) {
+    Craft craft = Craft.of(models, declared, models.ring());
+    double knots = Unit.KNOT.fromSi(reach * craft.motion().hoverInduced());
+    Check check =
+        new Question(
+                "greatest airspeed of the boundary, demo craft " + craft.name(),
+                "airspeed",
+                "kt",
+                CheckKind.PUBLISHED_VALUE,
+                Obtained.PRINTED,
+                Sources.TRADE_PRESS)
+            .within(
+                0, most, knots, "Low, medium or high disc loading, by our choice of class for it.");
+    checks.add(
+        most > 10
+            ? check
+            : check.butDiffers(
+                10.2,
+                12.5,
+                "The trade press says 10 kt in round figures; the boundary of the light demo craft"
+                    + " reaches 0.8 of its hover induced velocity, a knot more. All four stay below"
+                    + " the 16 to 24 kt of the handbook's translational lift or within it."));
+  }
+
+  private static double onset(BoundaryCriterion criterion, double x) {
+    return criterion.band(x).map(RingBand::onset).orElse(Double.NaN);
+  }
+
+  private static double exit(BoundaryCriterion criterion, double x) {
+    return criterion.band(x).map(band -> band.exit().orElse(Double.NaN)).orElse(Double.NaN);
+  }
+
+  private static Question transport(String name, String quantity, CheckKind kind) {
+    return new Question(name, quantity, "1", kind, Obtained.FROM_MEMORY, Sources.BASSET);
+  }
+
+  private static Question range(String name, String quantity) {
+    Source source = Sources.LEISHMAN.at("and other textbooks: typical limits of the ring state");
+    return new Question(
+        name, quantity, "1", CheckKind.PUBLISHED_VALUE, Obtained.FROM_MEMORY, source);
+  }
+
+  private static Plot criteria(Models models) {
+    Plot plot = Plot.of("edgewise speed x / vh", "axial speed z / vh").x(0, 1.2).y(-2, 0);
+    outline(plot, "heave damping, ring-state model", Line.THICK, new HeaveDamping(models.ring()));
+    outline(
+        plot,
+        "wake transport, smooth momentum",
+        Line.DASHED,
+        models.wakeTransport().apply(models.smooth()));
+    outline(
+        plot,
+        "wake transport, ring-state model",
+        Line.DASH_DOT,
+        models.wakeTransport().apply(models.ring()));
+    return plot.curve(
+        "tip vortex, onset only",
+        Line.DOTTED,
+        0,
+        1.2,
+        x -> models.tipVortex().bands(x).get(0).onset());
+  }
+
+  private static void outline(Plot plot, String name, Line line, BoundaryCriterion criterion) {
+    Outline outline = Outline.of(criterion);
+    plot.line(name, line, outline.edgewise(), outline.axial());
+  }
+}

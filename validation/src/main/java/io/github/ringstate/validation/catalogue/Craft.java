@@ -1,0 +1,70 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.flight.ControlLaw;
+import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.flight.Motion;
+import io.github.ringstate.flight.Trim;
+import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.rotor.Rotor;
+
+/**
+ * A demo craft at sea level on a standard day: its numbers as they are declared, and the equations
+ * of motion of the craft under test, which may have been spoilt.
+ */
+record Craft(Helicopter declared, EquationsOfMotion motion) {
+
+  static final ControlLaw HANDS_OFF = (seen, controls) -> {};
+
+  static Craft of(Models models, Helicopter declared, InflowModel inflow) {
+    Air air = models.atmosphere().apply(0);
+    return new Craft(
+        declared,
+        new EquationsOfMotion(models.craft().apply(declared), air, Wind.CALM, inflow, false));
+  }
+
+  /** The motion in steady vertical flight, its blades still. */
+  Motion vertical(double verticalSpeed) {
+    return motion.at(0, trimmed(verticalSpeed), HANDS_OFF);
+  }
+
+  /** The state of steady vertical flight. */
+  double[] trimmed(double verticalSpeed) {
+    return Trim.find(motion, 0, verticalSpeed).state(motion, 0, verticalSpeed);
+  }
+
+  double si(Parameter parameter) {
+    return declared.si(parameter);
+  }
+
+  double area() {
+    return Math.PI * si(Rotor.RADIUS) * si(Rotor.RADIUS);
+  }
+
+  /** Density at sea level on a standard day, kg/m3, by definition. */
+  static double density() {
+    return 1.225;
+  }
+
+  /** Hover induced velocity of a thrust, m/s. */
+  double hoverInduced(double thrust) {
+    return Math.sqrt(thrust / (2 * density() * area()));
+  }
+
+  /** Profile power without edgewise speed, s cd0 / 8 rho A Vtip^3, W. */
+  double profilePower() {
+    return si(Rotor.SOLIDITY)
+        * si(Rotor.PROFILE_DRAG)
+        / 8
+        * density()
+        * area()
+        * Math.pow(si(Rotor.TIP_SPEED), 3);
+  }
+
+  String name() {
+    return declared.name();
+  }
+}

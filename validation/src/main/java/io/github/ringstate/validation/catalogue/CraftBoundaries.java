@@ -1,0 +1,52 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Plot;
+import java.util.List;
+
+/** The boundary of the ring state in knots and feet per minute. */
+final class CraftBoundaries {
+
+  private static final List<Line> LINES =
+      List.of(Line.THICK, Line.DASHED, Line.DOTTED, Line.DASH_DOT);
+
+  private CraftBoundaries() {}
+
+  /** The heave-damping boundary of the demo craft. */
+  static Figure figure(String id, Models models) {
+    return new Figure(
+        id,
+        "Boundary of the ring state of the four demo craft",
+        "Heave-damping boundary of the ring-state model, at sea level on a standard day; the craft"
+            + " are invented. Shaded: 500 to 1,500 ft/min (ARC R&M 3117, five helicopters). Thin"
+            + " lines: the handbook's 300 ft/min and 16 kt, the lower end of translational lift. No"
+            + " rate of descent or airspeed outside a line is thereby safe.",
+        () -> plot(models));
+  }
+
+  private static Plot plot(Models models) {
+    Plot plot =
+        Plot.of("airspeed, kt", "rate of descent, ft/min", 480, 600)
+            .x(0, 26)
+            .y(0, 4000)
+            .shade(0, 26, 500, 1500, 234);
+    plot.line(Line.RULE, new double[] {0, 26}, new double[] {300, 300});
+    plot.line(Line.RULE, new double[] {16, 16}, new double[] {0, 4000});
+    Outline outline = Outline.of(new HeaveDamping(models.ring()));
+    for (int i = 0; i < DemoCraft.ALL.size(); i++) {
+      Helicopter craft = DemoCraft.ALL.get(i);
+      double vh = Craft.of(models, craft, models.ring()).motion().hoverInduced();
+      Outline scaled = outline.scaled(Unit.KNOT.fromSi(vh), -Unit.FOOT_PER_MINUTE.fromSi(vh));
+      String name = craft.name() + ", " + Math.round(craft.discLoading()) + " N/m2";
+      plot.line(name, LINES.get(i), scaled.edgewise(), scaled.axial());
+    }
+    return plot.label("500 to 1,500 ft/min", 20.9, 1000)
+        .label("300 ft/min", 22.8, 190)
+        .label("16 kt", 17.7, 3850);
+  }
+}

@@ -1,0 +1,213 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Question;
+import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Mark;
+import io.github.ringstate.validation.figure.Plot;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
+
+/** The matrices of the three-state inflow theory against the flow they stand for. */
+public final class DynamicInflow implements Topic {
+
+  private static final String[] STATES = {"mean", "sine", "cosine"};
+
+  /**
+   * Thrust coefficient of the pressure sqrt(1 - r^2), and moment coefficient of r sqrt(1 - r^2).
+   */
+  private static final double THRUST = 4.0 / 3;
+
+  private static final double MOMENT = 4.0 / 15;
+
+  /** By quadrature; the same whatever is under test, so they are worked out once. */
+  private static final double[][] HOVER = gains(0);
+
+  private static final double[][] HALF = gains(Math.PI / 6);
+  private static final double[][] STEEP = gains(Math.PI / 3);
+
+  /** Creates the topic. */
+  public DynamicInflow() {}
+
+  @Override
+  public Section section(Models models) {
+    PittPetersInflow theory = models.dynamicInflow();
+    List<Check> checks = new ArrayList<>();
+    checks.add(
+        mass("apparent mass of the uniform state")
+            .near(
+                integral(r -> 8 * r * Math.sqrt(1 - r * r)) / Math.PI,
+                1e-9,
+                theory.uniformMass(),
+                "Kinetic energy of the disc moving along its axis, potential (2 / pi) sqrt(1 - r^2)"
+                    + " on its face, by quadrature."));
+    checks.add(
+        mass("apparent mass of the gradient states")
+            .near(
+                integral(r -> 8.0 / 3 * r * r * r * Math.sqrt(1 - r * r)) / Math.PI,
+                1e-9,
+                theory.gradientMass(),
+                "Kinetic energy of the disc turning about a diameter, potential (4 / (3 pi)) r cos"
+                    + " psi sqrt(1 - r^2), by quadrature."));
+    checks.add(
+        mass("apparent mass with a pressure that vanishes at the hub")
+            .near(
+                128 / (75 * Math.PI),
+                1e-9,
+                theory.uniformMass() * hubRatio(),
+                "The ratio 16/25 of the accelerations that both pressures give, from the slopes of"
+                    + " their potentials at the disc, averaged by quadrature."));
+    for (int row = 0; row < 3; row++) {
+      checks.add(
+          gain("L in hover, " + STATES[row] + " state")
+              .near(
+                  new double[] {0.5, 2, 2}[row],
+                  1e-15,
+                  theory.gains(0)[row][row],
+                  "diag(1/2, 2, 2) / V; rounding."));
+    }
+    checks.add(
+        gain("L with the wake at 90 degrees, coupling")
+            .near(15 * Math.PI / 64, 1e-12, theory.gains(Math.PI / 2)[0][2], "Rounding."));
+    checks.add(
+        quadrature("L in hover")
+            .atMost(
+                2e-5,
+                worst(theory.gains(0), HOVER),
+                "Gauss points on the disc and along each streamline; the pressure is steep at the"
+                    + " rim."));
+    checks.add(
+        quadrature("L with the wake at 30 degrees")
+            .atMost(2e-5, worst(theory.gains(Math.PI / 6), HALF), "As in hover."));
+    checks.add(
+        quadrature("L with the wake at 60 degrees")
+            .atMost(2e-5, worst(theory.gains(Math.PI / 3), STEEP), "As in hover."));
+    return new Section(
+        "dynamic-inflow",
+        "Three-state inflow theory",
+        List.of(
+            "The library's flights carry one inflow state. The three-state theory of Pitt and"
+                + " Peters, which the validation keeps as a second opinion on its lag, is itself"
+                + " checked here against the flow it stands for.",
+            "M: kinetic energy of the potential flow about a disc that moves along its axis or turns"
+                + " about a diameter. L: the pressures sqrt(1 - r^2) (with the part that makes it"
+                + " vanish at the hub) and r sqrt(1 - r^2) cos psi are put on a disc in a stream at"
+                + " an angle, and their gradient is integrated along every streamline. This proves"
+                + " that the closed forms follow from linear actuator-disc theory; it does not prove"
+                + " that theory in the vortex ring state, where it does not hold."),
+        List.of(
+            new Figure(
+                "gains",
+                "Gains of the three-state theory against wake skew",
+                "Lines: closed forms. Marks: quadrature of the pressure gradient along streamlines.",
+                () -> plot(theory))),
+        checks);
+  }
+
+  private static double integral(UnivariateFunction f) {
+    // r = sin t takes the root at the rim away.
+    return new IterativeLegendreGaussIntegrator(10, 1e-12, 1e-12)
+        .integrate(100_000, t -> f.value(Math.sin(t)) * Math.cos(t), 0, Math.PI / 2);
+  }
+
+  /**
+   * Mean acceleration of the air at the disc under sqrt(1 - r^2), over that under the same thrust
+   * with the hub's part taken off. At the disc the potential's slope is (1 / nu) d/d(eta).
+   */
+  private static double hubRatio() {
+    double plain = meanAcceleration(PressurePotential.THRUST);
+    return plain / (plain - meanAcceleration(PressurePotential.HUB));
+  }
+
+  private static double meanAcceleration(PressurePotential pressure) {
+    double h = 1e-5;
+    return new IterativeLegendreGaussIntegrator(10, 1e-10, 1e-10)
+        .integrate(
+            100_000, nu -> -2 * (pressure.at(nu, h, 0) - pressure.at(nu, -h, 0)) / (2 * h), 0, 1);
+  }
+
+  /** L by quadrature, as positive numbers, in the order of {@link PittPetersInflow#gains}. */
+  private static double[][] gains(double skew) {
+    SkewedFlow.Response thrust =
+        SkewedFlow.of(PressurePotential.THRUST, skew, false)
+            .minus(SkewedFlow.of(PressurePotential.HUB, skew, false));
+    SkewedFlow.Response sine = SkewedFlow.of(PressurePotential.MOMENT, skew, true);
+    SkewedFlow.Response cosine = SkewedFlow.of(PressurePotential.MOMENT, skew, false);
+    return new double[][] {
+      {thrust.mean() / THRUST, sine.mean() / MOMENT, cosine.mean() / MOMENT},
+      {thrust.sine() / THRUST, sine.sine() / MOMENT, cosine.sine() / MOMENT},
+      {-thrust.cosine() / THRUST, sine.cosine() / MOMENT, cosine.cosine() / MOMENT}
+    };
+  }
+
+  private static double worst(double[][] expected, double[][] actual) {
+    double worst = 0;
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3; j++) {
+        worst = Math.max(worst, Math.abs(actual[i][j] - expected[i][j]));
+      }
+    }
+    return worst;
+  }
+
+  private static Question mass(String name) {
+    return new Question(
+        name,
+        "mass over rho pi R^3 (R^5)",
+        "1",
+        CheckKind.SECOND_METHOD,
+        Obtained.FROM_MEMORY,
+        Sources.LAMB);
+  }
+
+  private static Question gain(String name) {
+    return new Question(
+        name, "V L", "1", CheckKind.CLOSED_FORM, Obtained.FROM_MEMORY, Sources.PITT_PETERS);
+  }
+
+  private static Question quadrature(String name) {
+    return new Question(
+        name + " by quadrature",
+        "largest error of nine gains",
+        "1",
+        CheckKind.SECOND_METHOD,
+        Obtained.COMPUTED,
+        Sources.QUADRATURE.at("pressure gradient along streamlines; Pitt and Peters, Vertica 5"));
+  }
+
+  private static Plot plot(PittPetersInflow theory) {
+    double[] degrees = {0, 15, 30, 45, 60, 75};
+    double[] uniform = new double[degrees.length];
+    double[] coupling = new double[degrees.length];
+    double[] sine = new double[degrees.length];
+    double[] cosine = new double[degrees.length];
+    for (int i = 0; i < degrees.length; i++) {
+      double[][] gains = gains(Math.toRadians(degrees[i]));
+      uniform[i] = gains[0][0];
+      coupling[i] = gains[2][0];
+      sine[i] = gains[1][1];
+      cosine[i] = gains[2][2];
+    }
+    return Plot.of("wake skew, degrees (0 in hover)", "gain V L")
+        .x(-2, 92)
+        .y(-0.1, 4.1)
+        .curve("mean from thrust", Line.SOLID, 0, 90, d -> gain(theory, d, 0, 0))
+        .curve("cosine from thrust", Line.DASHED, 0, 90, d -> gain(theory, d, 2, 0))
+        .curve("sine from roll moment", Line.DOTTED, 0, 90, d -> gain(theory, d, 1, 1))
+        .curve("cosine from pitch moment", Line.DASH_DOT, 0, 90, d -> gain(theory, d, 2, 2))
+        .points("quadrature, mean", Mark.DIAMOND, degrees, uniform)
+        .points("cosine from thrust, quadrature", Mark.SQUARE, degrees, coupling)
+        .points("sine, quadrature", Mark.TRIANGLE, degrees, sine)
+        .points("cosine, quadrature", Mark.CROSS, degrees, cosine);
+  }
+
+  private static double gain(PittPetersInflow theory, double degrees, int row, int column) {
+    return theory.gains(Math.toRadians(degrees))[row][column];
+  }
+}

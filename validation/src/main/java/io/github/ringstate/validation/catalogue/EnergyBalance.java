@@ -1,0 +1,174 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.flight.History;
+import io.github.ringstate.flight.Motion;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.flight.State;
+import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.pilot.Forward;
+import io.github.ringstate.pilot.Lateral;
+import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.rotor.Rotor;
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Question;
+import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Plot;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The energy of the craft along whole encounters. */
+public final class EnergyBalance implements Topic {
+
+  private static final double STEP = 0.005;
+
+  /** Creates the topic. */
+  public EnergyBalance() {}
+
+  /** Time, energy and the power into the craft. */
+  private record Sample(double time, double energy, double power, double rate) {}
+
+  @Override
+  public Section section(Models models) {
+    List<Check> checks = new ArrayList<>();
+    for (Recovery recovery : List.of(new Forward(), new Lateral())) {
+      List<Sample> samples = fly(models, recovery);
+      double instant = 0;
+      double scale = 0;
+      for (Sample sample : samples) {
+        instant = Math.max(instant, Math.abs(sample.rate() - sample.power()));
+        scale = Math.max(scale, Math.abs(sample.power()));
+      }
+      checks.add(
+          balance("energy at every instant, " + recovery.name() + " recovery", "rate less power")
+              .atMost(
+                  1e-9,
+                  instant / scale,
+                  "Rounding, over the greatest power: forces and powers come from one place."));
+      checks.add(
+          balance("energy over the flight, " + recovery.name() + " recovery", "energy less work")
+              .atMost(
+                  2e-6,
+                  worst(samples),
+                  "Trapezoidal rule over samples 5 ms apart, over the kinetic energy of the"
+                      + " rotor."));
+    }
+    return new Section(
+        "energy",
+        "Energy balance",
+        List.of(
+            "Height, speed and rotor speed hold energy; engine, drag, blades and slipstream give and"
+                + " take it. The sum must close at every instant of a flight (no force does work that"
+                + " no power accounts for) and over the whole flight (the integrator loses"
+                + " nothing)."),
+        List.of(
+            new Figure(
+                "energy",
+                "Energy of the trainer in a forward recovery",
+                "Change of potential, kinetic and rotor energy since the start, and the work done on"
+                    + " the craft by trapezoidal rule. The lines coincide.",
+                () -> plot(fly(models, new Forward())))),
+        checks);
+  }
+
+  private static Question balance(String name, String quantity) {
+    return new Question(
+        name,
+        quantity + ", relative",
+        "1",
+        CheckKind.CLOSED_FORM,
+        Obtained.COMPUTED,
+        Sources.MECHANICS.at("work and energy"));
+  }
+
+  private static List<Sample> fly(Models models, Recovery recovery) {
+    Helicopter declared = DemoCraft.TRAINER;
+    List<Sample> samples = new ArrayList<>();
+    Encounter.of(models.craft().apply(declared))
+        .withInflow(models.ring(), new HeaveDamping(models.ring()))
+        .withRecovery(recovery)
+        .withDelay(2)
+        .fly(
+            PreciseFlyer.standard(),
+            new History(STEP, (phase, motion) -> samples.add(sample(declared, motion))));
+    return samples;
+  }
+
+  private static Sample sample(Helicopter declared, Motion m) {
+    double mass = declared.si(Helicopter.MASS);
+    double inertia = declared.si(Rotor.INERTIA);
+    double weight = mass * Helicopter.STANDARD_GRAVITY;
+    double north = m.state(State.SPEED_NORTH);
+    double east = m.state(State.SPEED_EAST);
+    double up = m.state(State.SPEED_UP);
+    double spin = m.state(State.ROTOR_SPEED);
+    double energy =
+        weight * m.height()
+            + 0.5 * mass * (north * north + east * east + up * up)
+            + 0.5 * inertia * spin * spin;
+    double rate =
+        weight * up
+            + mass
+                * (north * m.rate(State.SPEED_NORTH)
+                    + east * m.rate(State.SPEED_EAST)
+                    + up * m.rate(State.SPEED_UP))
+            + inertia * spin * m.rate(State.ROTOR_SPEED);
+    double power =
+        m.enginePower()
+            - (m.shaftPower() - m.rotorPower())
+            - m.inducedPower()
+            - m.profilePower()
+            + m.dragPower()
+            + m.sidePower()
+            + m.downloadPower();
+    return new Sample(m.time(), energy, power, rate);
+  }
+
+  private static double[] work(List<Sample> samples) {
+    double[] work = new double[samples.size()];
+    for (int i = 1; i < work.length; i++) {
+      Sample a = samples.get(i - 1);
+      Sample b = samples.get(i);
+      work[i] = work[i - 1] + 0.5 * (a.power() + b.power()) * (b.time() - a.time());
+    }
+    return work;
+  }
+
+  private static double worst(List<Sample> samples) {
+    double[] work = work(samples);
+    double spin = DemoCraft.TRAINER.si(Rotor.TIP_SPEED) / DemoCraft.TRAINER.si(Rotor.RADIUS);
+    double scale = 0.5 * DemoCraft.TRAINER.si(Rotor.INERTIA) * spin * spin;
+    double worst = 0;
+    for (int i = 0; i < work.length; i++) {
+      double change = samples.get(i).energy() - samples.get(0).energy();
+      worst = Math.max(worst, Math.abs(change - work[i]) / scale);
+    }
+    return worst;
+  }
+
+  private static Plot plot(List<Sample> samples) {
+    int every = 20;
+    int count = (samples.size() + every - 1) / every;
+    double[] time = new double[count];
+    double[] change = new double[count];
+    double[] work = new double[count];
+    double[] all = work(samples);
+    for (int i = 0; i < count; i++) {
+      Sample sample = samples.get(i * every);
+      time[i] = sample.time();
+      change[i] = (sample.energy() - samples.get(0).energy()) / 1000;
+      work[i] = all[i * every] / 1000;
+    }
+    return Plot.of("time, s", "energy since the start, kJ")
+        .x(0, time[time.length - 1])
+        .y(-260, 20)
+        .line("energy of the craft", Line.THICK, time, change)
+        .line("work of all powers", Line.DASHED, time, work);
+  }
+}

@@ -1,0 +1,129 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Question;
+import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Mark;
+import io.github.ringstate.validation.figure.Plot;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Power of the engines with altitude. */
+public final class EnginePower implements Topic {
+
+  private static final double[] DENSITY = {0.9, 0.8, 0.7385};
+  private static final double[] LAPSE = {0.8868, 0.7736, 0.7040};
+
+  /** Creates the topic. */
+  public EnginePower() {}
+
+  @Override
+  public Section section(Models models) {
+    List<Check> checks = new ArrayList<>();
+    for (int i = 0; i < DENSITY.length; i++) {
+      checks.add(
+          new Question(
+                  String.format(
+                      Locale.ROOT, "piston engine's power at density ratio %.4f", DENSITY[i]),
+                  "P / P0",
+                  "1",
+                  CheckKind.PUBLISHED_VALUE,
+                  Obtained.FROM_MEMORY,
+                  Sources.GAGG_FERRAR)
+              .near(
+                  LAPSE[i],
+                  5e-5,
+                  models.pistonLapse().applyAsDouble(DENSITY[i]),
+                  "Half a unit of the fourth decimal computed from the formula."));
+    }
+    checks.add(
+        new Question(
+                "piston engine's power by the other form of the formula",
+                "largest error of P / P0",
+                "1",
+                CheckKind.CLOSED_FORM,
+                Obtained.FROM_MEMORY,
+                Sources.GAGG_FERRAR.at("sigma - (1 - sigma) / 7.55"))
+            .atMost(
+                2.3e-4,
+                Grid.largest(
+                    new double[] {0},
+                    Grid.spaced(0.5, 1, 51),
+                    (x, s) ->
+                        Math.abs(models.pistonLapse().applyAsDouble(s) - (s - (1 - s) / 7.55))),
+                "1 / 7.55 is 0.13245, which the other form rounds to 0.132: 2.3e-4 at half density."));
+    checks.add(
+        new Question(
+                "turbine's power at density ratio 0.7385",
+                "P / P0",
+                "1",
+                CheckKind.COMMON_PRACTICE,
+                Obtained.COMPUTED,
+                Sources.REQUIREMENT.at("density ratio to the power 0.8; assumed"))
+            .near(
+                Math.exp(0.8 * Math.log(0.7385)),
+                1e-12,
+                models.turbineLapse().applyAsDouble(0.7385),
+                "Rounding. The exponent is assumed; the check holds it where it is."));
+    Helicopter twin = DemoCraft.TWIN;
+    checks.add(
+        new Question(
+                "flat-rated turbine keeps its continuous power at 1,500 m",
+                "power over declared continuous power",
+                "1",
+                CheckKind.CLOSED_FORM,
+                Obtained.COMPUTED,
+                Sources.MECHANICS.at("the lesser of rating and capability"))
+            .near(
+                1,
+                1e-12,
+                models.craft().apply(twin).continuousPower(models.atmosphere().apply(1500))
+                    / twin.si(Helicopter.CONTINUOUS_POWER),
+                "Its capability there, 0.89 of 1,350 kW, is above the rating."));
+    return new Section(
+        "engine",
+        "Engine power",
+        List.of(
+            "The piston law is of 1934 and from memory; the turbine's exponent is assumed and has no"
+                + " source. Both only set how much power there is to spare."),
+        List.of(
+            new Figure(
+                "lapse",
+                "Power with altitude",
+                "Lines: the library, standard atmosphere. Circles: values computed from Gagg and"
+                    + " Ferrar's formula.",
+                () -> plot(models))),
+        checks);
+  }
+
+  private static Plot plot(Models models) {
+    double[] altitude = new double[DENSITY.length];
+    for (int i = 0; i < altitude.length; i++) {
+      // Inverse of the density law of the standard atmosphere, exponent 4.2559.
+      altitude[i] = 44330.8 * (1 - Math.pow(DENSITY[i], 1 / 4.2559));
+    }
+    return Plot.of("geopotential altitude, m", "power over power at sea level")
+        .x(0, 5000)
+        .y(0.5, 1.02)
+        .curve(
+            "piston",
+            Line.SOLID,
+            0,
+            5000,
+            h -> models.pistonLapse().applyAsDouble(models.atmosphere().apply(h).densityRatio()))
+        .curve(
+            "turbine (assumed)",
+            Line.DASHED,
+            0,
+            5000,
+            h -> models.turbineLapse().applyAsDouble(models.atmosphere().apply(h).densityRatio()))
+        .points("Gagg and Ferrar", Mark.CIRCLE, altitude, LAPSE);
+  }
+}

@@ -1,0 +1,122 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Question;
+import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.check.Source;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Plot;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Ground effect in hover and with edgewise speed. */
+public final class GroundEffectChecks implements Topic {
+
+  private static final double RADIUS = 5;
+
+  /** Creates the topic. */
+  public GroundEffectChecks() {}
+
+  @Override
+  public Section section(Models models) {
+    List<Check> checks = new ArrayList<>();
+    for (double height : new double[] {0.5, 1, 2}) {
+      checks.add(
+          question("induced velocity at height " + height + " R in hover", Sources.CHEESEMAN)
+              .near(
+                  Math.pow(1 - Math.pow(1 / (4 * height), 2), 1.5),
+                  1e-9,
+                  models.groundEffect().inducedRatio(RADIUS, height * RADIUS, 0, 8),
+                  "(1 - (R / 4Z)^2)^(3/2) at constant thrust; the library's guard against a division by zero is 1e-12."));
+    }
+    checks.add(
+        question("induced velocity at height R and an edgewise speed of v", Sources.CHEESEMAN)
+            .near(
+                Math.pow(1 - 1.0 / 16 / 2, 1.5),
+                1e-9,
+                models.groundEffect().inducedRatio(RADIUS, RADIUS, 8, 8),
+                "(1 - (R / 4Z)^2 / (1 + (V / v)^2))^(3/2); rounding and the guard of 1e-12."));
+    for (double height : new double[] {1, 2}) {
+      checks.add(
+          new Question(
+                  "thrust at constant induced power at height " + Math.round(height) + " R",
+                  "T near the ground over T away from it",
+                  "1",
+                  CheckKind.PUBLISHED_VALUE,
+                  Obtained.FROM_MEMORY,
+                  Sources.CHEESEMAN)
+              .near(
+                  1 / (1 - Math.pow(1 / (4 * height), 2)),
+                  1e-9,
+                  thrustAtConstantPower(models, height),
+                  "The library names the same formula, so rounding and its guard of 1e-12 only."));
+    }
+    checks.add(
+        new Question(
+                "induced power at height R beside measurements",
+                "P near the ground over P away from it",
+                "1",
+                CheckKind.PUBLISHED_VALUE,
+                Obtained.FROM_MEMORY,
+                Sources.HAYDEN.at("1 / (0.9926 + 0.0379 (2R/Z)^2)"))
+            .near(
+                1 / (0.9926 + 0.0379 * 4),
+                0.02,
+                models.groundEffect().inducedRatio(RADIUS, RADIUS, 0, 8),
+                "2 per cent of the induced power, the scatter to expect of a fit to flight tests.")
+            .butDiffers(
+                0.90,
+                0.915,
+                "Hayden's fit to flight measurements shows more gain than the image source of"
+                    + " Cheeseman and Bennett. An encounter seldom comes so near the ground with the"
+                    + " rotor still in the ring state; less help is the cautious side."));
+    return new Section(
+        "ground-effect",
+        "Ground effect",
+        List.of(
+            "Cheeseman and Bennett replace the ground by the image of a source. Their formula is for"
+                + " thrust at constant power; the library needs induced velocity at given thrust."),
+        List.of(
+            new Figure(
+                "ground",
+                "Thrust at constant induced power near the ground",
+                "Line: what follows from the library's induced velocity. Dashed: the formula of"
+                    + " Cheeseman and Bennett. Dotted: Hayden's fit to flight measurements, turned"
+                    + " from power at constant thrust into thrust at constant power.",
+                () -> plot(models))),
+        checks);
+  }
+
+  /** With P = T v and v = ratio sqrt(T): T^1.5 ratio = 1. */
+  private static double thrustAtConstantPower(Models models, double height) {
+    return Math.pow(models.groundEffect().inducedRatio(RADIUS, height * RADIUS, 0, 8), -2.0 / 3);
+  }
+
+  private static Question question(String name, Source source) {
+    return new Question(
+        name,
+        "v near the ground over v away from it",
+        "1",
+        CheckKind.PUBLISHED_VALUE,
+        Obtained.FROM_MEMORY,
+        source);
+  }
+
+  private static Plot plot(Models models) {
+    return Plot.of("height of the disc over radius Z / R", "T / T away from the ground")
+        .x(0.5, 3)
+        .y(1, 1.4)
+        .curve("library", Line.THICK, 0.5, 3, h -> thrustAtConstantPower(models, h))
+        .curve(
+            "Cheeseman and Bennett", Line.DASHED, 0.5, 3, h -> 1 / (1 - Math.pow(1 / (4 * h), 2)))
+        .curve(
+            "Hayden",
+            Line.DOTTED,
+            0.5,
+            3,
+            h -> Math.pow(0.9926 + 0.0379 * Math.pow(2 / h, 2), 2.0 / 3));
+  }
+}

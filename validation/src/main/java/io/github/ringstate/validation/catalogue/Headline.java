@@ -1,0 +1,89 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.inflow.Autorotation;
+import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.inflow.RingBand;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Mark;
+import io.github.ringstate.validation.figure.Plot;
+import io.github.ringstate.validation.reference.ReferenceTable;
+import java.util.List;
+
+/** The two figures that matter most: induced velocity over the whole range, and the boundary. */
+public final class Headline {
+
+  private static final double LEFT = -3.2;
+  private static final double RIGHT = 1.6;
+  private static final double TOP = 3.4;
+
+  private Headline() {}
+
+  /**
+   * Draws them.
+   *
+   * @param models what is shown
+   * @return two figures
+   */
+  public static List<Figure> figures(Models models) {
+    return List.of(
+        new Figure(
+            "headline",
+            "Induced velocity in axial flight, all models",
+            "Induced velocity v against axial speed z, both over the hover induced velocity vh;"
+                + " climb to the right, descent to the left. Every curve is drawn over the range for"
+                + " which it is published or built: momentum theory in climb (z at least 0) and in"
+                + " the windmill brake state (z at most -2), the fits from -2 to 0, the cubic bridge"
+                + " and the ring-state model everywhere. Faint: the climb branch continued to where"
+                + " there is no slipstream behind it. Circles: values computed from momentum theory"
+                + " with 50 digits. The shaded working states are those of the ring-state model with"
+                + " the heave-damping boundary.",
+            () -> induced(models)),
+        CraftBoundaries.figure("headline-boundary", models));
+  }
+
+  private static Plot induced(Models models) {
+    RingBand band = new HeaveDamping(models.ring()).band(0).orElseThrow();
+    double autorotation = Autorotation.axialSpeed(models.ring(), 0).orElseThrow();
+    double exit = band.exit().orElseThrow();
+    ReferenceTable table =
+        ReferenceTable.read("momentum_theory.csv")
+            .where("branch", "axial"::equals)
+            .where("axial_over_vh", z -> Double.parseDouble(z) >= LEFT)
+            .where("axial_over_vh", z -> Double.parseDouble(z) <= RIGHT);
+    InflowModel quartic = models.quartic().apply(1);
+    InflowModel measured = models.quartic().apply(1.15);
+    InflowModel lines = models.twoSegment().apply(1);
+    Plot plot =
+        Plot.of("axial speed z / vh (climb positive)", "induced velocity v / vh", 700, 600)
+            .x(LEFT, RIGHT)
+            .y(0, TOP);
+    plot.shade(LEFT, autorotation, 0, TOP, 243)
+        .shade(autorotation, exit, 0, TOP, 229)
+        .shade(exit, band.onset(), 0, TOP, 210)
+        .shade(band.onset(), RIGHT, 0, TOP, 250);
+    plot.line(Line.RULE, new double[] {autorotation, autorotation}, new double[] {0, TOP})
+        .line(Line.RULE, new double[] {exit, exit}, new double[] {0, TOP})
+        .line(Line.RULE, new double[] {band.onset(), band.onset()}, new double[] {0, TOP});
+    plot.curve(Line.FAINT, -2.2, 0, PublishedFits::climb)
+        .curve("momentum, climb", Line.SOLID, 0, RIGHT, z -> models.momentum().induced(0, z))
+        .curve("momentum, windmill", Line.SOLID, LEFT, -2, z -> models.momentum().induced(0, z))
+        .curve("quartic, k = 1", Line.DASHED, -2, 0, z -> quartic.induced(0, z))
+        .curve("quartic, k = 1.15", Line.DASH_DOT_DOT, -2, 0, z -> measured.induced(0, z))
+        .curve("two segments, k = 1", Line.DOTTED, -2, 0, z -> lines.induced(0, z))
+        .curve("cubic bridge", Line.DASH_DOT, -2, 0, z -> models.cubic().induced(0, z))
+        .curve("smooth momentum", Line.LONG_DASH, LEFT, RIGHT, z -> models.smooth().induced(0, z))
+        .curve("ring-state model", Line.THICK, LEFT, RIGHT, z -> models.ring().induced(0, z))
+        .points(
+            "computed",
+            Mark.CIRCLE,
+            table.numbers("axial_over_vh"),
+            table.numbers("induced_over_vh"));
+    return plot.label("windmill brake", 0.5 * (LEFT + autorotation), 3.27)
+        .label("turbulent", 0.5 * (autorotation + exit), 3.27)
+        .label("wake", 0.5 * (autorotation + exit), 3.1)
+        .label("vortex ring", 0.5 * (exit + band.onset()), 3.27)
+        .label("normal working", 0.5 * (band.onset() + RIGHT), 3.27);
+  }
+}

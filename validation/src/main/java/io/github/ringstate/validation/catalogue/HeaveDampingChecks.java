@@ -1,0 +1,235 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.flight.State;
+import io.github.ringstate.rotor.Rotor;
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Question;
+import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Mark;
+import io.github.ringstate.validation.figure.Plot;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.ejml.data.Complex_F64;
+import org.ejml.data.DMatrixRMaj;
+
+/** Heave damping in hover and along the descent. */
+public final class HeaveDampingChecks implements Topic {
+
+  /** Creates the topic. */
+  public HeaveDampingChecks() {}
+
+  @Override
+  public Section section(Models models) {
+    List<Check> checks = new ArrayList<>();
+    for (Helicopter declared : DemoCraft.ALL) {
+      Craft plain = Craft.of(models, plain(declared), models.ring());
+      Craft real = Craft.of(models, declared, models.ring());
+      double padfield = padfield(plain);
+      checks.add(
+          damping(
+                  "hover heave damping, " + declared.name() + " with plain blades",
+                  CheckKind.CLOSED_FORM)
+              .near(
+                  padfield,
+                  0.01 * Math.abs(padfield),
+                  quasiSteady(plain, 0),
+                  "1 per cent: the formula has a thrust equal to the weight and an upright shaft,"
+                      + " the craft leans against its tail rotor."));
+      checks.add(
+          damping("hover heave damping, " + declared.name() + " as it is", CheckKind.CLOSED_FORM)
+              .near(
+                  padfield(real),
+                  0.01 * Math.abs(padfield(real)),
+                  quasiSteady(real, 0),
+                  "1 per cent, as above. The lift slope is taken times B^2 - r0^2, since the blade"
+                      + " lifts from its cut-out r0 to its tip loss B only, and the download off;"
+                      + " the plain formula is 8 to 11 per cent higher."));
+      double eigenvalue = heaveMode(real, 0);
+      double both = slowOfTwo(real, 0);
+      checks.add(
+          new Question(
+                  "heave mode in hover, " + declared.name(),
+                  "eigenvalue",
+                  "1/s",
+                  CheckKind.SECOND_METHOD,
+                  Obtained.COMPUTED,
+                  Sources.EJML.at("slow root of vertical speed and induced velocity, closed form"))
+              .near(
+                  eigenvalue,
+                  0.005 * Math.abs(eigenvalue),
+                  both,
+                  "Half a per cent: the eigenvalue is of all sixteen states, the quadratic of"
+                      + " two; rotor speed and lean couple into heave weakly."));
+    }
+    checks.add(
+        new Question(
+                "hover heave damping of the trainer among published ones",
+                "Zw",
+                "1/s",
+                CheckKind.PUBLISHED_VALUE,
+                Obtained.FROM_MEMORY,
+                Sources.PADFIELD.at("chapter 4 and others: -0.25 to -0.4 per second"))
+            .within(
+                -0.4,
+                -0.25,
+                quasiSteady(Craft.of(models, DemoCraft.TRAINER, models.ring()), 0),
+                "Typical published values."));
+    Craft trainer = Craft.of(models, DemoCraft.TRAINER, models.ring());
+    double inRing = heaveMode(trainer, -trainer.motion().hoverInduced());
+    checks.add(
+        new Question(
+                "heave mode of the trainer in the ring state, z = -1",
+                "eigenvalue",
+                "1/s",
+                CheckKind.SECOND_METHOD,
+                Obtained.COMPUTED,
+                Sources.EJML.at("eigenvalue of the linearised equations of motion"))
+            .near(
+                inRing,
+                0.02 * Math.abs(inRing),
+                slowOfTwo(trainer, -trainer.motion().hoverInduced()),
+                "2 per cent, since rotor speed couples more where power changes fast with sink; and"
+                    + " the value is positive: the sink grows."));
+    return new Section(
+        "heave-damping",
+        "Heave damping",
+        List.of(
+            "Padfield's formula Zw = -2 a s A rho Vtip l0 / ((16 l0 + a s) m) has the induced"
+                + " velocity follow at once (quasi-steady). In hover, where d(z + v)/dz = 1/2, the"
+                + " library's own derivative with the inflow held in equilibrium must agree with it"
+                + " for a plain blade.",
+            "The true mode is slower or faster than Zw because the inflow lags. The equations of"
+                + " motion are linearised by central differences, all sixteen states with the"
+                + " controls held, and EJML gives the eigenvalues; the one whose mode is heave is"
+                + " held against the slow root of the two by two system of vertical speed and"
+                + " induced velocity, worked out in closed form from rotor derivatives."),
+        List.of(
+            new Figure(
+                "heave-mode",
+                "Heave mode of the trainer against vertical speed",
+                "Eigenvalue of the heave mode at steady vertical flight. Above zero, shaded, a"
+                    + " disturbance grows: between z = -0.5 and -1.45. Line: closed form from rotor"
+                    + " derivatives. Circles: eigenvalues of the linearised equations of motion by"
+                    + " EJML. Square: Padfield's formula in hover.",
+                () -> plot(models))),
+        checks);
+  }
+
+  private static Question damping(String name, CheckKind kind) {
+    return new Question(name, "Zw", "1/s", kind, Obtained.FROM_MEMORY, Sources.PADFIELD);
+  }
+
+  /** Blades without twist, tip loss and cut-out, and no download: what the formula is for. */
+  private static Helicopter plain(Helicopter craft) {
+    return craft
+        .with(Rotor.TWIST, 0)
+        .with(Rotor.TIP_LOSS, 1)
+        .with(Rotor.ROOT_CUTOUT, 0)
+        .with(Rotor.BLADE_LOADING_LIMIT, 0.25)
+        .with(Helicopter.DOWNLOAD, 0);
+  }
+
+  private static double padfield(Craft craft) {
+    double outer = craft.si(Rotor.TIP_LOSS);
+    double inner = craft.si(Rotor.ROOT_CUTOUT);
+    double kept = 1 - craft.si(Helicopter.DOWNLOAD);
+    double as =
+        craft.si(Rotor.LIFT_SLOPE) * craft.si(Rotor.SOLIDITY) * (outer * outer - inner * inner);
+    double tip = craft.si(Rotor.TIP_SPEED);
+    double mass = craft.si(Helicopter.MASS);
+    double inflow = craft.hoverInduced(mass * Helicopter.STANDARD_GRAVITY / kept) / tip;
+    return -2
+        * kept
+        * as
+        * craft.area()
+        * Craft.density()
+        * tip
+        * inflow
+        / ((16 * inflow + as) * mass);
+  }
+
+  /** Partial derivatives of vertical acceleration and induced velocity's rate. */
+  private record Derivatives(double ww, double wv, double vw, double vv) {}
+
+  private static Derivatives derivatives(Craft craft, double speed) {
+    double[] state = craft.trimmed(speed);
+    return new Derivatives(
+        partial(craft, state, State.SPEED_UP, State.SPEED_UP),
+        partial(craft, state, State.SPEED_UP, State.INDUCED),
+        partial(craft, state, State.INDUCED, State.SPEED_UP),
+        partial(craft, state, State.INDUCED, State.INDUCED));
+  }
+
+  private static double partial(Craft craft, double[] state, int row, int column) {
+    double h = 1e-5 * (1 + Math.abs(state[column]));
+    double[] high = state.clone();
+    double[] low = state.clone();
+    high[column] += h;
+    low[column] -= h;
+    double above = craft.motion().at(0, high, Craft.HANDS_OFF).rate(row);
+    double below = craft.motion().at(0, low, Craft.HANDS_OFF).rate(row);
+    return (above - below) / (2 * h);
+  }
+
+  /** Change of vertical acceleration with vertical speed, the inflow in equilibrium. */
+  private static double quasiSteady(Craft craft, double speed) {
+    Derivatives d = derivatives(craft, speed);
+    return d.ww() - d.wv() * d.vw() / d.vv();
+  }
+
+  /** The slow root of the system of vertical speed and induced velocity. */
+  private static double slowOfTwo(Craft craft, double speed) {
+    Derivatives d = derivatives(craft, speed);
+    double half = 0.5 * (d.ww() + d.vv());
+    double determinant = d.ww() * d.vv() - d.wv() * d.vw();
+    return half + Math.sqrt(half * half - determinant);
+  }
+
+  /**
+   * The eigenvalue of the full linearised system that is nearest to the quasi-steady damping; in
+   * hover the other slow modes lie at zero (drift) or at a fifth of this (drag of the body).
+   */
+  private static double heaveMode(Craft craft, double speed) {
+    double[] state = craft.trimmed(speed);
+    DMatrixRMaj jacobian = new DMatrixRMaj(State.SIZE, State.SIZE);
+    for (int row = 0; row < State.SIZE; row++) {
+      for (int column = 0; column < State.SIZE; column++) {
+        jacobian.set(row, column, partial(craft, state, row, column));
+      }
+    }
+    double guess = slowOfTwo(craft, speed);
+    double nearest = Double.NaN;
+    for (Complex_F64 eigenvalue : Polynomial.eigenvalues(jacobian)) {
+      if (eigenvalue.isReal()
+          && !(Math.abs(eigenvalue.getReal() - guess) >= Math.abs(nearest - guess))) {
+        nearest = eigenvalue.getReal();
+      }
+    }
+    return nearest;
+  }
+
+  private static Plot plot(Models models) {
+    Craft trainer = Craft.of(models, DemoCraft.TRAINER, models.ring());
+    double vh = trainer.motion().hoverInduced();
+    double[] axial = Grid.spaced(-1.8, 0.5, 24);
+    double[] modes = Arrays.stream(axial).map(z -> heaveMode(trainer, z * vh)).toArray();
+    Plot plot =
+        Plot.of("axial speed z / vh", "heave mode, 1/s")
+            .x(-1.85, 0.55)
+            .y(-1.2, 0.8)
+            .shade(-1.85, 0.55, 0, 0.8, 236);
+    double[] slow = Arrays.stream(axial).map(z -> slowOfTwo(trainer, z * vh)).toArray();
+    plot.line("two states, closed form", Line.THICK, axial, slow);
+    plot.points("sixteen states, EJML", Mark.CIRCLE, axial, modes);
+    plot.points(
+        "Padfield's formula", Mark.SQUARE, new double[] {0}, new double[] {padfield(trainer)});
+    return plot.label("sink grows", -0.2, 0.7);
+  }
+}

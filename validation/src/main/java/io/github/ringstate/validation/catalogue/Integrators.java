@@ -1,0 +1,331 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.flight.Cockpit;
+import io.github.ringstate.flight.Controls;
+import io.github.ringstate.flight.Flyer;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.pilot.Forward;
+import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Question;
+import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.check.Source;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Mark;
+import io.github.ringstate.validation.figure.Plot;
+import io.github.ringstate.validation.numerics.Method;
+import io.github.ringstate.validation.numerics.Problem;
+import io.github.ringstate.validation.numerics.Problems;
+import io.github.ringstate.validation.numerics.Run;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+/** Error against step and tolerance, event times, and the cost of a given accuracy. */
+public final class Integrators implements Topic {
+
+  private static final Map<Method, Line> LINES =
+      Map.of(
+          Method.DORMAND_PRINCE_853, Line.THICK,
+          Method.DORMAND_PRINCE_54, Line.DASHED,
+          Method.EXTRAPOLATION, Line.DASH_DOT,
+          Method.RUNGE_KUTTA_4, Line.DOTTED);
+  private static final double[] TOLERANCES = {
+    1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10, 1e-11, 1e-12
+  };
+  private static final int[] STEPS = {10, 14, 20, 28, 40, 56, 80, 112, 160, 224, 320, 640, 1280};
+
+  /** Below this an error is rounding and says nothing of the order. */
+  private static final double ROUNDING = 3e-13;
+
+  /** Creates the topic. */
+  public Integrators() {}
+
+  @Override
+  public Section section(Models models) {
+    List<Check> checks = new ArrayList<>();
+    for (Method method : Method.values()) {
+      if (method.order() > 0) {
+        checks.add(
+            new Question(
+                    "order of " + method.label(),
+                    "slope of log error against log step",
+                    "1",
+                    CheckKind.PUBLISHED_VALUE,
+                    Obtained.FROM_MEMORY,
+                    Sources.HAIRER)
+                .near(
+                    method.order(),
+                    0.35,
+                    order(method),
+                    "A fit over finite steps: the next order still shows at the large ones, and"
+                        + " rounding at the small ones."));
+      }
+    }
+    for (Problem problem : problems()) {
+      for (Method method : List.of(Method.DORMAND_PRINCE_853, Method.EXTRAPOLATION)) {
+        Run run = method.withTolerance(problem, 1e-10);
+        checks.add(
+            exact("state at the end, " + problem.name() + ", " + method.label(), "largest error")
+                .atMost(
+                    2e-8,
+                    run.error(),
+                    "Tolerance 1e-10 at every step; errors add up along the way, and the falls are"
+                        + " a hundred metres long."));
+        checks.add(
+            exact("event times, " + problem.name() + ", " + method.label(), "largest error, s")
+                .atMost(
+                    1e-8,
+                    run.eventError(),
+                    "Events are found on the dense output, whose order is lower than the"
+                        + " method's."));
+      }
+    }
+    flights(models, checks);
+    return new Section(
+        "integrators",
+        "Numerical quality",
+        List.of(
+            "Three problems with closed forms are solved with the integrators that fly the library:"
+                + " a fall with drag by the square of speed, a harmonic oscillator with an event at"
+                + " every passage through zero, and a ball that keeps four fifths of its speed at"
+                + " each contact. Cost is counted in evaluations of the right-hand side, which is"
+                + " the same on every machine.",
+            "A whole encounter, with all its events, is then flown at several tolerances. There is"
+                + " no closed form for it; the yardstick is the other integrator at the finest"
+                + " tolerance."),
+        List.of(
+            new Figure(
+                "order",
+                "Error against step, harmonic oscillator over ten seconds",
+                "Fixed steps. Thin lines have the slopes 4, 5 and 8.",
+                Integrators::orders),
+            new Figure(
+                "tolerance",
+                "Error against tolerance, fall with drag",
+                "Steps chosen by tolerance. Thin line: error equal to tolerance.",
+                Integrators::tolerances),
+            new Figure(
+                "cost",
+                "Cost of accuracy, fall with drag",
+                "Evaluations of the right-hand side against error; lower left is better. The"
+                    + " classical method with fixed steps, the others with steps by tolerance.",
+                Integrators::costs),
+            new Figure(
+                "flight-cost",
+                "Cost of accuracy, a whole encounter of the trainer",
+                "Error of the altitude loss of a forward recovery after 1 s against evaluations of"
+                    + " the equations of motion, for the library's integrator at tolerances from"
+                    + " 1e-4 to 1e-10. A hundredth of a foot is far below what the model can mean.",
+                () -> flightCosts(models))),
+        checks);
+  }
+
+  private static List<Problem> problems() {
+    return List.of(Problems.fallWithDrag(40), Problems.oscillator(), Problems.bouncingBall());
+  }
+
+  /** Least-squares slope of log error against log step, above rounding. */
+  private static double order(Method method) {
+    double n = 0;
+    double sx = 0;
+    double sy = 0;
+    double sxx = 0;
+    double sxy = 0;
+    for (int steps : STEPS) {
+      double h = 10.0 / steps;
+      double error = method.withStep(Problems.oscillator(), h).error();
+      if (h < 0.6 && error > ROUNDING) {
+        double x = Math.log(h);
+        double y = Math.log(error);
+        n++;
+        sx += x;
+        sy += y;
+        sxx += x * x;
+        sxy += x * y;
+      }
+    }
+    return (n * sxy - sx * sy) / (n * sxx - sx * sx);
+  }
+
+  private static void flights(Models models, List<Check> checks) {
+    double yardstick = loss(models, PreciseFlyer.extrapolation(1e-12), new Forward());
+    double standard = loss(models, PreciseFlyer.standard(), new Forward());
+    Source source = Sources.EXTRAPOLATION.at("tolerance 1e-12");
+    checks.add(
+        new Question(
+                "altitude loss of a whole encounter",
+                "difference to the yardstick",
+                "ft",
+                CheckKind.SECOND_METHOD,
+                Obtained.COMPUTED,
+                source)
+            .atMost(
+                1e-4,
+                Math.abs(standard - yardstick),
+                "A ten-thousandth of a foot, far below any meaning of the model."));
+    checks.add(
+        new Question(
+                "altitude loss of a whole encounter by the swift flyer",
+                "difference to the yardstick",
+                "ft",
+                CheckKind.SECOND_METHOD,
+                Obtained.COMPUTED,
+                source)
+            .atMost(
+                0.01,
+                Math.abs(loss(models, new SwiftFlyer(), new Forward()) - yardstick),
+                "A hundredth of a foot, which is what bulk work is allowed."));
+    Counting counting = new Counting(new Forward());
+    loss(models, PreciseFlyer.standard(), counting);
+    checks.add(
+        new Question(
+                "cost of a whole encounter at the library's tolerance",
+                "evaluations in the recovery",
+                "1",
+                CheckKind.COMMON_PRACTICE,
+                Obtained.COMPUTED,
+                Sources.REQUIREMENT.at("a bound on cost, in evaluations"))
+            .within(
+                100,
+                20_000,
+                counting.count,
+                "Held so that a change of equations or events does not multiply the cost unseen."));
+  }
+
+  private static double loss(Models models, Flyer flyer, Recovery recovery) {
+    return Unit.FOOT.fromSi(
+        Encounter.of(DemoCraft.TRAINER)
+            .withInflow(models.ring(), new HeaveDamping(models.ring()))
+            .withRecovery(recovery)
+            .fly(flyer, null)
+            .altitudeLoss()
+            .orElse(Double.NaN));
+  }
+
+  /** Counts how often the equations of motion ask what the pilot does. */
+  private static final class Counting implements Recovery {
+
+    private final Recovery recovery;
+    private int count;
+
+    Counting(Recovery recovery) {
+      this.recovery = recovery;
+    }
+
+    @Override
+    public String name() {
+      return recovery.name();
+    }
+
+    @Override
+    public List<String> phases() {
+      return recovery.phases();
+    }
+
+    @Override
+    public double phaseEnd(int phase, Cockpit seen) {
+      return recovery.phaseEnd(phase, seen);
+    }
+
+    @Override
+    public void command(int phase, Cockpit seen, Controls controls) {
+      count++;
+      recovery.command(phase, seen, controls);
+    }
+  }
+
+  private static Question exact(String name, String quantity) {
+    return new Question(
+        name, quantity, "1", CheckKind.CLOSED_FORM, Obtained.COMPUTED, Sources.MECHANICS);
+  }
+
+  private static Plot orders() {
+    Plot plot = Plot.of("step, s", "error").logarithmicX(0.0049, 1.2).logarithmicY(0.9e-16, 1.2);
+    for (Method method : Method.values()) {
+      if (method.order() > 0) {
+        double[] h = Arrays.stream(STEPS).mapToDouble(n -> 10.0 / n).toArray();
+        double[] error =
+            Arrays.stream(h)
+                .map(s -> Math.max(1e-16, method.withStep(Problems.oscillator(), s).error()))
+                .toArray();
+        plot.line(method.label(), LINES.getOrDefault(method, Line.SOLID), h, error);
+        double at = error[2];
+        plot.line(
+            Line.RULE,
+            new double[] {h[2], h[8]},
+            new double[] {3 * at, 3 * at * Math.pow(h[8] / h[2], method.order())});
+      }
+    }
+    return plot;
+  }
+
+  private static Plot tolerances() {
+    Plot plot =
+        Plot.of("tolerance", "error at the end, m or m/s")
+            .logarithmicX(5e-13, 2e-4)
+            .logarithmicY(0.9e-14, 1.1e-2);
+    plot.line(Line.RULE, new double[] {1e-12, 1e-4}, new double[] {1e-12, 1e-4});
+    for (Method method : Method.values()) {
+      if (method != Method.RUNGE_KUTTA_4) {
+        double[] errors =
+            Arrays.stream(TOLERANCES)
+                .map(t -> method.withTolerance(Problems.fallWithDrag(40), t).error())
+                .map(e -> Math.max(e, 1e-14))
+                .toArray();
+        plot.line(method.label(), LINES.getOrDefault(method, Line.SOLID), TOLERANCES, errors);
+      }
+    }
+    return plot;
+  }
+
+  private static Plot costs() {
+    Plot plot =
+        Plot.of("error at the end, m or m/s", "evaluations of the right-hand side")
+            .logarithmicX(0.9e-14, 1.1e-2)
+            .logarithmicY(9, 20_000);
+    for (Method method : Method.values()) {
+      List<Run> runs =
+          method == Method.RUNGE_KUTTA_4
+              ? Arrays.stream(STEPS)
+                  .mapToObj(n -> method.withStep(Problems.fallWithDrag(40), 10.0 / n))
+                  .toList()
+              : Arrays.stream(TOLERANCES)
+                  .mapToObj(t -> method.withTolerance(Problems.fallWithDrag(40), t))
+                  .toList();
+      plot.line(
+          method.label(),
+          LINES.getOrDefault(method, Line.SOLID),
+          runs.stream().mapToDouble(r -> Math.max(r.error(), 1e-14)).toArray(),
+          runs.stream().mapToDouble(Run::evaluations).toArray());
+    }
+    return plot;
+  }
+
+  private static Plot flightCosts(Models models) {
+    double yardstick = loss(models, PreciseFlyer.extrapolation(1e-12), new Forward());
+    double[] tolerances = {1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10};
+    double[] error = new double[tolerances.length];
+    double[] count = new double[tolerances.length];
+    for (int i = 0; i < tolerances.length; i++) {
+      Counting counting = new Counting(new Forward());
+      double loss = loss(models, PreciseFlyer.dormandPrince(tolerances[i]), counting);
+      error[i] = Math.max(1e-12, Math.abs(loss - yardstick));
+      count[i] = counting.count;
+    }
+    return Plot.of("error of the altitude loss, ft", "evaluations in the recovery")
+        .logarithmicX(0.9e-12, 1.2)
+        .logarithmicY(90, 11_000)
+        .line("Dormand-Prince 8(5,3)", Line.THICK, error, count)
+        .points("tolerance 1e-4 to 1e-10", Mark.CIRCLE, error, count);
+  }
+}

@@ -1,0 +1,130 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Question;
+import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.check.Source;
+import io.github.ringstate.validation.figure.Figure;
+import io.github.ringstate.validation.figure.Line;
+import io.github.ringstate.validation.figure.Plot;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** The runaway of the rate of descent at constant collective. */
+public final class SinkRunaway implements Topic {
+
+  private static final Source REQUIRED =
+      Sources.REQUIREMENT.at(
+          "growth of the rate of descent at constant collective, light helicopter");
+
+  /** Creates the topic. */
+  public SinkRunaway() {}
+
+  @Override
+  public Section section(Models models) {
+    Descent ring = descent(models, models.ring());
+    Descent smooth = descent(models, models.smooth());
+    List<Check> checks = new ArrayList<>();
+    checks.add(
+        required("time from 400 to 2,000 ft/min", "time", "s")
+            .within(
+                4,
+                10,
+                ring.reaches(2000) - ring.reaches(400),
+                "Required of the model; the order of magnitude is what test pilots report. No"
+                    + " published time history was at hand."));
+    checks.add(
+        required("greatest downward acceleration", "acceleration", "m/s2")
+            .within(1.5, 3, ring.fastestGrowth(), "Required of the model; no published value."));
+    checks.add(
+        required("rate of descent settles in the turbulent wake state", "-z at the end", "1")
+            .within(
+                1.45,
+                1.88,
+                ring.settled(),
+                "Between the end of the fold and autorotation. Required: near 1.6."));
+    Descent again =
+        Descent.fly(models, DemoCraft.TRAINER, models.ring(), PreciseFlyer.extrapolation(1e-10));
+    double worst = 0;
+    for (int i = 0; i < ring.sink().length; i++) {
+      worst = Math.max(worst, Math.abs(ring.sink()[i] - again.sink()[i]));
+    }
+    checks.add(
+        new Question(
+                "the runaway by another integrator",
+                "largest difference of the rate of descent over 60 s",
+                "ft/min",
+                CheckKind.SECOND_METHOD,
+                Obtained.COMPUTED,
+                Sources.EXTRAPOLATION)
+            .atMost(
+                0.01,
+                Unit.FOOT_PER_MINUTE.fromSi(worst),
+                "Both integrators run at 1e-9 or finer; an unstable flow enlarges their errors."));
+    checks.add(
+        new Question(
+                "no fold, no runaway: smooth momentum theory",
+                "-z at the end",
+                "1",
+                CheckKind.CLOSED_FORM,
+                Obtained.COMPUTED,
+                Sources.MOMENTUM_THEORY.at("without d(z + v)/dz < 0 a descent has one steady rate"))
+            .within(
+                0.1,
+                1.0,
+                smooth.settled(),
+                "With the same collective a damped rotor settles at a slow descent."));
+    return new Section(
+        "runaway",
+        "Runaway of the rate of descent",
+        List.of(
+            "From a hover the collective is lowered by about a degree and left alone. In flight the"
+                + " rate of descent then grows of itself once the ring state is entered. The figures"
+                + " the model is required to give are of the right order by what is reported, but no"
+                + " published time history was at hand; they are marked as what they are, common"
+                + " practice without a source."),
+        List.of(
+            new Figure(
+                "runaway",
+                "Rate of descent at constant collective, trainer",
+                "The same lowering of collective with two inflow models. Shaded: 400 to 2,000"
+                    + " ft/min, to be crossed within 4 to 10 s.",
+                () -> plot(ring, smooth))),
+        checks);
+  }
+
+  private static Descent descent(Models models, InflowModel inflow) {
+    return Descent.fly(models, DemoCraft.TRAINER, inflow, PreciseFlyer.standard());
+  }
+
+  private static Question required(String name, String quantity, String unit) {
+    return new Question(
+        name, quantity, unit, CheckKind.COMMON_PRACTICE, Obtained.FROM_MEMORY, REQUIRED);
+  }
+
+  private static Plot plot(Descent ring, Descent smooth) {
+    return Plot.of("time since the collective was lowered, s", "rate of descent, ft/min")
+        .x(0, 30)
+        .y(0, 2600)
+        .shade(0, 30, 400, 2000, 238)
+        .line("ring-state model", Line.THICK, thinned(ring.time()), thinned(feet(ring)))
+        .line("smooth momentum theory", Line.DASHED, thinned(smooth.time()), thinned(feet(smooth)));
+  }
+
+  /** Every tenth value, one in 0.2 s. */
+  private static double[] thinned(double[] values) {
+    return IntStream.range(0, (values.length + 9) / 10).mapToDouble(i -> values[10 * i]).toArray();
+  }
+
+  private static double[] feet(Descent descent) {
+    return Arrays.stream(descent.sink()).map(Unit.FOOT_PER_MINUTE::fromSi).toArray();
+  }
+}

@@ -1,0 +1,115 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.rotor.Rotor;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
+
+/**
+ * Thrust of a rotor held fixed while its collective is raised quickly, by two equations for the
+ * induced velocity.
+ */
+final class ThrustResponse {
+
+  /** Rate of change of the induced velocity. */
+  @FunctionalInterface
+  interface Inflow {
+    double rate(double thrust, double induced);
+  }
+
+  private final Rotor rotor;
+  private final double density;
+  private final double tipSpeed;
+  private final double from;
+  private final double to;
+  private final double rise;
+
+  ThrustResponse(
+      Rotor rotor, double density, double tipSpeed, double from, double to, double rise) {
+    this.rotor = rotor;
+    this.density = density;
+    this.tipSpeed = tipSpeed;
+    this.from = from;
+    this.to = to;
+    this.rise = rise;
+  }
+
+  /** The library's: a lag towards the steady value of the thrust at that instant. */
+  double lagged(double thrust, double induced) {
+    double hover = rotor.hoverInducedVelocity(thrust, density);
+    return (hover - induced) / rotor.inflowLag(0, induced, induced, hover);
+  }
+
+  /** Carpenter and Fridovich's: 0.637 rho (4/3) pi R^3 dv/dt = T - 2 rho A v^2. */
+  double apparentMass(double thrust, double induced) {
+    double mass = 0.637 * density * 4.0 / 3 * Math.PI * Math.pow(rotor.radius(), 3);
+    return (thrust - 2 * density * rotor.area() * induced * induced) / mass;
+  }
+
+  /** What the square of the induced velocity is multiplied by to give the steady thrust, kg/m. */
+  double twiceDensityArea() {
+    return 2 * density * rotor.area();
+  }
+
+  double thrust(double time, double induced) {
+    double share = Math.min(1, Math.max(0, time / rise));
+    double collective = from + share * (to - from);
+    return rotor.thrust(density, tipSpeed, collective, 0, induced);
+  }
+
+  /** Times, s, and thrusts over the final thrust. */
+  List<double[]> history(Inflow inflow) {
+    double start = steady(from);
+    double end = thrust(rise, steady(to));
+    List<double[]> points = new ArrayList<>();
+    double[] state = {start};
+    double step = 0.002;
+    points.add(new double[] {0, thrust(0, start) / end});
+    for (int i = 0; i < 500; i++) {
+      double t = i * step;
+      state =
+          new DormandPrince853Integrator(1e-9, step, 1e-11, 1e-11)
+              .integrate(new Equation(this, inflow), new ODEState(t, state), t + step)
+              .getPrimaryState();
+      points.add(new double[] {t + step, thrust(t + step, state[0]) / end});
+    }
+    return points;
+  }
+
+  /** Greatest thrust over final thrust, less one. */
+  double overshoot(Inflow inflow) {
+    return history(inflow).stream().mapToDouble(p -> p[1]).max().orElse(Double.NaN) - 1;
+  }
+
+  /** The induced velocity that carries its own thrust, by halving an interval. */
+  private double steady(double collective) {
+    double low = 0;
+    double high = 50;
+    for (int i = 0; i < 80; i++) {
+      double middle = 0.5 * (low + high);
+      double thrust = rotor.thrust(density, tipSpeed, collective, 0, middle);
+      if (thrust > 2 * density * rotor.area() * middle * middle) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return 0.5 * (low + high);
+  }
+
+  private record Equation(ThrustResponse response, Inflow inflow)
+      implements OrdinaryDifferentialEquation {
+
+    @Override
+    public int getDimension() {
+      return 1;
+    }
+
+    @Override
+    public double[] computeDerivatives(double t, double[] y) {
+      return new double[] {inflow.rate(response.thrust(t, y[0]), y[0])};
+    }
+  }
+}

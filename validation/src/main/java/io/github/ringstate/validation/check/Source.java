@@ -1,0 +1,48 @@
+package io.github.ringstate.validation.check;
+
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Where an expectation comes from. Parts that are unknown are empty.
+ *
+ * @param author who wrote it
+ * @param title its title
+ * @param number report, volume or edition
+ * @param year year of publication
+ * @param place equation, table, chapter or page, or what was read in it
+ */
+public record Source(String author, String title, String number, String year, String place) {
+
+  /**
+   * The same work, another place in it.
+   *
+   * @param newPlace equation, table, chapter or page
+   * @return the source
+   */
+  public Source at(String newPlace) {
+    return new Source(author, title, number, year, newPlace);
+  }
+
+  /**
+   * The work without the place.
+   *
+   * @return author, title, number and year in one line
+   */
+  public String work() {
+    return joined(Stream.of(author, title, number, year));
+  }
+
+  /**
+   * Work and place.
+   *
+   * @return one line
+   */
+  public String full() {
+    return joined(Stream.of(author, title, number, year, place));
+  }
+
+  private static String joined(Stream<String> parts) {
+    return parts.filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,12 @@
+/**
+ * Figures: charts drawn as vector graphics, in a style that survives print and grey.
+ *
+ * <p>A {@link io.github.ringstate.validation.figure.Plot} puts lines, points, shaded regions and
+ * labels on axes; lines differ by {@link io.github.ringstate.validation.figure.Line dash pattern}
+ * first and by colour second. A {@link io.github.ringstate.validation.figure.Figure} adds number,
+ * caption and a description for those who cannot see it.
+ */
+@NullMarked
+package io.github.ringstate.validation.figure;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,49 @@
+package io.github.ringstate.validation.report;
+
+import io.github.ringstate.validation.catalogue.Catalogue;
+import io.github.ringstate.validation.catalogue.Headline;
+import io.github.ringstate.validation.catalogue.Models;
+import io.github.ringstate.validation.check.Section;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Works the catalogue out and writes the report. */
+public final class ValidationReport {
+
+  private ValidationReport() {}
+
+  /**
+   * Writes the report and its summary.
+   *
+   * @param sections the sections, worked out
+   * @param models what the headline shows
+   * @param folder where to put {@code index.html} and {@code summary.csv}; made if missing
+   * @throws IOException if a file cannot be written
+   */
+  public static void write(List<Section> sections, Models models, Path folder) throws IOException {
+    Files.createDirectories(folder);
+    Files.writeString(
+        folder.resolve("index.html"),
+        new HtmlReport(Headline.figures(models), sections).write(),
+        StandardCharsets.UTF_8);
+    Files.writeString(
+        folder.resolve("summary.csv"), SummaryCsv.of(sections), StandardCharsets.UTF_8);
+  }
+
+  /**
+   * Writes the report of the library as it is.
+   *
+   * @param arguments the folder to write to
+   * @throws IOException if a file cannot be written
+   */
+  public static void main(String[] arguments) throws IOException {
+    if (arguments.length != 1) {
+      throw new IllegalArgumentException("one argument is wanted: the folder to write to");
+    }
+    Models models = Models.standard();
+    write(Catalogue.sections(models), models, Path.of(arguments[0]));
+  }
+}
