@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
+import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.fly.FlyCommand;
 import io.github.ringstate.instructor.loss.LossCommand;
 import io.github.ringstate.instructor.refusal.Refusal;
@@ -14,6 +15,7 @@ import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.util.concurrent.CancellationException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -40,6 +42,9 @@ public final class Main implements Runnable {
   /** Columns of help and version. */
   static final int HELP_WIDTH = 90;
 
+  /** As shells have it: 128 and the number of the signal of an interrupt. */
+  private static final int INTERRUPTED = 130;
+
   @Spec private CommandSpec spec;
 
   private Main() {}
@@ -63,6 +68,7 @@ public final class Main implements Runnable {
     CommandLine tool =
         new CommandLine(new Main())
             .addSubcommand(new LossCommand(terminal))
+            .addSubcommand(new FloorCommand(terminal))
             .addSubcommand(new FlyCommand(terminal))
             .addSubcommand(new RunsCommand(terminal))
             .addSubcommand(new BoundaryCommand(terminal))
@@ -85,6 +91,10 @@ public final class Main implements Runnable {
   }
 
   private static int failed(Exception failed, CommandLine command) {
+    if (failed instanceof CancellationException) {
+      say(command, "interrupted; nothing was written");
+      return INTERRUPTED;
+    }
     if (failed instanceof Refusal refusal) {
       say(command, String.valueOf(refusal.getMessage()));
       return refusal.status();

@@ -17,12 +17,15 @@ class MainTest {
         "--help",
         "--version",
         "loss --help",
+        "floor --help",
         "fly --help",
         "boundary --help",
         "craft --help",
         "runs --help",
         "loss --version",
         "loss --delays 0",
+        "loss --pilots 5 --state startled",
+        "floor --pilots 5 --height-ft 200",
         "fly --step 5",
         "boundary",
         "runs --pilots 50",
@@ -36,7 +39,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss", "fly", "runs", "boundary", "craft"})
+  @ValueSource(strings = {"loss", "floor", "fly", "runs", "boundary", "craft"})
   void theHelpOfEveryCommandShowsAnExampleThatWorks(String command) {
     String example =
         Run.of(command, "--help").lines().stream()

@@ -2,11 +2,13 @@ package io.github.ringstate.instructor;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.instructor.option.EntryKind;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +20,10 @@ class PageTest {
 
   private static final int WIDTH = 100;
   private static final String ALL = "forward,lateral,autorotation,collective,none";
+
+  /** Nothing is called safe; the safety briefing that is quoted is none of that. */
+  private static final Pattern SAFE =
+      Pattern.compile("\\b(un)?safe(ly|r|st)?\\b", Pattern.CASE_INSENSITIVE);
 
   static Stream<Arguments> craftAndEntries() {
     return DemoCraft.ALL.stream()
@@ -39,6 +45,23 @@ class PageTest {
       Run run = Run.of(Stream.concat(base.stream(), more.stream()).toArray(String[]::new));
       assertEquals(0, run.status(), run.err());
       assertFitsThePage(run);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("craftAndEntries")
+  void everyTableOfPilotsFitsThePage(String craft, String entry) {
+    List<String> base = List.of("--craft", craft, "--entry", entry, "--recoveries", ALL);
+    for (List<String> more :
+        List.of(
+            List.of("loss", "--pilots", "4", "--models", "2", "--delays", "0,60"),
+            List.of("loss", "--pilots", "4", "--state", "distracted", "--height-ft", "60"),
+            List.of("floor", "--pilots", "4", "--models", "2", "--clock", "cue"),
+            List.of("floor", "--pilots", "2", "--share", "0.5", "--height-ft", "9000"))) {
+      Run run = Run.of(Stream.concat(more.stream(), base.stream()).toArray(String[]::new));
+      assertEquals(0, run.status(), run.err());
+      assertFitsThePage(run);
+      assertFalse(SAFE.matcher(run.out()).find(), run.out());
     }
   }
 

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -90,11 +92,16 @@ class RunnableJarIT {
       strings = {
         "loss",
         "loss --format csv --pressure-altitude-ft 5000",
+        "loss --pilots 40 --format csv",
+        "loss --pilots 40 --state startled --clock cue --models 2",
+        "loss --delays 1 --gust-kt 15 --shaking-pct 5 --seed 7",
+        "floor --pilots 40 --height-ft 250",
+        "floor --pilots 30 --state primed --gust-kt 15 --shaking-pct 5 --format json",
         "fly --format json",
         "boundary --step-kt 0.5",
         "craft heavy"
       })
-  void theOutputIsTheSameTwiceAndUnderAGermanLocale(String command)
+  void theOutputIsTheSameTwiceAndUnderAGermanLocaleAndForAnyNumberOfThreads(String command)
       throws IOException, InterruptedException {
     String[] args = command.split(" ", -1);
     Run first = run(args);
@@ -103,6 +110,10 @@ class RunnableJarIT {
     assertEquals(first, run(args));
     List<String> german = List.of("-Duser.language=de", "-Duser.country=DE");
     assertEquals(first, run(german, args));
+    for (int threads : new int[] {1, 2, 5}) {
+      String parallelism = "-Djava.util.concurrent.ForkJoinPool.common.parallelism=" + threads;
+      assertEquals(first, run(List.of(parallelism), args));
+    }
     // and the same as in this virtual machine, whatever ran in it before
     assertEquals(first.out(), Run.of(args).out());
   }
@@ -149,5 +160,81 @@ class RunnableJarIT {
     }
     assertEquals(0, process.waitFor());
     assertEquals("", Files.readString(err.toPath()));
+  }
+
+  /** Interrupts the tool as a keyboard does, some time after it began. */
+  private static int interrupted(long milliseconds, String... args)
+      throws IOException, InterruptedException {
+    Process process =
+        jar(List.of(), args)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    try {
+      if (!process.waitFor(milliseconds, TimeUnit.MILLISECONDS)) {
+        new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
+      }
+      assertTrue(process.waitFor(20, TimeUnit.SECONDS), "it goes on after an interrupt");
+    } finally {
+      process.destroyForcibly();
+    }
+    return process.exitValue();
+  }
+
+  /** A build in the background of a script is deaf to interrupts, and its children with it. */
+  private static void assumeInterruptsAreHeard() throws IOException {
+    String ignored =
+        Files.readAllLines(Path.of("/proc/self/status")).stream()
+            .filter(line -> line.startsWith("SigIgn:"))
+            .findFirst()
+            .orElseThrow()
+            .replaceFirst("SigIgn:\\s*", "");
+    // the lowest bit stands for signal 1, the next for SIGINT (proc(5))
+    assumeTrue((Long.parseUnsignedLong(ignored, 16) & 2) == 0, "interrupts are ignored here");
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void anInterruptedComputationEndsAndLeavesTheOldFileAndNothingElse()
+      throws IOException, InterruptedException {
+    assumeInterruptsAreHeard();
+    Path place = Files.createDirectory(folder.resolve("interrupted"));
+    Path file = Files.writeString(place.resolve("floor.csv"), "old");
+    // a million pilots take minutes
+    String[] args = {
+      "floor", "--pilots", "1000000", "--format", "csv", "--output", file.toString()
+    };
+    // 128 and the number of SIGINT, as shells have it (POSIX, Shell Command Language, 2.8.2, says
+    // more than 128; common practice for the rest)
+    assertEquals(130, interrupted(2500, args));
+    assertEquals("old", Files.readString(file));
+    assertHoldsOnly(place, "floor.csv");
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void aFileIsOldOrNewWheneverTheInterruptComes() throws IOException, InterruptedException {
+    assumeInterruptsAreHeard();
+    Path place = Files.createDirectory(folder.resolve("whenever"));
+    String[] args = {"fly", "--step", "0.01", "--format", "csv"};
+    String whole = run(args).out();
+    Path file = place.resolve("fly.csv");
+    String[] toFile =
+        Stream.concat(Stream.of(args), Stream.of("--output", file.toString()))
+            .toArray(String[]::new);
+    for (int i = 0; i < 16; i++) {
+      Files.writeString(file, "old");
+      int status = interrupted(100 + 60L * i, toFile);
+      String found = Files.readString(file);
+      assertTrue(status == 130 || status == 0, "status " + status);
+      assertEquals(status == 0 || !found.equals("old") ? whole : "old", found);
+      assertHoldsOnly(place, "fly.csv");
+    }
+  }
+
+  private static void assertHoldsOnly(Path place, String name) throws IOException {
+    try (Stream<Path> files = Files.list(place)) {
+      assertEquals(List.of(name), files.map(file -> file.getFileName().toString()).toList());
+    }
   }
 }

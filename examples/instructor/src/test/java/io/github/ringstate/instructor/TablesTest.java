@@ -47,7 +47,14 @@ class TablesTest {
       delimiter = '|',
       value = {
         "loss --delays 0|craft,mass_kg,pressure_altitude_ft,oat_c,entry,recovery,delay_s,outcome,"
-            + "altitude_loss_ft,loss_after_recognition_ft,peak_descent_fpm,time_to_arrest_s",
+            + "altitude_loss_ft,loss_after_recognition_ft,peak_descent_fpm,time_to_arrest_s,"
+            + "p50_ft,p90_ft,p95_ft,p95_low_ft,p95_high_ft,arrested_share,samples",
+        "loss --delays 0 --pilots 3 --models 2|craft,mass_kg,pressure_altitude_ft,oat_c,entry,"
+            + "recovery,delay_s,outcome,altitude_loss_ft,loss_after_recognition_ft,"
+            + "peak_descent_fpm,time_to_arrest_s,"
+            + "p50_ft,p90_ft,p95_ft,p95_low_ft,p95_high_ft,arrested_share,samples",
+        "floor --pilots 3 --height-ft 100|craft,mass_kg,pressure_altitude_ft,oat_c,entry,state,"
+            + "recovery,share,floor_ft,floor_low_ft,floor_high_ft,samples",
         "fly --step 10|time_s,height_ft,ground_speed_kt,airspeed_kt,vertical_speed_fpm,pitch_deg,"
             + "bank_deg,collective_deg,rotor_speed_pct,power_pct,induced_over_hover,"
             + "axial_over_hover,edgewise_over_hover,phase",
@@ -197,6 +204,9 @@ class TablesTest {
   @ParameterizedTest
   @CsvSource({
     "loss --delays 0 1 2.5,cells",
+    "loss --delays 0 1 2.5 --pilots 30 --models 2,cells",
+    "loss --pilots 30 --state distracted,cells",
+    "floor --pilots 30 --height-ft 200 --models 2,cells",
     "fly --step 0.5,samples",
     "boundary,boundary",
     "runs --pilots 50,tracks"
@@ -221,7 +231,16 @@ class TablesTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"loss --delays 0", "fly --step 5", "boundary", "runs --pilots 50", "craft heavy"})
+      strings = {
+        "loss --delays 0",
+        "loss --pilots 3 --state primed",
+        "floor --pilots 3",
+        "fly --step 5",
+        "boundary",
+        "runs --pilots 50",
+        "craft",
+        "craft heavy"
+      })
   void jsonCarriesCautionAndDefinitions(String command) throws IOException {
     JsonNode json = json(Run.of(args(command + " --format json")));
     assertEquals(Caution.TEXT, json.get("caution").textValue());

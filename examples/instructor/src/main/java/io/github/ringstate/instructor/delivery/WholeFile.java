@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.delivery;
 
 import io.github.ringstate.instructor.refusal.Refusal;
-import java.io.BufferedOutputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
@@ -82,18 +82,25 @@ final class WholeFile {
    * @throws Refusal if it cannot be written; the old file is then as it was
    */
   void replace(Content content) {
-    Path draft = folder.resolve("." + place.getFileName() + "." + ProcessHandle.current().pid());
     try {
-      try {
-        try (OutputStream out =
-            new BufferedOutputStream(
-                Files.newOutputStream(
-                    draft, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))) {
-          content.writeTo(out);
-        }
-        Files.move(draft, place, StandardCopyOption.ATOMIC_MOVE);
-      } finally {
-        Files.deleteIfExists(draft);
+      // in memory first, so that the file itself takes but a moment
+      ByteArrayOutputStream written = new ByteArrayOutputStream();
+      content.writeTo(written);
+      Path draft = folder.resolve("." + place.getFileName() + "." + ProcessHandle.current().pid());
+      try (Guard guard = Guard.over(draft)) {
+        guard.whole(
+            () -> {
+              try {
+                Files.write(
+                    draft,
+                    written.toByteArray(),
+                    StandardOpenOption.CREATE_NEW,
+                    StandardOpenOption.WRITE);
+                Files.move(draft, place, StandardCopyOption.ATOMIC_MOVE);
+              } finally {
+                Files.deleteIfExists(draft);
+              }
+            });
       }
     } catch (IOException failed) {
       throw refused(name, failed);

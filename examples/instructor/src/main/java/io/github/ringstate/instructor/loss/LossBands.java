@@ -1,18 +1,17 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.inflow.TabulatedInflow;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
-import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.study.LossSpread;
-import io.github.ringstate.study.PilotStudy;
 import io.github.ringstate.study.Progress;
 import io.github.ringstate.study.Sampling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * How losses spread over pilots at one mass in one air, away from the ground.
@@ -22,11 +21,8 @@ import java.util.OptionalDouble;
  */
 record LossBands(Conditions conditions, List<Cell> cells) {
 
-  /** Pilots of each cell. */
-  static final int PILOTS = 250;
-
-  /** The seed of the pilots. */
-  static final long SEED = 1;
+  /** The pilots of a sheet unless the user asks for others. */
+  private static final Pool STANDARD = new Pool(250, 1, OptionalInt.empty());
 
   private static final double MEDIAN = 0.5;
   private static final double MOST = 0.95;
@@ -58,19 +54,30 @@ record LossBands(Conditions conditions, List<Cell> cells) {
     Encounter base =
         Encounter.of(conditions.craft())
             .withAir(conditions.air())
-            .withEntry(request.approach().entry());
-    base = base.withInflow(new TabulatedInflow(base.inflow()), base.boundary());
+            .withEntry(request.approach().entry())
+            .withRecognition(request.clock().recognition(request.approach().kind()))
+            .withDisturbances(request.disturbances());
     List<Cell> cells = new ArrayList<>();
     for (RecoveryKind recovery : request.recoveries()) {
-      Technique technique = Technique.named(recovery.label()).orElseThrow();
       for (double delay : request.delays()) {
         LossSpread spread =
-            new PilotStudy(base.withDelay(delay), technique, Optional.empty(), SEED)
-                .fly(Sampling.of(PILOTS), Progress.SILENT);
+            pool(request)
+                .study(base.withDelay(delay), recovery, Optional.empty())
+                .fly(Sampling.of(pool(request).pilots()), Progress.SILENT);
         cells.add(new Cell(recovery, delay, quantile(spread, MEDIAN), quantile(spread, MOST)));
       }
     }
     return new LossBands(conditions, cells);
+  }
+
+  /**
+   * The pilots of a sheet.
+   *
+   * @param request what is asked for
+   * @return those that the user asks for, or a standard number
+   */
+  static Pool pool(LossRequest request) {
+    return request.pool().orElse(STANDARD);
   }
 
   private static OptionalDouble quantile(LossSpread spread, double share) {

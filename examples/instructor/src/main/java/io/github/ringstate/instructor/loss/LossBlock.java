@@ -1,17 +1,24 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.pilot.Recovery;
-import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.LossCell;
 import io.github.ringstate.study.LossTable;
+import io.github.ringstate.study.PilotStudy;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 
 /**
  * The table at one mass in one air.
@@ -19,50 +26,84 @@ import java.util.List;
  * @param conditions craft, mass and air
  * @param recoveries the columns
  * @param delays the lines, s
- * @param rows the flights, for each recovery each delay
+ * @param rows the flights of the standard technique, for each recovery each delay
+ * @param pilots many pilots, in the same order; without delays one line for each recovery; empty
+ *     without pilots
  */
 record LossBlock(
-    Conditions conditions, List<RecoveryKind> recoveries, List<Double> delays, List<LossRow> rows) {
+    Conditions conditions,
+    List<RecoveryKind> recoveries,
+    List<Double> delays,
+    List<LossRow> rows,
+    List<PilotRow> pilots) {
 
   LossBlock {
     recoveries = List.copyOf(recoveries);
     delays = List.copyOf(delays);
     rows = List.copyOf(rows);
+    pilots = List.copyOf(pilots);
   }
 
   /**
    * Flies all that is asked for.
    *
    * @param request what is asked for
+   * @param work hears how far it has come
    * @return a block for each mass in each air
    * @throws Refusal if a craft cannot hover or begin the entry in one of the airs
    */
-  static List<LossBlock> fly(LossRequest request) {
+  static List<LossBlock> fly(LossRequest request, Work work) {
     List<Conditions> all = new ArrayList<>();
     for (Helicopter craft : request.loaded()) {
       request.airs().forEach(air -> all.add(Conditions.of(craft, air)));
     }
-    return all.stream().map(conditions -> fly(conditions, request)).toList();
+    return all.stream().map(conditions -> fly(conditions, request, work)).toList();
   }
 
-  private static LossBlock fly(Conditions conditions, LossRequest request) {
-    Encounter base = Encounter.of(conditions.craft()).withEntry(request.approach().entry());
-    if (request.approach().heightFt().isPresent()) {
-      base = base.withHeight(Unit.FOOT.toSi(request.approach().heightFt().getAsDouble()));
-    }
-    List<Recovery> recoveries = request.recoveries().stream().map(RecoveryKind::recovery).toList();
-    LossTable table;
+  private static LossBlock fly(Conditions conditions, LossRequest request, Work work) {
+    Encounter base =
+        request
+            .approach()
+            .encounter(conditions.craft(), conditions.air())
+            .withRecognition(request.clock().recognition(request.approach().kind()));
+    Encounter disturbed = base.withDisturbances(request.disturbances());
     try {
-      table =
-          LossTable.fly(
-              base,
-              List.of(conditions.craft()),
-              List.of(conditions.air()),
-              recoveries,
-              request.delays());
+      return new LossBlock(
+          conditions,
+          request.recoveries(),
+          request.delays(),
+          rows(
+              conditions,
+              request,
+              request.pool().isPresent() ? withoutChance(disturbed) : disturbed),
+          request.pool().isPresent()
+              ? pilots(conditions, request, disturbed, request.pool().get(), work)
+              : List.of());
+    } catch (CancellationException ended) {
+      throw ended;
     } catch (IllegalStateException noStart) {
       throw Conditions.noStart(request.approach().kind().label(), noStart);
     }
+  }
+
+  /** Chance is the pilots' matter; beside them the standard technique meets none of it. */
+  private static Encounter withoutChance(Encounter encounter) {
+    Disturbances all = encounter.disturbances();
+    return encounter.withDisturbances(
+        new Disturbances(
+            all.numbers().with(Disturbances.SHAKING, 0).with(Disturbances.GUST_WIND, 0),
+            all.seed()));
+  }
+
+  private static List<LossRow> rows(Conditions conditions, LossRequest request, Encounter base) {
+    List<Recovery> recoveries = request.recoveries().stream().map(RecoveryKind::recovery).toList();
+    LossTable table =
+        LossTable.fly(
+            base,
+            List.of(conditions.craft()),
+            List.of(conditions.air()),
+            recoveries,
+            request.delays());
     List<LossRow> rows = new ArrayList<>();
     Iterator<LossCell> cells = table.cells().iterator();
     for (RecoveryKind recovery : request.recoveries()) {
@@ -71,7 +112,59 @@ record LossBlock(
         rows.add(LossRow.of(conditions, entry, recovery, delay, cells.next().outcome()));
       }
     }
-    return new LossBlock(conditions, request.recoveries(), request.delays(), rows);
+    return rows;
+  }
+
+  private static List<PilotRow> pilots(
+      Conditions conditions, LossRequest request, Encounter base, Pool pool, Work work) {
+    List<OptionalDouble> delays =
+        request.state().isPresent()
+            ? List.of(OptionalDouble.empty())
+            : request.delays().stream().map(OptionalDouble::of).toList();
+    List<PilotRow> rows = new ArrayList<>();
+    for (RecoveryKind recovery : request.recoveries()) {
+      for (OptionalDouble delay : delays) {
+        PilotStudy study =
+            pool.study(
+                delay.isPresent() ? base.withDelay(delay.getAsDouble()) : base,
+                recovery,
+                request.state());
+        rows.add(
+            new PilotRow(
+                conditions,
+                request.approach().kind().label(),
+                recovery,
+                delay,
+                pool.fly(study, work)));
+      }
+    }
+    return rows;
+  }
+
+  /**
+   * All that was flown, line by line.
+   *
+   * @return a line for each recovery and delay
+   */
+  List<LossLine> lines() {
+    if (rows.isEmpty()) {
+      return pilots.stream().map(LossLine::of).toList();
+    }
+    return IntStream.range(0, rows.size())
+        .mapToObj(
+            i ->
+                LossLine.of(
+                    rows.get(i), pilots.isEmpty() ? Optional.empty() : Optional.of(pilots.get(i))))
+        .toList();
+  }
+
+  /**
+   * What to take away from the block.
+   *
+   * @return one sentence
+   */
+  String inShort() {
+    return pilots.isEmpty() ? TakeAway.of(this) : PilotTakeAway.of(this);
   }
 
   /**

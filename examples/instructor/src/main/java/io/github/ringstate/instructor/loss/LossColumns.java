@@ -1,34 +1,57 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.instructor.pilots.PilotCells;
+import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Column;
 import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.study.Quantile;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** The columns of a loss table for machines. */
 final class LossColumns {
 
   /** The columns of the CSV file. */
-  static final List<Column<LossRow>> CELLS =
+  static final List<Column<LossLine>> CELLS =
       List.of(
-          new Column<>("craft", row -> Cell.text(row.conditions().craft().name())),
-          new Column<>("mass_kg", row -> Cell.given(row.conditions().massKg())),
+          new Column<>("craft", line -> Cell.text(line.conditions().craft().name())),
+          new Column<>("mass_kg", line -> Cell.given(line.conditions().massKg())),
           new Column<>(
-              "pressure_altitude_ft", row -> Cell.number(row.conditions().pressureAltitudeFt())),
-          new Column<>("oat_c", row -> Cell.number(row.conditions().oatC())),
-          new Column<>("entry", row -> Cell.text(row.entry())),
-          new Column<>("recovery", row -> Cell.text(row.recovery().label())),
-          new Column<>("delay_s", row -> Cell.given(row.delayS())),
-          new Column<>("outcome", row -> Cell.text(row.ending().label())),
-          new Column<>("altitude_loss_ft", row -> Cell.number(row.altitudeLossFt())),
+              "pressure_altitude_ft", line -> Cell.number(line.conditions().pressureAltitudeFt())),
+          new Column<>("oat_c", line -> Cell.number(line.conditions().oatC())),
+          new Column<>("entry", line -> Cell.text(line.entry())),
+          new Column<>("recovery", line -> Cell.text(line.recovery().label())),
           new Column<>(
-              "loss_after_recognition_ft", row -> Cell.number(row.lossAfterRecognitionFt())),
-          new Column<>("peak_descent_fpm", row -> Cell.number(row.peakDescentFpm())),
-          new Column<>("time_to_arrest_s", row -> Cell.number(row.timeToArrestS())));
+              "delay_s",
+              line ->
+                  line.delayS().isPresent()
+                      ? Cell.given(line.delayS().getAsDouble())
+                      : Cell.NOTHING),
+          new Column<>(
+              "outcome",
+              line ->
+                  line.standard().map(row -> Cell.text(row.ending().label())).orElse(Cell.NOTHING)),
+          standard("altitude_loss_ft", LossRow::altitudeLossFt),
+          standard("loss_after_recognition_ft", LossRow::lossAfterRecognitionFt),
+          standard("peak_descent_fpm", LossRow::peakDescentFpm),
+          standard("time_to_arrest_s", LossRow::timeToArrestS),
+          loss("p50_ft", 0.5, Quantile::value),
+          loss("p90_ft", 0.9, Quantile::value),
+          loss("p95_ft", 0.95, Quantile::value),
+          loss("p95_low_ft", 0.95, Quantile::low),
+          loss("p95_high_ft", 0.95, Quantile::high),
+          pilots("arrested_share", losses -> PilotCells.share(losses.arrestedShare())),
+          pilots("samples", losses -> Cell.number(losses.samples(), 0)));
 
   /** What only JSON has. */
-  static final List<Column<LossRow>> MORE =
-      List.of(new Column<>("impact_speed_fpm", row -> Cell.number(row.impactFpm())));
+  static final List<Column<LossLine>> MORE =
+      List.of(
+          standard("impact_speed_fpm", LossRow::impactFpm),
+          models("p95_models_ft", Quantile::value),
+          models("p95_models_low_ft", Quantile::low),
+          models("p95_models_high_ft", Quantile::high));
 
   /** What belongs to a whole table. */
   static final List<Column<LossBlock>> BLOCKS =
@@ -48,11 +71,28 @@ final class LossColumns {
           new Column<>(
               "short_time_power_kw",
               block -> Cell.number(block.conditions().hover().shortTimeKw())),
-          new Column<>("in_short", block -> Cell.text(TakeAway.of(block))));
+          new Column<>("in_short", block -> Cell.text(block.inShort())));
 
   private LossColumns() {}
 
-  static Table<LossRow> cells(List<LossBlock> blocks) {
-    return new Table<>(CELLS, blocks.stream().flatMap(block -> block.rows().stream()).toList());
+  private static Column<LossLine> standard(String name, Function<LossRow, OptionalDouble> number) {
+    return new Column<>(name, line -> Cell.number(line.ofStandard(number)));
+  }
+
+  private static Column<LossLine> pilots(String name, Function<PilotLosses, Cell> field) {
+    return new Column<>(
+        name, line -> line.pilots().map(PilotRow::losses).map(field).orElse(Cell.NOTHING));
+  }
+
+  private static Column<LossLine> loss(String name, double share, Function<Quantile, Double> part) {
+    return pilots(name, losses -> PilotCells.feet(losses.lossFt(share), part));
+  }
+
+  private static Column<LossLine> models(String name, Function<Quantile, Double> part) {
+    return pilots(name, losses -> PilotCells.feet(losses.modelsLossFt(0.95), part));
+  }
+
+  static Table<LossLine> cells(List<LossBlock> blocks) {
+    return new Table<>(CELLS, blocks.stream().flatMap(block -> block.lines().stream()).toList());
   }
 }

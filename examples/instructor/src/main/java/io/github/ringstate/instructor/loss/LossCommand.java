@@ -2,17 +2,25 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.NumberText;
+import io.github.ringstate.instructor.option.PilotOptions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.option.SheetOutput;
+import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.instructor.progress.Work;
+import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Recognition;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -29,9 +37,14 @@ import picocli.CommandLine.Option;
       "Example: the trainer, 560 kg, on a hot day, 300 ft above the ground at onset",
       "  ringstate loss --mass-kg 560 --oat-c 35 --height-ft 300",
       "",
+      "and what nine in ten distracted pilots lose there",
+      "  ringstate loss --mass-kg 560 --oat-c 35 --pilots 1000 --state distracted",
+      "",
       Caution.TEXT
     })
 public final class LossCommand implements Runnable {
+
+  private static final String DELAYS = "0,0.5,1,2,3,4";
 
   private final OutputStream terminal;
 
@@ -42,11 +55,11 @@ public final class LossCommand implements Runnable {
   @Option(
       names = "--delays",
       paramLabel = "S[,S...]",
-      defaultValue = "0,0.5,1,2,3,4",
       description =
-          "Delays from onset to the pilot's first movement of the controls, one line each. Unless"
-              + " given: ${DEFAULT-VALUE}.")
-  private String delays = "";
+          "Delays to the pilot's first movement of the controls, one line each. Unless given: "
+              + DELAYS
+              + ".")
+  private @Nullable String delays;
 
   @Option(
       names = "--recoveries",
@@ -57,6 +70,23 @@ public final class LossCommand implements Runnable {
               + " none. Unless given: all but none.")
   private String recoveries = "";
 
+  @Option(
+      names = "--pilots",
+      paramLabel = "N",
+      description =
+          "Fly so many simulated pilots at each delay, each with a technique of their own, beside"
+              + " the standard technique.")
+  private @Nullable String pilots;
+
+  @Option(
+      names = "--state",
+      paramLabel = "STATE",
+      description =
+          "Give each pilot a delay of their own too, in place of --delays, as people have who are"
+              + " primed, attentive, distracted or startled.")
+  private @Nullable String state;
+
+  @Mixin private final PilotOptions chance = new PilotOptions();
   @Mixin private final SheetOutput output = new SheetOutput();
 
   /**
@@ -72,17 +102,52 @@ public final class LossCommand implements Runnable {
   public void run() {
     Delivery delivery = output.delivery(terminal);
     LossRequest request = request();
-    delivery.deliver(new LossReport(request, LossBlock.fly(request)));
+    delivery.deliver(new LossReport(request, fly(request)));
+  }
+
+  private static List<LossBlock> fly(LossRequest request) {
+    try (Work work = Work.of(request.flights())) {
+      return LossBlock.fly(request, work);
+    }
   }
 
   private LossRequest request() {
     Helicopter chosen = craft.craft();
+    Approach flown = approach.approach();
     return new LossRequest(
         loadings.load(chosen),
         loadings.airs(),
-        approach.approach(),
+        flown,
         new Choice<>("--recoveries", List.of(RecoveryKind.values()), RecoveryKind::label)
             .several(recoveries),
-        NumberText.several("--delays", delays, Recognition.DELAY));
+        state == null
+            ? NumberText.several("--delays", delays == null ? DELAYS : delays, Recognition.DELAY)
+            : List.of(),
+        chance.clock(),
+        chance.disturbances(flown.heightFt().isPresent()),
+        pool(),
+        state());
+  }
+
+  private Optional<Pool> pool() {
+    if (pilots == null) {
+      chance.refuseWithoutPilots();
+      return Optional.empty();
+    }
+    return Optional.of(new Pool(PilotOptions.pilots(pilots), chance.seed(), chance.models()));
+  }
+
+  private Optional<PilotState> state() {
+    if (state == null) {
+      return Optional.empty();
+    }
+    if (pilots == null) {
+      throw Refusal.usage("--state" + PilotOptions.NEEDS_PILOTS + ": it gives each a delay");
+    }
+    if (delays != null) {
+      throw Refusal.usage(
+          "--delays and --state exclude each other: a state gives each pilot a delay");
+    }
+    return Optional.of(PilotOptions.states().one(state));
   }
 }

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
 import io.github.ringstate.instructor.sheet.ModelNote;
@@ -57,6 +58,11 @@ final class LossPage {
   }
 
   static Page of(LossReport report, PageSettings settings) {
+    if (report.request().state().isPresent()) {
+      throw Refusal.usage(
+          "--state has no sheet in html or pdf: it gives each pilot a delay, and the sheet is by"
+              + " delay; allowed: --delays with --pilots");
+    }
     return new LossPage(report, settings.units()).page();
   }
 
@@ -80,10 +86,10 @@ final class LossPage {
     model.put("lossPlot", SvgDrawing.of(charts.lossAgainstDelay(bands.get(0)), "loss-"));
     model.put("heightPlot", SvgDrawing.of(charts.heightAgainstTime(bands.get(0)), "height-"));
     model.put("legend", SvgDrawing.of(charts.legend(), "legend-"));
-    model.put("terms", LossTerms.forSheet(LossBands.PILOTS));
+    model.put("terms", LossTerms.forSheet(LossBands.pool(request).pilots()));
     model.put("recoveries", recoveries());
-    model.put("pilots", LossBands.PILOTS);
-    model.put("seed", LossBands.SEED);
+    model.put("pilots", LossBands.pool(request).pilots());
+    model.put("seed", LossBands.pool(request).seed());
     model.put("parameters", ModelNote.standard());
     return new Page("loss.mustache", "Vortex ring state: altitude loss against delay", model);
   }

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.instructor.option.Approach;
+import io.github.ringstate.instructor.pilots.PilotFacts;
 import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Table;
@@ -56,6 +57,9 @@ record LossReport(LossRequest request, List<LossBlock> blocks) implements Printa
     facts.put("wind_kt", Cell.number(approach.windKt()));
     facts.put("wind_from", Cell.text(approach.kind().windFrom()));
     facts.put("height_at_onset_ft", Cell.number(approach.heightFt()));
+    facts.put("clock", Cell.text(request.clock().label()));
+    facts.putAll(PilotFacts.of(request.disturbances(), request.pool()));
+    facts.put("state", request.state().map(state -> Cell.text(state.label())).orElse(Cell.NOTHING));
     return facts;
   }
 

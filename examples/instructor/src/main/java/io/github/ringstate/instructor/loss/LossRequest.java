@@ -2,9 +2,14 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.instructor.option.Approach;
+import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.pilot.PilotState;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a loss table is asked for.
@@ -13,19 +18,33 @@ import java.util.List;
  * @param airs the airs
  * @param approach how the flight comes to the ring state
  * @param recoveries the recoveries, one column each
- * @param delays the delays, s, one line each
+ * @param delays the delays, s, one line each; empty if pilots have delays of their own
+ * @param clock what a delay counts from
+ * @param disturbances what disturbs the pilots or, without pilots, the one flight
+ * @param pool the pilots; empty for the standard technique alone
+ * @param state the state that the pilots' own delays go with; empty if the delays are given
  */
 record LossRequest(
     List<Helicopter> loaded,
     List<Air> airs,
     Approach approach,
     List<RecoveryKind> recoveries,
-    List<Double> delays) {
+    List<Double> delays,
+    Clock clock,
+    Disturbances disturbances,
+    Optional<Pool> pool,
+    Optional<PilotState> state) {
 
   LossRequest {
     loaded = List.copyOf(loaded);
     airs = List.copyOf(airs);
     recoveries = List.copyOf(recoveries);
     delays = List.copyOf(delays);
+  }
+
+  /** How many flights of sampled pilots it takes. */
+  long flights() {
+    long cells = (long) loaded.size() * airs.size() * recoveries.size();
+    return cells * Math.max(1, delays.size()) * pool.map(Pool::flights).orElse(0L);
   }
 }

@@ -3,8 +3,10 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.Term;
@@ -29,8 +31,8 @@ final class LossSheet {
       List<Term> terms = new ArrayList<>(single ? heading : List.of());
       terms.addAll(block.conditions().terms());
       blocks.add(new Sheet.Terms(terms));
-      blocks.add(grid(block));
-      blocks.add(new Sheet.Paragraph(TakeAway.of(block)));
+      blocks.add(block.pilots().isEmpty() ? grid(block) : PilotGrid.of(block, report.request()));
+      blocks.add(new Sheet.Paragraph(block.inShort()));
     }
     blocks.add(new Sheet.Terms(LossTerms.forPeople(report.request())));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
@@ -41,15 +43,28 @@ final class LossSheet {
     Helicopter craft = request.loaded().get(0);
     Approach approach = request.approach();
     OptionalDouble height = approach.heightFt();
-    return List.of(
-        new Term("Craft", craft.name() + ": " + craft.description()),
-        new Term("Entry", approach.kind().label() + ": " + approach.kind().description()),
-        new Term("Wind", approach.wind()),
+    List<Term> terms = new ArrayList<>();
+    terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
+    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.kind().description()));
+    terms.add(new Term("Wind", approach.wind()));
+    terms.add(
         new Term(
             "Ground",
             height.isPresent()
                 ? Decimals.brief(height.getAsDouble()) + " ft below the craft at onset"
                 : "none within reach"));
+    terms.add(new Term("Clock", request.clock().description(approach.kind(), craft)));
+    if (request.disturbances().any()) {
+      terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances())));
+    }
+    request
+        .pool()
+        .ifPresent(
+            pool ->
+                terms.add(
+                    PilotTerms.pilots(pool, request.disturbances(), request.state().isPresent())));
+    request.state().ifPresent(state -> terms.add(PilotTerms.state(state)));
+    return terms;
   }
 
   private static Sheet.Grid grid(LossBlock block) {
@@ -70,7 +85,7 @@ final class LossSheet {
     return new Sheet.Grid(columns, lines);
   }
 
-  private static String cell(LossRow row) {
+  static String cell(LossRow row) {
     return switch (row.ending()) {
       case ARRESTED -> Feet.text(row.altitudeLossFt().getAsDouble());
       case GROUND ->

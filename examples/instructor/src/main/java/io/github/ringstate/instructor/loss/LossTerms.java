@@ -2,6 +2,9 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.instructor.option.Clock;
+import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
 import java.util.ArrayList;
@@ -10,8 +13,6 @@ import java.util.List;
 /** The words of a loss table, explained. */
 final class LossTerms {
 
-  private static final String DELAY =
-      "from onset to the pilot's first movement of the controls: recognition and reaction together";
   private static final String ONSET =
       "the descent crosses the heave-damping boundary of the ring state; from there a faster sink"
           + " means less thrust, and the sink grows by itself";
@@ -23,11 +24,28 @@ final class LossTerms {
           + Decimals.brief(Encounter.RECOVERY_TIME)
           + " s after the pilot began to act";
 
+  private static final String STANDARD =
+      "loss with the standard technique at that delay, which meets no gusts and no shaking; nothing"
+          + " where each pilot has a delay of their own";
+  private static final String LESS = "so many of the pilots lost no more than this";
+  private static final String ENDLESS =
+      ". A pilot who did not arrest the descent above the ground counts as one who lost more than"
+          + " any other";
+  private static final String ARRESTED =
+      "share of the pilots who arrested the descent above the ground, of those who met the ring"
+          + " state";
+
   private LossTerms() {}
+
+  private static String delay(LossRequest request) {
+    return request.clock().from()
+        + " to the pilot's first movement of the controls"
+        + (request.clock() == Clock.BOUNDARY ? ": recognition and reaction together" : "");
+  }
 
   static List<Term> forPeople(LossRequest request) {
     List<Term> terms = new ArrayList<>();
-    terms.add(new Term("delay", DELAY));
+    terms.add(new Term("delay", delay(request)));
     terms.add(new Term("onset", ONSET));
     terms.add(
         new Term(
@@ -35,7 +53,7 @@ final class LossTerms {
             LOSS
                 + ". Rounded to 1 ft below 100 ft, to 5 ft from there, to 10 ft from 1000 ft; the"
                 + " model is no better than that"));
-    if (request.approach().heightFt().isPresent()) {
+    if (request.approach().heightFt().isPresent() && request.state().isEmpty()) {
       terms.add(
           new Term(
               "GROUND",
@@ -43,6 +61,24 @@ final class LossTerms {
     }
     terms.add(new Term("not arrested", NOT_ARRESTED));
     terms.addAll(recoveries(request));
+    if (request.pool().isPresent()) {
+      terms.addAll(pilots(request, request.pool().get()));
+    }
+    return terms;
+  }
+
+  private static List<Term> pilots(LossRequest request, Pool pool) {
+    List<Term> terms = new ArrayList<>();
+    if (request.state().isEmpty()) {
+      terms.add(new Term("standard", STANDARD));
+    }
+    terms.add(new Term("50 %, 95 %", LESS + ENDLESS));
+    terms.add(new Term("95 % lies in", PilotTerms.BAND));
+    if (pool.models().isPresent()) {
+      terms.add(new Term("and model", PilotTerms.MODELS));
+    }
+    terms.add(new Term("arrested", ARRESTED));
+    terms.addAll(PilotTerms.spreads(request.recoveries()));
     return terms;
   }
 
@@ -64,7 +100,13 @@ final class LossTerms {
   static List<Term> forData(LossRequest request) {
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("onset", ONSET));
-    terms.add(new Term("delay_s", DELAY));
+    terms.add(
+        new Term(
+            "delay_s", delay(request) + "; nothing where each pilot has a delay of their own"));
+    terms.add(
+        new Term(
+            "clock",
+            request.clock().description(request.approach().kind(), request.loaded().get(0))));
     terms.add(new Term("altitude_loss_ft", LOSS + ", or the ground is reached"));
     terms.add(
         new Term("loss_after_recognition_ft", "the same from the height at the end of the delay"));
@@ -74,6 +116,28 @@ final class LossTerms {
     terms.add(new Term(Ending.NOT_ARRESTED.label(), NOT_ARRESTED));
     terms.add(new Term(Ending.NO_ONSET.label(), "the ring state was not entered"));
     terms.addAll(recoveries(request));
+    terms.add(
+        new Term(
+            "p50_ft, p90_ft, p95_ft",
+            LESS
+                + ", 50, 90 and 95 %; nothing without pilots, or where fewer arrested the descent"
+                + ENDLESS));
+    terms.add(new Term("p95_low_ft, p95_high_ft", PilotTerms.BAND));
+    terms.add(new Term("p95_models_low_ft, p95_models_high_ft", PilotTerms.MODELS));
+    terms.add(new Term("arrested_share", ARRESTED));
+    terms.add(new Term("samples", "how many pilots met the ring state"));
+    request
+        .pool()
+        .ifPresent(
+            pool -> {
+              terms.add(
+                  new Term(
+                      "outcome, altitude_loss_ft and the other columns before p50_ft", STANDARD));
+              terms.add(
+                  PilotTerms.pilots(pool, request.disturbances(), request.state().isPresent()));
+              terms.addAll(PilotTerms.spreads(request.recoveries()));
+            });
+    request.state().ifPresent(state -> terms.add(PilotTerms.state(state)));
     return terms;
   }
 

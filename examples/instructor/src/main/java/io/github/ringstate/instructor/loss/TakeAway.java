@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Feet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

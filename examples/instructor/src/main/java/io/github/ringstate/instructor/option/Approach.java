@@ -1,7 +1,11 @@
 package io.github.ringstate.instructor.option;
 
+import io.github.ringstate.air.Air;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.quantity.Unit;
 import java.util.OptionalDouble;
 
 /**
@@ -30,6 +34,20 @@ public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
    */
   public Entry entry() {
     return kind.entry(windKt);
+  }
+
+  /**
+   * The encounter that this leads to.
+   *
+   * @param craft the helicopter
+   * @param air the air
+   * @return the encounter; its recovery and recognition are to be set
+   */
+  public Encounter encounter(Helicopter craft, Air air) {
+    Encounter encounter = Encounter.of(craft).withAir(air).withEntry(entry());
+    return heightFt.isPresent()
+        ? encounter.withHeight(Unit.FOOT.toSi(heightFt.getAsDouble()))
+        : encounter;
   }
 
   /**

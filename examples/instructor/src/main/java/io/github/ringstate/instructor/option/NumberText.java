@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.option;
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.RangeText;
 import io.github.ringstate.quantity.Quantity;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -14,6 +15,9 @@ public final class NumberText {
 
   private static final Pattern DECIMAL =
       Pattern.compile("[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][+-]?[0-9]{1,4})?");
+
+  /** Digits of the longest whole number. */
+  private static final int LONGEST_WHOLE = 19;
 
   private NumberText() {}
 
@@ -32,6 +36,31 @@ public final class NumberText {
       throw Refusal.option(option, text, RangeText.of(allowed));
     }
     return value;
+  }
+
+  /**
+   * Reads one whole number.
+   *
+   * @param option the option's name
+   * @param text what was given
+   * @param low the least number allowed
+   * @param high the greatest number allowed
+   * @return the number
+   * @throws Refusal if it is no whole number or out of range
+   */
+  public static long whole(String option, String text, long low, long high) {
+    String stripped = text.strip();
+    if (DECIMAL.matcher(stripped).matches()) {
+      BigDecimal value = new BigDecimal(stripped);
+      // a huge exponent is out of range anyhow, and would take long to write out
+      if (value.precision() - value.scale() <= LONGEST_WHOLE
+          && value.remainder(BigDecimal.ONE).signum() == 0
+          && value.compareTo(BigDecimal.valueOf(low)) >= 0
+          && value.compareTo(BigDecimal.valueOf(high)) <= 0) {
+        return value.longValueExact();
+      }
+    }
+    throw Refusal.option(option, text, "a whole number, " + low + " to " + high);
   }
 
   /**
@@ -55,23 +84,6 @@ public final class NumberText {
       values.add(value);
     }
     return values;
-  }
-
-  /**
-   * Reads one whole number.
-   *
-   * @param option the option's name
-   * @param text what was given
-   * @param allowed the range
-   * @return the number
-   * @throws Refusal if it is no whole number or out of range
-   */
-  public static long wholeNumber(String option, String text, Quantity allowed) {
-    double value = one(option, text, allowed);
-    if (value != Math.rint(value)) {
-      throw Refusal.option(option, text, "a whole number, " + RangeText.of(allowed));
-    }
-    return (long) value;
   }
 
   /**

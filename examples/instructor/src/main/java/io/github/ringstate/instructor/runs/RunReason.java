@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.instructor.loss.Feet;
+import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.sheet.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunLimits;

@@ -40,8 +40,6 @@ import picocli.CommandLine.Option;
 public final class RunsCommand implements Runnable {
 
   private static final Quantity WIND = new Quantity("wind", Unit.KNOT, 0, 60);
-  private static final Quantity PILOTS = new Quantity("pilots", Unit.ONE, 50, 100_000);
-  private static final Quantity SEED = new Quantity("seed", Unit.ONE, 0, 1e15);
 
   /** Ways out that are briefed unless the user wants another. */
   private static final List<Technique> TO_CHOOSE_FROM =
@@ -205,8 +203,8 @@ public final class RunsCommand implements Runnable {
         Unit.KNOT.toSi(
             NumberText.one(
                 "--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED.quantity())),
-        (int) NumberText.wholeNumber("--pilots", pilots, PILOTS),
-        NumberText.wholeNumber("--seed", seed, SEED),
+        (int) NumberText.whole("--pilots", pilots, 50, 100_000),
+        NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
         new CrewMinimum(
             NumberText.one("--command-hours", commandHours, CrewMinimum.COMMAND.quantity()),
             NumberText.one("--type-hours", typeHours, CrewMinimum.TYPE.quantity())));

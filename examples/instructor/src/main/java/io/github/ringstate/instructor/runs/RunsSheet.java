@@ -1,9 +1,9 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.loss.Feet;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.Term;

@@ -46,7 +46,7 @@ class TakeAwayTest {
       rows.add(
           new LossRow(CONDITIONS, "settling", way, delay, ending, loss, loss, none, none, none));
     }
-    return new LossBlock(CONDITIONS, ways, delays, rows);
+    return new LossBlock(CONDITIONS, ways, delays, rows, List.of());
   }
 
   private static final List<Double> FOUR = List.of(0.0, 1.0, 2.0, 3.0);

@@ -1,0 +1,107 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.instructor.pilots.PilotCells;
+import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.instructor.report.Column;
+import io.github.ringstate.study.Quantile;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+
+/** The columns of a table of floors for machines. */
+final class FloorColumns {
+
+  /** What a conversion between metres and feet may leave behind, tenths of a foot; no height. */
+  private static final double ROUNDING = 1e-8;
+
+  /** The columns of the CSV file. */
+  static final List<Column<FloorRow>> CELLS =
+      List.of(
+          new Column<>("craft", row -> Cell.text(row.conditions().craft().name())),
+          new Column<>("mass_kg", row -> Cell.given(row.conditions().massKg())),
+          new Column<>(
+              "pressure_altitude_ft", row -> Cell.number(row.conditions().pressureAltitudeFt())),
+          new Column<>("oat_c", row -> Cell.number(row.conditions().oatC())),
+          new Column<>("entry", row -> Cell.text(row.entry())),
+          new Column<>("state", row -> Cell.text(row.state().label())),
+          new Column<>("recovery", row -> Cell.text(row.recovery().label())),
+          new Column<>("share", row -> Cell.given(row.share())),
+          new Column<>("floor_ft", row -> PilotCells.feet(row.floorFt(), up(Quantile::value))),
+          new Column<>("floor_low_ft", row -> PilotCells.feet(row.floorFt(), down(Quantile::low))),
+          new Column<>("floor_high_ft", row -> PilotCells.feet(row.floorFt(), up(Quantile::high))),
+          new Column<>("samples", row -> Cell.number(row.losses().samples(), 0)));
+
+  /** What only JSON has. */
+  static final List<Column<FloorRow>> MORE =
+      List.of(
+          new Column<>("arrested_share", row -> PilotCells.share(row.losses().arrestedShare())),
+          new Column<>("p50_ft", row -> PilotCells.feet(row.losses().lossFt(0.5), Quantile::value)),
+          new Column<>(
+              "p95_ft", row -> PilotCells.feet(row.losses().lossFt(0.95), Quantile::value)),
+          new Column<>(
+              "floor_models_ft", row -> PilotCells.feet(row.modelsFloorFt(), up(Quantile::value))),
+          new Column<>(
+              "floor_models_low_ft",
+              row -> PilotCells.feet(row.modelsFloorFt(), down(Quantile::low))),
+          new Column<>(
+              "floor_models_high_ft",
+              row -> PilotCells.feet(row.modelsFloorFt(), up(Quantile::high))));
+
+  /** What belongs to a whole table. */
+  static List<Column<FloorBlock>> blocks(FloorRequest request) {
+    return List.of(
+        new Column<>("mass_kg", block -> Cell.given(block.conditions().massKg())),
+        new Column<>(
+            "pressure_altitude_ft", block -> Cell.number(block.conditions().pressureAltitudeFt())),
+        new Column<>("oat_c", block -> Cell.number(block.conditions().oatC())),
+        new Column<>(
+            "density_altitude_ft", block -> Cell.number(block.conditions().densityAltitudeFt())),
+        new Column<>("hover_power_kw", block -> Cell.number(block.conditions().hover().neededKw())),
+        new Column<>(
+            "continuous_power_kw", block -> Cell.number(block.conditions().hover().continuousKw())),
+        new Column<>(
+            "short_time_power_kw", block -> Cell.number(block.conditions().hover().shortTimeKw())),
+        new Column<>("in_short", block -> Cell.text(FloorTakeAway.of(block, request))));
+  }
+
+  /** What only a briefing for a height has. */
+  static Column<FloorRow> ground(double heightFt) {
+    return new Column<>(
+        "ground_share",
+        row ->
+            row.losses()
+                .shareLosing(heightFt)
+                .map(share -> Cell.number(share.value(), 4))
+                .orElse(Cell.NOTHING));
+  }
+
+  /** The latest moments. */
+  static final List<Column<LatestMoment>> LATEST =
+      List.of(
+          new Column<>("mass_kg", latest -> Cell.given(latest.conditions().massKg())),
+          new Column<>(
+              "pressure_altitude_ft",
+              latest -> Cell.number(latest.conditions().pressureAltitudeFt())),
+          new Column<>("recovery", latest -> Cell.text(latest.recovery().label())),
+          new Column<>(
+              "latest_delay_s",
+              latest ->
+                  latest.delayS().isPresent()
+                      ? Cell.given(latest.delayS().getAsDouble())
+                      : Cell.NOTHING));
+
+  private FloorColumns() {}
+
+  private static Function<Quantile, Double> up(Function<Quantile, Double> part) {
+    return tenths(part, tenths -> Math.ceil(tenths - ROUNDING));
+  }
+
+  private static Function<Quantile, Double> down(Function<Quantile, Double> part) {
+    return tenths(part, tenths -> Math.floor(tenths + ROUNDING));
+  }
+
+  private static Function<Quantile, Double> tenths(
+      Function<Quantile, Double> part, DoubleUnaryOperator rounding) {
+    return quantile -> rounding.applyAsDouble(10 * part.apply(quantile)) / 10;
+  }
+}

@@ -1,0 +1,123 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.BriefingOptions;
+import io.github.ringstate.instructor.option.Choice;
+import io.github.ringstate.instructor.option.CraftOption;
+import io.github.ringstate.instructor.option.EntryOptions;
+import io.github.ringstate.instructor.option.Loadings;
+import io.github.ringstate.instructor.option.OutputOptions;
+import io.github.ringstate.instructor.option.PilotOptions;
+import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.instructor.progress.Work;
+import io.github.ringstate.instructor.report.Caution;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Prints the heights from which simulated pilots recovered. */
+@Command(
+    name = "floor",
+    description = {
+      "Print the height at onset from which a share of the simulated pilots recovered with a margin,"
+          + " for each state of the pilots and each recovery.",
+      ""
+    },
+    footer = {
+      "",
+      "Example: which of two ways out to brief for 300 ft, for pilots who look elsewhere",
+      "  ringstate floor --height-ft 300 --recoveries forward,lateral --state distracted",
+      "",
+      Caution.TEXT
+    })
+public final class FloorCommand implements Runnable {
+
+  private final OutputStream terminal;
+
+  @Mixin private final CraftOption craft = new CraftOption();
+  @Mixin private final Loadings loadings = new Loadings();
+  @Mixin private final EntryOptions entry = new EntryOptions();
+
+  @Option(
+      names = "--height-ft",
+      paramLabel = "FT",
+      description =
+          "Brief for this height above the ground at onset: which technique and why, how many would"
+              + " still have hit the ground, and the latest moment at which each technique works.")
+  private @Nullable String height;
+
+  @Option(
+      names = "--recoveries",
+      paramLabel = "NAME[,NAME...]",
+      defaultValue = "forward,lateral,autorotation,collective",
+      description =
+          "Recoveries: forward, lateral, autorotation, collective (power alone) or none. Unless"
+              + " given: all but none.")
+  private String recoveries = "";
+
+  @Option(
+      names = "--state",
+      paramLabel = "STATE[,STATE...]",
+      defaultValue = "primed,attentive,distracted,startled",
+      description =
+          "States of the pilots, which their delays go with: primed, attentive, distracted or"
+              + " startled. Unless given: all of them.")
+  private String states = "";
+
+  @Mixin private final BriefingOptions briefing = new BriefingOptions();
+
+  @Option(
+      names = "--pilots",
+      paramLabel = "N",
+      defaultValue = "1000",
+      description = "How many pilots are simulated for each line. Unless given: ${DEFAULT-VALUE}.")
+  private String pilots = "";
+
+  @Mixin private final PilotOptions chance = new PilotOptions();
+  @Mixin private final OutputOptions output = new OutputOptions();
+
+  /**
+   * Creates the command.
+   *
+   * @param terminal where the report goes if no file is given
+   */
+  public FloorCommand(OutputStream terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public void run() {
+    Delivery delivery = output.delivery(terminal);
+    FloorRequest request = request();
+    delivery.deliver(new FloorReport(request, fly(request)));
+  }
+
+  private static List<FloorBlock> fly(FloorRequest request) {
+    try (Work work = Work.of(request.flights())) {
+      return FloorBlock.fly(request, work);
+    }
+  }
+
+  private FloorRequest request() {
+    Helicopter chosen = craft.craft();
+    return new FloorRequest(
+        loadings.load(chosen),
+        loadings.airs(),
+        entry.approach(OptionalDouble.empty()),
+        EntryOptions.height(height),
+        new Choice<>("--recoveries", List.of(RecoveryKind.values()), RecoveryKind::label)
+            .several(recoveries),
+        PilotOptions.states().several(states),
+        chance.clock(),
+        chance.disturbances(false),
+        new Pool(PilotOptions.pilots(pilots), chance.seed(), chance.models()),
+        briefing.share(),
+        briefing.marginFt());
+  }
+}

@@ -1,0 +1,85 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.instructor.option.Approach;
+import io.github.ringstate.instructor.pilots.PilotFacts;
+import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.instructor.report.Column;
+import io.github.ringstate.instructor.report.Report;
+import io.github.ringstate.instructor.report.Sheet;
+import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.instructor.report.Term;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The heights from which a share of the simulated pilots recovered.
+ *
+ * @param request what was asked for
+ * @param blocks a table for each mass in each air
+ */
+record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Report {
+
+  FloorReport {
+    blocks = List.copyOf(blocks);
+  }
+
+  @Override
+  public String title() {
+    return "height from which simulated pilots recovered";
+  }
+
+  @Override
+  public Sheet sheet() {
+    return FloorSheet.of(this);
+  }
+
+  @Override
+  public Table<FloorRow> table() {
+    return new Table<>(
+        FloorColumns.CELLS, blocks.stream().flatMap(block -> block.rows().stream()).toList());
+  }
+
+  @Override
+  public Map<String, Cell> facts() {
+    Helicopter craft = request.loaded().get(0);
+    Approach approach = request.approach();
+    Map<String, Cell> facts = new LinkedHashMap<>();
+    facts.put("craft", Cell.text(craft.name()));
+    facts.put("craft_description", Cell.text(craft.description()));
+    facts.put("entry", Cell.text(approach.kind().label()));
+    facts.put("wind_kt", Cell.number(approach.windKt()));
+    facts.put("wind_from", Cell.text(approach.kind().windFrom()));
+    facts.put("share", Cell.given(request.share()));
+    facts.put("margin_ft", Cell.given(request.marginFt()));
+    facts.put("briefed_height_ft", Cell.number(request.briefedFt()));
+    facts.put("clock", Cell.text(request.clock().label()));
+    facts.putAll(PilotFacts.of(request.disturbances(), Optional.of(request.pool())));
+    return facts;
+  }
+
+  @Override
+  public List<Term> definitions() {
+    return FloorTerms.forData(request);
+  }
+
+  @Override
+  public Map<String, Table<?>> tables() {
+    Map<String, Table<?>> tables = new LinkedHashMap<>();
+    List<Column<FloorRow>> more = new ArrayList<>(FloorColumns.MORE);
+    tables.put("loadings", new Table<>(FloorColumns.blocks(request), blocks));
+    if (request.briefedFt().isPresent()) {
+      more.add(FloorColumns.ground(request.briefedFt().getAsDouble()));
+      tables.put(
+          "latest_moments",
+          new Table<>(
+              FloorColumns.LATEST,
+              blocks.stream().flatMap(block -> block.latest().stream()).toList()));
+    }
+    tables.put("cells", table().with(more));
+    return tables;
+  }
+}

@@ -1,0 +1,70 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.instructor.option.Approach;
+import io.github.ringstate.instructor.option.Clock;
+import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.Briefing;
+import io.github.ringstate.study.Sampling;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What a table of floors is asked for.
+ *
+ * @param loaded the craft at each mass
+ * @param airs the airs
+ * @param approach how the flight comes to the ring state, without ground
+ * @param briefedFt the height at onset to brief for, ft; empty for none
+ * @param recoveries the recoveries
+ * @param states the states of the pilots
+ * @param clock what a delay counts from
+ * @param disturbances what disturbs the pilots
+ * @param pool the pilots
+ * @param share the share that is to recover
+ * @param marginFt height to be left below the lowest point, ft
+ */
+record FloorRequest(
+    List<Helicopter> loaded,
+    List<Air> airs,
+    Approach approach,
+    OptionalDouble briefedFt,
+    List<RecoveryKind> recoveries,
+    List<PilotState> states,
+    Clock clock,
+    Disturbances disturbances,
+    Pool pool,
+    double share,
+    double marginFt) {
+
+  /** Halvings that the search for a latest moment takes at most. */
+  private static final int HALVINGS = 6;
+
+  FloorRequest {
+    loaded = List.copyOf(loaded);
+    airs = List.copyOf(airs);
+    recoveries = List.copyOf(recoveries);
+    states = List.copyOf(states);
+  }
+
+  /** The library's briefing. */
+  Briefing briefing() {
+    return new Briefing(share, Unit.FOOT.toSi(marginFt), Sampling.of(pool.pilots()));
+  }
+
+  /** How many flights a search for a latest moment takes at most. */
+  long search() {
+    return (long) HALVINGS * pool.pilots();
+  }
+
+  /** How many flights all of it takes at most. */
+  long flights() {
+    long cells = (long) loaded.size() * airs.size() * recoveries.size();
+    return cells * (states.size() * pool.flights() + (briefedFt.isPresent() ? search() : 0));
+  }
+}

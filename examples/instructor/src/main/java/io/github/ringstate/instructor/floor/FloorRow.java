@@ -1,0 +1,89 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.Briefing;
+import io.github.ringstate.study.PilotStudy;
+import io.github.ringstate.study.Quantile;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The pilots of one state with one technique.
+ *
+ * @param conditions craft, mass and air
+ * @param entry the entry's name
+ * @param state the state of the pilots
+ * @param recovery what they were briefed to do
+ * @param study the pilots and what they flew
+ * @param share the share that is to recover
+ * @param marginFt height to be left below the lowest point, ft
+ * @param losses what they lost
+ */
+record FloorRow(
+    Conditions conditions,
+    String entry,
+    PilotState state,
+    RecoveryKind recovery,
+    PilotStudy study,
+    double share,
+    double marginFt,
+    PilotLosses losses) {
+
+  /**
+   * The height at onset from which the share recovered with the margin.
+   *
+   * @return the height, ft, infinite if there is none; empty if nobody met the ring state
+   */
+  Optional<Quantile> floorFt() {
+    return losses.lossFt(share).map(loss -> loss.plus(marginFt));
+  }
+
+  /** The same height as the other models have it. */
+  Optional<Quantile> modelsFloorFt() {
+    return losses.modelsLossFt(share).map(loss -> loss.plus(marginFt));
+  }
+
+  /** The same height with the interval of people and model both. */
+  Optional<Quantile> widestFloorFt() {
+    return losses.widestLossFt(share).map(loss -> loss.plus(marginFt));
+  }
+
+  /**
+   * Which of the ways out of the wake needs the least height, with those that the model does not
+   * tell apart from it. Power alone is no way out, however little a pilot lost who got away with
+   * it.
+   *
+   * @param rows the rows of one state
+   * @return the row of the least height first; empty if with no way out so many recovered
+   */
+  static List<FloorRow> leastHeight(List<FloorRow> rows) {
+    List<Briefing.Line> lines =
+        rows.stream()
+            .filter(row -> row.recovery().leavesTheWake())
+            .flatMap(row -> row.line().stream())
+            .toList();
+    return lines.isEmpty()
+        ? List.of()
+        : Briefing.leastHeight(lines).stream()
+            .flatMap(line -> rows.stream().filter(row -> row.study().equals(line.study())))
+            .toList();
+  }
+
+  private Optional<Briefing.Line> line() {
+    return widestFloorFt()
+        .map(
+            feet ->
+                new Briefing.Line(
+                    study,
+                    losses.people(),
+                    new Quantile(
+                        share,
+                        Unit.FOOT.toSi(feet.value()),
+                        Unit.FOOT.toSi(feet.low()),
+                        Unit.FOOT.toSi(feet.high()))));
+  }
+}

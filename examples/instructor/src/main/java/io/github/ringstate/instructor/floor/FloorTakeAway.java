@@ -1,0 +1,63 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Feet;
+import io.github.ringstate.pilot.PilotState;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What an instructor would take from a table of floors, in one sentence. It says what simulated
+ * pilots did, and calls no height safe.
+ */
+final class FloorTakeAway {
+
+  private FloorTakeAway() {}
+
+  /**
+   * Puts a table into a sentence.
+   *
+   * @param block the table
+   * @param request what was asked for
+   * @return the sentence
+   */
+  static String of(FloorBlock block, FloorRequest request) {
+    if (!block.met()) {
+      return "These conditions do not lead into the ring state, so the table says nothing of what"
+          + " height pilots would need.";
+    }
+    List<String> parts = new ArrayList<>();
+    for (PilotState state : request.states()) {
+      parts.add(state.label() + " " + least(FloorRow.leastHeight(block.rows(state))));
+    }
+    return "Of the ways out, the least height at onset from which "
+        + percent(request.share())
+        + " of the simulated pilots recovered with "
+        + Decimals.brief(request.marginFt())
+        + " ft to spare: "
+        + String.join("; ", parts)
+        + ".";
+  }
+
+  private static String least(List<FloorRow> rows) {
+    if (rows.isEmpty()) {
+      return "none, since with no way out did so many arrest the descent";
+    }
+    FloorRow best = rows.get(0);
+    String height =
+        Decimals.fixed(Feet.up(best.floorFt().orElseThrow().value()), 0)
+            + " ft with "
+            + best.recovery().label();
+    return rows.size() == 1
+        ? height
+        : height
+            + ", which the model cannot tell from "
+            + PilotTerms.and(rows.stream().skip(1).map(row -> row.recovery().label()).toList());
+  }
+
+  /** A share in per cent. */
+  static String percent(double share) {
+    return Decimals.brief(100 * share) + " %";
+  }
+}

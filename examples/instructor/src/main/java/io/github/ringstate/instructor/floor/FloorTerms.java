@@ -1,0 +1,107 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Term;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The words of a table of floors, explained. */
+final class FloorTerms {
+
+  /** The longest delay that is looked at for a latest moment, s. */
+  static final double LATEST = 8;
+
+  private static final String ONSET =
+      "the descent crosses the heave-damping boundary of the ring state; from there a faster sink"
+          + " means less thrust, and the sink grows by itself";
+  private static final String LOSS =
+      "height at onset less the lowest height; so many of the pilots lost no more than this. A pilot"
+          + " who did not arrest the descent counts as one who lost more than any other";
+  private static final String ARRESTED =
+      "share of the pilots who arrested the descent within "
+          + Decimals.brief(Encounter.RECOVERY_TIME)
+          + " s, of those who met the ring state";
+  private static final String GROUND =
+      "lost no less than the height at onset, or did not arrest the descent";
+
+  private FloorTerms() {}
+
+  private static String floor(FloorRequest request) {
+    return "height at onset from which "
+        + FloorTakeAway.percent(request.share())
+        + " of the simulated pilots recovered with "
+        + Decimals.brief(request.marginFt())
+        + " ft to spare. It is what simulated pilots did, not a height to rely on. Flown away from"
+        + " the ground, without what ground effect would add";
+  }
+
+  private static String latest(FloorRequest request) {
+    return "longest delay, "
+        + request.clock().from()
+        + ", with which "
+        + FloorTakeAway.percent(request.share())
+        + " still recovered with the margin, if all wait so long; looked for in steps of 0.25 s up to "
+        + Decimals.brief(LATEST)
+        + " s";
+  }
+
+  static List<Term> forPeople(FloorRequest request) {
+    List<Term> terms = new ArrayList<>();
+    terms.add(new Term("floor", floor(request) + ". Rounded upwards"));
+    terms.add(new Term("none", "so many did not recover, from whatever height"));
+    terms.add(new Term("onset", ONSET));
+    terms.add(new Term("loss", LOSS));
+    terms.add(new Term("floor lies in", PilotTerms.BAND));
+    if (request.pool().models().isPresent()) {
+      terms.add(new Term("and model", PilotTerms.MODELS));
+    }
+    terms.add(new Term("arrested", ARRESTED));
+    if (request.briefedFt().isPresent()) {
+      terms.add(new Term("hit the ground", GROUND));
+      terms.add(new Term("cannot tell", CANNOT_TELL));
+      terms.add(new Term("latest moment", latest(request)));
+    }
+    request.states().forEach(state -> terms.add(PilotTerms.state(state)));
+    terms.addAll(recoveries(request));
+    terms.addAll(PilotTerms.spreads(request.recoveries()));
+    return terms;
+  }
+
+  private static final String CANNOT_TELL =
+      "the intervals of their shares, with those of the models if these were flown, overlap";
+
+  static List<Term> forData(FloorRequest request) {
+    List<Term> terms = new ArrayList<>();
+    terms.add(
+        new Term(
+            "floor_ft",
+            floor(request) + ". Rounded upwards; nothing where so many did not recover"));
+    terms.add(new Term("floor_low_ft, floor_high_ft", PilotTerms.BAND));
+    terms.add(new Term("floor_models_low_ft, floor_models_high_ft", PilotTerms.MODELS));
+    terms.add(new Term("onset", ONSET));
+    terms.add(new Term("samples", "how many pilots met the ring state"));
+    terms.add(new Term("arrested_share", ARRESTED));
+    terms.add(new Term("p50_ft, p95_ft", LOSS + ", 50 and 95 %"));
+    if (request.briefedFt().isPresent()) {
+      terms.add(new Term("ground_share", "share of the pilots who " + GROUND));
+      terms.add(new Term("latest_delay_s", latest(request)));
+    }
+    terms.add(
+        new Term(
+            "clock",
+            request.clock().description(request.approach().kind(), request.loaded().get(0))));
+    terms.add(PilotTerms.pilots(request.pool(), request.disturbances(), true));
+    request.states().forEach(state -> terms.add(PilotTerms.state(state)));
+    terms.addAll(recoveries(request));
+    terms.addAll(PilotTerms.spreads(request.recoveries()));
+    return terms;
+  }
+
+  private static List<Term> recoveries(FloorRequest request) {
+    return request.recoveries().stream()
+        .map(kind -> new Term(kind.label(), kind.description(request.loaded().get(0).sense())))
+        .toList();
+  }
+}

@@ -1,0 +1,78 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.quantity.Unit;
+
+/** What a delay counts from. */
+public enum Clock {
+  /** From onset. */
+  BOUNDARY("boundary"),
+  /** From the moment at which the vertical speed indicator gives the sink away. */
+  CUE("cue");
+
+  private final String label;
+
+  Clock(String label) {
+    this.label = label;
+  }
+
+  /**
+   * The clock's name.
+   *
+   * @return one lower-case word
+   */
+  public String label() {
+    return label;
+  }
+
+  /**
+   * When a pilot acts by this clock.
+   *
+   * @param entry the entry, whose intended rate of descent the cue is beyond
+   * @return the recognition, without delay
+   */
+  public Recognition recognition(EntryKind entry) {
+    return switch (this) {
+      case BOUNDARY -> Recognition.afterOnset(0);
+      case CUE ->
+          Recognition.afterCue(
+              Cue.sinkShown(
+                  Unit.FOOT_PER_MINUTE.toSi(entry.intendedSinkFpm()),
+                  Unit.FOOT_PER_MINUTE.toSi(Cue.SINK_MARGIN.standard())),
+              0);
+    };
+  }
+
+  /**
+   * Where a delay begins.
+   *
+   * @return two words
+   */
+  public String from() {
+    return this == BOUNDARY ? "from onset" : "from the cue";
+  }
+
+  /**
+   * What the clock is, in words.
+   *
+   * @param entry the entry
+   * @param craft the craft, whose indicator lags
+   * @return a part of a sentence
+   */
+  public String description(EntryKind entry, Helicopter craft) {
+    return switch (this) {
+      case BOUNDARY -> "delays count from the boundary: the onset of the ring state";
+      case CUE ->
+          "delays count from a cue: the vertical speed indicator, "
+              + Decimals.brief(craft.numbers().get(Helicopter.VERTICAL_SPEED_LAG))
+              + " s late, shows more than "
+              + Decimals.brief(entry.intendedSinkFpm() + Cue.SINK_MARGIN.standard())
+              + " ft/min of sink, "
+              + Decimals.brief(Cue.SINK_MARGIN.standard())
+              + " more than intended (assumed). At onset it may show so much already";
+    };
+  }
+}

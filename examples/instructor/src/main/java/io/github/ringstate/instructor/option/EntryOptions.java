@@ -1,0 +1,66 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** The entry and its wind. */
+public final class EntryOptions {
+
+  private static final String HEIGHT = "--height-ft";
+
+  @Option(
+      names = "--entry",
+      paramLabel = "ENTRY",
+      defaultValue = "settling",
+      description =
+          "settling (from a hover), steep (a steep approach slowed too much) or downwind (a run at"
+              + " constant ground speed while the wind comes round behind). Unless given:"
+              + " ${DEFAULT-VALUE}.")
+  private String entry = "";
+
+  @Option(
+      names = "--wind-kt",
+      paramLabel = "KT",
+      description =
+          "Wind: from ahead for settling and steep, from behind for downwind. Unless given: 0; 18"
+              + " for downwind.")
+  private @Nullable String wind;
+
+  /** Made by picocli. */
+  public EntryOptions() {}
+
+  /**
+   * What was given.
+   *
+   * @param heightFt height above the ground at onset, ft; empty if there is no ground
+   * @return the approach
+   * @throws Refusal if a name is unknown or a number wrong
+   */
+  public Approach approach(OptionalDouble heightFt) {
+    EntryKind kind =
+        new Choice<>("--entry", List.of(EntryKind.values()), EntryKind::label).one(entry);
+    double windKt =
+        wind == null
+            ? kind.wind().standard()
+            : NumberText.one("--wind-kt", wind, kind.wind().quantity());
+    return new Approach(kind, windKt, heightFt);
+  }
+
+  /**
+   * Reads a height at onset.
+   *
+   * @param height the height in ft, or null
+   * @return the height, ft; empty for null
+   * @throws Refusal if it is no number or out of range
+   */
+  public static OptionalDouble height(@Nullable String height) {
+    return height == null
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(NumberText.one(HEIGHT, height, Ranges.in(Unit.FOOT, Encounter.HEIGHT)));
+  }
+}

@@ -1,0 +1,183 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.study.Sampling;
+import java.util.List;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Chance: its seed, what disturbs the flights, what the model does not know, and the clock. */
+public final class PilotOptions {
+
+  private static final String SEED = "--seed";
+  private static final String SHAKING = "--shaking-pct";
+  private static final String GUSTS = "--gust-kt";
+  private static final String SHEAR = "--shear";
+  private static final long STANDARD_SEED = 1;
+  private static final int MOST_MODELS = 1000;
+
+  @Option(
+      names = SEED,
+      paramLabel = "N",
+      description =
+          "Seed of all chance: the same seed gives the same pilots. Unless given: "
+              + STANDARD_SEED
+              + ".")
+  private @Nullable String seed;
+
+  @Option(
+      names = "--clock",
+      paramLabel = "CLOCK",
+      defaultValue = "boundary",
+      description =
+          "What a delay counts from: boundary (onset) or cue (the vertical speed indicator shows"
+              + " clearly more sink than intended). Unless given: ${DEFAULT-VALUE}.")
+  private String clock = "";
+
+  @Option(
+      names = "--models",
+      paramLabel = "M",
+      description =
+          "Fly the same pilots with M models whose fitted numbers vary, and show how far that moves"
+              + " the result. Takes M times as long.")
+  private @Nullable String models;
+
+  @Option(
+      names = SHAKING,
+      paramLabel = "PCT",
+      description =
+          "Thrust fluctuates in the ring state, by this standard deviation where it does most."
+              + " Unless given: off.")
+  private @Nullable String shaking;
+
+  @Option(
+      names = GUSTS,
+      paramLabel = "KT",
+      description =
+          "Gusts as in a mean wind of so much at 20 ft, on top of the entry's wind; 15 is light"
+              + " turbulence. Unless given: off.")
+  private @Nullable String gusts;
+
+  @Option(
+      names = SHEAR,
+      paramLabel = "EXPONENT",
+      description =
+          "The entry's wind changes with height above the ground by a power law; 0.14 over open"
+              + " land. Needs a height above the ground. Unless given: off.")
+  private @Nullable String shear;
+
+  /** Made by picocli. */
+  public PilotOptions() {}
+
+  /**
+   * Reads a number of pilots.
+   *
+   * @param text what was given
+   * @return the number
+   * @throws Refusal if it is no whole number or out of range
+   */
+  public static int pilots(String text) {
+    return (int)
+        NumberText.whole(
+            "--pilots", text, (long) Sampling.PILOTS.low(), (long) Sampling.PILOTS.high());
+  }
+
+  /**
+   * The states that pilots may be in.
+   *
+   * @return the choice
+   */
+  public static Choice<PilotState> states() {
+    return new Choice<>("--state", List.of(PilotState.values()), PilotState::label);
+  }
+
+  /**
+   * The seed.
+   *
+   * @return the seed
+   * @throws Refusal if it is no whole number
+   */
+  public long seed() {
+    return seed == null
+        ? STANDARD_SEED
+        : NumberText.whole(SEED, seed, Long.MIN_VALUE, Long.MAX_VALUE);
+  }
+
+  /**
+   * The clock.
+   *
+   * @return the clock
+   * @throws Refusal if the name is unknown
+   */
+  public Clock clock() {
+    return new Choice<>("--clock", List.of(Clock.values()), Clock::label).one(clock);
+  }
+
+  /**
+   * How many models are flown.
+   *
+   * @return their number; empty for the standard model alone
+   * @throws Refusal if it is no whole number or out of range
+   */
+  public OptionalInt models() {
+    return models == null
+        ? OptionalInt.empty()
+        : OptionalInt.of((int) NumberText.whole("--models", models, 2, MOST_MODELS));
+  }
+
+  /**
+   * What disturbs the flights.
+   *
+   * @param ground whether there is ground below
+   * @return the disturbances, with the seed
+   * @throws Refusal if a number is wrong, or shear is asked for without ground
+   */
+  public Disturbances disturbances(boolean ground) {
+    ParameterSet numbers = ParameterSet.standard(Disturbances.PARAMETERS);
+    numbers = with(numbers, SHAKING, shaking, Disturbances.SHAKING);
+    numbers = with(numbers, GUSTS, gusts, Disturbances.GUST_WIND);
+    numbers = with(numbers, SHEAR, shear, Disturbances.SHEAR);
+    if (numbers.get(Disturbances.SHEAR) > 0 && !ground) {
+      throw Refusal.option(
+          SHEAR,
+          String.valueOf(shear),
+          "0 for flights without ground, since wind changes with height above the ground");
+    }
+    return new Disturbances(numbers, seed());
+  }
+
+  private static ParameterSet with(
+      ParameterSet numbers, String option, @Nullable String text, Parameter parameter) {
+    return text == null
+        ? numbers
+        : numbers.with(parameter, NumberText.one(option, text, parameter.quantity()));
+  }
+
+  /**
+   * Refuses what has no meaning without many pilots.
+   *
+   * @throws Refusal if chance is asked for without pilots or a seed, or a seed without use
+   */
+  public void refuseWithoutPilots() {
+    if (models != null) {
+      throw Refusal.usage("--models" + NEEDS_PILOTS + ": it says how far models move what they do");
+    }
+    if (seed == null && (shaking != null || gusts != null)) {
+      throw Refusal.usage(
+          (shaking != null ? SHAKING : GUSTS)
+              + NEEDS_PILOTS
+              + ", or --seed for one flight of the standard technique");
+    }
+    if (seed != null && shaking == null && gusts == null) {
+      throw Refusal.usage("--seed" + NEEDS_PILOTS + ", --shaking-pct or --gust-kt");
+    }
+  }
+
+  /** The middle of a message on an option that needs many pilots. */
+  public static final String NEEDS_PILOTS = " needs --pilots";
+}

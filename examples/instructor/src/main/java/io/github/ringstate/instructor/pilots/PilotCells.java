@@ -1,0 +1,79 @@
+package io.github.ringstate.instructor.pilots;
+
+import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.study.Quantile;
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+
+/** Quantiles and shares as fields for machines and as texts for people. */
+public final class PilotCells {
+
+  private PilotCells() {}
+
+  /**
+   * A height for machines.
+   *
+   * @param quantile the quantile, ft
+   * @param part which of its three numbers
+   * @return the field; nothing if the number is infinite or there is none
+   */
+  public static Cell feet(Optional<Quantile> quantile, Function<Quantile, Double> part) {
+    return quantile
+        .map(part)
+        .filter(feet -> !Double.isInfinite(feet))
+        .map(feet -> Cell.number(feet))
+        .orElse(Cell.NOTHING);
+  }
+
+  /**
+   * A share for machines.
+   *
+   * @param share the share, 0 to 1
+   * @return the field; nothing if there is none
+   */
+  public static Cell share(Optional<BigDecimal> share) {
+    return share.map(value -> Cell.number(value.doubleValue(), value.scale())).orElse(Cell.NOTHING);
+  }
+
+  /**
+   * The ends of an interval for people.
+   *
+   * @param quantile the quantile, ft
+   * @param low rounds the lower end
+   * @param high rounds the upper end
+   * @return for instance {@code 160 to 175}; {@code 160 and up} where the upper end is infinite
+   */
+  public static String band(
+      Optional<Quantile> quantile, DoubleUnaryOperator low, DoubleUnaryOperator high) {
+    if (quantile.isEmpty()) {
+      return "";
+    }
+    boolean open = Double.isInfinite(quantile.get().high());
+    if (Double.isInfinite(quantile.get().low())) {
+      // minus infinity: too few pilots; plus infinity: none of it is finite
+      return open ? "none" : "up to " + text(high, quantile.get().high());
+    }
+    return text(low, quantile.get().low())
+        + (open ? " and up" : " to " + text(high, quantile.get().high()));
+  }
+
+  private static String text(DoubleUnaryOperator rounding, double feet) {
+    return Decimals.fixed(rounding.applyAsDouble(feet), 0);
+  }
+
+  /**
+   * A share in per cent for people, never rounded up to all.
+   *
+   * @param losses the losses
+   * @return for instance {@code 97.4 %}
+   */
+  public static String arrested(PilotLosses losses) {
+    return losses
+        .arrestedShare(3)
+        .map(share -> Decimals.brief(share.doubleValue() * 100) + " %")
+        .orElse("");
+  }
+}

@@ -1,0 +1,153 @@
+package io.github.ringstate.instructor.pilots;
+
+import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.LossSpread;
+import io.github.ringstate.study.ModelSpread;
+import io.github.ringstate.study.Quantile;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What many pilots lost.
+ *
+ * @param people with the standard model
+ * @param models the same people with each of the other models; may be empty
+ */
+public record PilotLosses(LossSpread people, List<LossSpread> models) {
+
+  /** The confidence of every interval. */
+  private static final double CONFIDENCE = 0.95;
+
+  private static final int DIGITS = 4;
+
+  /** Copies the list. */
+  public PilotLosses {
+    models = List.copyOf(models);
+  }
+
+  /**
+   * How many met the ring state.
+   *
+   * @return their number, with the standard model
+   */
+  public int samples() {
+    return people.samples();
+  }
+
+  /**
+   * The loss that a part of the pilots did not exceed.
+   *
+   * @param share the part, 0 to 1
+   * @return the loss, ft, infinite where so many did not arrest the descent; empty if nobody met
+   *     the ring state
+   */
+  public Optional<Quantile> lossFt(double share) {
+    return people.samples() == 0
+        ? Optional.empty()
+        : Optional.of(feet(people.quantile(share, CONFIDENCE)));
+  }
+
+  /**
+   * How far the models move that loss.
+   *
+   * @param share the part, 0 to 1
+   * @return the loss with the middle model, ft, and what nine models in ten lie within; empty
+   *     without models, or if nobody met the ring state with any
+   */
+  public Optional<Quantile> modelsLossFt(double share) {
+    return models.stream().allMatch(spread -> spread.samples() == 0)
+        ? Optional.empty()
+        : Optional.of(feet(ModelSpread.band(models, share)));
+  }
+
+  /**
+   * The loss with people and model both: the interval of the people, widened by what nine models in
+   * ten lie within.
+   *
+   * @param share the part, 0 to 1
+   * @return the loss, ft; empty if nobody met the ring state
+   */
+  public Optional<Quantile> widestLossFt(double share) {
+    Optional<Quantile> alone = lossFt(share);
+    Optional<Quantile> moved = modelsLossFt(share);
+    if (alone.isEmpty() || moved.isEmpty()) {
+      return alone;
+    }
+    Quantile people = alone.get();
+    Quantile model = moved.get();
+    return Optional.of(
+        new Quantile(
+            share,
+            people.value(),
+            Math.min(people.low(), model.low()),
+            Math.max(people.high(), model.high())));
+  }
+
+  /**
+   * The part of those who met the ring state and arrested the descent above the ground.
+   *
+   * @param decimals how many decimals it is cut off at, so that only all of them make a whole one
+   * @return the share, 0 to 1; empty if nobody met the ring state
+   */
+  Optional<BigDecimal> arrestedShare(int decimals) {
+    return people.samples() == 0
+        ? Optional.empty()
+        : Optional.of(
+            BigDecimal.valueOf(people.count(Ending.ARRESTED))
+                .divide(BigDecimal.valueOf(people.samples()), decimals, RoundingMode.DOWN));
+  }
+
+  /**
+   * The part of those who met the ring state and arrested the descent above the ground.
+   *
+   * @return the share, 0 to 1, cut off after four decimals; empty if nobody met the ring state
+   */
+  public Optional<BigDecimal> arrestedShare() {
+    return arrestedShare(DIGITS);
+  }
+
+  /**
+   * What came of most of those who did not arrest the descent.
+   *
+   * @return a word or two for a cell of a table
+   */
+  public String failure() {
+    return people.count(Ending.GROUND) >= people.count(Ending.NOT_ARRESTED)
+            && people.count(Ending.GROUND) > 0
+        ? "ground"
+        : "not arrested";
+  }
+
+  /**
+   * The part of those who met the ring state and did not arrest the descent above a height.
+   *
+   * @param heightFt the height at onset, ft
+   * @return the share, its interval widened by the least and greatest share with the other models;
+   *     empty if nobody met the ring state
+   */
+  public Optional<Share> shareLosing(double heightFt) {
+    if (people.samples() == 0) {
+      return Optional.empty();
+    }
+    double height = Unit.FOOT.toSi(heightFt);
+    Share share =
+        Share.of(Math.round(people.shareLosing(height) * people.samples()), people.samples());
+    for (LossSpread model : models) {
+      if (model.samples() > 0) {
+        share = share.with(model.shareLosing(height));
+      }
+    }
+    return Optional.of(share);
+  }
+
+  private static Quantile feet(Quantile si) {
+    return new Quantile(
+        si.share(),
+        Unit.FOOT.fromSi(si.value()),
+        Unit.FOOT.fromSi(si.low()),
+        Unit.FOOT.fromSi(si.high()));
+  }
+}

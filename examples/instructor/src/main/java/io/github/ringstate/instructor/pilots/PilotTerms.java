@@ -1,0 +1,149 @@
+package io.github.ringstate.instructor.pilots;
+
+import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Spread;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Parameter;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.distribution.RealDistribution;
+import org.hipparchus.distribution.continuous.UniformRealDistribution;
+
+/** The words of tables about many pilots, explained. */
+public final class PilotTerms {
+
+  /** What stands beside an interval. */
+  public static final String BAND =
+      "among very many such pilots the figure lies in it with 95 % confidence, whatever the"
+          + " distribution (order statistics). It tells how many pilots were flown, not how good the"
+          + " model is";
+
+  /** What stands beside the effect of the models. */
+  public static final String MODELS =
+      "the same pilots with other models, whose fitted numbers of the ring state vary within ranges"
+          + " that published descriptions leave open, some of them assumed: nine models in ten give a"
+          + " figure in it";
+
+  private PilotTerms() {}
+
+  /**
+   * Who the pilots are.
+   *
+   * @param pool the pilots
+   * @param disturbances what disturbs them
+   * @param delays whether their delays vary too
+   * @return the explanation
+   */
+  public static Term pilots(Pool pool, Disturbances disturbances, boolean delays) {
+    List<String> varying = new ArrayList<>();
+    varying.add("technique");
+    if (delays) {
+      varying.add("delay");
+    }
+    if (disturbances.any()) {
+      varying.add("the disturbances they meet");
+    }
+    return new Term(
+        "pilots",
+        pool.pilots()
+            + " simulated pilots a line, seed "
+            + pool.seed()
+            + ", who differ in "
+            + and(varying)
+            + "; the same seed gives the same pilots. No source says how much pilots differ: every"
+            + " spread is assumed");
+  }
+
+  /**
+   * How the technique varies.
+   *
+   * @param recoveries the recoveries
+   * @return a line for each recovery of which something varies
+   */
+  public static List<Term> spreads(List<RecoveryKind> recoveries) {
+    return recoveries.stream()
+        .map(Pool::technique)
+        .filter(technique -> !technique.spreads().isEmpty())
+        .map(technique -> new Term(technique.name() + " pilots", spread(technique)))
+        .toList();
+  }
+
+  private static String spread(Technique technique) {
+    return "mean +- standard deviation, or least to greatest, all assumed: "
+        + String.join(", ", technique.spreads().stream().map(PilotTerms::spread).toList());
+  }
+
+  private static String spread(Spread spread) {
+    Parameter parameter = spread.parameter();
+    RealDistribution distribution = spread.distribution();
+    String numbers =
+        distribution instanceof UniformRealDistribution
+            ? Decimals.brief(distribution.getSupportLowerBound())
+                + " to "
+                + Decimals.brief(distribution.getSupportUpperBound())
+            : Decimals.brief(distribution.getNumericalMean())
+                + " +- "
+                + Decimals.brief(Math.sqrt(distribution.getNumericalVariance()));
+    return parameter.name() + " " + numbers + " " + parameter.unit().symbol();
+  }
+
+  /**
+   * The delays of a state.
+   *
+   * @param state the state
+   * @return the median, the 90 per cent point, and where they come from
+   */
+  public static Term state(PilotState state) {
+    return new Term(state.label(), delays(state) + ": " + state.origin());
+  }
+
+  /**
+   * The delays of a state in short.
+   *
+   * @param state the state
+   * @return a part of a sentence
+   */
+  public static String delays(PilotState state) {
+    return "half of the delays are up to "
+        + Decimals.brief(state.median())
+        + " s, nine in ten up to "
+        + Decimals.brief(state.ninetyPercent())
+        + " s (log-normal)";
+  }
+
+  /**
+   * What disturbs the flights.
+   *
+   * @param disturbances the disturbances
+   * @return a part of a sentence
+   */
+  public static String disturbances(Disturbances disturbances) {
+    List<String> parts = new ArrayList<>();
+    for (Parameter parameter : Disturbances.PARAMETERS) {
+      double value = disturbances.numbers().get(parameter);
+      if (value > 0) {
+        parts.add(
+            (parameter.name() + " " + Decimals.brief(value) + " " + parameter.unit().symbol())
+                .strip());
+      }
+    }
+    return parts.isEmpty() ? "none" : and(parts) + ", the strengths assumed";
+  }
+
+  /**
+   * Some words in a row.
+   *
+   * @param parts the words; at least one
+   * @return the words with commas and an "and"
+   */
+  public static String and(List<String> parts) {
+    int last = parts.size() - 1;
+    return last == 0
+        ? parts.get(0)
+        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+  }
+}

@@ -1,0 +1,253 @@
+package io.github.ringstate.instructor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Tables about many pilots, from the outside. */
+class PilotTablesTest {
+
+  private static final List<String> PILOTS =
+      List.of(
+          "p50_ft", "p90_ft", "p95_ft", "p95_low_ft", "p95_high_ft", "arrested_share", "samples");
+
+  private static final List<String> STANDARD =
+      List.of(
+          "outcome",
+          "altitude_loss_ft",
+          "loss_after_recognition_ft",
+          "peak_descent_fpm",
+          "time_to_arrest_s");
+
+  private static Run run(String command) {
+    Run run = Run.of(command.split(" ", -1));
+    assertEquals(0, run.status(), run.err());
+    return run;
+  }
+
+  private static List<CSVRecord> records(String command) throws IOException {
+    return CSVFormat.RFC4180
+        .builder()
+        .setHeader()
+        .setSkipHeaderRecord(true)
+        .get()
+        .parse(new StringReader(run(command + " --format csv").out()))
+        .getRecords();
+  }
+
+  private static JsonNode json(String command) throws JsonProcessingException {
+    return JsonMapper.builder().build().readTree(run(command + " --format json").out());
+  }
+
+  private static double number(CSVRecord record, String column) {
+    return Double.parseDouble(record.get(column));
+  }
+
+  @Test
+  void withoutPilotsTheirFieldsAreEmpty() throws IOException {
+    for (CSVRecord record : records("loss --delays 0,1")) {
+      PILOTS.forEach(column -> assertEquals("", record.get(column), column));
+    }
+  }
+
+  @Test
+  void withPilotsTheStandardTechniqueStaysAsItWas() throws IOException {
+    List<CSVRecord> without = records("loss --delays 0,2 --height-ft 150");
+    List<CSVRecord> with =
+        records("loss --delays 0,2 --height-ft 150 --pilots 30 --gust-kt 15 --shaking-pct 5");
+    assertEquals(without.size(), with.size());
+    for (int i = 0; i < with.size(); i++) {
+      for (String column : STANDARD) {
+        assertEquals(without.get(i).get(column), with.get(i).get(column), column);
+      }
+      assertEquals("30", with.get(i).get("samples"));
+    }
+  }
+
+  @Test
+  void pilotsWithDelaysOfTheirOwnMakeOneLineARecoveryWithoutDelay() throws IOException {
+    List<CSVRecord> records =
+        records("loss --pilots 30 --state attentive --recoveries lateral,forward");
+    assertEquals(2, records.size());
+    for (CSVRecord record : records) {
+      assertEquals("", record.get("delay_s"));
+      STANDARD.forEach(column -> assertEquals("", record.get(column), column));
+      assertTrue(number(record, "p50_ft") <= number(record, "p90_ft"));
+      assertTrue(number(record, "p90_ft") <= number(record, "p95_ft"));
+      assertEquals("1.0000", record.get("arrested_share"));
+      assertEquals("30", record.get("samples"));
+    }
+  }
+
+  @Test
+  void endlessLossesAndBandsAreEmpty() throws IOException {
+    CSVRecord none = records("loss --pilots 20 --recoveries none --delays 1").get(0);
+    List.of("p50_ft", "p90_ft", "p95_ft", "p95_low_ft", "p95_high_ft")
+        .forEach(column -> assertEquals("", none.get(column), column));
+    assertEquals("0.0000", none.get("arrested_share"));
+    // The greatest of 20 lies below the 95 % point with probability 0.95^20 = 0.36: no upper end.
+    CSVRecord few = records("loss --pilots 20 --recoveries lateral --delays 1").get(0);
+    assertTrue(number(few, "p95_ft") > 0);
+    assertEquals("", few.get("p95_high_ft"));
+  }
+
+  @Test
+  void whoMeetsNoRingStateIsNotInTheSample() throws IOException {
+    // A hover headed into 40 kt flies at 40 kt airspeed, above the 24 kt to which the handbooks
+    // put the end of effective translational lift.
+    String windy = " --wind-kt 40 --pilots 5 --recoveries lateral";
+    CSVRecord record = records("loss --delays 1" + windy).get(0);
+    assertEquals("0", record.get("samples"));
+    PILOTS.stream()
+        .filter(column -> !column.equals("samples"))
+        .forEach(column -> assertEquals("", record.get(column), column));
+    assertEquals("0", records("floor" + windy).get(0).get("samples"));
+    assertTrue(run("floor --height-ft 200" + windy).out().contains("do not lead into the ring"));
+    assertTrue(run("loss" + windy).out().contains("do not lead into the ring state"));
+  }
+
+  @Test
+  void whatMostOfThoseWithoutArrestCameToStandsInTheTable() {
+    assertTrue(
+        run("loss --pilots 8 --recoveries none --delays 1").out().contains("  not arrested  "));
+    assertTrue(
+        run("loss --pilots 8 --recoveries none --delays 1 --height-ft 300")
+            .out()
+            .contains("    ground  "));
+  }
+
+  @Test
+  void aFloorIsTheLossOfTheSharePlusTheMarginAndNeverLower() throws IOException {
+    List<CSVRecord> losses = records("loss --pilots 60 --state distracted");
+    List<CSVRecord> floors = records("floor --pilots 60 --state distracted --margin-ft 50");
+    assertEquals(losses.size(), floors.size());
+    for (int i = 0; i < floors.size(); i++) {
+      if (losses.get(i).get("p95_ft").isEmpty()) {
+        assertEquals("", floors.get(i).get("floor_ft"));
+        continue;
+      }
+      double added = number(floors.get(i), "floor_ft") - number(losses.get(i), "p95_ft");
+      // the loss is rounded to the nearest tenth of a foot, the floor up to the next
+      assertTrue(added >= 50 - 0.05 && added <= 50 + 0.15, floors.get(i).toString());
+      assertEquals("0.95", floors.get(i).get("share"));
+    }
+  }
+
+  @Test
+  void everyStateGivenHasItsLinesInTheOrderGiven() throws IOException {
+    List<CSVRecord> records =
+        records("floor --pilots 5 --share 0.5 --state startled,primed --recoveries lateral,none");
+    assertEquals(
+        List.of("startled", "startled", "primed", "primed"),
+        records.stream().map(record -> record.get("state")).toList());
+  }
+
+  @Test
+  void theSeedDecides() {
+    String command = "loss --pilots 20 --delays 1 --format csv";
+    assertEquals(run(command).out(), run(command + " --seed 1").out());
+    assertNotEquals(run(command).out(), run(command + " --seed 2").out());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"settling", "steep", "downwind"})
+  void aClockThatStartsLaterNeverGainsHeight(String entry) throws IOException {
+    // More delay never gains height: the collective stays lowered for longer.
+    String table = "loss --delays 0,1,2 --recoveries forward,lateral --entry " + entry;
+    List<CSVRecord> boundary = records(table);
+    List<CSVRecord> cue = records(table + " --clock cue");
+    for (int i = 0; i < cue.size(); i++) {
+      assertTrue(
+          number(cue.get(i), "altitude_loss_ft")
+              >= number(boundary.get(i), "altitude_loss_ft") - 0.11,
+          cue.get(i).toString());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss --delays 0",
+        "loss --delays 0 --pilots 3",
+        "loss --pilots 3 --state primed",
+        "floor --pilots 3 --state primed"
+      })
+  void everyTableSaysWhichClockItUses(String command) throws IOException {
+    assertTrue(run(command).out().contains("  Clock       delays count from the boundary"));
+    assertTrue(
+        run(command + " --clock cue").out().contains("  Clock       delays count from a cue"));
+    assertEquals("cue", json(command + " --clock cue").at("/conditions/clock").asText());
+  }
+
+  @Test
+  void peopleAndModelsHaveABandEach() throws IOException {
+    JsonNode cell =
+        json("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").at("/cells/0");
+    double low = cell.get("p95_models_low_ft").asDouble();
+    double middle = cell.get("p95_models_ft").asDouble();
+    double high = cell.get("p95_models_high_ft").asDouble();
+    assertTrue(0 < low && low <= middle && middle <= high && low < high, cell.toString());
+    assertTrue(cell.get("p95_low_ft").asDouble() <= cell.get("p95_ft").asDouble());
+    String text = run("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").out();
+    assertTrue(text.contains("and model"), text);
+    // the CSV file stays as it is
+    assertEquals(
+        run("loss --pilots 30 --delays 1 --format csv").out(),
+        run("loss --pilots 30 --delays 1 --models 2 --format csv").out());
+  }
+
+  @Test
+  void gustsAndShakingMoveTheOneFlightOfASeed() {
+    String flight = "loss --delays 1 --recoveries lateral --format csv";
+    String calm = run(flight).out();
+    String gusty = run(flight + " --gust-kt 15 --seed 3").out();
+    assertNotEquals(calm, gusty);
+    assertEquals(gusty, run(flight + " --gust-kt 15 --seed 3").out());
+    assertNotEquals(gusty, run(flight + " --gust-kt 15 --seed 4").out());
+    assertNotEquals(calm, run(flight + " --shaking-pct 5 --seed 3").out());
+  }
+
+  @Test
+  void theBriefingForAHeightAgreesWithTheShareThatLostIt() throws IOException {
+    JsonNode json = json("floor --pilots 50 --state distracted --height-ft 250");
+    String text = run("floor --pilots 50 --state distracted --height-ft 250").out();
+    for (JsonNode cell : json.get("cells")) {
+      String recovery = cell.get("recovery").asText();
+      if (!recovery.equals("collective")) {
+        long down = Math.round(50 * cell.get("ground_share").asDouble());
+        assertTrue(
+            text.replaceAll("\\s+", " ").contains(down == 0 ? "none of 50" : down + " of 50"));
+      }
+    }
+    // the ground reached in flights above ground: as many or fewer, ground effect helps
+    assertEquals(4, json.get("latest_moments").size());
+  }
+
+  @Test
+  void aRunWhoseThreadIsInterruptedEndsWithTheStatusOfAnInterrupt() throws InterruptedException {
+    AtomicReference<Run> result = new AtomicReference<>(new Run(-1, "", ""));
+    Thread thread =
+        new Thread(() -> result.set(Run.of("loss", "--pilots", "1000000", "--delays", "1")));
+    thread.start();
+    Thread.sleep(300);
+    thread.interrupt();
+    thread.join(20_000);
+    Run run = result.get();
+    assertEquals(130, run.status(), run.err());
+    assertEquals("", run.out());
+    assertTrue(run.err().contains("interrupted; nothing was written"), run.err());
+  }
+}

@@ -1,0 +1,133 @@
+package io.github.ringstate.instructor.floor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.HoverPower;
+import io.github.ringstate.instructor.option.Approach;
+import io.github.ringstate.instructor.option.Clock;
+import io.github.ringstate.instructor.option.EntryKind;
+import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.study.LossSpread;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+/** The sentences about floors, on losses that are made up. */
+class FloorWordsTest {
+
+  private static final Conditions CONDITIONS =
+      new Conditions(DemoCraft.TRAINER, StandardAtmosphere.at(0), new HoverPower(80, 82, 88));
+  private static final Pool POOL = new Pool(1000, 1, OptionalInt.empty());
+  private static final FloorRequest REQUEST =
+      new FloorRequest(
+          List.of(DemoCraft.TRAINER),
+          List.of(StandardAtmosphere.at(0)),
+          new Approach(EntryKind.SETTLING, 0, OptionalDouble.empty()),
+          OptionalDouble.empty(),
+          List.of(RecoveryKind.FORWARD, RecoveryKind.LATERAL, RecoveryKind.COLLECTIVE),
+          List.of(PilotState.PRIMED),
+          Clock.BOUNDARY,
+          Disturbances.NONE,
+          POOL,
+          0.95,
+          50);
+
+  /** A thousand pilots who lose evenly up to a height in feet, some of whom do not arrest. */
+  private static FloorRow row(RecoveryKind recovery, double greatestFt, int lost) {
+    Ending[] endings = new Ending[1000];
+    double[] losses = new double[1000];
+    for (int i = 0; i < 1000; i++) {
+      endings[i] = i < lost ? Ending.NOT_ARRESTED : Ending.ARRESTED;
+      losses[i] = greatestFt * 0.3048 * (i + 1) / 1000;
+    }
+    return new FloorRow(
+        CONDITIONS,
+        "settling",
+        PilotState.PRIMED,
+        recovery,
+        POOL.study(Encounter.of(DemoCraft.TRAINER), recovery, Optional.empty()),
+        0.95,
+        50,
+        new PilotLosses(LossSpread.of(endings, losses), List.of()));
+  }
+
+  private static String inShort(FloorRow... rows) {
+    return FloorTakeAway.of(new FloorBlock(CONDITIONS, List.of(rows), List.of()), REQUEST);
+  }
+
+  private static final String HEAD =
+      "Of the ways out, the least height at onset from which 95 % of the simulated pilots recovered"
+          + " with 50 ft to spare: primed ";
+
+  @Test
+  void theLeastHeightIsNamedAndRoundedUpwards() {
+    // 95 % of 201 ft and 50 ft: 240.95 ft
+    assertEquals(
+        HEAD + "245 ft with lateral.",
+        inShort(row(RecoveryKind.FORWARD, 400, 0), row(RecoveryKind.LATERAL, 201, 0)));
+  }
+
+  @Test
+  void techniquesWhoseBandsOverlapAreNotToldApart() {
+    assertEquals(
+        HEAD + "245 ft with lateral, which the model cannot tell from forward.",
+        inShort(row(RecoveryKind.FORWARD, 202, 0), row(RecoveryKind.LATERAL, 201, 0)));
+  }
+
+  @Test
+  void powerAloneIsNeverTheTechniqueToBrief() {
+    assertEquals(
+        HEAD + "435 ft with forward.",
+        inShort(row(RecoveryKind.FORWARD, 401, 0), row(RecoveryKind.COLLECTIVE, 20, 0)));
+    assertEquals(
+        HEAD + "none, since with no way out did so many arrest the descent.",
+        inShort(row(RecoveryKind.FORWARD, 401, 100), row(RecoveryKind.COLLECTIVE, 20, 0)));
+  }
+
+  private static String briefing(double heightFt, FloorRow... rows) {
+    return HeightBriefing.of(heightFt, List.of(rows)).text();
+  }
+
+  @Test
+  void theTechniqueWithTheFewestOnTheGroundIsBriefed() {
+    // of losses evenly up to 400 ft, 50.1 % are 200 ft or more; up to 210 ft, 48 of 1000
+    assertEquals(
+        "brief lateral, with which the fewest simulated pilots would still have hit the ground: 48"
+            + " of 1000 (4.8 %), against 501 of 1000 (50.1 %) with forward",
+        briefing(200, row(RecoveryKind.FORWARD, 400, 0), row(RecoveryKind.LATERAL, 210, 0)));
+  }
+
+  @Test
+  void aBriefingSaysWhenMoreThanTheShareAllowsWouldHitTheGround() {
+    assertTrue(
+        briefing(200, row(RecoveryKind.LATERAL, 250, 0))
+            .endsWith("Even so it is more than the 5 % that the share asked for leaves"));
+  }
+
+  @Test
+  void sharesThatOverlapAreNotToldApart() {
+    assertTrue(
+        briefing(200, row(RecoveryKind.FORWARD, 212, 0), row(RecoveryKind.LATERAL, 210, 0))
+            .endsWith("The model cannot tell lateral from forward here"));
+  }
+
+  @Test
+  void whereAllHitTheGroundThereIsNothingToBrief() {
+    assertEquals(
+        "no technique to brief: with every way out all of the simulated pilots would have hit the"
+            + " ground",
+        briefing(0.01, row(RecoveryKind.FORWARD, 400, 0), row(RecoveryKind.COLLECTIVE, 20, 0)));
+  }
+}
