@@ -9,6 +9,10 @@
  * entry -&gt; onset -&gt; recognition (delay) -&gt; pilot's action -&gt; arrest, ground, or time out
  * </pre>
  *
+ * <p>The delay counts from onset, or from a cue that the pilot may notice. {@link
+ * io.github.ringstate.encounter.Disturbances} shake the thrust in the ring state, gust, shear and
+ * turn the wind; all are off unless set.
+ *
  * <p>Onset is the crossing of the boundary with the descent still building. Altitude loss is the
  * height at onset less the lowest height. An encounter that never meets the ring state says so, one
  * that is not recovered says so, and one that reaches the ground gives the speed of impact.

@@ -65,6 +65,13 @@ public final class Limited implements Recovery {
   /** What a rate counts for beside a displacement, s (assumed: about how long a roll takes). */
   private static final double RATE_WEIGHT = 0.35;
 
+  /**
+   * How much of what is asked for may be beyond a limit before the limit counts as binding: angle,
+   * rad, or rate, rad/s. What equals a limit, or is all but done, must not lie on the edge, where a
+   * rounding would make it bind and not bind in turn.
+   */
+  private static final double NOT_WORTH_MENTIONING = Unit.DEGREE.toSi(0.1);
+
   /** Error of attitude below which no rate is asked for that a limit could hold back, rad. */
   private static final double SMALL_ERROR = Unit.DEGREE.toSi(2);
 
@@ -176,16 +183,19 @@ public final class Limited implements Recovery {
     // No lowering, no limit: the margin is the greater of what is left of thrust and of what is not
     // asked for.
     double thrust =
-        Math.max(seen.loadFactor() - leastThrust - FADE, wanted.collective() - seen.collective());
+        Math.max(
+            seen.loadFactor() - leastThrust - FADE,
+            wanted.collective() - seen.collective() + NOT_WORTH_MENTIONING);
     return Math.min(
-        Math.min(attitude, Math.min(pitchRate, bankRate)),
+        Math.min(attitude + NOT_WORTH_MENTIONING, Math.min(pitchRate, bankRate)),
         Math.min(thrust, recovery.limitMargin(phase, seen)));
   }
 
   /** Negative where a rate is asked for that is held back; only its sign has a meaning. */
   private double rateMargin(double wanted, double error, double reversal) {
-    double steady = Math.max(rate - wanted, SMALL_ERROR - Math.abs(error));
-    double reversing = Math.max(Math.min(reversalRate, rate) - wanted, REVERSAL - reversal);
+    double slack = NOT_WORTH_MENTIONING - wanted;
+    double steady = Math.max(rate + slack, SMALL_ERROR - Math.abs(error));
+    double reversing = Math.max(Math.min(reversalRate, rate) + slack, REVERSAL - reversal);
     return Math.min(steady, reversing);
   }
 

@@ -21,6 +21,31 @@
  *
  * <p>Their numbers are parameters with ranges. Few are published, and each says where it comes
  * from.
+ *
+ * <h2>When a pilot acts</h2>
+ *
+ * {@link io.github.ringstate.pilot.Recognition} is a delay on a clock. The clock starts at the
+ * crossing of the boundary, as in tables that compare, or at a {@link
+ * io.github.ringstate.pilot.Cue}: what the indicator shows, the body feels or the view tells. A
+ * table says which, by {@link io.github.ringstate.pilot.Recognition#clock}. A cue that never fires
+ * is a descent that nobody arrests.
+ *
+ * <h2>Techniques of techniques</h2>
+ *
+ * {@link io.github.ringstate.pilot.Switched} flies one recovery after another, {@link
+ * io.github.ringstate.pilot.FirstToFire} the one whose cue fires first, {@link
+ * io.github.ringstate.pilot.Limited} any of them within limits of attitude, rate, thrust and
+ * reversal, and the flight reports where a limit begins to bind.
+ *
+ * <h2>People</h2>
+ *
+ * {@link io.github.ringstate.pilot.Pilots} draw a recovery for one person from the {@link
+ * io.github.ringstate.pilot.Draws} of a sample: a {@link io.github.ringstate.pilot.Technique} whose
+ * numbers have a {@link io.github.ringstate.pilot.Spread} each, some of the people perhaps after a
+ * wrong first instinct. Their delays follow {@link io.github.ringstate.pilot.Delays}, log-normal or
+ * gamma; {@link io.github.ringstate.pilot.PilotState} has four sets of them. The spreads are
+ * assumed throughout, and so is most of the delays: no source gives a distribution for helicopter
+ * pilots.
  */
 @NullMarked
 package io.github.ringstate.pilot;

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
-import java.util.function.ToDoubleFunction;
 
 /**
  * What a briefing needs of some techniques: the height from which a share of the simulated pilots
@@ -28,6 +27,9 @@ public record Briefing(double share, double margin, Sampling sampling) {
   private static final double LATEST_DELAY = 8;
 
   private static final double DELAY_STEP = 0.25;
+
+  private static final Comparator<Line> BY_FLOOR =
+      Comparator.comparingDouble(line -> line.floor().value());
 
   /** Checks share and margin. */
   public Briefing {
@@ -72,13 +74,13 @@ public record Briefing(double share, double margin, Sampling sampling) {
    *     with no technique the share of the pilots recovered
    */
   public static List<Line> leastHeight(List<Line> lines) {
-    Line best = best(lines, line -> line.floor().value());
+    Line best = best(lines, BY_FLOOR);
     if (Double.isInfinite(best.floor().value())) {
       return List.of();
     }
     return lines.stream()
         .filter(line -> line.floor().overlaps(best.floor()))
-        .sorted(Comparator.comparingDouble(line -> line.floor().value()))
+        .sorted(BY_FLOOR)
         .toList();
   }
 
@@ -88,21 +90,36 @@ public record Briefing(double share, double margin, Sampling sampling) {
    *
    * @param lines the techniques; at least one
    * @param height the height at onset, m
-   * @return the technique of the smallest share first, then those whose band overlaps its own
+   * @return the technique of the smallest share first, of equal ones that of the least floor; then
+   *     those whose band overlaps its own
    */
   public List<Line> fewestGroundContacts(List<Line> lines, double height) {
-    Line best = best(lines, line -> line.losses().shareLosing(height));
+    Comparator<Line> byContacts =
+        Comparator.<Line>comparingDouble(line -> line.losses().shareLosing(height))
+            .thenComparing(BY_FLOOR);
+    Line best = best(lines, byContacts);
     Share least = best.losses().shareLosing(height, sampling.confidence());
     return lines.stream()
         .filter(line -> line.losses().shareLosing(height, sampling.confidence()).overlaps(least))
-        .sorted(Comparator.comparingDouble(line -> line.losses().shareLosing(height)))
+        .sorted(byContacts)
         .toList();
   }
 
-  private static Line best(List<Line> lines, ToDoubleFunction<Line> worth) {
+  private static Line best(List<Line> lines, Comparator<Line> order) {
     return lines.stream()
-        .min(Comparator.comparingDouble(worth))
+        .min(order)
         .orElseThrow(() -> new IllegalArgumentException("a briefing needs at least one technique"));
+  }
+
+  /**
+   * The longest delay with which the share of the pilots still recovered, silently.
+   *
+   * @param study the study; its delays are not used, its base has no height
+   * @param height the height at onset, m
+   * @return the delay, s, as of {@link #latestMoment(PilotStudy, double, Progress)}
+   */
+  public OptionalDouble latestMoment(PilotStudy study, double height) {
+    return latestMoment(study, height, Progress.SILENT);
   }
 
   /**

@@ -1,7 +1,6 @@
 package io.github.ringstate.study;
 
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.encounter.Outcome;
 import java.util.Arrays;
 import java.util.List;
 
@@ -13,46 +12,33 @@ import java.util.List;
 public final class LossSpread {
 
   private final double[] sorted;
-  private final int withoutOnset;
+  private final int[] endings;
 
-  private LossSpread(double[] sorted, int withoutOnset) {
+  private LossSpread(double[] sorted, int[] endings) {
     this.sorted = sorted;
-    this.withoutOnset = withoutOnset;
+    this.endings = endings;
   }
 
   /**
-   * Collects outcomes.
+   * Collects what came of some encounters.
    *
-   * @param outcomes what came of each pilot's encounter
+   * @param endings how each ended
+   * @param losses the altitude loss of each, m; only those of arrested descents are looked at
    * @return their spread
    */
-  public static LossSpread of(List<Outcome> outcomes) {
-    return ofLosses(outcomes.stream().mapToDouble(LossSpread::loss).toArray());
-  }
-
-  /** Collects losses as {@link #loss} gives them. */
-  static LossSpread ofLosses(double[] losses) {
-    double[] met = Arrays.stream(losses).filter(loss -> !Double.isNaN(loss)).sorted().toArray();
-    return new LossSpread(met, losses.length - met.length);
-  }
-
-  /**
-   * What an encounter counts for.
-   *
-   * @param outcome what came of it
-   * @return the altitude loss, m; infinite if the descent was not arrested above the ground, NaN if
-   *     the ring state was not met
-   */
-  static double loss(Outcome outcome) {
-    return loss(outcome.ending(), outcome.altitudeLoss().orElse(Double.NaN));
-  }
-
-  static double loss(Ending ending, double altitudeLoss) {
-    return switch (ending) {
-      case ARRESTED -> altitudeLoss;
-      case GROUND, NOT_ARRESTED -> Double.POSITIVE_INFINITY;
-      case NO_ONSET -> Double.NaN;
-    };
+  public static LossSpread of(Ending[] endings, double[] losses) {
+    int[] counts = new int[Ending.values().length];
+    double[] met = new double[endings.length];
+    int size = 0;
+    for (int i = 0; i < endings.length; i++) {
+      counts[place(endings[i])]++;
+      if (endings[i] != Ending.NO_ONSET) {
+        met[size++] = endings[i] == Ending.ARRESTED ? losses[i] : Double.POSITIVE_INFINITY;
+      }
+    }
+    double[] sorted = Arrays.copyOf(met, size);
+    Arrays.sort(sorted);
+    return new LossSpread(sorted, counts);
   }
 
   /**
@@ -62,9 +48,34 @@ public final class LossSpread {
    * @return the spread of all their pilots
    */
   public static LossSpread pooled(List<LossSpread> spreads) {
+    int[] counts = new int[Ending.values().length];
+    for (LossSpread spread : spreads) {
+      for (int i = 0; i < counts.length; i++) {
+        counts[i] += spread.endings[i];
+      }
+    }
     return new LossSpread(
         spreads.stream().flatMapToDouble(spread -> Arrays.stream(spread.sorted)).sorted().toArray(),
-        spreads.stream().mapToInt(LossSpread::withoutOnset).sum());
+        counts);
+  }
+
+  private static int place(Ending ending) {
+    return switch (ending) {
+      case ARRESTED -> 0;
+      case GROUND -> 1;
+      case NOT_ARRESTED -> 2;
+      case NO_ONSET -> 3;
+    };
+  }
+
+  /**
+   * The losses themselves.
+   *
+   * @return a copy, m, in ascending order; infinite for those whose descent was not arrested above
+   *     the ground
+   */
+  public double[] losses() {
+    return sorted.clone();
   }
 
   /**
@@ -77,12 +88,22 @@ public final class LossSpread {
   }
 
   /**
-   * How many pilots did not meet it.
+   * How many encounters ended in a way.
+   *
+   * @param ending the way
+   * @return their number
+   */
+  public int count(Ending ending) {
+    return endings[place(ending)];
+  }
+
+  /**
+   * How many pilots did not meet the ring state.
    *
    * @return their number, not counted in {@link #samples}
    */
   public int withoutOnset() {
-    return withoutOnset;
+    return count(Ending.NO_ONSET);
   }
 
   /**
@@ -91,7 +112,7 @@ public final class LossSpread {
    * @return the share, 0 to 1; NaN if nobody met it
    */
   public double arrestedShare() {
-    return 1 - shareLosing(Double.POSITIVE_INFINITY);
+    return (double) count(Ending.ARRESTED) / sorted.length;
   }
 
   /**

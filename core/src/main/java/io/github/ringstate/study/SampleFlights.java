@@ -26,27 +26,28 @@ final class SampleFlights {
    *
    * @param from the first sample
    * @param to the sample after the last
-   * @param flights gives each thread what to do with a sample; the first exception that is thrown
-   *     keeps further samples from being begun, and is thrown once those under way have ended
+   * @param work makes, for each thread, what it does with the samples that it takes; the first
+   *     exception that is thrown keeps further samples from being begun, and is thrown once those
+   *     under way have ended
    */
-  static void each(int from, int to, Supplier<IntConsumer> flights) {
+  static void each(int from, int to, Supplier<IntConsumer> work) {
     AtomicInteger next = new AtomicInteger(from);
     AtomicReference<@Nullable RuntimeException> failure = new AtomicReference<>();
     IntStream.range(0, threads())
         .parallel()
         .forEach(
             thread -> {
-              IntConsumer flight = flights.get();
-              while (failure.get() == null) {
-                int sample = next.getAndIncrement();
-                if (sample >= to) {
-                  return;
-                }
-                try {
+              try {
+                IntConsumer flight = work.get();
+                while (failure.get() == null) {
+                  int sample = next.getAndIncrement();
+                  if (sample >= to) {
+                    return;
+                  }
                   flight.accept(sample);
-                } catch (RuntimeException thrown) {
-                  failure.compareAndSet(null, thrown);
                 }
+              } catch (RuntimeException thrown) {
+                failure.compareAndSet(null, thrown);
               }
             });
     RuntimeException thrown = failure.get();

@@ -6,6 +6,23 @@
  * the encounter that was flown and its whole outcome, so that nothing is dropped on the way to a
  * table.
  *
+ * <p>*
+ *
+ * <h2>Many pilots</h2>
+ *
+ * {@link io.github.ringstate.study.PilotStudy} flies one encounter with many people and gives a
+ * {@link io.github.ringstate.study.LossSpread}: its {@link io.github.ringstate.study.Quantile}s and
+ * {@link io.github.ringstate.study.Share}s have confidence intervals that assume no distribution. A
+ * descent that was not arrested counts as an infinite loss. {@link
+ * io.github.ringstate.study.Sampling} says how many pilots are enough, {@link
+ * io.github.ringstate.study.Progress} hears how far it is and may end it. {@link
+ * io.github.ringstate.study.Briefing} turns spreads into what a briefing needs.
+ *
+ * <p>What the interval of a quantile holds is chance in the sample alone. What is assumed about
+ * people is not in it; what is fitted in the model is in {@link
+ * io.github.ringstate.study.ModelSpread}, kept apart, so that two bands stand side by side: people
+ * alone, and people and model. *
+ *
  * <p>{@link io.github.ringstate.study.RunStudy} takes a slow run over the ground, as for
  * photographs, apart by track: airspeed in gusts, power, distance to the ring state, and what is
  * lost if the ground speed is held through a turn downwind. {@link

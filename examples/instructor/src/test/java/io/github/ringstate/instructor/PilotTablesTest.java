@@ -232,7 +232,6 @@ class PilotTablesTest {
             text.replaceAll("\\s+", " ").contains(down == 0 ? "none of 50" : down + " of 50"));
       }
     }
-    // the ground reached in flights above ground: as many or fewer, ground effect helps
     assertEquals(4, json.get("latest_moments").size());
   }
 

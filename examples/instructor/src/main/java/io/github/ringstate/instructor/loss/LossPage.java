@@ -4,6 +4,7 @@ import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Term;
 import io.github.ringstate.instructor.sheet.ModelNote;
 import io.github.ringstate.instructor.sheet.Page;
@@ -86,7 +87,7 @@ final class LossPage {
     model.put("lossPlot", SvgDrawing.of(charts.lossAgainstDelay(bands.get(0)), "loss-"));
     model.put("heightPlot", SvgDrawing.of(charts.heightAgainstTime(bands.get(0)), "height-"));
     model.put("legend", SvgDrawing.of(charts.legend(), "legend-"));
-    model.put("terms", LossTerms.forSheet(LossBands.pool(request).pilots()));
+    model.put("terms", LossTerms.forSheet(request, LossBands.pool(request).pilots()));
     model.put("recoveries", recoveries());
     model.put("pilots", LossBands.pool(request).pilots());
     model.put("seed", LossBands.pool(request).seed());

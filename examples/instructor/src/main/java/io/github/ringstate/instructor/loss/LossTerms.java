@@ -82,10 +82,10 @@ final class LossTerms {
     return terms;
   }
 
-  static List<Term> forSheet(int pilots) {
+  static List<Term> forSheet(LossRequest request, int pilots) {
     return List.of(
         new Term("hover", "power of a hover out of ground effect over the continuous power"),
-        new Term("delay", DELAY),
+        new Term("delay", delay(request)),
         new Term("onset", ONSET),
         new Term("loss", LOSS + "; away from the ground"),
         new Term(

@@ -1,0 +1,143 @@
+package io.github.ringstate.encounter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.air.PowerLawWind;
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.air.WindField;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.flight.EventKind;
+import io.github.ringstate.flight.History;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.pilot.Lateral;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class DisturbancesTest {
+
+  private static final Encounter TRAINER =
+      Encounter.of(DemoCraft.TRAINER).withRecovery(new Lateral());
+
+  private static final Encounter WINDY =
+      TRAINER.withEntry(
+          new Settling(ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 5)));
+
+  private static Disturbances with(Parameter parameter, double value) {
+    return new Disturbances(
+        ParameterSet.standard(Disturbances.PARAMETERS).with(parameter, value), 5);
+  }
+
+  private static double loss(Encounter encounter) {
+    return encounter.fly().altitudeLoss().orElseThrow();
+  }
+
+  @Test
+  void disturbancesThatAreOffLeaveTheFlightAsItIsToTheLastBit() {
+    Disturbances off = new Disturbances(ParameterSet.standard(Disturbances.PARAMETERS), 77);
+    assertFalse(off.any());
+    assertFalse(off.random());
+    assertEquals(TRAINER.fly(), TRAINER.withDisturbances(off).fly());
+    WindField mean = new Wind(3, 0);
+    assertEquals(mean, off.wind(mean, OptionalDouble.of(50), DemoCraft.TRAINER.rotor()));
+  }
+
+  @Test
+  void gustsAndShakingAreTheSameForASeedAndOthersForAnother() {
+    for (Parameter parameter : List.of(Disturbances.GUST_WIND, Disturbances.SHAKING)) {
+      Disturbances some = with(parameter, 10);
+      assertTrue(some.any() && some.random());
+      Encounter disturbed = TRAINER.withDisturbances(some);
+      assertEquals(disturbed.fly(), disturbed.fly());
+      assertNotEquals(loss(TRAINER), loss(disturbed));
+      assertNotEquals(loss(disturbed), loss(TRAINER.withDisturbances(some.withSeed(6))));
+    }
+  }
+
+  @Test
+  void shakingIsFeltInTheRingStateAndHardlyInTheHover() {
+    List<double[]> felt = new ArrayList<>();
+    TRAINER
+        .withDisturbances(with(Disturbances.SHAKING, 5))
+        .withDelay(4)
+        .fly(
+            PreciseFlyer.standard(),
+            new History(
+                0.05,
+                (phase, seen) -> felt.add(new double[] {seen.axialOverHover(), seen.roughness()})));
+    assertTrue(felt.get(0)[1] < 0.001, "in the hover");
+    double[] strongest = felt.get(0);
+    for (double[] sample : felt) {
+      strongest = sample[1] > strongest[1] ? sample : strongest;
+    }
+    assertEquals(-1.2, strongest[0], 0.1);
+    assertEquals(0.05, strongest[1], 0.005);
+  }
+
+  @Test
+  void shearChangesAFlightInWindAndNoneInCalm() {
+    Disturbances shear = with(Disturbances.SHEAR, 0.28);
+    assertTrue(shear.any());
+    assertFalse(shear.random());
+    assertEquals(loss(TRAINER), loss(TRAINER.withDisturbances(shear)), 1e-6);
+    assertNotEquals(loss(WINDY), loss(WINDY.withDisturbances(shear)), 1e-3);
+    assertNotEquals(
+        loss(WINDY.withHeight(60)), loss(WINDY.withHeight(60).withDisturbances(shear)), 1e-3);
+  }
+
+  /** Source: the power law itself; see {@link PowerLawWind}. */
+  @Test
+  void theShearedWindIsThatOfTheEntryAtOnsetAndFollowsThePowerLaw() {
+    Disturbances shear = with(Disturbances.SHEAR, 0.25);
+    double[] air = new double[3];
+    WindField field = shear.wind(new Wind(-8, 2), OptionalDouble.of(64), DemoCraft.TRAINER.rotor());
+    field.velocity(0, 0, 0, 64, air);
+    assertEquals(-8, air[0], 1e-12);
+    field.velocity(0, 0, 0, 4, air);
+    assertEquals(-4, air[0], 1e-12, "(4 / 64)^(1 / 4) is a half");
+    assertEquals(1, air[1], 1e-12);
+    WindField nowhere =
+        shear.wind(new Wind(-8, 2), OptionalDouble.empty(), DemoCraft.TRAINER.rotor());
+    nowhere.velocity(0, 0, 0, 0, air);
+    assertEquals(-8, air[0], 1e-12, "away from the ground heights count from onset");
+    nowhere.velocity(0, 0, 0, -20, air);
+    assertTrue(air[0] > -8);
+  }
+
+  @Test
+  void withShearTheOnsetIsStillAtItsHeight() {
+    Outcome outcome = WINDY.withHeight(60).withDisturbances(with(Disturbances.SHEAR, 0.28)).fly();
+    assertEquals(60, outcome.occurrences().get(0).height(), 1e-9);
+    assertEquals(EventKind.ONSET, outcome.occurrences().get(0).kind());
+  }
+
+  @Test
+  void aWindThatComesRoundTurnsAHeadwindIntoATailwind() {
+    Disturbances turn = with(Disturbances.WIND_TURN, -180);
+    assertTrue(turn.any());
+    assertFalse(turn.random());
+    double[] air = new double[3];
+    WindField field = turn.wind(new Wind(-8, 0), OptionalDouble.empty(), DemoCraft.TRAINER.rotor());
+    field.velocity(0, 0, 0, 0, air);
+    assertEquals(-8, air[0], 1e-12);
+    field.velocity(10, 0, 0, 0, air);
+    assertEquals(8, air[0], 1e-12);
+    assertNotEquals(loss(WINDY), loss(WINDY.withDisturbances(turn)), 1e-3);
+    assertEquals(loss(TRAINER), loss(TRAINER.withDisturbances(turn)), 1e-9);
+  }
+
+  @Test
+  void aSharedApproachIsThatOfTheFlightAlone() {
+    Encounter encounter = WINDY.withHeight(60).withDisturbances(with(Disturbances.SHEAR, 0.28));
+    Approach approach = Approach.fly(encounter, PreciseFlyer.standard());
+    assertEquals(
+        encounter.withDelay(2).fly(),
+        encounter.withDelay(2).fly(approach, PreciseFlyer.standard(), null));
+  }
+}

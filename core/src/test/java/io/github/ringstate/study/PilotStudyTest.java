@@ -1,0 +1,302 @@
+package io.github.ringstate.study;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.pilot.Draws;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Pilots;
+import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class PilotStudyTest {
+
+  private static final Encounter TRAINER = Encounter.of(DemoCraft.TRAINER);
+  private static final Encounter UTILITY = Encounter.of(DemoCraft.UTILITY);
+
+  private static final Disturbances ROUGH =
+      new Disturbances(
+          ParameterSet.standard(Disturbances.PARAMETERS)
+              .with(Disturbances.SHAKING, 5)
+              .with(Disturbances.GUST_WIND, 10)
+              .with(Disturbances.SHEAR, 0.14),
+          0);
+
+  private static PilotStudy distracted(Encounter base, Pilots pilots) {
+    return new PilotStudy(base, pilots, Optional.of(PilotState.DISTRACTED.delays()), 42);
+  }
+
+  private static <T> T with(int threads, Callable<T> work) throws Exception {
+    ForkJoinPool pool = new ForkJoinPool(threads);
+    try {
+      return pool.submit(work).get();
+    } finally {
+      pool.shutdown();
+    }
+  }
+
+  static List<PilotStudy> studies() {
+    return List.of(
+        distracted(TRAINER, Technique.FORWARD),
+        distracted(TRAINER.withHeight(40), Technique.LATERAL),
+        distracted(UTILITY.withDisturbances(ROUGH), Technique.LATERAL));
+  }
+
+  @ParameterizedTest
+  @MethodSource("studies")
+  void anyNumberOfThreadsGivesTheSameBits(PilotStudy study) throws Exception {
+    Sampling sampling = Sampling.of(24);
+    double[] one = with(1, () -> study.fly(sampling, Progress.SILENT)).losses();
+    for (int threads : new int[] {2, 8}) {
+      double[] many = with(threads, () -> study.fly(sampling, Progress.SILENT)).losses();
+      assertArrayEquals(one, many, 0.0);
+    }
+    assertArrayEquals(one, study.fly(sampling, Progress.SILENT).losses(), 0.0);
+  }
+
+  @ParameterizedTest
+  @MethodSource("studies")
+  void anySampleFlownAloneEqualsItsValueInTheStudy(PilotStudy study) {
+    double[] alone = new double[16];
+    for (int i = alone.length - 1; i >= 0; i--) {
+      alone[i] = study.loss(i);
+    }
+    Arrays.sort(alone);
+    assertArrayEquals(alone, study.fly(Sampling.of(16), Progress.SILENT).losses(), 0.0);
+  }
+
+  @Test
+  void fewerPilotsAreTheFirstOfMore() {
+    PilotStudy study = distracted(UTILITY, Technique.LATERAL);
+    List<Double> ten = boxed(study.fly(Sampling.of(10), Progress.SILENT).losses());
+    List<Double> thirty = boxed(study.fly(Sampling.of(30), Progress.SILENT).losses());
+    assertTrue(thirty.containsAll(ten));
+    PilotStudy other = new PilotStudy(UTILITY, Technique.LATERAL, study.delays(), 43);
+    assertNotEquals(ten, boxed(other.fly(Sampling.of(10), Progress.SILENT).losses()));
+  }
+
+  private static List<Double> boxed(double[] values) {
+    return Arrays.stream(values).boxed().toList();
+  }
+
+  @Test
+  void pilotsOfANumberAreTheSamePeopleAtAnyFixedDelayAndDelaysAreTheirOwn() {
+    PilotStudy sampled = distracted(TRAINER, Technique.FORWARD);
+    PilotStudy fixed = new PilotStudy(TRAINER, Technique.FORWARD, Optional.empty(), 42);
+    PilotStudy later =
+        new PilotStudy(TRAINER.withDelay(3), Technique.FORWARD, Optional.empty(), 42);
+    for (int i = 0; i < 3; i++) {
+      assertEquals(1, fixed.encounter(i).delay());
+      assertEquals(
+          fixed.encounter(i).withDelay(3).fly().altitudeLoss(),
+          later.encounter(i).fly().altitudeLoss());
+      double own = sampled.encounter(i).delay();
+      assertEquals(
+          PilotState.DISTRACTED.delays().inverseCumulativeProbability(new Draws(42, i).uniform()),
+          own);
+      assertEquals(
+          fixed.encounter(i).withDelay(own).fly().altitudeLoss(),
+          sampled.encounter(i).fly().altitudeLoss());
+    }
+  }
+
+  @Test
+  void theSamplingStopsAtTheSamePilotForAnyNumberOfThreads() throws Exception {
+    PilotStudy study =
+        new PilotStudy(UTILITY, Technique.LATERAL, Optional.of(PilotState.PRIMED.delays()), 1);
+    Sampling sampling = new Sampling(5000, 0.5, 0.95, 0.8);
+    LossSpread one = with(1, () -> study.fly(sampling, Progress.SILENT));
+    assertTrue(one.samples() > Sampling.BATCH && one.samples() < 5000, one.samples() + " pilots");
+    assertEquals(0, one.samples() % Sampling.BATCH);
+    assertTrue(one.quantile(0.5, 0.95).width() <= sampling.enough());
+    for (int threads : new int[] {2, 8}) {
+      LossSpread many = with(threads, () -> study.fly(sampling, Progress.SILENT));
+      assertArrayEquals(one.losses(), many.losses(), 0.0);
+    }
+  }
+
+  @Test
+  void progressCountsEveryPilotOnceAndInOrder() {
+    List<Long> heard = new ArrayList<>();
+    distracted(UTILITY, Technique.LATERAL)
+        .fly(
+            Sampling.of(20),
+            (flown, limit) -> {
+              assertEquals(20, limit);
+              heard.add(flown);
+            });
+    List<Long> counted = new ArrayList<>();
+    for (long i = 1; i <= 20; i++) {
+      counted.add(i);
+    }
+    assertEquals(counted, heard);
+  }
+
+  @Test
+  void afterACancellationNoMoreThanTheFlightsUnderWayAreFlown() {
+    int threads = 4;
+    AtomicInteger heard = new AtomicInteger();
+    Progress progress =
+        new Progress() {
+          private final AtomicBoolean cancelled = new AtomicBoolean();
+
+          @Override
+          public void flown(long flown, long limit) {
+            heard.incrementAndGet();
+            if (flown == 10) {
+              cancelled.set(true);
+            }
+          }
+
+          @Override
+          public boolean cancelled() {
+            return cancelled.get();
+          }
+        };
+    PilotStudy study = distracted(UTILITY, Technique.LATERAL);
+    ExecutionException thrown =
+        assertThrows(
+            ExecutionException.class,
+            () -> with(threads, () -> study.fly(Sampling.of(100_000), progress)));
+    assertTrue(thrown.getCause() instanceof CancellationException, thrown.toString());
+    assertTrue(heard.get() >= 10 && heard.get() < 10 + threads, heard + " were flown");
+  }
+
+  @Test
+  void anInterruptedStudyEndsWithTheFlightsUnderWayAndItsThreadStaysInterrupted() throws Exception {
+    AtomicInteger begun = new AtomicInteger();
+    CountDownLatch underWay = new CountDownLatch(10);
+    Pilots counted =
+        new Pilots() {
+          @Override
+          public String name() {
+            return "counted";
+          }
+
+          @Override
+          public Recovery draw(Draws draws) {
+            begun.incrementAndGet();
+            underWay.countDown();
+            return Technique.LATERAL.draw(draws);
+          }
+        };
+    AtomicReference<Throwable> thrown = new AtomicReference<>();
+    AtomicBoolean interrupted = new AtomicBoolean();
+    Thread caller =
+        new Thread(
+            () -> {
+              try {
+                distracted(UTILITY, counted).fly(Sampling.of(10_000_000), Progress.SILENT);
+              } catch (CancellationException ended) {
+                thrown.set(ended);
+                interrupted.set(Thread.currentThread().isInterrupted());
+              }
+            });
+    caller.start();
+    underWay.await();
+    caller.interrupt();
+    int threads = ForkJoinPool.getCommonPoolParallelism() + 1;
+    int atInterrupt = begun.get();
+    caller.join(60_000);
+    assertFalse(caller.isAlive());
+    assertTrue(thrown.get() instanceof CancellationException, "ended by " + thrown);
+    assertTrue(interrupted.get());
+    assertTrue(
+        begun.get() <= atInterrupt + threads,
+        (begun.get() - atInterrupt) + " were begun after the interruption");
+  }
+
+  /** Without gusts and shaking the longer wait starts lower and sinks at least as fast. */
+  @ParameterizedTest
+  @MethodSource("techniques")
+  void moreDelayNeverLosesLess(Technique technique) {
+    for (Encounter base : List.of(TRAINER, UTILITY)) {
+      int pilots = technique.equals(Technique.NONE) ? 1 : 30;
+      double[] last = new double[pilots];
+      for (double delay = 0; delay <= 6; delay += 0.25) {
+        PilotStudy study = new PilotStudy(base.withDelay(delay), technique, Optional.empty(), 9);
+        for (int i = 0; i < pilots; i++) {
+          double loss = study.loss(i);
+          assertTrue(
+              loss >= last[i],
+              technique.name()
+                  + " pilot "
+                  + i
+                  + " at "
+                  + delay
+                  + " s: "
+                  + loss
+                  + " after "
+                  + last[i]);
+          last[i] = loss;
+        }
+      }
+    }
+  }
+
+  static List<Technique> techniques() {
+    return Technique.ALL;
+  }
+
+  /** What is flown swiftly is what is flown precisely, within half a foot. */
+  @ParameterizedTest
+  @MethodSource("studies")
+  void theSwiftLossesAreThoseOfThePreciseFlight(PilotStudy study) {
+    for (int i = 0; i < 12; i++) {
+      Outcome precise = study.encounter(i).fly();
+      double expected =
+          precise.ending() == Ending.ARRESTED
+              ? precise.altitudeLoss().orElseThrow()
+              : Double.POSITIVE_INFINITY;
+      assertEquals(expected, study.loss(i), Unit.FOOT.toSi(0.5), "pilot " + i);
+    }
+  }
+
+  @Test
+  void onlyChanceInTheDisturbancesMakesFlightsOfTheirOwn() {
+    PilotStudy rough =
+        new PilotStudy(
+            UTILITY.withDisturbances(ROUGH),
+            Pilots.all(Technique.LATERAL.standard()),
+            Optional.empty(),
+            1);
+    assertNotEquals(rough.loss(0), rough.loss(1));
+    assertEquals(rough.loss(0), rough.loss(0));
+    Disturbances shear =
+        new Disturbances(
+            ParameterSet.standard(Disturbances.PARAMETERS).with(Disturbances.SHEAR, 0.14), 0);
+    PilotStudy sheared =
+        new PilotStudy(
+            UTILITY.withDisturbances(shear),
+            Pilots.all(Technique.LATERAL.standard()),
+            Optional.empty(),
+            1);
+    assertEquals(sheared.loss(0), sheared.loss(1));
+  }
+}

@@ -1,0 +1,92 @@
+package io.github.ringstate.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.flight.RingStateShaking;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.pilot.Delays;
+import io.github.ringstate.pilot.Draws;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.ParameterSet;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Against ourselves: the bits that this library gave, on any Java release and machine. A change of
+ * the model changes them, and is then written down here; a change of platform must not.
+ */
+class SampledPilotsRegressionTest {
+
+  private static void assertBits(double expected, double actual) {
+    assertEquals(Double.toHexString(expected), Double.toHexString(actual), () -> "now " + actual);
+  }
+
+  private static PilotStudy study(Technique technique, Disturbances disturbances) {
+    return new PilotStudy(
+        Encounter.of(DemoCraft.TRAINER).withDisturbances(disturbances),
+        technique,
+        Optional.of(PilotState.ATTENTIVE.delays()),
+        42);
+  }
+
+  @Test
+  void theNumbersOfASample() {
+    Draws draws = new Draws(42, 7);
+    assertBits(0x1.a04657dd4c7d9p-1, draws.uniform());
+    assertBits(0x1.d3af22517807fp-1, draws.uniform());
+    assertEquals(1061252013998382209L, draws.seed());
+  }
+
+  @Test
+  void theDelays() {
+    assertBits(
+        0x1.bdc164e230f91p1, PilotState.DISTRACTED.delays().inverseCumulativeProbability(0.73));
+    assertBits(0x1.efc68ca8319dfp0, Delays.gamma(1.5, 2.5).inverseCumulativeProbability(0.73));
+  }
+
+  @Test
+  void theLossesOfSinglePilots() {
+    assertBits(0x1.11e3c81d0236bp5, study(Technique.FORWARD, Disturbances.NONE).loss(0));
+    assertBits(0x1.2cb9bb896c734p4, study(Technique.LATERAL, Disturbances.NONE).loss(1));
+    assertBits(0x1.004844eb26e73p7, study(Technique.AUTOROTATION, Disturbances.NONE).loss(2));
+    assertBits(0x1.4dc02dd378f93p5, study(Technique.COLLECTIVE, Disturbances.NONE).loss(3));
+  }
+
+  @Test
+  void theLossOfADisturbedPilot() {
+    Disturbances rough =
+        new Disturbances(
+            ParameterSet.standard(Disturbances.PARAMETERS)
+                .with(Disturbances.SHAKING, 5)
+                .with(Disturbances.GUST_WIND, 10)
+                .with(Disturbances.SHEAR, 0.14)
+                .with(Disturbances.WIND_TURN, 90),
+            0);
+    assertBits(0x1.2db89aba0f797p4, study(Technique.LATERAL, rough).loss(1));
+  }
+
+  @Test
+  void theQuantileOfAStudy() {
+    Quantile quantile =
+        study(Technique.LATERAL, Disturbances.NONE)
+            .fly(Sampling.of(200), Progress.SILENT)
+            .quantile(0.95, 0.95);
+    assertBits(0x1.44b5928f1a002p5, quantile.value());
+    assertBits(0x1.1e0807e146f9ap5, quantile.low());
+    assertBits(0x1.848091500b629p5, quantile.high());
+  }
+
+  @Test
+  void aModelThatIsDrawnAndTheShaking() {
+    RingStateInflow model =
+        new ModelSpread(study(Technique.LATERAL, Disturbances.NONE), 5).model(4);
+    assertBits(0x1.22744ea27ef72p1, model.induced(0.2, -1.1));
+    RingStateShaking shaking =
+        new RingStateShaking(ParameterSet.standard(RingStateShaking.PARAMETERS), 50, 6);
+    assertBits(0x1.04d43aded41e8p0, shaking.factor(12.5, 0.1, -1.1));
+  }
+}
