@@ -33,10 +33,10 @@ class HtmlValidityTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --delays 0,2 --height-ft 300 --format html",
-        "loss --delays 2 --mass-kg 520,600 --pressure-altitude-ft 0,3000 --units si --format html",
-        "runs --pilots 50 --format html",
-        "runs --pilots 50 --craft heavy --height-ft 300 --units si --paper letter --format html",
+        "loss --pilots 20 --delays 0,2 --height-ft 300 --format html",
+        "loss --pilots 20 --delays 2 --mass-kg 520,600 --pressure-altitude-ft 0,3000 --units si --format html",
+        "runs --pilots 20 --technique lateral --format html",
+        "runs --pilots 20 --technique lateral --craft heavy --height-ft 300 --units si --paper letter --format html",
         "boundary --format html",
         "boundary --fly lateral --units si --format html",
         "fly --format html",
@@ -60,8 +60,8 @@ class HtmlValidityTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --delays 0 --format html",
-        "runs --pilots 50 --format html",
+        "loss --pilots 20 --delays 0 --format html",
+        "runs --pilots 20 --technique lateral --format html",
         "boundary --format html",
         "fly --format html"
       })

@@ -28,7 +28,7 @@ class MainTest {
         "floor --pilots 5 --height-ft 200",
         "fly --step 5",
         "boundary",
-        "runs --pilots 50",
+        "runs --pilots 20",
         "craft"
       })
   void whatIsPrintedForPeopleCarriesTheCautionAndFitsThePage(String args) {

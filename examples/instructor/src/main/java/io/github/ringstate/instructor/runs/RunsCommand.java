@@ -203,7 +203,7 @@ public final class RunsCommand implements Runnable {
         Unit.KNOT.toSi(
             NumberText.one(
                 "--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED.quantity())),
-        (int) NumberText.whole("--pilots", pilots, 50, 100_000),
+        (int) NumberText.whole("--pilots", pilots, 20, 100_000),
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
         new CrewMinimum(
             NumberText.one("--command-hours", commandHours, CrewMinimum.COMMAND.quantity()),
