@@ -6,6 +6,8 @@
  * the encounter that was flown and its whole outcome, so that nothing is dropped on the way to a
  * table.
  *
+ * <p>*
+ *
  * <h2>Many pilots</h2>
  *
  * {@link io.github.ringstate.study.PilotStudy} flies one encounter with many people and gives a
@@ -23,6 +25,11 @@
  *
  * <p>{@link io.github.ringstate.study.sweep} flies any number of settings against each other, row
  * by row.
+ *
+ * <p>{@link io.github.ringstate.study.RunStudy} takes a slow run over the ground, as for
+ * photographs, apart by track: airspeed in gusts, power, distance to the ring state, and what is
+ * lost if the ground speed is held through a turn downwind. {@link
+ * io.github.ringstate.study.RunJudgement} puts that into a verdict.
  */
 @NullMarked
 package io.github.ringstate.study;

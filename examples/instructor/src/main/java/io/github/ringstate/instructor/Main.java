@@ -9,6 +9,7 @@ import io.github.ringstate.instructor.fly.FlyCommand;
 import io.github.ringstate.instructor.loss.LossCommand;
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -70,9 +71,11 @@ public final class Main implements Runnable {
             .addSubcommand(new LossCommand(terminal))
             .addSubcommand(new FloorCommand(terminal))
             .addSubcommand(new FlyCommand(terminal))
+            .addSubcommand(new RunsCommand(terminal))
             .addSubcommand(new BoundaryCommand(terminal))
             .addSubcommand(new CraftCommand(terminal))
-            .addSubcommand(new SweepCommand(terminal));
+            .addSubcommand(new SweepCommand(terminal))
+            .addSubcommand(new CompletionCommand());
     return tool.setExpandAtFiles(false)
         .setUsageHelpWidth(HELP_WIDTH)
         .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

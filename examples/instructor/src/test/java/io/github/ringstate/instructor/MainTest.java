@@ -22,12 +22,14 @@ class MainTest {
         "boundary --help",
         "craft --help",
         "sweep --help",
+        "runs --help",
         "loss --version",
         "loss --delays 0",
         "loss --pilots 5 --state startled",
         "floor --pilots 5 --height-ft 200",
         "fly --step 5",
         "boundary",
+        "runs --pilots 20",
         "craft"
       })
   void whatIsPrintedForPeopleCarriesTheCautionAndFitsThePage(String args) {
@@ -38,7 +40,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss", "floor", "fly", "boundary", "craft", "sweep"})
+  @ValueSource(strings = {"loss", "floor", "fly", "runs", "boundary", "craft", "sweep"})
   void theHelpOfEveryCommandShowsAnExampleThatWorks(String command) {
     String example =
         Run.of(command, "--help").lines().stream()
@@ -49,6 +51,16 @@ class MainTest {
             .replaceFirst("ringstate ", "")
             .replaceAll(" --output [a-z.]+", "");
     assertEquals(CommandLine.ExitCode.OK, Run.of(example.split(" ", -1)).status(), example);
+  }
+
+  @Test
+  void theCompletionScriptKnowsEveryCommandAndItsOptions() {
+    Run run = Run.of("completion");
+    assertEquals(CommandLine.ExitCode.OK, run.status(), run.err());
+    for (String word : new String[] {"loss", "fly", "runs", "boundary", "craft", "--paper"}) {
+      assertTrue(run.out().contains(word), word);
+    }
+    assertTrue(run.out().startsWith("#!/usr/bin/env bash"), run.out().substring(0, 40));
   }
 
   @Test

@@ -92,6 +92,7 @@ class PageTest {
     for (var craft : DemoCraft.ALL) {
       assertFitsThePage(Run.of("craft", craft.name()));
       assertFitsThePage(Run.of("boundary", "--craft", craft.name()));
+      assertFitsThePage(Run.of("runs", "--craft", craft.name(), "--pilots", "20"));
     }
   }
 

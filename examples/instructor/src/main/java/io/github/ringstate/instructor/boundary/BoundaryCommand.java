@@ -2,14 +2,22 @@ package io.github.ringstate.instructor.boundary;
 
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.Approach;
+import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
+import io.github.ringstate.instructor.option.EntryKind;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
-import io.github.ringstate.instructor.option.OutputOptions;
+import io.github.ringstate.instructor.option.PictureOutput;
+import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.io.OutputStream;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -25,6 +33,8 @@ import picocli.CommandLine.Option;
       "",
       "Example: the twin at its greatest mass, 6000 ft up",
       "  ringstate boundary --craft twin --mass-kg 4300 --pressure-altitude-ft 6000",
+      "and its picture, with a flight through it",
+      "  ringstate boundary --craft twin --fly lateral --format svg --output boundary.svg",
       "",
       Caution.TEXT
     })
@@ -44,7 +54,29 @@ public final class BoundaryCommand implements Runnable {
       description = "Step of airspeed from one line to the next. Unless given: ${DEFAULT-VALUE}.")
   private String step = "";
 
-  @Mixin private final OutputOptions output = new OutputOptions();
+  @Option(
+      names = "--fly",
+      paramLabel = "NAME",
+      description =
+          "Draw the flight of an encounter into the picture, with this recovery: forward, lateral,"
+              + " autorotation, collective or none. Unless given, no flight is drawn.")
+  private @Nullable String recovery;
+
+  @Option(
+      names = "--delay",
+      paramLabel = "S",
+      defaultValue = "2",
+      description = "Delay of that flight, from onset to action. Unless given: ${DEFAULT-VALUE}.")
+  private String delay = "";
+
+  @Option(
+      names = "--entry",
+      paramLabel = "ENTRY",
+      defaultValue = "settling",
+      description = "Entry of that flight: settling, steep or downwind. Unless given: settling.")
+  private String entry = "";
+
+  @Mixin private final PictureOutput output = new PictureOutput();
 
   /**
    * Creates the command.
@@ -60,6 +92,18 @@ public final class BoundaryCommand implements Runnable {
     Delivery delivery = output.delivery(terminal);
     Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
     double stepKt = NumberText.one("--step-kt", step, STEP);
-    delivery.deliver(new BoundaryReport(Chart.of(conditions, stepKt)));
+    delivery.deliver(new BoundaryReport(Chart.of(conditions, stepKt), path(conditions)));
+  }
+
+  private Optional<FlightPath> path(Conditions conditions) {
+    EntryKind kind =
+        new Choice<>("--entry", List.of(EntryKind.values()), EntryKind::label).one(entry);
+    double delayS = NumberText.one("--delay", delay, Recognition.DELAY);
+    if (recovery == null) {
+      return Optional.empty();
+    }
+    RecoveryKind chosen =
+        new Choice<>("--fly", List.of(RecoveryKind.values()), RecoveryKind::label).one(recovery);
+    return Optional.of(FlightPath.fly(conditions, Approach.standard(kind), chosen, delayS));
   }
 }

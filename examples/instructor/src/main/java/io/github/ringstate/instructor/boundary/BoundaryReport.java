@@ -5,11 +5,16 @@ import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Column;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Report;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.sheet.ModelNote;
+import io.github.ringstate.instructor.sheet.Page;
+import io.github.ringstate.instructor.sheet.PageSettings;
+import io.github.ringstate.instructor.sheet.Pictured;
+import io.github.ringstate.instructor.sheet.Printable;
+import io.github.ringstate.instructor.sheet.SvgDrawing;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,8 +27,9 @@ import java.util.OptionalDouble;
  * The boundaries of the ring state for one craft.
  *
  * @param chart the boundaries
+ * @param path the way of a flight, for the picture
  */
-record BoundaryReport(Chart chart) implements Report {
+record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printable, Pictured {
 
   private static final List<Column<BoundaryRow>> COLUMNS =
       List.of(
@@ -35,6 +41,31 @@ record BoundaryReport(Chart chart) implements Report {
   @Override
   public String title() {
     return "ring state boundaries";
+  }
+
+  @Override
+  public Picture picture(PageSettings settings) {
+    return new BoundaryPicture(chart, path, settings.units(), true);
+  }
+
+  @Override
+  public Page page(PageSettings settings) {
+    List<Term> words = new ArrayList<>(definitions());
+    words.removeIf(term -> term.word().contains("_"));
+    return new Page(
+        "boundary.mustache",
+        "Vortex ring state: its boundary",
+        Map.of(
+            "heading",
+            heading(),
+            "picture",
+            SvgDrawing.of(new BoundaryPicture(chart, path, settings.units(), false), "boundary-"),
+            "flight",
+            path.map(FlightPath::inWords).orElse("none drawn"),
+            "terms",
+            words,
+            "parameters",
+            ModelNote.standard()));
   }
 
   @Override
@@ -94,6 +125,23 @@ record BoundaryReport(Chart chart) implements Report {
 
   @Override
   public Sheet sheet() {
+    List<Term> terms = new ArrayList<>();
+    terms.add(
+        new Term(
+            "onset, exit",
+            "the rates of descent between which the rotor is in the ring state; published criteria"
+                + " differ this much"));
+    terms.addAll(criteria());
+    return new Sheet(
+        List.of(
+            new Sheet.Title("Vortex ring state: its boundary by three criteria"),
+            new Sheet.Terms(heading()),
+            grid(),
+            new Sheet.Terms(terms),
+            new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
+  }
+
+  private List<Term> heading() {
     Conditions conditions = chart.conditions();
     List<Term> heading = new ArrayList<>();
     heading.add(
@@ -109,20 +157,7 @@ record BoundaryReport(Chart chart) implements Report {
                 + " kt, disc loading "
                 + Decimals.fixed(conditions.craft().discLoading(), 0)
                 + " N/m2"));
-    List<Term> terms = new ArrayList<>();
-    terms.add(
-        new Term(
-            "onset, exit",
-            "the rates of descent between which the rotor is in the ring state; published criteria"
-                + " differ this much"));
-    terms.addAll(criteria());
-    return new Sheet(
-        List.of(
-            new Sheet.Title("Vortex ring state: its boundary by three criteria"),
-            new Sheet.Terms(heading),
-            grid(),
-            new Sheet.Terms(terms),
-            new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
+    return heading;
   }
 
   private Sheet.Grid grid() {

@@ -1,48 +1,44 @@
 package io.github.ringstate.instructor.delivery;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Format;
 import io.github.ringstate.instructor.report.Report;
 import io.github.ringstate.instructor.report.ReportWriter;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
 import java.util.Locale;
+import java.util.function.Supplier;
 
-/** Takes a report to where the user wants it, in UTF-8. */
+/** Takes a report to where the user wants it. */
 public abstract class Delivery {
 
-  private final Format format;
+  private final Supplier<ReportWriter> writer;
 
-  Delivery(Format format) {
-    this.format = format;
+  Delivery(Supplier<ReportWriter> writer) {
+    this.writer = writer;
   }
 
   /**
    * To a stream that stays open.
    *
-   * @param format the format
+   * @param writer makes the writer, once there is something to write
    * @param out the stream
    * @return the way out
    */
-  public static Delivery to(Format format, OutputStream out) {
-    return new ToTerminal(format, out);
+  public static Delivery to(Supplier<ReportWriter> writer, OutputStream out) {
+    return new ToTerminal(writer, out);
   }
 
   /**
    * To a file that is replaced as a whole.
    *
-   * @param format the format
+   * @param writer makes the writer, once there is something to write
    * @param option where the file was named
    * @param file the file, as the user named it
    * @return the way out
    * @throws Refusal if the file is no place to write to
    */
-  public static Delivery toFile(Format format, String option, String file) {
-    return new ToFile(format, WholeFile.named(option, file));
+  public static Delivery toFile(Supplier<ReportWriter> writer, String option, String file) {
+    return new ToFile(writer, WholeFile.named(option, file));
   }
 
   /**
@@ -61,18 +57,15 @@ public abstract class Delivery {
    * @throws IOException if the stream takes no more
    */
   final void write(Report report, OutputStream out) throws IOException {
-    ReportWriter writer = format.writer();
-    Writer characters = new OutputStreamWriter(out, UTF_8);
-    writer.write(report, characters);
-    characters.flush();
+    writer.get().write(report, out);
   }
 
   private static final class ToTerminal extends Delivery {
 
     private final OutputStream out;
 
-    ToTerminal(Format format, OutputStream out) {
-      super(format);
+    ToTerminal(Supplier<ReportWriter> writer, OutputStream out) {
+      super(writer);
       this.out = out;
     }
 
@@ -99,8 +92,8 @@ public abstract class Delivery {
 
     private final WholeFile file;
 
-    ToFile(Format format, WholeFile file) {
-      super(format);
+    ToFile(Supplier<ReportWriter> writer, WholeFile file) {
+      super(writer);
       this.file = file;
     }
 

@@ -7,8 +7,8 @@ import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
-import io.github.ringstate.instructor.option.OutputOptions;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.option.ScreenOutput;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.Quantity;
@@ -27,6 +27,8 @@ import picocli.CommandLine.Option;
       "",
       "Example: the utility, lateral recovery 2 s after onset, as a file for a spreadsheet",
       "  ringstate fly --craft utility --recovery lateral --delay 2 --format csv --output fly.csv",
+      "and a page for the classroom, with every recovery and a slider for the delay",
+      "  ringstate fly --craft utility --format html --output fly.html",
       "",
       Caution.TEXT
     })
@@ -65,7 +67,7 @@ public final class FlyCommand implements Runnable {
       description = "Time between two lines. Unless given: ${DEFAULT-VALUE}.")
   private String step = "";
 
-  @Mixin private final OutputOptions output = new OutputOptions();
+  @Mixin private final ScreenOutput output = new ScreenOutput();
 
   /**
    * Creates the command.

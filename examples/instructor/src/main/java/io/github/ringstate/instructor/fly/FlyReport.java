@@ -6,10 +6,12 @@ import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Column;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Report;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.sheet.Page;
+import io.github.ringstate.instructor.sheet.PageSettings;
+import io.github.ringstate.instructor.sheet.Printable;
 import io.github.ringstate.quantity.Unit;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,7 +24,7 @@ import java.util.OptionalDouble;
  * @param request what was asked for
  * @param flown the flight
  */
-record FlyReport(FlyRequest request, FlownEncounter flown) implements Report {
+record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable {
 
   private static final int RATIO_DECIMALS = 3;
 
@@ -43,6 +45,11 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Report {
   @Override
   public Sheet sheet() {
     return FlySheet.of(this);
+  }
+
+  @Override
+  public Page page(PageSettings settings) {
+    return ClassroomPage.of(this, settings);
   }
 
   @Override

@@ -7,9 +7,9 @@ import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.NumberText;
-import io.github.ringstate.instructor.option.OutputOptions;
 import io.github.ringstate.instructor.option.PilotOptions;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.instructor.refusal.Refusal;
@@ -86,7 +86,7 @@ public final class LossCommand implements Runnable {
   private @Nullable String state;
 
   @Mixin private final PilotOptions chance = new PilotOptions();
-  @Mixin private final OutputOptions output = new OutputOptions();
+  @Mixin private final SheetOutput output = new SheetOutput();
 
   /**
    * Creates the command.

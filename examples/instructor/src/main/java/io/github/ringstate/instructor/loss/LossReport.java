@@ -4,10 +4,12 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotFacts;
 import io.github.ringstate.instructor.report.Cell;
-import io.github.ringstate.instructor.report.Report;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.sheet.Page;
+import io.github.ringstate.instructor.sheet.PageSettings;
+import io.github.ringstate.instructor.sheet.Printable;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +20,7 @@ import java.util.Map;
  * @param request what was asked for
  * @param blocks a table for each mass in each air
  */
-record LossReport(LossRequest request, List<LossBlock> blocks) implements Report {
+record LossReport(LossRequest request, List<LossBlock> blocks) implements Printable {
 
   LossReport {
     blocks = List.copyOf(blocks);
@@ -32,6 +34,11 @@ record LossReport(LossRequest request, List<LossBlock> blocks) implements Report
   @Override
   public Sheet sheet() {
     return LossSheet.of(this);
+  }
+
+  @Override
+  public Page page(PageSettings settings) {
+    return LossPage.of(this, settings);
   }
 
   @Override

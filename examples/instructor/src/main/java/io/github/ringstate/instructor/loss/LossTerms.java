@@ -86,6 +86,21 @@ final class LossTerms {
     return terms;
   }
 
+  static List<Term> forSheet(LossRequest request, int pilots) {
+    return List.of(
+        new Term("hover", "power of a hover out of ground effect over the continuous power"),
+        new Term("delay", delay(request)),
+        new Term("onset", ONSET),
+        new Term("loss", LOSS + "; away from the ground"),
+        new Term(
+            "50, 95",
+            "the loss that 50 and 95 in 100 of "
+                + pilots
+                + " simulated pilots do not exceed, who vary in how they fly the recovery (spreads"
+                + " assumed)"),
+        new Term("open", "that many did not arrest the descent: " + NOT_ARRESTED));
+  }
+
   static List<Term> forData(LossRequest request) {
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("onset", ONSET));

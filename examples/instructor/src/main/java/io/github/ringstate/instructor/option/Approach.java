@@ -18,6 +18,16 @@ import java.util.OptionalDouble;
 public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
 
   /**
+   * An entry in its standard wind, away from the ground.
+   *
+   * @param kind which entry
+   * @return the approach
+   */
+  public static Approach standard(EntryKind kind) {
+    return new Approach(kind, kind.wind().standard(), OptionalDouble.empty());
+  }
+
+  /**
    * The entry to fly.
    *
    * @return the entry

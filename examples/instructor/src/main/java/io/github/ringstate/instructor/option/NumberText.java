@@ -48,7 +48,7 @@ public final class NumberText {
    * @return the number
    * @throws Refusal if it is no whole number or out of range
    */
-  static long whole(String option, String text, long low, long high) {
+  public static long whole(String option, String text, long low, long high) {
     String stripped = text.strip();
     if (DECIMAL.matcher(stripped).matches()) {
       BigDecimal value = new BigDecimal(stripped);

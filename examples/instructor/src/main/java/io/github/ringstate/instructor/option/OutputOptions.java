@@ -4,11 +4,10 @@ import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.report.Format;
 import java.io.OutputStream;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-/** In what format the report goes where. */
-public final class OutputOptions {
+/** In what format a report without a picture goes where. */
+public final class OutputOptions extends Destination {
 
   @Option(
       names = "--format",
@@ -16,14 +15,6 @@ public final class OutputOptions {
       defaultValue = "text",
       description = "text, csv or json. Unless given: ${DEFAULT-VALUE}.")
   private String format = "";
-
-  @Option(
-      names = "--output",
-      paramLabel = "FILE",
-      description =
-          "Write to this file, whole or not at all, in place of the terminal. Its folder must"
-              + " exist; an old file is replaced.")
-  private @Nullable String output;
 
   /** Made by picocli. */
   public OutputOptions() {}
@@ -36,9 +27,7 @@ public final class OutputOptions {
    * @return the way out
    */
   public Delivery delivery(OutputStream terminal) {
-    Format chosen = new Choice<>("--format", List.of(Format.values()), Format::label).one(format);
-    return output == null
-        ? Delivery.to(chosen, terminal)
-        : Delivery.toFile(chosen, "--output", output);
+    return delivery(
+        format, List.of(Format.TEXT, Format.CSV, Format.JSON), Writers::plain, terminal);
   }
 }

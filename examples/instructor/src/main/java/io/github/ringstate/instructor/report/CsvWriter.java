@@ -8,7 +8,10 @@ import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
 
 /** Writes the table of a report by RFC 4180: one header, lines that end in CR LF. */
-final class CsvWriter implements ReportWriter {
+public final class CsvWriter implements CharacterWriter {
+
+  /** Creates the writer. */
+  public CsvWriter() {}
 
   @Override
   public void write(Report report, Writer out) throws IOException {

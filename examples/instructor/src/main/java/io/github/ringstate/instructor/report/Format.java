@@ -7,7 +7,15 @@ public enum Format {
   /** Comma-separated values, RFC 4180. */
   CSV("csv"),
   /** JSON, RFC 8259. */
-  JSON("json");
+  JSON("json"),
+  /** A page for a browser that needs nothing else. */
+  HTML("html"),
+  /** A page for a printer. */
+  PDF("pdf"),
+  /** A drawing in vectors. */
+  SVG("svg"),
+  /** A drawing in dots. */
+  PNG("png");
 
   private final String label;
 
@@ -22,18 +30,5 @@ public enum Format {
    */
   public String label() {
     return label;
-  }
-
-  /**
-   * Makes a writer; only then are the classes it needs loaded.
-   *
-   * @return the writer
-   */
-  public ReportWriter writer() {
-    return switch (this) {
-      case TEXT -> new TextWriter();
-      case CSV -> new CsvWriter();
-      case JSON -> new JsonWriter();
-    };
   }
 }

@@ -13,7 +13,10 @@ import java.util.Map;
  * Writes a report as one JSON object: its name, the caution, the definitions, the facts, then the
  * tables as lists of objects. The order is always the same and numbers are rounded as in CSV.
  */
-final class JsonWriter implements ReportWriter {
+public final class JsonWriter implements CharacterWriter {
+
+  /** Creates the writer. */
+  public JsonWriter() {}
 
   @Override
   public void write(Report report, Writer out) throws IOException {

@@ -1,9 +1,9 @@
 package io.github.ringstate.instructor.report;
 
 import java.io.IOException;
-import java.io.Writer;
+import java.io.OutputStream;
 
-/** A way to put a report on a stream of characters. */
+/** A way to put a report on a stream. */
 public interface ReportWriter {
 
   /**
@@ -13,5 +13,5 @@ public interface ReportWriter {
    * @param out where to; flushed, not closed
    * @throws IOException if the stream takes no more
    */
-  void write(Report report, Writer out) throws IOException;
+  void write(Report report, OutputStream out) throws IOException;
 }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Writes the sheet of a report as plain text, at most {@link #WIDTH} columns wide. */
-final class TextWriter implements ReportWriter {
+public final class TextWriter implements CharacterWriter {
 
   /** Columns of the page. */
   static final int WIDTH = 100;
@@ -15,6 +15,9 @@ final class TextWriter implements ReportWriter {
   private static final String MARGIN = "  ";
   private static final String GAP = "  ";
   private static final String NARROW_GAP = " ";
+
+  /** Creates the writer. */
+  public TextWriter() {}
 
   @Override
   public void write(Report report, Writer out) throws IOException {

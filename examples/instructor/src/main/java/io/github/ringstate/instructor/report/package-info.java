@@ -5,7 +5,7 @@
  * findings twice: as {@link io.github.ringstate.instructor.report.Table tables} of named columns
  * for machines, and as a {@link io.github.ringstate.instructor.report.Sheet} for people. A {@link
  * io.github.ringstate.instructor.report.ReportWriter} prints one of them; {@link
- * io.github.ringstate.instructor.report.Format} lists the writers. A new format is a new writer, a
+ * io.github.ringstate.instructor.report.Format} names the formats. A new format is a new writer, a
  * new finding is a new column.
  */
 @NullMarked

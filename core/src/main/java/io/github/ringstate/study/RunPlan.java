@@ -1,0 +1,126 @@
+package io.github.ringstate.study;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.air.WindTriangle;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
+
+/**
+ * A slow run over the ground, as for photographs or a survey: what is to be flown, before it is
+ * known on which track.
+ *
+ * @param craft the helicopter
+ * @param air the air at the height of the run
+ * @param windFrom where the wind comes from, rad clockwise from north
+ * @param windSpeed mean wind speed at the height of the run, m/s
+ * @param gust greatest wind speed at that height, m/s, not below the mean
+ * @param groundSpeed ground speed to be held, m/s
+ * @param descent rate of descent planned, m/s, not negative
+ * @param height height above the ground, m
+ */
+public record RunPlan(
+    Helicopter craft,
+    Air air,
+    double windFrom,
+    double windSpeed,
+    double gust,
+    double groundSpeed,
+    double descent,
+    double height) {
+
+  /** Where the wind comes from. */
+  public static final Quantity WIND_FROM = new Quantity("wind direction", Unit.DEGREE, 0, 360);
+
+  /** Winds and gusts that are accepted, at the height of the run. */
+  public static final Quantity WIND = new Quantity("wind at the height flown", Unit.KNOT, 0, 100);
+
+  /** Ground speed to be held. */
+  public static final Parameter GROUND_SPEED =
+      Parameter.of("ground speed", Unit.KNOT, 0, 60, 20, "assumed: a slow run for photographs");
+
+  /** Rate of descent planned. */
+  public static final Parameter DESCENT =
+      Parameter.of("planned descent", Unit.FOOT_PER_MINUTE, 0, 1000, 100, "assumed");
+
+  /** Height above the ground. */
+  public static final Parameter HEIGHT =
+      Parameter.of("height above ground", Unit.FOOT, 20, 9000, 500, "assumed");
+
+  /** Checks all numbers. */
+  public RunPlan {
+    WIND_FROM.check(Unit.DEGREE.fromSi(windFrom));
+    WIND.check(Unit.KNOT.fromSi(windSpeed));
+    WIND.within(Unit.KNOT.fromSi(windSpeed), WIND.high()).check(Unit.KNOT.fromSi(gust));
+    GROUND_SPEED.quantity().check(Unit.KNOT.fromSi(groundSpeed));
+    DESCENT.quantity().check(Unit.FOOT_PER_MINUTE.fromSi(descent));
+    HEIGHT.quantity().check(Unit.FOOT.fromSi(height));
+  }
+
+  /**
+   * The least wind speed.
+   *
+   * @return as far below the mean as the gust is above it, m/s, at least 0 (assumed)
+   */
+  public double lull() {
+    return Math.max(0, 2 * windSpeed - gust);
+  }
+
+  /**
+   * The direction of the run with the wind behind.
+   *
+   * @return the track, rad clockwise from north
+   */
+  public double downwind() {
+    return windFrom < Math.PI ? windFrom + Math.PI : windFrom - Math.PI;
+  }
+
+  /**
+   * The wind triangle of a track in the mean wind.
+   *
+   * @param track direction flown over the ground, rad clockwise from north
+   * @return the triangle
+   */
+  public WindTriangle triangle(double track) {
+    return triangle(track, windSpeed);
+  }
+
+  /**
+   * The least airspeed that gusts and lulls leave on a track. Along the wind the airspeed has one
+   * least value, where what is left lies across it.
+   *
+   * @param track direction flown over the ground, rad clockwise from north
+   * @return the airspeed, m/s
+   */
+  public double leastAirspeed(double track) {
+    double alongWind = new WindTriangle(Wind.from(windFrom, 1), track, 0).tailwind() * groundSpeed;
+    double speed = Math.min(Math.max(alongWind, lull()), gust);
+    return triangle(track, speed).airspeed();
+  }
+
+  /**
+   * The greatest airspeed in gusts and lulls on a track.
+   *
+   * @param track direction flown over the ground, rad clockwise from north
+   * @return the airspeed, m/s
+   */
+  public double greatestAirspeed(double track) {
+    return Math.max(triangle(track, lull()).airspeed(), triangle(track, gust).airspeed());
+  }
+
+  /**
+   * The same plan at another ground speed.
+   *
+   * @param other ground speed, m/s
+   * @return the changed plan
+   */
+  public RunPlan withGroundSpeed(double other) {
+    return new RunPlan(craft, air, windFrom, windSpeed, gust, other, descent, height);
+  }
+
+  private WindTriangle triangle(double track, double speed) {
+    return new WindTriangle(Wind.from(windFrom, speed), track, groundSpeed);
+  }
+}

@@ -1,0 +1,276 @@
+package io.github.ringstate.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.flight.Trim;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.OutOfRangeException;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class RunStudyTest {
+
+  /** Wind from north; speeds in kt, descent 100 ft/min, 500 ft above ground. */
+  private static RunPlan plan(Helicopter craft, double wind, double gust, double groundSpeed) {
+    return new RunPlan(
+        craft,
+        StandardAtmosphere.at(0),
+        0,
+        Unit.KNOT.toSi(wind),
+        Unit.KNOT.toSi(gust),
+        Unit.KNOT.toSi(groundSpeed),
+        Unit.FOOT_PER_MINUTE.toSi(100),
+        Unit.FOOT.toSi(500));
+  }
+
+  private static RunStudy study(double wind, double gust, double groundSpeed) {
+    return new RunStudy(plan(DemoCraft.TRAINER, wind, gust, groundSpeed));
+  }
+
+  @Test
+  void thereIsATrackEveryTenDegreesAndTracksMirroredInTheWindTakeTheSame() {
+    List<RunTrack> tracks = study(15, 20, 25).tracks();
+    assertEquals(36, tracks.size());
+    for (int i = 1; i < 18; i++) {
+      RunTrack one = tracks.get(i);
+      RunTrack other = tracks.get(36 - i);
+      assertEquals(one.triangle().airspeed(), other.triangle().airspeed(), 1e-12);
+      assertEquals(one.triangle().crosswind(), -other.triangle().crosswind(), 1e-12);
+      assertEquals(one.continuousMargin(), other.continuousMargin(), 1e-6);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // Wind from north 15 kt, gusts 25, hence lulls 5. Arithmetic: with the wind behind at 20 kt a
+    // gust of 20 leaves no air at all; against it a lull of 5 leaves 25 and a gust of 25 gives 45;
+    // across it a lull leaves sqrt(20^2 + 5^2), a gust sqrt(20^2 + 25^2).
+    "180, 0, 15",
+    "0, 25, 45",
+    "90, 20.6155281280883, 32.0156211871642"
+  })
+  void gustsAndLullsMoveTheAirspeedAsArithmeticSays(double track, double least, double greatest) {
+    RunPlan plan = plan(DemoCraft.TRAINER, 15, 25, 20);
+    double direction = Unit.DEGREE.toSi(track);
+    assertEquals(least, Unit.KNOT.fromSi(plan.leastAirspeed(direction)), 1e-9);
+    assertEquals(greatest, Unit.KNOT.fromSi(plan.greatestAirspeed(direction)), 1e-9);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 40, 110, 180, 250})
+  void noWindBetweenLullAndGustLeavesLessAirThanTheLeastAirspeed(int track) {
+    RunPlan plan = plan(DemoCraft.TRAINER, 15, 27, 18);
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i <= 2400; i++) {
+      RunPlan steady = plan(DemoCraft.TRAINER, 3 + i / 100.0, 3 + i / 100.0, 18);
+      least = Math.min(least, steady.triangle(Unit.DEGREE.toSi(track)).airspeed());
+    }
+    // the wind is searched in hundredths of a knot
+    assertEquals(least, plan.leastAirspeed(Unit.DEGREE.toSi(track)), Unit.KNOT.toSi(0.005));
+  }
+
+  @Test
+  void powerMarginsAreThoseOfTheSteadyFlight() {
+    // Against the flight dynamics: trimmed flight and its shaft power.
+    RunStudy study = study(10, 10, 30);
+    RunTrack track = study.track(Unit.DEGREE.toSi(180));
+    double airspeed = Unit.KNOT.toSi(20);
+    double descent = Unit.FOOT_PER_MINUTE.toSi(100);
+    EquationsOfMotion motion =
+        new EquationsOfMotion(
+            DemoCraft.TRAINER,
+            StandardAtmosphere.at(0),
+            Wind.CALM,
+            RingStateInflow.standard(),
+            false);
+    Trim trim = Trim.find(motion, airspeed, -descent);
+    double power =
+        motion.at(0, trim.state(motion, airspeed, -descent), (seen, controls) -> {}).shaftPower();
+    assertEquals(power, track.power().getAsDouble(), 1e-3);
+    // 82 and 87 kW: the trainer's limits as 'craft trainer' prints them, at sea level
+    assertEquals(1 - power / 82_000, track.continuousMargin(), 1e-8);
+    assertEquals(1 - power / 87_000, track.shortTimeMargin(), 1e-8);
+  }
+
+  @Test
+  void theBoundaryMarginIsTheSinkThatReachesTheOnset() {
+    // The model's axial onset is at 0.50 hover induced velocities (its own parameter N); vh by
+    // momentum theory, sqrt(T / (2 rho A)): 600 kg, radius 3.9 m, 1.225 kg/m3.
+    double hover = Math.sqrt(600 * 9.80665 / (2 * 1.225 * Math.PI * 3.9 * 3.9));
+    RunTrack track = study(20, 20, 20).track(Unit.DEGREE.toSi(180));
+    assertEquals(0, track.leastAirspeed(), 1e-12);
+    assertEquals(
+        0.50 * hover - Unit.FOOT_PER_MINUTE.toSi(100),
+        track.boundaryMargin().getAsDouble(),
+        0.005 * hover);
+    // Beyond about 0.8 vh edgewise the boundary is closed.
+    assertTrue(study(0, 0, 30).track(0).boundaryMargin().isEmpty());
+  }
+
+  @Test
+  void groundSpeedHeldThroughATurnDownwindLeadsIntoTheRingState() {
+    // A fresh wind behind a slow run is the classic case (common practice, no source).
+    RunStudy study = study(20, 20, 20);
+    Encounter held = study.encounter(study.track(0), RunMishap.TURN_DOWNWIND).orElseThrow();
+    assertTrue(held.fly().onsetTime().isPresent());
+    // With the run much faster than the wind, airspeed is left downwind.
+    RunStudy fast = study(10, 10, 50);
+    Encounter kept = fast.encounter(fast.track(0), RunMishap.TURN_DOWNWIND).orElseThrow();
+    assertEquals(Outcome.NO_ONSET, kept.fly());
+  }
+
+  @Test
+  void settlingIsReckonedWithOnlyWhereTheAirspeedIsLow() {
+    RunStudy study = study(20, 20, 20);
+    assertTrue(study.encounter(study.track(Unit.DEGREE.toSi(180)), RunMishap.SETTLING).isPresent());
+    assertTrue(study.encounter(study.track(0), RunMishap.SETTLING).isEmpty());
+  }
+
+  @Test
+  void theTableOfInflowChangesNoLossByMoreThanTheSpreadIsGood() {
+    // The same pilots by the exact inflow and by its table (whose error is stated as 2e-6 vh).
+    RunStudy study = study(20, 20, 20);
+    Encounter held = study.encounter(study.track(0), RunMishap.TURN_DOWNWIND).orElseThrow();
+    PilotStudy table = study.pilots(held, Technique.FORWARD, PilotState.DISTRACTED, 7);
+    PilotStudy exact = new PilotStudy(held, table.pilots(), table.delays(), table.seed());
+    Sampling sampling = Sampling.of(20);
+    assertEquals(
+        exact.fly(sampling, Progress.SILENT).quantile(0.5, 0.9).value(),
+        table.fly(sampling, Progress.SILENT).quantile(0.5, 0.9).value(),
+        0.05);
+  }
+
+  @Test
+  void theLimitsAreTheEdgesOfThePowerAndTheBoundary() {
+    RunStudy study = study(10, 15, 25);
+    double wanted = Unit.FOOT_PER_MINUTE.toSi(800);
+    RunLimits limits = RunLimits.find(study, wanted, 0).orElseThrow();
+    assertFalse(keeps(study, limits.leastKt() - 1, wanted));
+    for (int knots = limits.leastKt(); knots <= limits.greatestKt(); knots++) {
+      assertTrue(keeps(study, knots, wanted), knots + " kt");
+    }
+    assertEquals(24, RunLimits.find(study, wanted, Unit.KNOT.toSi(24)).orElseThrow().leastKt());
+  }
+
+  private static boolean keeps(RunStudy study, int knots, double wanted) {
+    OptionalDouble margin = study.boundaryMargin(Unit.KNOT.toSi(knots));
+    double power = study.power(Unit.KNOT.toSi(knots)).getAsDouble();
+    return (margin.isEmpty() || margin.getAsDouble() >= wanted) && power <= 82_000;
+  }
+
+  @Test
+  void withoutPowerAtAnyAirspeedThereAreNoLimits() {
+    // 30 kW: induced power alone at 90 kt and less, by momentum theory T^2 / (2 rho A V), and the
+    // blades' profile power of some 25 kW together are more than that at any airspeed.
+    RunPlan weak = plan(DemoCraft.TRAINER.with(Helicopter.CONTINUOUS_POWER, 30), 0, 0, 20);
+    RunStudy study = new RunStudy(weak);
+    assertEquals(Optional.empty(), RunLimits.find(study, 0, 0));
+    assertEquals(
+        RunVerdict.DO_NOT_FLY,
+        RunJudgement.of(weak, Optional.empty(), study.track(0), OptionalDouble.empty()).verdict());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // track, loss ft (-1: none), verdict, ground; wind north 20 kt, ground speed 20 kt, 500 ft
+    "0, -1, FLY, MARGINS_HOLD",
+    "0, 499, FLY, TURN_LOSES_LESS_THAN_THE_HEIGHT",
+    "0, 500, FLY_WITH_A_LIMIT, TURN_LOSES_THE_HEIGHT",
+    "180, 499, FLY_WITH_A_LIMIT, AIRSPEED_LOW",
+    "180, 500, DO_NOT_FLY, AIRSPEED_LOW_AND_HEIGHT_LOST"
+  })
+  void theVerdictFollowsFromAirspeedAndLoss(
+      double track, double lossFt, RunVerdict verdict, RunJudgement.Ground ground) {
+    RunPlan plan = plan(DemoCraft.TRAINER, 20, 20, 20);
+    RunJudgement judged =
+        RunJudgement.of(
+            plan,
+            Optional.of(new RunLimits(24, 80)),
+            new RunStudy(plan).track(Unit.DEGREE.toSi(track)),
+            lossFt < 0 ? OptionalDouble.empty() : OptionalDouble.of(Unit.FOOT.toSi(lossFt)));
+    assertEquals(verdict, judged.verdict());
+    assertEquals(ground, judged.ground());
+    assertEquals(verdict == RunVerdict.FLY_WITH_A_LIMIT, judged.leastAirspeedKt().isPresent());
+  }
+
+  @Test
+  void aDescentThatIsNotArrestedIsNotCoveredByAnyHeight() {
+    RunPlan plan = plan(DemoCraft.TRAINER, 20, 20, 20);
+    RunJudgement judged =
+        RunJudgement.of(
+            plan,
+            Optional.of(new RunLimits(24, 80)),
+            new RunStudy(plan).track(Math.PI),
+            OptionalDouble.of(Double.POSITIVE_INFINITY));
+    assertEquals(RunVerdict.DO_NOT_FLY, judged.verdict());
+  }
+
+  @Test
+  void tooMuchAirspeedIsLimitedByGroundSpeed() {
+    // North wind 20 kt at 50 kt over the ground: 70 kt of air into the wind. With 60 kt allowed,
+    // 40 kt over the ground are left.
+    RunPlan plan = plan(DemoCraft.TRAINER, 20, 20, 50);
+    RunJudgement judged =
+        RunJudgement.of(
+            plan,
+            Optional.of(new RunLimits(24, 60)),
+            new RunStudy(plan).track(0),
+            OptionalDouble.empty());
+    assertEquals(RunJudgement.Ground.AIRSPEED_HIGH, judged.ground());
+    assertEquals(40, Unit.KNOT.fromSi(judged.greatestGroundSpeed().getAsDouble()), 1e-9);
+  }
+
+  @Test
+  void theShortestWayOutIsLeftNoLaterThanTheDescentIsArrested() {
+    RunStudy study = study(20, 20, 20);
+    Encounter held = study.encounter(study.track(0), RunMishap.TURN_DOWNWIND).orElseThrow();
+    Escape escape = Escape.shortest(held).orElseThrow();
+    Outcome outcome = held.withRecovery(escape.technique().standard()).fly();
+    assertEquals(Ending.ARRESTED, outcome.ending());
+    assertTrue(escape.exposure() > 0);
+    assertTrue(escape.exposure() <= outcome.timeToArrest().getAsDouble());
+  }
+
+  @Test
+  void theSidewaysWayOutFollowsTheTailRotor() {
+    // To the right for a rotor turning counter-clockwise from above, to the left for the others
+    // (common practice, no source).
+    for (Helicopter craft : List.of(DemoCraft.TRAINER, DemoCraft.UTILITY)) {
+      RunStudy study = new RunStudy(plan(craft, 20, 20, 20));
+      Encounter settling = study.encounter(study.track(Math.PI), RunMishap.SETTLING).orElseThrow();
+      Escape escape = Escape.shortest(settling).orElseThrow();
+      assertEquals(Technique.LATERAL, escape.technique());
+      assertEquals(craft.sense().tailPush() * Math.PI / 2, escape.turn());
+    }
+  }
+
+  @Test
+  void aGustBelowTheMeanIsRefused() {
+    assertThrows(OutOfRangeException.class, () -> plan(DemoCraft.TRAINER, 20, 19, 20));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"-1, 10", "101, 101", "NaN, 10", "10, NaN"})
+  void aWindOutOfRangeIsRefused(double wind, double gust) {
+    assertThrows(OutOfRangeException.class, () -> plan(DemoCraft.TRAINER, wind, gust, 20));
+  }
+}

@@ -1,0 +1,214 @@
+package io.github.ringstate.instructor.boundary;
+
+import io.github.ringstate.instructor.chart.ChartPicture;
+import io.github.ringstate.instructor.chart.Legend;
+import io.github.ringstate.instructor.chart.Pen;
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Wrapping;
+import io.github.ringstate.instructor.sheet.Pictured.Picture;
+import io.github.ringstate.instructor.sheet.SheetFont;
+import io.github.ringstate.instructor.sheet.UnitSystem;
+import io.github.ringstate.quantity.Unit;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
+import org.knowm.xchart.style.markers.Marker;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/** The ring state in the units of the cockpit, and the way of a flight through it. */
+final class BoundaryPicture implements Picture {
+
+  private static final int WIDTH = 680;
+  private static final int PLOT = 430;
+  private static final int HEAD = 26;
+  private static final int FOOT = 34;
+  private static final int CAUTION_COLUMNS = 140;
+  private static final double FINE_STEP_KT = 0.1;
+
+  private static final Pen PATH = new Pen(new Color(0x7A1F6B), Pen.line(2.4f), SeriesMarkers.NONE);
+  private static final List<Marker> MARKS =
+      List.of(SeriesMarkers.CIRCLE, SeriesMarkers.DIAMOND, SeriesMarkers.SQUARE);
+
+  private final Chart chart;
+  private final Optional<FlightPath> path;
+  private final UnitSystem units;
+  private final boolean alone;
+
+  /**
+   * Creates the picture.
+   *
+   * @param chart the boundaries
+   * @param path the way of a flight
+   * @param units the units
+   * @param alone whether it must say itself what it shows, with the caution
+   */
+  BoundaryPicture(Chart chart, Optional<FlightPath> path, UnitSystem units, boolean alone) {
+    this.chart = Chart.of(chart.conditions(), FINE_STEP_KT);
+    this.path = path;
+    this.units = units;
+    this.alone = alone;
+  }
+
+  private Legend legend() {
+    List<Legend.Entry> entries = new ArrayList<>();
+    for (int i = 0; i < chart.criteria().size(); i++) {
+      entries.add(
+          new Legend.Entry(
+              chart.criteria().get(i) + (i == 0 ? " (shaded)" : ""), Pen.of(i), true, false));
+    }
+    path.ifPresent(
+        flown -> {
+          entries.add(new Legend.Entry("flight: " + flown.inWords(), PATH, true, false));
+          for (int i = 0; i < flown.marks().size(); i++) {
+            entries.add(
+                new Legend.Entry(
+                    flown.marks().get(i).mark(),
+                    new Pen(ChartPicture.INK, Pen.line(1), MARKS.get(i % MARKS.size())),
+                    false,
+                    true));
+          }
+        });
+    return new Legend(WIDTH - 20, entries);
+  }
+
+  @Override
+  public int width() {
+    return WIDTH;
+  }
+
+  @Override
+  public int height() {
+    return PLOT + legend().height() + (alone ? HEAD + FOOT : 0) + 8;
+  }
+
+  @Override
+  public String description() {
+    Conditions conditions = chart.conditions();
+    return "The vortex ring state of the craft "
+        + conditions.craft().name()
+        + ", "
+        + Decimals.brief(conditions.massKg())
+        + " kg, density altitude "
+        + units.length(conditions.air().densityAltitude())
+        + " "
+        + units.length().symbol()
+        + ": vertical speeds between which it lies at each airspeed, by "
+        + String.join(", ", chart.criteria())
+        + path.map(flown -> "; and a flight through it, " + flown.inWords()).orElse("")
+        + ".";
+  }
+
+  @Override
+  public void paint(Graphics2D graphics) {
+    AffineTransform before = graphics.getTransform();
+    graphics.setColor(Color.WHITE);
+    graphics.fillRect(0, 0, WIDTH, height());
+    int top = 0;
+    if (alone) {
+      graphics.setColor(ChartPicture.INK);
+      graphics.setFont(SheetFont.SEMIBOLD.sized(14));
+      Conditions conditions = chart.conditions();
+      graphics.drawString(
+          "Vortex ring state: "
+              + conditions.craft().name()
+              + ", "
+              + Decimals.brief(conditions.massKg())
+              + " kg, density altitude "
+              + units.length(conditions.air().densityAltitude())
+              + " "
+              + units.length().symbol(),
+          12,
+          18);
+      graphics.setFont(SheetFont.REGULAR.sized(10));
+      int line = height() - FOOT + 14;
+      for (String text : Wrapping.lines(Caution.TEXT, CAUTION_COLUMNS)) {
+        graphics.drawString(text, 12, line);
+        line += 13;
+      }
+      top = HEAD;
+    }
+    graphics.translate(0, top);
+    ChartPicture plot = plot();
+    plot.paint(graphics);
+    graphics.translate(10, PLOT);
+    legend().paint(graphics);
+    graphics.setTransform(before);
+  }
+
+  private ChartPicture plot() {
+    XYChart plot =
+        ChartPicture.empty(
+            WIDTH,
+            PLOT,
+            "airspeed along the disc, " + units.speed().symbol(),
+            "vertical speed along the shaft, " + units.verticalSpeed().symbol());
+    plot.getStyler().setXAxisMin(0.0);
+    plot.getStyler().setMarkerSize(9);
+    Outline shaded = outline(chart.criteria().get(0));
+    XYSeries area = plot.addSeries("area", shaded.across(), shaded.up());
+    area.setXYSeriesRenderStyle(XYSeriesRenderStyle.PolygonArea);
+    area.setFillColor(new Color(0xE6E6E6));
+    area.setLineColor(new Color(0xE6E6E6));
+    area.setMarker(SeriesMarkers.NONE);
+    for (int i = 0; i < chart.criteria().size(); i++) {
+      Outline line = outline(chart.criteria().get(i));
+      ChartPicture.line(plot, chart.criteria().get(i), line.across(), line.up(), Pen.of(i), false);
+    }
+    path.ifPresent(flown -> flight(plot, flown));
+    return new ChartPicture(plot, description());
+  }
+
+  @SuppressWarnings("ArrayRecordComponent") // goes straight to the chart
+  private record Outline(double[] across, double[] up) {}
+
+  /** Down the onset and back up the exit, where there is one. */
+  private Outline outline(String criterion) {
+    List<double[]> points = new ArrayList<>();
+    List<BoundaryRow> rows =
+        chart.rows().stream().filter(row -> row.criterion().equals(criterion)).toList();
+    for (BoundaryRow row : rows) {
+      points.add(point(row.airspeedKt(), row.onsetFpm()));
+    }
+    for (int i = rows.size() - 1; i >= 0; i--) {
+      BoundaryRow row = rows.get(i);
+      row.exitFpm().ifPresent(exit -> points.add(point(row.airspeedKt(), exit)));
+    }
+    return new Outline(
+        points.stream().mapToDouble(point -> point[0]).toArray(),
+        points.stream().mapToDouble(point -> point[1]).toArray());
+  }
+
+  private double[] point(double airspeedKt, double sinkFpm) {
+    return new double[] {
+      units.speed().fromSi(Unit.KNOT.toSi(airspeedKt)),
+      -units.verticalSpeed().fromSi(Unit.FOOT_PER_MINUTE.toSi(sinkFpm))
+    };
+  }
+
+  private void flight(XYChart plot, FlightPath flown) {
+    ChartPicture.line(plot, "flight", across(flown.points()), up(flown.points()), PATH, false);
+    for (int i = 0; i < flown.marks().size(); i++) {
+      List<FlightPath.Point> one = List.of(flown.marks().get(i));
+      XYSeries mark = plot.addSeries("mark " + i, across(one), up(one));
+      mark.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
+      mark.setMarker(MARKS.get(i % MARKS.size()));
+      mark.setMarkerColor(ChartPicture.INK);
+    }
+  }
+
+  private double[] across(List<FlightPath.Point> points) {
+    return points.stream().mapToDouble(p -> units.speed().fromSi(p.edgewise())).toArray();
+  }
+
+  private double[] up(List<FlightPath.Point> points) {
+    return points.stream().mapToDouble(p -> units.verticalSpeed().fromSi(p.axial())).toArray();
+  }
+}

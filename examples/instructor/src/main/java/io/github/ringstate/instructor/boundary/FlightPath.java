@@ -1,0 +1,114 @@
+package io.github.ringstate.instructor.boundary;
+
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.flight.EventKind;
+import io.github.ringstate.flight.History;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.option.Approach;
+import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.report.Decimals;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The way of one encounter through the speeds of the disc.
+ *
+ * @param recovery what the pilot does
+ * @param delayS from onset to the pilot's action, s
+ * @param entry the entry's name
+ * @param points the speeds at equal steps of time
+ * @param marks the speeds at which something happens
+ */
+record FlightPath(
+    RecoveryKind recovery, double delayS, String entry, List<Point> points, List<Point> marks) {
+
+  private static final double STEP = 0.1;
+
+  FlightPath {
+    points = List.copyOf(points);
+    marks = List.copyOf(marks);
+  }
+
+  /**
+   * Speeds of the disc through the air.
+   *
+   * @param time since the flight began, s
+   * @param edgewise along the disc, m/s
+   * @param axial along the shaft, m/s, positive in climb
+   * @param mark what happens there; empty for a point on the way
+   */
+  record Point(double time, double edgewise, double axial, String mark) {}
+
+  /**
+   * Flies the encounter.
+   *
+   * @param conditions craft, mass and air
+   * @param approach how the flight comes to the ring state
+   * @param recovery what the pilot does
+   * @param delayS from onset to the pilot's action, s
+   * @return the way
+   */
+  static FlightPath fly(
+      Conditions conditions, Approach approach, RecoveryKind recovery, double delayS) {
+    double hover = conditions.hoverInduced();
+    List<Point> points = new ArrayList<>();
+    History history =
+        new History(
+            STEP,
+            (phase, motion) ->
+                points.add(
+                    new Point(
+                        motion.time(),
+                        motion.edgewiseOverHover() * hover,
+                        motion.axialOverHover() * hover,
+                        "")));
+    Encounter encounter =
+        Encounter.of(conditions.craft())
+            .withAir(conditions.air())
+            .withEntry(approach.entry())
+            .withRecovery(recovery.recovery())
+            .withDelay(delayS);
+    Outcome outcome;
+    try {
+      outcome = encounter.fly(PreciseFlyer.standard(), history);
+    } catch (IllegalStateException noStart) {
+      throw Conditions.noStart(approach.kind().label(), noStart);
+    }
+    List<Point> marks = new ArrayList<>();
+    outcome.occurrences().stream()
+        .filter(
+            seen ->
+                seen.kind() == EventKind.ONSET
+                    || seen.kind() == EventKind.RECOGNITION
+                    || seen.kind() == EventKind.ARREST)
+        .forEach(seen -> marks.add(near(points, seen.time(), seen.kind().label())));
+    return new FlightPath(recovery, delayS, approach.kind().label(), points, marks);
+  }
+
+  private static Point near(List<Point> points, double time, String mark) {
+    Point nearest = points.get(0);
+    for (Point point : points) {
+      if (Math.abs(point.time() - time) < Math.abs(nearest.time() - time)) {
+        nearest = point;
+      }
+    }
+    return new Point(time, nearest.edgewise(), nearest.axial(), mark);
+  }
+
+  /**
+   * The encounter in words.
+   *
+   * @return a part of a sentence
+   */
+  String inWords() {
+    return "entry "
+        + entry
+        + ", recovery "
+        + recovery.label()
+        + " begun "
+        + Decimals.brief(delayS)
+        + " s after onset";
+  }
+}

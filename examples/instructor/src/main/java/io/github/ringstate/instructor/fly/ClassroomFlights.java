@@ -1,0 +1,148 @@
+package io.github.ringstate.instructor.fly;
+
+import io.github.ringstate.encounter.Approach;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.flight.EventKind;
+import io.github.ringstate.flight.History;
+import io.github.ringstate.flight.Motion;
+import io.github.ringstate.flight.Occurrence;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.flight.State;
+import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+
+/**
+ * The flights of a lesson: every recovery after every delay, from one entry.
+ *
+ * @param delays the delays, s, ascending
+ * @param recoveries the recoveries
+ * @param flights for each recovery each delay; none if the entry does not lead into the ring state
+ */
+record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List<Flight> flights) {
+
+  /** Time between samples, s. */
+  static final double STEP = 0.2;
+
+  /** From where before onset to where after it a flight is shown, s. */
+  static final double BEFORE = 3;
+
+  static final double AFTER = 24;
+
+  private static final List<Double> OFFERED =
+      List.of(0.0, 0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0);
+
+  ClassroomFlights {
+    delays = List.copyOf(delays);
+    recoveries = List.copyOf(recoveries);
+    flights = List.copyOf(flights);
+  }
+
+  /**
+   * One flight.
+   *
+   * @param recovery what the pilot does
+   * @param delay from onset to the pilot's action, s
+   * @param outcome what came of it
+   * @param samples the flight at equal steps of time
+   */
+  record Flight(RecoveryKind recovery, double delay, Outcome outcome, List<Instant> samples) {
+
+    Flight {
+      samples = List.copyOf(samples);
+    }
+
+    /** When something happened, since onset, s. */
+    OptionalDouble when(EventKind kind) {
+      double onset = outcome.onsetTime().orElse(0);
+      return outcome.occurrences().stream()
+          .filter(seen -> seen.kind() == kind)
+          .mapToDouble(Occurrence::time)
+          .map(time -> time - onset)
+          .findFirst();
+    }
+  }
+
+  /**
+   * A flight at one instant.
+   *
+   * @param time since onset, s
+   * @param distance over the ground from the point of onset, m; negative before it
+   * @param height above the ground, or above the height at onset, m
+   * @param verticalSpeed m/s, positive up
+   * @param inflow induced velocity, in hover induced velocities
+   * @param power per cent of the continuous power
+   */
+  record Instant(
+      double time,
+      double distance,
+      double height,
+      double verticalSpeed,
+      double inflow,
+      double power) {}
+
+  static ClassroomFlights fly(FlyRequest request) {
+    TreeSet<Double> delays = new TreeSet<>(OFFERED);
+    delays.add(request.delayS());
+    List<RecoveryKind> recoveries = List.of(RecoveryKind.values());
+    Encounter base =
+        Encounter.of(request.conditions().craft())
+            .withAir(request.conditions().air())
+            .withEntry(request.approach().entry());
+    if (request.approach().heightFt().isPresent()) {
+      base = base.withHeight(Unit.FOOT.toSi(request.approach().heightFt().getAsDouble()));
+    }
+    PreciseFlyer flyer = PreciseFlyer.standard();
+    Approach approach = Approach.fly(base, flyer);
+    List<Flight> flights = new ArrayList<>();
+    if (approach.onset()) {
+      for (RecoveryKind recovery : recoveries) {
+        for (double delay : delays) {
+          Encounter encounter = base.withRecovery(recovery.recovery()).withDelay(delay);
+          flights.add(fly(encounter, recovery, delay, approach, flyer));
+        }
+      }
+    }
+    return new ClassroomFlights(List.copyOf(delays), recoveries, flights);
+  }
+
+  private static Flight fly(
+      Encounter encounter,
+      RecoveryKind recovery,
+      double delay,
+      Approach approach,
+      PreciseFlyer flyer) {
+    double onset = approach.time();
+    double[] at = approach.state();
+    List<Instant> samples = new ArrayList<>();
+    // the instants of a history are whole steps since the start of the flight
+    History history =
+        new History(
+            STEP,
+            (phase, motion) -> {
+              double time = motion.time() - onset;
+              if (time >= -BEFORE && time <= AFTER) {
+                samples.add(instant(motion, time, at));
+              }
+            });
+    Outcome outcome = encounter.fly(approach, flyer, history);
+    return new Flight(recovery, delay, outcome, samples);
+  }
+
+  private static Instant instant(Motion motion, double time, double[] onset) {
+    double north = motion.state(State.NORTH) - onset[State.NORTH];
+    double east = motion.state(State.EAST) - onset[State.EAST];
+    double distance = Math.sqrt(north * north + east * east);
+    return new Instant(
+        time,
+        time < 0 ? -distance : distance,
+        motion.height(),
+        motion.verticalSpeed(),
+        motion.inducedOverHover(),
+        Unit.PERCENT.fromSi(motion.power()));
+  }
+}

@@ -1,0 +1,40 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.report.Format;
+import io.github.ringstate.instructor.sheet.PageSettings;
+import java.io.OutputStream;
+import java.util.List;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** In what format a report with a page for the screen goes where. */
+public final class ScreenOutput extends Destination {
+
+  private static final List<Format> FORMATS =
+      List.of(Format.TEXT, Format.CSV, Format.JSON, Format.HTML);
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "text",
+      description = "text, csv, json or html. Unless given: ${DEFAULT-VALUE}.")
+  private String format = "";
+
+  @Mixin private final SheetSettings sheet = new SheetSettings();
+
+  /** Made by picocli. */
+  public ScreenOutput() {}
+
+  /**
+   * The way out for the report; asked for before anything is computed, so that a wrong option costs
+   * no time.
+   *
+   * @param terminal where the report goes if no file is given
+   * @return the way out
+   */
+  public Delivery delivery(OutputStream terminal) {
+    PageSettings settings = sheet.settings();
+    return delivery(format, FORMATS, chosen -> Writers.any(chosen, settings), terminal);
+  }
+}

@@ -1,0 +1,50 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.instructor.report.CsvWriter;
+import io.github.ringstate.instructor.report.Format;
+import io.github.ringstate.instructor.report.JsonWriter;
+import io.github.ringstate.instructor.report.ReportWriter;
+import io.github.ringstate.instructor.report.TextWriter;
+import io.github.ringstate.instructor.sheet.HtmlWriter;
+import io.github.ringstate.instructor.sheet.PageSettings;
+import io.github.ringstate.instructor.sheet.PdfWriter;
+import io.github.ringstate.instructor.sheet.PngWriter;
+import io.github.ringstate.instructor.sheet.SvgWriter;
+
+/** The writers by format; only the one that is made has its classes loaded. */
+final class Writers {
+
+  private Writers() {}
+
+  /**
+   * A writer of characters alone.
+   *
+   * @param format text, CSV or JSON
+   * @return the writer
+   */
+  static ReportWriter plain(Format format) {
+    return switch (format) {
+      case TEXT -> new TextWriter();
+      case CSV -> new CsvWriter();
+      case JSON -> new JsonWriter();
+      case HTML, PDF, SVG, PNG -> throw new IllegalArgumentException(format.label());
+    };
+  }
+
+  /**
+   * A writer of any format.
+   *
+   * @param format the format
+   * @param settings paper, units and date
+   * @return the writer
+   */
+  static ReportWriter any(Format format, PageSettings settings) {
+    return switch (format) {
+      case TEXT, CSV, JSON -> plain(format);
+      case HTML -> new HtmlWriter(settings);
+      case PDF -> new PdfWriter(settings);
+      case SVG -> new SvgWriter(settings);
+      case PNG -> new PngWriter(settings);
+    };
+  }
+}

@@ -1,0 +1,90 @@
+package io.github.ringstate.instructor.runs;
+
+import io.github.ringstate.study.RunVerdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** The best and the worst directions to run in, in words. */
+final class Directions {
+
+  private static final List<String> POINTS =
+      List.of(
+          "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west");
+
+  private final RunAnalysis analysis;
+
+  Directions(RunAnalysis analysis) {
+    this.analysis = analysis;
+  }
+
+  /** Best: the least severe verdict met, and among those the greatest least airspeed. */
+  String best() {
+    RunVerdict verdict = extreme(Comparator.naturalOrder());
+    List<RunRow> rows = with(verdict);
+    RunRow finest =
+        rows.stream().max(Comparator.comparingDouble(RunRow::leastAirspeedKt)).orElseThrow();
+    return verdict == RunVerdict.DO_NOT_FLY
+        ? "none: no track keeps the margins"
+        : point(finest)
+            + " ("
+            + EscapeWords.threeDigits(finest.trackDeg())
+            + "); "
+            + verdict.label()
+            + " on "
+            + arcs(row -> row.judgement().verdict() == verdict);
+  }
+
+  /** Worst: the most severe verdict met, and among those the smallest least airspeed. */
+  String worst() {
+    RunVerdict verdict = extreme(Comparator.reverseOrder());
+    RunRow poorest =
+        with(verdict).stream()
+            .min(Comparator.comparingDouble(RunRow::leastAirspeedKt))
+            .orElseThrow();
+    return point(poorest)
+        + " ("
+        + EscapeWords.threeDigits(poorest.trackDeg())
+        + "); "
+        + verdict.label()
+        + " on "
+        + arcs(row -> row.judgement().verdict() == verdict);
+  }
+
+  private RunVerdict extreme(Comparator<RunVerdict> order) {
+    return analysis.rows().stream().map(row -> row.judgement().verdict()).min(order).orElseThrow();
+  }
+
+  private List<RunRow> with(RunVerdict verdict) {
+    return analysis.rows().stream().filter(row -> row.judgement().verdict() == verdict).toList();
+  }
+
+  private static String point(RunRow row) {
+    return "to the " + POINTS.get((int) Math.floor((row.trackDeg() + 22.5) / 45) % POINTS.size());
+  }
+
+  /** Tracks that pass a test, neighbours put together. */
+  String arcs(Predicate<RunRow> test) {
+    List<RunRow> rows = analysis.rows();
+    int count = rows.size();
+    List<String> arcs = new ArrayList<>();
+    if (rows.stream().allMatch(test)) {
+      return "every track";
+    }
+    for (int i = 0; i < count; i++) {
+      boolean begins = test.test(rows.get(i)) && !test.test(rows.get((i + count - 1) % count));
+      if (begins) {
+        int last = i;
+        while (test.test(rows.get((last + 1) % count))) {
+          last++;
+        }
+        String from = EscapeWords.threeDigits(rows.get(i).trackDeg());
+        String to = EscapeWords.threeDigits(rows.get(last % count).trackDeg());
+        arcs.add(last == i ? from : from + " to " + to);
+      }
+    }
+    return arcs.isEmpty() ? "no track" : arcs.stream().collect(Collectors.joining(", "));
+  }
+}

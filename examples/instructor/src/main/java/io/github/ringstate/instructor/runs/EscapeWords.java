@@ -1,0 +1,54 @@
+package io.github.ringstate.instructor.runs;
+
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.Escape;
+import java.util.stream.Collectors;
+
+/** Directions in words: the way out, and the tail rotor's sectors. */
+final class EscapeWords {
+
+  private EscapeWords() {}
+
+  /** Ahead, right or left; a hyphen where the ring state is not met or not left. */
+  static String way(RunsRequest request, RunRow row) {
+    return row.escape().map(way -> side(way)).orElse("-");
+  }
+
+  private static String side(Escape way) {
+    if (way.turn() == 0) {
+      return "ahead";
+    }
+    return way.turn() > 0 ? "right" : "left";
+  }
+
+  /** Where the way out leads, deg clockwise from north, the nose being on the track. */
+  static double bearingDeg(RunRow row, Escape way) {
+    double bearing = row.trackDeg() + Math.rint(Unit.DEGREE.fromSi(way.turn()));
+    return bearing - 360 * Math.floor(bearing / 360);
+  }
+
+  /** The way out as it is briefed. */
+  static String brief(RunsRequest request, RunRow row) {
+    return row.escape().map(way -> side(way) + " " + threeDigits(bearingDeg(row, way))).orElse("-");
+  }
+
+  /** The tail rotor's sectors that the relative wind lies in. */
+  static String sectors(RunsRequest request, RunRow row) {
+    String sectors =
+        TailRotorSector.of(
+                request.plan().craft().sense(),
+                row.track().triangle().relativeWind(),
+                row.track().triangle().airspeed())
+            .stream()
+            .map(TailRotorSector::label)
+            .collect(Collectors.joining(", "));
+    return sectors.isEmpty() ? "none" : sectors;
+  }
+
+  /** A direction as it is spoken. */
+  static String threeDigits(double degrees) {
+    String digits = Decimals.fixed(degrees, 0);
+    return "0".repeat(Math.max(0, 3 - digits.length())) + digits;
+  }
+}

@@ -1,0 +1,166 @@
+package io.github.ringstate.instructor.runs;
+
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.Escape;
+import io.github.ringstate.study.LossSpread;
+import io.github.ringstate.study.Progress;
+import io.github.ringstate.study.RunJudgement;
+import io.github.ringstate.study.RunLimits;
+import io.github.ringstate.study.RunMishap;
+import io.github.ringstate.study.RunStudy;
+import io.github.ringstate.study.RunTrack;
+import io.github.ringstate.study.Sampling;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * A run taken apart by track.
+ *
+ * @param technique the technique to brief
+ * @param limits the airspeeds that keep the margins
+ * @param hoverPower power of a hover out of ground effect, W; empty if the rotor cannot
+ * @param airspeedDownwind least airspeed on the downwind track, m/s
+ * @param rows the tracks, north first
+ */
+record RunAnalysis(
+    Technique technique,
+    Optional<RunLimits> limits,
+    OptionalDouble hoverPower,
+    double airspeedDownwind,
+    List<RunRow> rows) {
+
+  /** The share of the pilots whose loss is reckoned with. */
+  static final double SHARE = 0.95;
+
+  private static final double CONFIDENCE = 0.95;
+
+  RunAnalysis {
+    rows = List.copyOf(rows);
+  }
+
+  /** One flight is flown once, though tracks mirrored in the wind share it. */
+  private static final class Flights {
+
+    private final RunsRequest request;
+    private final RunStudy study;
+    private final Map<Key, OptionalDouble> losses = new HashMap<>();
+    private final Map<Key, Optional<Escape>> escapes = new HashMap<>();
+
+    /** Mirrored tracks have the same airspeeds to a hundredth of a knot, hence the same entry. */
+    private record Key(RunMishap mishap, String technique, long hundredths) {
+
+      static Key of(RunMishap mishap, String technique, RunTrack track) {
+        double airspeed =
+            mishap == RunMishap.SETTLING ? track.leastAirspeed() : track.triangle().airspeed();
+        return new Key(mishap, technique, Math.round(100 * Unit.KNOT.fromSi(airspeed)));
+      }
+    }
+
+    Flights(RunsRequest request, RunStudy study) {
+      this.request = request;
+      this.study = study;
+    }
+
+    /** The greater loss of the mishaps. */
+    OptionalDouble loss(RunTrack track, Technique technique) {
+      return Stream.of(RunMishap.values())
+          .map(mishap -> loss(track, mishap, technique))
+          .flatMapToDouble(OptionalDouble::stream)
+          .max();
+    }
+
+    private OptionalDouble loss(RunTrack track, RunMishap mishap, Technique technique) {
+      return losses.computeIfAbsent(
+          Key.of(mishap, technique.name(), track),
+          key ->
+              study
+                  .encounter(track, mishap)
+                  .map(encounter -> fly(encounter, technique))
+                  .orElse(OptionalDouble.empty()));
+    }
+
+    private OptionalDouble fly(Encounter encounter, Technique technique) {
+      try {
+        LossSpread spread =
+            study
+                .pilots(encounter, technique, PilotState.DISTRACTED, request.seed())
+                .fly(Sampling.of(request.pilots()), Progress.SILENT);
+        return spread.samples() == 0
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(spread.quantile(SHARE, CONFIDENCE).value());
+      } catch (IllegalStateException noStart) {
+        return OptionalDouble.of(Double.POSITIVE_INFINITY);
+      }
+    }
+
+    /** The way out of the mishap that loses more. */
+    Optional<Escape> escape(RunTrack track, Technique technique) {
+      return Stream.of(RunMishap.values())
+          .filter(mishap -> loss(track, mishap, technique).isPresent())
+          .max(Comparator.comparingDouble(mishap -> loss(track, mishap, technique).getAsDouble()))
+          .flatMap(mishap -> escape(track, mishap));
+    }
+
+    private Optional<Escape> escape(RunTrack track, RunMishap mishap) {
+      return escapes.computeIfAbsent(
+          Key.of(mishap, "", track),
+          key -> study.encounter(track, mishap).flatMap(Flights::shortest));
+    }
+
+    private static Optional<Escape> shortest(Encounter mishap) {
+      try {
+        return Escape.shortest(mishap.withDelay(PilotState.DISTRACTED.median()));
+      } catch (IllegalStateException noStart) {
+        return Optional.empty();
+      }
+    }
+  }
+
+  /**
+   * Takes a run apart.
+   *
+   * @param request the run
+   * @return the analysis
+   */
+  static RunAnalysis of(RunsRequest request) {
+    RunStudy study = new RunStudy(request.plan());
+    Flights flights = new Flights(request, study);
+    List<RunTrack> tracks = study.tracks();
+    Technique technique = request.techniques().get(0);
+    double least = Double.POSITIVE_INFINITY;
+    for (Technique each : request.techniques()) {
+      double greatest =
+          tracks.stream()
+              .map(track -> flights.loss(track, each))
+              .mapToDouble(loss -> loss.orElse(0))
+              .max()
+              .orElse(0);
+      if (greatest < least) {
+        least = greatest;
+        technique = each;
+      }
+    }
+    Optional<RunLimits> limits =
+        RunLimits.find(study, request.boundaryMargin(), request.leastAirspeed());
+    List<RunRow> rows = new ArrayList<>();
+    for (RunTrack track : tracks) {
+      OptionalDouble loss = flights.loss(track, technique);
+      rows.add(
+          new RunRow(
+              track,
+              loss,
+              flights.escape(track, technique),
+              RunJudgement.of(request.plan(), limits, track, loss)));
+    }
+    return new RunAnalysis(technique, limits, study.hoverPower(), study.airspeedDownwind(), rows);
+  }
+}

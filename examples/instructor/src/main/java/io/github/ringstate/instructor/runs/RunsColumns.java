@@ -1,0 +1,93 @@
+package io.github.ringstate.instructor.runs;
+
+import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.instructor.report.Column;
+import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.instructor.sheet.UnitSystem;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.RunPlan;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The columns of a run for machines. */
+final class RunsColumns {
+
+  private final RunsRequest request;
+  private final RunAnalysis analysis;
+
+  RunsColumns(RunsRequest request, RunAnalysis analysis) {
+    this.request = request;
+    this.analysis = analysis;
+  }
+
+  /** The columns of the CSV file. */
+  Table<RunRow> tracks() {
+    RunPlan plan = request.plan();
+    RunReason reason = new RunReason(request, analysis, UnitSystem.AVIATION);
+    return new Table<>(
+        List.of(
+            new Column<>("track_deg", row -> Cell.number(row.trackDeg(), 0)),
+            new Column<>(
+                "ground_speed_kt", row -> Cell.given(Unit.KNOT.fromSi(plan.groundSpeed()))),
+            new Column<>("airspeed_kt", row -> Cell.number(row.airspeedKt())),
+            new Column<>("tailwind_kt", row -> Cell.number(row.tailwindKt())),
+            new Column<>("crosswind_kt", row -> Cell.number(row.crosswindKt())),
+            new Column<>("power_margin_pct", row -> Cell.number(row.continuousMarginPct())),
+            new Column<>("boundary_margin_fpm", row -> Cell.number(row.boundaryMarginFpm())),
+            new Column<>("loss_p95_ft", row -> Cell.number(row.lossFt())),
+            new Column<>("height_ft", row -> Cell.given(Unit.FOOT.fromSi(plan.height()))),
+            new Column<>("verdict", row -> Cell.text(row.judgement().verdict().label())),
+            new Column<>("reason", row -> Cell.text(reason.sentence(row)))),
+        analysis.rows());
+  }
+
+  /** What only JSON has. */
+  List<Column<RunRow>> more() {
+    return List.of(
+        new Column<>("least_airspeed_kt", row -> Cell.number(row.leastAirspeedKt())),
+        new Column<>(
+            "greatest_airspeed_kt",
+            row -> Cell.number(Unit.KNOT.fromSi(row.track().greatestAirspeed()))),
+        new Column<>("power_kw", row -> Cell.number(RunRow.in(Unit.KILOWATT, row.track().power()))),
+        new Column<>("short_time_margin_pct", row -> Cell.number(row.shortTimeMarginPct())),
+        new Column<>("hover_margin_pct", row -> Cell.number(hoverMarginPct())),
+        new Column<>(
+            "loss_covered", row -> row.loss().isEmpty() ? Cell.NOTHING : Cell.text(covered(row))),
+        new Column<>(
+            "least_airspeed_limit_kt", row -> Cell.number(row.judgement().leastAirspeedKt())),
+        new Column<>(
+            "greatest_ground_speed_limit_kt",
+            row -> Cell.number(RunRow.in(Unit.KNOT, row.judgement().greatestGroundSpeed()))),
+        new Column<>(
+            "airspeed_downwind_kt",
+            row -> Cell.number(Unit.KNOT.fromSi(analysis.airspeedDownwind()))),
+        new Column<>("escape", row -> Cell.text(EscapeWords.way(request, row))),
+        new Column<>(
+            "escape_deg",
+            row ->
+                row.escape()
+                    .map(way -> Cell.number(EscapeWords.bearingDeg(row, way), 0))
+                    .orElse(Cell.NOTHING)),
+        new Column<>(
+            "escape_exposure_s",
+            row -> row.escape().map(way -> Cell.number(way.exposure())).orElse(Cell.NOTHING)),
+        new Column<>(
+            "relative_wind_deg",
+            row -> Cell.number(Unit.DEGREE.fromSi(row.track().triangle().relativeWind()), 0)),
+        new Column<>("tail_rotor_sectors", row -> Cell.text(EscapeWords.sectors(request, row))));
+  }
+
+  /** What is left of the short-time power over a hover out of ground effect, per cent of it. */
+  OptionalDouble hoverMarginPct() {
+    double available = request.plan().craft().shortTimePower(request.plan().air());
+    return analysis.hoverPower().isPresent()
+        ? OptionalDouble.of(100 * (1 - analysis.hoverPower().getAsDouble() / available))
+        : OptionalDouble.empty();
+  }
+
+  private String covered(RunRow row) {
+    return row.loss().getAsDouble() < request.plan().height()
+        ? "less-than-the-height"
+        : "the-height-or-more";
+  }
+}

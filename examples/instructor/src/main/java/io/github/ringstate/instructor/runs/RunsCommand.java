@@ -1,0 +1,233 @@
+package io.github.ringstate.instructor.runs;
+
+import io.github.ringstate.air.PowerLawWind;
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.Choice;
+import io.github.ringstate.instructor.option.CraftOption;
+import io.github.ringstate.instructor.option.Loading;
+import io.github.ringstate.instructor.option.NumberText;
+import io.github.ringstate.instructor.option.SheetOutput;
+import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.RunLimits;
+import io.github.ringstate.study.RunPlan;
+import java.io.OutputStream;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Plans a slow run over the ground. */
+@Command(
+    name = "runs",
+    description = {
+      "Plan a slow run for photographs or a survey: what each track takes in the wind, and whether"
+          + " to fly it.",
+      ""
+    },
+    footer = {
+      "",
+      "Example: the utility, 30 kt over the ground at 300 ft, wind from 200 deg, 12 kt, gusts 18",
+      "  ringstate runs --craft utility --ground-speed-kt 30 --height-ft 300 --wind-from-deg 200"
+          + " --wind-kt 12 --gust-kt 18",
+      "",
+      Caution.TEXT
+    })
+public final class RunsCommand implements Runnable {
+
+  private static final Quantity WIND = new Quantity("wind", Unit.KNOT, 0, 60);
+
+  /** Ways out that are briefed unless the user wants another. */
+  private static final List<Technique> TO_CHOOSE_FROM =
+      List.of(Technique.FORWARD, Technique.LATERAL);
+
+  private final OutputStream terminal;
+
+  @Mixin private final CraftOption craft = new CraftOption();
+  @Mixin private final Loading loading = new Loading();
+
+  @Option(
+      names = "--wind-from-deg",
+      paramLabel = "DEG",
+      defaultValue = "240",
+      description =
+          "Where the wind comes from, clockwise from north. Unless given: ${DEFAULT-VALUE}.")
+  private String windFrom = "";
+
+  @Option(
+      names = "--wind-kt",
+      paramLabel = "KT",
+      defaultValue = "12",
+      description = "Mean wind 33 ft (10 m) above ground. Unless given: ${DEFAULT-VALUE}.")
+  private String wind = "";
+
+  @Option(
+      names = "--gust-kt",
+      paramLabel = "KT",
+      description = "Gusts there, not below the mean. Unless given: one and a half times the mean.")
+  private @Nullable String gust;
+
+  @Option(
+      names = "--wind-exponent",
+      paramLabel = "P",
+      description =
+          "Power of height with which the wind grows: 0.143 open land, 0.11 water, 0.28 wood or"
+              + " suburb. Unless given: one seventh.")
+  private @Nullable String exponent;
+
+  @Option(
+      names = "--ground-speed-kt",
+      paramLabel = "KT",
+      defaultValue = "25",
+      description = "Ground speed to be held. Unless given: ${DEFAULT-VALUE}.")
+  private String groundSpeed = "";
+
+  @Option(
+      names = "--height-ft",
+      paramLabel = "FT",
+      defaultValue = "500",
+      description = "Height above the ground. Unless given: ${DEFAULT-VALUE}.")
+  private String height = "";
+
+  @Option(
+      names = "--descent-fpm",
+      paramLabel = "FPM",
+      defaultValue = "100",
+      description = "Rate of descent planned. Unless given: ${DEFAULT-VALUE}.")
+  private String descent = "";
+
+  @Option(
+      names = "--technique",
+      paramLabel = "NAME",
+      description =
+          "Recovery briefed: forward, lateral, autorotation or collective. Unless given: forward or"
+              + " lateral, whichever loses less at its worst.")
+  private @Nullable String technique;
+
+  @Option(
+      names = "--margin-fpm",
+      paramLabel = "FPM",
+      defaultValue = "300",
+      description =
+          "Extra rate of descent to be left before the ring state. Unless given: ${DEFAULT-VALUE}.")
+  private String margin = "";
+
+  @Option(
+      names = "--least-airspeed-kt",
+      paramLabel = "KT",
+      defaultValue = "24",
+      description =
+          "Airspeed to be kept in any case. Unless given: ${DEFAULT-VALUE}, the upper end of"
+              + " effective translational lift.")
+  private String leastAirspeed = "";
+
+  @Option(
+      names = "--pilots",
+      paramLabel = "N",
+      defaultValue = "250",
+      description = "Simulated pilots for each track. Unless given: ${DEFAULT-VALUE}.")
+  private String pilots = "";
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "The same seed gives the same pilots. Unless given: ${DEFAULT-VALUE}.")
+  private String seed = "";
+
+  @Option(
+      names = "--command-hours",
+      paramLabel = "H",
+      defaultValue = "500",
+      description =
+          "The operator's least hours in command, for the checklist. Unless given:"
+              + " ${DEFAULT-VALUE} (common practice, no source).")
+  private String commandHours = "";
+
+  @Option(
+      names = "--type-hours",
+      paramLabel = "H",
+      defaultValue = "100",
+      description =
+          "The operator's least hours on the type, for the checklist. Unless given:"
+              + " ${DEFAULT-VALUE} (common practice, no source).")
+  private String typeHours = "";
+
+  @Mixin private final SheetOutput output = new SheetOutput();
+
+  /**
+   * Creates the command.
+   *
+   * @param terminal where the report goes if no file is given
+   */
+  public RunsCommand(OutputStream terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public void run() {
+    Delivery delivery = output.delivery(terminal);
+    RunsRequest request = request();
+    delivery.deliver(new RunsReport(request, RunAnalysis.of(request)));
+  }
+
+  private RunsRequest request() {
+    Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
+    ReportedWind reported = reported();
+    double heightFt = NumberText.one("--height-ft", height, RunPlan.HEIGHT.quantity());
+    double ratio = reported.ratio(heightFt);
+    double groundSpeedKt =
+        NumberText.one("--ground-speed-kt", groundSpeed, RunPlan.GROUND_SPEED.quantity());
+    double descentFpm = NumberText.one("--descent-fpm", descent, RunPlan.DESCENT.quantity());
+    RunPlan plan =
+        new RunPlan(
+            conditions.craft(),
+            conditions.air(),
+            Unit.DEGREE.toSi(reported.fromDeg()),
+            Unit.KNOT.toSi(reported.meanKt() * ratio),
+            Unit.KNOT.toSi(reported.gustKt() * ratio),
+            Unit.KNOT.toSi(groundSpeedKt),
+            Unit.FOOT_PER_MINUTE.toSi(descentFpm),
+            Unit.FOOT.toSi(heightFt));
+    return new RunsRequest(
+        conditions,
+        reported,
+        plan,
+        techniques(),
+        Unit.FOOT_PER_MINUTE.toSi(
+            NumberText.one("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN.quantity())),
+        Unit.KNOT.toSi(
+            NumberText.one(
+                "--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED.quantity())),
+        (int) NumberText.whole("--pilots", pilots, 20, 100_000),
+        NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
+        new CrewMinimum(
+            NumberText.one("--command-hours", commandHours, CrewMinimum.COMMAND.quantity()),
+            NumberText.one("--type-hours", typeHours, CrewMinimum.TYPE.quantity())));
+  }
+
+  private ReportedWind reported() {
+    double meanKt = NumberText.one("--wind-kt", wind, WIND);
+    Quantity gusts = new Quantity("gust", Unit.KNOT, meanKt, 90);
+    return new ReportedWind(
+        NumberText.one("--wind-from-deg", windFrom, RunPlan.WIND_FROM),
+        meanKt,
+        gust == null ? 1.5 * meanKt : NumberText.one("--gust-kt", gust, gusts),
+        exponent == null
+            ? PowerLawWind.EXPONENT_OPEN_LAND
+            : NumberText.one("--wind-exponent", exponent, PowerLawWind.EXPONENT.quantity()));
+  }
+
+  private List<Technique> techniques() {
+    if (technique == null) {
+      return TO_CHOOSE_FROM;
+    }
+    List<Technique> known =
+        Technique.ALL.stream().filter(one -> !one.equals(Technique.NONE)).toList();
+    return List.of(new Choice<>("--technique", known, Technique::name).one(technique));
+  }
+}

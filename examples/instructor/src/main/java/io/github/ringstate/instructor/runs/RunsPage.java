@@ -1,0 +1,325 @@
+package io.github.ringstate.instructor.runs;
+
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Feet;
+import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.sheet.ModelNote;
+import io.github.ringstate.instructor.sheet.Page;
+import io.github.ringstate.instructor.sheet.PageSettings;
+import io.github.ringstate.instructor.sheet.SvgDrawing;
+import io.github.ringstate.instructor.sheet.UnitSystem;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.RunPlan;
+import io.github.ringstate.study.RunVerdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** A run as a sheet: the tracks on its face, what the crew agrees and signs on its back. */
+final class RunsPage {
+
+  private final RunsRequest request;
+  private final RunAnalysis analysis;
+  private final UnitSystem units;
+
+  private RunsPage(RunsReport report, UnitSystem units) {
+    request = report.request();
+    analysis = report.analysis();
+    this.units = units;
+  }
+
+  /** One line of the table. */
+  record Line(
+      String track,
+      String tail,
+      String cross,
+      String air,
+      String least,
+      String power,
+      String shortTime,
+      String ring,
+      String loss,
+      boolean lossIsOver,
+      String escape,
+      String sectors,
+      String verdict,
+      boolean isNo,
+      boolean isLimit) {}
+
+  /** Why some tracks have their verdict. */
+  record Why(String verdict, boolean isNo, boolean isLimit, String tracks, String sentence) {}
+
+  static Page of(RunsReport report, PageSettings settings) {
+    return new RunsPage(report, settings.units()).page();
+  }
+
+  private Page page() {
+    RunPolar polar = new RunPolar(request, analysis, units);
+    Directions directions = new Directions(analysis);
+    RunPlan plan = request.plan();
+    Map<String, Object> model = new HashMap<>();
+    model.put("heading", heading());
+    model.put("best", directions.best());
+    model.put("worst", directions.worst());
+    model.put("polar", SvgDrawing.of(polar.plot(), "polar-"));
+    model.put("legend", SvgDrawing.of(polar.legend(), "legend-"));
+    model.put("lines", analysis.rows().stream().map(this::line).toList());
+    model.put("why", why());
+    model.put("speedUnit", units.speed().symbol());
+    model.put("sinkUnit", units.verticalSpeed().symbol());
+    model.put("lengthUnit", units.length().symbol());
+    model.put("height", length(plan.height()));
+    model.put("checks", checks());
+    model.put("limits", limits());
+    model.put("tailRotor", sentence(RunsTerms.tailRotor(request)));
+    model.put("heightVelocity", sentence(RunsTerms.heightVelocity()));
+    model.put("isCurve", false);
+    model.put("terms", RunsTerms.ofTable(request));
+    model.put("commandHours", Decimals.brief(request.crew().commandHours()));
+    model.put("typeHours", Decimals.brief(request.crew().typeHours()));
+    model.put("pilots", request.pilots());
+    model.put("seed", request.seed());
+    model.put("parameters", ModelNote.standard());
+    return new Page("runs.mustache", "Slow runs: what each track takes", model);
+  }
+
+  private List<Term> heading() {
+    Conditions conditions = request.conditions();
+    RunPlan plan = request.plan();
+    OptionalDouble hover = new RunsColumns(request, analysis).hoverMarginPct();
+    return List.of(
+        new Term("Craft", conditions.craft().name() + ": " + conditions.craft().description()),
+        new Term(
+            "Conditions",
+            Decimals.brief(conditions.massKg())
+                + " kg, pressure altitude "
+                + length(conditions.air().pressureAltitude())
+                + ", "
+                + Decimals.fixed(conditions.oatC(), 0)
+                + " °C, density altitude "
+                + length(conditions.air().densityAltitude())),
+        new Term(
+            "Hover",
+            "out of ground effect leaves "
+                + (hover.isPresent() ? Decimals.fixed(hover.getAsDouble(), 0) + " %" : "nothing")
+                + " of short-time power"
+                + (conditions.hover().isShort() ? ". WARNING: there is not enough to hover" : "")),
+        new Term(
+            "Run",
+            speed(plan.groundSpeed())
+                + " over the ground, "
+                + length(plan.height())
+                + " above it, descending at "
+                + sink(plan.descent())),
+        new Term(
+            "Wind",
+            request.reported().gustKt() == 0
+                ? "calm"
+                : "from "
+                    + EscapeWords.threeDigits(request.reported().fromDeg())
+                    + "°, "
+                    + speed(Unit.KNOT.toSi(request.reported().meanKt()))
+                    + ", gusts "
+                    + speed(Unit.KNOT.toSi(request.reported().gustKt()))
+                    + " at "
+                    + length(10)
+                    + "; at the height flown "
+                    + speed(plan.windSpeed())
+                    + ", gusts "
+                    + speed(plan.gust())));
+  }
+
+  private Line line(RunRow row) {
+    RunVerdict verdict = row.judgement().verdict();
+    boolean over = row.loss().isPresent() && row.loss().getAsDouble() >= request.plan().height();
+    return new Line(
+        EscapeWords.threeDigits(row.trackDeg()),
+        units.speed(row.track().triangle().tailwind()),
+        units.speed(row.track().triangle().crosswind()),
+        units.speed(row.track().triangle().airspeed()),
+        units.speed(row.track().leastAirspeed()),
+        whole(row.continuousMarginPct()),
+        whole(row.shortTimeMarginPct()),
+        row.track().boundaryMargin().isPresent()
+            ? units.verticalSpeed(row.track().boundaryMargin().getAsDouble())
+            : "–",
+        loss(row),
+        over,
+        EscapeWords.brief(request, row),
+        "none".equals(EscapeWords.sectors(request, row)) ? "" : "*",
+        verdict.label(),
+        verdict == RunVerdict.DO_NOT_FLY,
+        verdict == RunVerdict.FLY_WITH_A_LIMIT);
+  }
+
+  private String loss(RunRow row) {
+    if (row.loss().isEmpty()) {
+      return "–";
+    }
+    if (row.isNotArrested()) {
+      return "open";
+    }
+    double value = units.length().fromSi(row.loss().getAsDouble());
+    return units == UnitSystem.AVIATION ? Feet.text(value) : Decimals.fixed(value, 0);
+  }
+
+  private static String whole(OptionalDouble value) {
+    return value.isPresent() ? Decimals.fixed(value.getAsDouble(), 0) : "–";
+  }
+
+  /**
+   * For each verdict and ground the tracks, and the reason of the one nearest to the wind behind.
+   */
+  private List<Why> why() {
+    RunReason reason = new RunReason(request, analysis, units);
+    List<Why> why = new ArrayList<>();
+    analysis.rows().stream()
+        .map(RunRow::judgement)
+        .map(judgement -> List.of(judgement.verdict(), judgement.ground()))
+        .distinct()
+        .sorted(Comparator.comparing(Object::toString).reversed())
+        .forEach(
+            key -> {
+              RunRow worst =
+                  analysis.rows().stream()
+                      .filter(row -> isOf(row, key))
+                      .min(Comparator.comparingDouble(RunRow::leastAirspeedKt))
+                      .orElseThrow();
+              RunVerdict verdict = worst.judgement().verdict();
+              why.add(
+                  new Why(
+                      verdict.label(),
+                      verdict == RunVerdict.DO_NOT_FLY,
+                      verdict == RunVerdict.FLY_WITH_A_LIMIT,
+                      new Directions(analysis).arcs(row -> isOf(row, key)),
+                      "On "
+                          + EscapeWords.threeDigits(worst.trackDeg())
+                          + ": "
+                          + lowered(reason.sentence(worst))));
+            });
+    return why;
+  }
+
+  private static String sentence(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  private static String lowered(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
+  }
+
+  private static boolean isOf(RunRow row, List<?> key) {
+    return row.judgement().verdict() == key.get(0) && row.judgement().ground() == key.get(1);
+  }
+
+  /** What the crew agrees on before the flight, with what the model proposes. */
+  private List<Term> checks() {
+    RunRow best =
+        Stream.of(RunVerdict.values())
+            .map(
+                verdict ->
+                    analysis.rows().stream()
+                        .filter(row -> row.judgement().verdict() == verdict)
+                        .max(Comparator.comparingDouble(RunRow::leastAirspeedKt)))
+            .filter(Optional::isPresent)
+            .map(Optional::get)
+            .findFirst()
+            .orElseThrow();
+    List<Term> checks = new ArrayList<>();
+    checks.add(
+        new Term(
+            "Technique briefed for " + length(request.plan().height()),
+            analysis.technique().name() + ": " + technique()));
+    checks.add(
+        new Term(
+            "Least airspeed, turns included",
+            analysis.limits().isPresent()
+                ? speed(Unit.KNOT.toSi(analysis.limits().get().leastKt()))
+                : "none keeps the margins"));
+    checks.add(new Term("Greatest tailwind", tailwind()));
+    checks.add(
+        new Term(
+            "Escape direction",
+            best.escape().isPresent()
+                ? EscapeWords.brief(request, best)
+                    + " on track "
+                    + EscapeWords.threeDigits(best.trackDeg())
+                    + "; the others in the table"
+                : "none needed on track "
+                    + EscapeWords.threeDigits(best.trackDeg())
+                    + "; the others in the table"));
+    checks.add(
+        new Term(
+            "Pilot's experience",
+            "at least "
+                + Decimals.brief(request.crew().commandHours())
+                + " h in command and "
+                + Decimals.brief(request.crew().typeHours())
+                + " h on type (the operator's own minimum)"));
+    return checks;
+  }
+
+  private String technique() {
+    return Stream.of(RecoveryKind.values())
+        .filter(kind -> kind.label().equals(analysis.technique().name()))
+        .findFirst()
+        .map(kind -> kind.description(request.plan().craft().sense()))
+        .orElse("");
+  }
+
+  /** The greatest tailwind among the tracks that are to be flown as planned. */
+  private String tailwind() {
+    OptionalDouble most =
+        analysis.rows().stream()
+            .filter(row -> row.judgement().verdict() == RunVerdict.FLY)
+            .mapToDouble(row -> row.track().triangle().tailwind())
+            .max();
+    if (most.isEmpty()) {
+      return "no track keeps the margins as planned";
+    }
+    return most.getAsDouble() > 0
+        ? speed(most.getAsDouble()) + " in the mean wind, the most on a track flown as planned"
+        : "none: only tracks without tailwind keep the margins as planned";
+  }
+
+  /** The lines at which the pilot says no. */
+  private List<String> limits() {
+    List<String> lines = new ArrayList<>();
+    analysis
+        .limits()
+        .ifPresent(
+            limits ->
+                lines.add(
+                    "Airspeed below "
+                        + speed(Unit.KNOT.toSi(limits.leastKt()))
+                        + ", whatever the picture needs."));
+    lines.add("More power needed than continuous power to hold height.");
+    lines.add(
+        "Rate of descent beyond "
+            + sink(request.plan().descent() + Unit.FOOT_PER_MINUTE.toSi(200))
+            + " at low airspeed.");
+    lines.add("A turn downwind with the ground speed held.");
+    lines.add("Less than " + length(request.plan().height()) + " above the ground.");
+    return lines;
+  }
+
+  private String speed(double si) {
+    return units.speed(si) + " " + units.speed().symbol();
+  }
+
+  private String sink(double si) {
+    return units.verticalSpeed(si) + " " + units.verticalSpeed().symbol();
+  }
+
+  private String length(double si) {
+    return units.length(si) + " " + units.length().symbol();
+  }
+}

@@ -1,0 +1,92 @@
+package io.github.ringstate.instructor.runs;
+
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.instructor.report.Sheet;
+import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.sheet.Page;
+import io.github.ringstate.instructor.sheet.PageSettings;
+import io.github.ringstate.instructor.sheet.Printable;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.quantity.Unit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * A run, track by track.
+ *
+ * @param request what was asked for
+ * @param analysis what was found
+ */
+record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printable {
+
+  @Override
+  public String title() {
+    return "slow runs by track";
+  }
+
+  @Override
+  public Sheet sheet() {
+    return RunsSheet.of(this);
+  }
+
+  @Override
+  public Page page(PageSettings settings) {
+    return RunsPage.of(this, settings);
+  }
+
+  @Override
+  public Table<RunRow> table() {
+    return new RunsColumns(request, analysis).tracks();
+  }
+
+  @Override
+  public Map<String, Cell> facts() {
+    Conditions conditions = request.conditions();
+    ReportedWind wind = request.reported();
+    Map<String, Cell> facts = new LinkedHashMap<>();
+    facts.put("craft", Cell.text(conditions.craft().name()));
+    facts.put("craft_description", Cell.text(conditions.craft().description()));
+    facts.put("mass_kg", Cell.given(conditions.massKg()));
+    facts.put("pressure_altitude_ft", Cell.number(conditions.pressureAltitudeFt()));
+    facts.put("oat_c", Cell.number(conditions.oatC()));
+    facts.put("density_altitude_ft", Cell.number(conditions.densityAltitudeFt()));
+    facts.put("hover_power_kw", Cell.number(conditions.hover().neededKw()));
+    facts.put("continuous_power_kw", Cell.number(conditions.hover().continuousKw()));
+    facts.put("short_time_power_kw", Cell.number(conditions.hover().shortTimeKw()));
+    facts.put("wind_from_deg", Cell.given(wind.fromDeg()));
+    facts.put("wind_kt", Cell.given(wind.meanKt()));
+    facts.put("gust_kt", Cell.given(wind.gustKt()));
+    facts.put("wind_exponent", Cell.number(wind.exponent(), 3));
+    facts.put("wind_at_height_kt", Cell.number(Unit.KNOT.fromSi(request.plan().windSpeed())));
+    facts.put("gust_at_height_kt", Cell.number(Unit.KNOT.fromSi(request.plan().gust())));
+    facts.put(
+        "planned_descent_fpm", Cell.given(Unit.FOOT_PER_MINUTE.fromSi(request.plan().descent())));
+    facts.put("technique", Cell.text(analysis.technique().name()));
+    facts.put("pilot_state", Cell.text(PilotState.DISTRACTED.label()));
+    facts.put("pilots", Cell.number(request.pilots(), 0));
+    facts.put("seed", Cell.number((double) request.seed(), 0));
+    facts.put(
+        "least_airspeed_kt",
+        Cell.number(
+            analysis.limits().isPresent()
+                ? OptionalDouble.of(analysis.limits().get().leastKt())
+                : OptionalDouble.empty()));
+    facts.put("best_direction", Cell.text(new Directions(analysis).best()));
+    facts.put("worst_direction", Cell.text(new Directions(analysis).worst()));
+    return facts;
+  }
+
+  @Override
+  public List<Term> definitions() {
+    return RunsTerms.forData(request);
+  }
+
+  @Override
+  public Map<String, Table<?>> tables() {
+    return Map.of("tracks", table().with(new RunsColumns(request, analysis).more()));
+  }
+}

@@ -1,0 +1,35 @@
+package io.github.ringstate.instructor.runs;
+
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.study.RunPlan;
+import java.util.List;
+
+/**
+ * A run that is asked for.
+ *
+ * @param conditions craft, mass and air
+ * @param reported the wind as reported
+ * @param plan the run, with the wind at its height
+ * @param techniques the techniques to choose from: the one that loses least is briefed
+ * @param boundaryMargin extra rate of descent to be left before the ring state, m/s
+ * @param leastAirspeed airspeed to be kept in any case, m/s
+ * @param pilots how many simulated pilots fly each track
+ * @param seed the seed
+ * @param crew what the operator asks of the crew
+ */
+record RunsRequest(
+    Conditions conditions,
+    ReportedWind reported,
+    RunPlan plan,
+    List<Technique> techniques,
+    double boundaryMargin,
+    double leastAirspeed,
+    int pilots,
+    long seed,
+    CrewMinimum crew) {
+
+  RunsRequest {
+    techniques = List.copyOf(techniques);
+  }
+}

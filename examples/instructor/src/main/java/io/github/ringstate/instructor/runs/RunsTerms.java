@@ -1,0 +1,121 @@
+package io.github.ringstate.instructor.runs;
+
+import io.github.ringstate.encounter.Downwind;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.pilot.PilotState;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The words of a run, explained. */
+final class RunsTerms {
+
+  private static final String WIND =
+      "tailwind positive from behind, crosswind positive from the left, both of the mean wind at the"
+          + " height flown";
+  private static final String AIRSPEED = "in the mean wind, in whatever direction";
+  private static final String GUSTS =
+      "the least airspeed in gusts and in lulls as far below the mean wind (assumed)";
+  private static final String POWER =
+      "what is left of the continuous power, per cent of it; out of ground effect, at the worst of"
+          + " the least, mean and greatest airspeed in gusts; negative where the run takes more";
+  private static final String BOUNDARY =
+      "extra rate of descent that reaches the ring state at the least airspeed in gusts; negative"
+          + " where the planned descent is beyond it; none where no rate of descent reaches it";
+  private static final String MODEL =
+      "by the ring-state inflow model and its heave-damping boundary, disc level";
+
+  private RunsTerms() {}
+
+  static String loss(RunsRequest request) {
+    return "altitude lost by the 95 per cent of "
+        + request.pilots()
+        + " simulated distracted pilots (delay "
+        + Decimals.brief(PilotState.DISTRACTED.median())
+        + " s in the middle, "
+        + Decimals.brief(PilotState.DISTRACTED.ninetyPercent())
+        + " s for nine in ten, assumed), if from this track the ground speed is held with the nose"
+        + " while the wind comes round behind in "
+        + Decimals.brief(Downwind.TURN_TIME.standard())
+        + " s and the collective is left, or, where the least airspeed is low enough for the ring"
+        + " state, if at that airspeed the collective is lowered a little and left, whichever loses"
+        + " more; none where neither leads into the ring state";
+  }
+
+  static List<Term> forPeople(RunsRequest request) {
+    List<Term> terms = new ArrayList<>(ofTable(request));
+    terms.add(new Term("tail rotor", tailRotor(request)));
+    terms.add(new Term("height-velocity", heightVelocity()));
+    return terms;
+  }
+
+  static List<Term> ofTable(RunsRequest request) {
+    List<Term> terms = new ArrayList<>();
+    terms.add(new Term("tail, cross", WIND));
+    terms.add(new Term("air", AIRSPEED));
+    terms.add(new Term("gusts", GUSTS));
+    terms.add(new Term("power", POWER));
+    terms.add(new Term("to ring", BOUNDARY + "; " + MODEL));
+    terms.add(new Term("loss", loss(request) + ". OPEN: more than 5 in 100 did not arrest it"));
+    terms.add(
+        new Term(
+            "escape",
+            "of ahead and the side the tail rotor pushes to, the way out of the ring state with the"
+                + " shorter time in it, begun "
+                + Decimals.brief(PilotState.DISTRACTED.median())
+                + " s after onset, the nose on the track"));
+    return terms;
+  }
+
+  static String tailRotor(RunsRequest request) {
+    List<String> sectors = new ArrayList<>();
+    for (TailRotorSector sector : TailRotorSector.values()) {
+      sectors.add(sector.label() + " " + sector.range(request.plan().craft().sense()));
+    }
+    return "not computed, only flagged (*): below "
+        + Decimals.brief(TailRotorSector.AIRSPEED_KT)
+        + " kt airspeed with the nose on the track the relative wind comes from a sector in which a"
+        + " tail rotor is known to lose effect ("
+        + String.join(", ", sectors)
+        + " from the nose for a rotor turning "
+        + request.plan().craft().sense().label()
+        + "; FAA AC 90-95, from memory)";
+  }
+
+  static String heightVelocity() {
+    return "not computed: compare airspeed and height with the height-velocity curve of the flight"
+        + " manual";
+  }
+
+  static List<Term> forData(RunsRequest request) {
+    List<Term> terms = new ArrayList<>();
+    terms.add(new Term("track_deg", "direction flown over the ground, clockwise from north"));
+    terms.add(new Term("tailwind_kt, crosswind_kt", WIND));
+    terms.add(new Term("airspeed_kt", AIRSPEED));
+    terms.add(new Term("least_airspeed_kt", GUSTS));
+    terms.add(new Term("power_margin_pct", POWER));
+    terms.add(new Term("short_time_margin_pct", "the same of the short-time power"));
+    terms.add(
+        new Term(
+            "hover_margin_pct",
+            "what is left of the short-time power over a hover out of ground effect in calm air, per"
+                + " cent of it"));
+    terms.add(new Term("boundary_margin_fpm", BOUNDARY + "; " + MODEL));
+    terms.add(
+        new Term(
+            "loss_p95_ft",
+            loss(request) + "; empty as well where more than 5 in 100 did not arrest the descent"));
+    terms.add(
+        new Term(
+            "airspeed_downwind_kt",
+            "least airspeed in gusts once the wind is behind and the ground speed the same"));
+    terms.add(
+        new Term(
+            "escape_deg",
+            "where the way out with the shortest exposure leads, clockwise from north, the nose on"
+                + " the track"));
+    terms.add(new Term("escape_exposure_s", "time in the ring state on that way, from onset"));
+    terms.add(new Term("tail_rotor_sectors", tailRotor(request)));
+    return terms;
+  }
+}

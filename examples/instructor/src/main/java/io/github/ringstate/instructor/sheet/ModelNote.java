@@ -1,0 +1,26 @@
+package io.github.ringstate.instructor.sheet;
+
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.instructor.report.Decimals;
+import java.util.stream.Collectors;
+
+/** By which model a sheet was computed, in small print. */
+public final class ModelNote {
+
+  private ModelNote() {}
+
+  /**
+   * The model of flight with its standard numbers.
+   *
+   * @return a part of a sentence
+   */
+  public static String standard() {
+    return "inflow model "
+        + RingStateInflow.standard().name()
+        + " ("
+        + RingStateInflow.PARAMETERS.stream()
+            .map(parameter -> parameter.name() + " " + Decimals.brief(parameter.standard()))
+            .collect(Collectors.joining(", "))
+        + "), heave-damping boundary, all other parameters standard";
+  }
+}

@@ -1,0 +1,10 @@
+package io.github.ringstate.instructor.sheet;
+
+/**
+ * What a user settles for all sheets.
+ *
+ * @param paper the paper
+ * @param units the units
+ * @param date the date printed
+ */
+public record PageSettings(Paper paper, UnitSystem units, PrintDate date) {}

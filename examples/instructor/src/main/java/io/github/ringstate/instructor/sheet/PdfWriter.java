@@ -1,0 +1,60 @@
+package io.github.ringstate.instructor.sheet;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import io.github.ringstate.instructor.report.Report;
+import io.github.ringstate.instructor.report.ReportWriter;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.Locale;
+import java.util.TimeZone;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * Prints the same page as {@link HtmlWriter} as PDF: tagged for screen readers (PDF/UA), letters
+ * embedded, drawings in vectors.
+ *
+ * @param settings paper, units and date
+ */
+public record PdfWriter(PageSettings settings) implements ReportWriter {
+
+  private static final String PRODUCER = "ringstate";
+
+  @Override
+  public void write(Report report, OutputStream out) throws IOException {
+    Page page = ((Printable) report).page(settings);
+    XRLog.setLoggingEnabled(false);
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.withHtmlContent(Template.fill(page, settings), null);
+    builder.usePdfUaAccessibility(true);
+    builder.withProducer(PRODUCER);
+    builder.useSVGDrawer(new BatikSVGDrawer());
+    for (SheetFont font : SheetFont.values()) {
+      byte[] bytes = font.bytes();
+      builder.useFont(
+          () -> new ByteArrayInputStream(bytes),
+          SheetFont.FAMILY,
+          font.weight(),
+          FontStyle.NORMAL,
+          true);
+    }
+    try (PDDocument document = new PDDocument()) {
+      builder.usePDDocument(document);
+      try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+        renderer.createPDFWithoutClosing();
+      }
+      Calendar printed = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
+      printed.setTimeInMillis(settings.date().instant().toEpochMilli());
+      document.getDocumentInformation().setCreationDate(printed);
+      document.getDocumentInformation().setModificationDate(printed);
+      document.setDocumentId(settings.date().instant().getEpochSecond());
+      document.save(out);
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package io.github.ringstate.instructor.sheet;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import com.samskivert.mustache.Mustache;
+import io.github.ringstate.instructor.report.Caution;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A template filled in. Whatever is filled in is escaped for HTML, except what a template marks as
+ * being markup of the tool's own: its style, its drawings, its data.
+ */
+final class Template {
+
+  private static final Mustache.Compiler COMPILER =
+      Mustache.compiler().escapeHTML(true).withLoader(Template::reader);
+
+  private Template() {}
+
+  /**
+   * Fills a page in.
+   *
+   * @param page the page
+   * @param settings paper, units and date
+   * @return a whole document, well-formed XML as well
+   */
+  static String fill(Page page, PageSettings settings) {
+    Map<String, Object> model = new HashMap<>(page.model());
+    model.put("title", page.title());
+    model.put("paper", settings.paper().size());
+    model.put("date", settings.date().toString());
+    model.put("caution", Caution.TEXT);
+    model.put("version", version());
+    model.putIfAbsent("pilots", false);
+    model.put("fonts", "");
+    String bare = COMPILER.loadTemplate(page.template()).execute(model);
+    StringBuilder fonts = new StringBuilder();
+    for (SheetFont font : SheetFont.values()) {
+      fonts
+          .append("@font-face{font-family:\"")
+          .append(SheetFont.FAMILY)
+          .append("\";font-weight:")
+          .append(font.weight())
+          .append(";src:url(data:font/ttf;base64,")
+          .append(font.subset(bare))
+          .append(")}\n");
+    }
+    model.put("fonts", fonts.toString());
+    return COMPILER.loadTemplate(page.template()).execute(model);
+  }
+
+  private static String version() {
+    @Nullable String version = Template.class.getPackage().getImplementationVersion();
+    return version == null ? "outside its jar" : version;
+  }
+
+  private static Reader reader(String name) {
+    return new InputStreamReader(open(name), UTF_8);
+  }
+
+  private static InputStream open(String name) {
+    InputStream in = Template.class.getResourceAsStream(name);
+    if (in == null) {
+      throw new IllegalStateException("the template " + name + " is missing from the tool");
+    }
+    return in;
+  }
+}

@@ -1,0 +1,270 @@
+"use strict";
+(function () {
+  var SVG = "http://www.w3.org/2000/svg";
+  var data = JSON.parse(document.getElementById("data").textContent);
+  var delay = document.getElementById("delay");
+  var time = document.getElementById("time");
+  var others = document.getElementById("others");
+  var side = document.getElementById("side");
+  var strips = document.getElementById("strips");
+  var ticks = Array.prototype.slice.call(document.getElementsByName("recovery"));
+  var STRIPS = [
+    { key: "h", title: "height, " + data.length },
+    { key: "v", title: "vertical speed, " + data.sink },
+    { key: "i", title: "inflow, hover = 1" },
+    { key: "p", title: "power, %" }
+  ];
+
+  function element(parent, name, attributes, text) {
+    var made = document.createElementNS(SVG, name);
+    Object.keys(attributes).forEach(function (key) { made.setAttribute(key, attributes[key]); });
+    if (text !== undefined) { made.textContent = text; }
+    parent.appendChild(made);
+    return made;
+  }
+
+  function empty(node) { while (node.firstChild) { node.removeChild(node.firstChild); } }
+
+  function pen(name) {
+    return data.pens.filter(function (one) { return one.name === name; })[0];
+  }
+
+  /* Round numbers that cover a range. */
+  function scale(low, high, count) {
+    if (!(high > low)) { high = low + 1; }
+    var raw = (high - low) / count;
+    var power = Math.pow(10, Math.floor(Math.log(raw) / Math.LN10));
+    var step = [1, 2, 5, 10].map(function (m) { return m * power; })
+      .filter(function (s) { return s >= raw * 0.999; })[0];
+    var marks = [];
+    for (var at = Math.ceil(low / step - 1e-9); at * step <= high + step * 1e-9; at++) {
+      marks.push(Math.round(at * step * 1e6) / 1e6);
+    }
+    return marks;
+  }
+
+  function range(flights, key) {
+    var low = Infinity;
+    var high = -Infinity;
+    flights.forEach(function (flight) {
+      flight[key].forEach(function (value) {
+        low = Math.min(low, value);
+        high = Math.max(high, value);
+      });
+    });
+    return low < high ? [low, high] : [0, 1];
+  }
+
+  /* The sample at or before a time; the last one where the flight is over. */
+  function place(flight, at) {
+    var found = 0;
+    flight.t.forEach(function (t, i) { if (t <= at + 1e-6) { found = i; } });
+    return found;
+  }
+
+  function mapped(from, to, low, high) {
+    return function (value) { return low + (value - from) / (to - from) * (high - low); };
+  }
+
+  function line(parent, flight, across, up, x, y, thin) {
+    var style = pen(flight.recovery);
+    var points = flight[x].map(function (value, i) {
+      return across(value).toFixed(1) + "," + up(flight[y][i]).toFixed(1);
+    }).join(" ");
+    element(parent, "polyline", {
+      points: points, fill: "none", stroke: style.color,
+      "stroke-width": thin ? 0.7 : 2.4, "stroke-opacity": thin ? 0.55 : 1,
+      "stroke-dasharray": style.dash.length ? style.dash.join(" ") : "none",
+      "stroke-linejoin": "round", "data-recovery": flight.recovery, "data-delay": flight.delay
+    });
+  }
+
+  function diamond(parent, x, y) {
+    element(parent, "path", { d: "M" + x + " " + (y - 7) + "l7 7l-7 7l-7 -7z", fill: "#111" });
+  }
+
+  function marks(parent, flight, across, up, x, y) {
+    var now = place(flight, Number(time.value));
+    if (flight.acts !== null) {
+      var acts = place(flight, flight.acts);
+      diamond(parent, across(flight[x][acts]), up(flight[y][acts]));
+    }
+    if (flight.arrest !== null) {
+      var low = place(flight, flight.arrest);
+      element(parent, "rect", {
+        x: across(flight[x][low]) - 5, y: up(flight[y][low]) - 5, width: 10, height: 10, fill: "#111"
+      });
+    }
+    element(parent, "circle", {
+      cx: across(flight[x][now]), cy: up(flight[y][now]), r: 8, fill: "#fff",
+      stroke: pen(flight.recovery).color, "stroke-width": 3, "class": "now",
+      "data-recovery": flight.recovery
+    });
+  }
+
+  function axes(parent, box, xs, ys, across, up, xTitle, yTitle) {
+    ys.forEach(function (y) {
+      element(parent, "line", {
+        x1: box.left, x2: box.right, y1: up(y), y2: up(y), stroke: "#d0d0d0", "stroke-width": 0.8
+      });
+      element(parent, "text", { x: box.left - 8, y: up(y) + 5, "text-anchor": "end" }, String(y));
+    });
+    xs.forEach(function (x) {
+      element(parent, "line", {
+        x1: across(x), x2: across(x), y1: box.top, y2: box.bottom, stroke: "#d0d0d0",
+        "stroke-width": 0.8
+      });
+      if (xTitle !== null) {
+        element(parent, "text", {
+          x: across(x), y: box.bottom + 18, "text-anchor": "middle"
+        }, String(x));
+      }
+    });
+    element(parent, "path", {
+      d: "M" + box.left + " " + box.top + "V" + box.bottom + "H" + box.right, fill: "none",
+      stroke: "#111", "stroke-width": 1.2
+    });
+    if (xTitle !== null) {
+      element(parent, "text", {
+        x: (box.left + box.right) / 2, y: box.bottom + 38, "text-anchor": "middle"
+      }, xTitle);
+    }
+    element(parent, "text", { x: box.left, y: box.top - 8, "font-weight": 600 }, yTitle);
+  }
+
+  /* Names at the ends of lines, moved apart where they would lie on each other. */
+  function names(parent, flights, across, up, x, y) {
+    var taken = [];
+    flights.map(function (flight) {
+      var last = flight[x].length - 1;
+      return {
+        name: flight.recovery, x: across(flight[x][last]) + 12, y: up(flight[y][last]) + 5
+      };
+    }).sort(function (a, b) { return a.y - b.y; }).forEach(function (label) {
+      taken.forEach(function (other) {
+        if (Math.abs(other.x - label.x) < 90 && label.y - other.y < 15) { label.y = other.y + 15; }
+      });
+      taken.push(label);
+      element(parent, "text", {
+        x: Math.min(label.x, 868), y: label.y, "font-weight": 600,
+        stroke: "#fff", "stroke-width": 3, "paint-order": "stroke"
+      }, label.name);
+    });
+  }
+
+  function drawSide(chosen, all) {
+    empty(side);
+    var box = { left: 70, right: 860, top: 30, bottom: 330 };
+    var wide = range(all, "x");
+    var high = range(all, "h");
+    var across = mapped(wide[0], wide[1], box.left, box.right);
+    var up = mapped(high[0], high[1], box.bottom, box.top);
+    axes(side, box, scale(wide[0], wide[1], 10), scale(high[0], high[1], 6), across, up,
+      "distance from the point of onset, " + data.length,
+      (data.ground ? "height above ground, " : "height from that of onset, ") + data.length);
+    if (others.checked) {
+      all.forEach(function (flight) { line(side, flight, across, up, "x", "h", true); });
+    }
+    chosen.forEach(function (flight) { line(side, flight, across, up, "x", "h", false); });
+    chosen.forEach(function (flight) { marks(side, flight, across, up, "x", "h"); });
+    names(side, chosen, across, up, "x", "h");
+  }
+
+  function drawStrips(chosen, all) {
+    empty(strips);
+    var left = 70;
+    var right = 860;
+    var across = mapped(Number(time.min), Number(time.max), left, right);
+    var tall = 112;
+    STRIPS.forEach(function (strip, i) {
+      var top = 26 + i * (tall + 34);
+      var box = { left: left, right: right, top: top, bottom: top + tall };
+      var values = range(all, strip.key);
+      var up = mapped(values[0], values[1], box.bottom, box.top);
+      axes(strips, box, scale(Number(time.min), Number(time.max), 12),
+        scale(values[0], values[1], 4), across, up,
+        i === STRIPS.length - 1 ? "time since onset, s" : null, strip.title);
+      if (others.checked) {
+        all.forEach(function (flight) { line(strips, flight, across, up, "t", strip.key, true); });
+      }
+      chosen.forEach(function (flight) {
+        line(strips, flight, across, up, "t", strip.key, false);
+      });
+      chosen.forEach(function (flight) { marks(strips, flight, across, up, "t", strip.key); });
+      names(strips, chosen, across, up, "t", strip.key);
+    });
+    var now = across(Number(time.value));
+    element(strips, "line", {
+      x1: now, x2: now, y1: 26, y2: 26 + 4 * tall + 3 * 34, stroke: "#111", "stroke-width": 1.4,
+      id: "now-line"
+    });
+  }
+
+  function cell(row, name, text, words) {
+    var made = document.createElement(name);
+    if (name === "th") { made.setAttribute("scope", "row"); }
+    if (words) { made.className = "words"; }
+    made.textContent = text;
+    row.appendChild(made);
+  }
+
+  function ending(flight) {
+    if (flight.loss === null) { return flight.ending; }
+    return flight.ending + ", " + Math.round(flight.loss) + " " + data.length + " lost";
+  }
+
+  function readOut(chosen) {
+    var body = document.getElementById("readout").tBodies[0];
+    empty(body);
+    chosen.forEach(function (flight) {
+      var i = place(flight, Number(time.value));
+      var row = document.createElement("tr");
+      cell(row, "th", flight.recovery, true);
+      cell(row, "td", Math.round(flight.h[i]));
+      cell(row, "td", flight.v[i]);
+      cell(row, "td", flight.i[i].toFixed(2));
+      cell(row, "td", Math.round(flight.p[i]));
+      cell(row, "td", flight.acts === null ? "–" : flight.acts.toFixed(1));
+      cell(row, "td", ending(flight), true);
+      body.appendChild(row);
+    });
+    document.getElementById("said").textContent = chosen.length === 0
+      ? "No recovery is ticked."
+      : "Delay " + data.delays[delay.value] + " s: " + chosen.map(function (flight) {
+        return flight.recovery + " " + ending(flight);
+      }).join("; ") + ".";
+  }
+
+  function draw() {
+    var wanted = data.delays[delay.value];
+    var names = ticks.filter(function (t) { return t.checked; }).map(function (t) {
+      return t.value;
+    });
+    var all = data.flights.filter(function (flight) {
+      return names.indexOf(flight.recovery) >= 0;
+    });
+    var chosen = all.filter(function (flight) { return flight.delay === wanted; });
+    document.getElementById("delay-out").textContent = wanted.toFixed(1) + " s";
+    document.getElementById("time-out").textContent = Number(time.value).toFixed(1) + " s";
+    delay.setAttribute("aria-valuetext", wanted + " seconds");
+    time.setAttribute("aria-valuetext", Number(time.value).toFixed(1) + " seconds");
+    drawSide(chosen, all);
+    drawStrips(chosen, all);
+    readOut(chosen);
+  }
+
+  Array.prototype.slice.call(document.querySelectorAll(".swatch")).forEach(function (swatch) {
+    var style = pen(swatch.getAttribute("data-name"));
+    element(swatch, "line", {
+      x1: 0, x2: 40, y1: 5, y2: 5, stroke: style.color, "stroke-width": 2.6,
+      "stroke-dasharray": style.dash.length ? style.dash.join(" ") : "none"
+    });
+  });
+  document.getElementById("controls").addEventListener("submit", function (event) {
+    event.preventDefault();
+  });
+  [delay, time, others].concat(ticks).forEach(function (control) {
+    control.addEventListener("input", draw);
+  });
+  draw();
+})();

@@ -1,0 +1,92 @@
+package io.github.ringstate.instructor;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.instructor.report.Caution;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import nu.validator.client.EmbeddedValidator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The pages against the checker of the HTML standard (Nu Html Checker). */
+class HtmlValidityTest {
+
+  private static final String SCRIPT = "<script>alert(1)</script>&\\\"'";
+
+  private static List<String> complaints(byte[] page) throws Exception {
+    EmbeddedValidator validator = new EmbeddedValidator();
+    validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
+    String said = validator.validate(new ByteArrayInputStream(page));
+    return said.lines().filter(line -> line.contains("error") || line.contains("warning")).toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss --pilots 20 --delays 0,2 --height-ft 300 --format html",
+        "loss --pilots 20 --delays 2 --mass-kg 520,600 --pressure-altitude-ft 0,3000 --units si --format html",
+        "runs --pilots 20 --technique lateral --format html",
+        "runs --pilots 20 --technique lateral --craft heavy --height-ft 300 --units si --paper letter --format html",
+        "boundary --format html",
+        "boundary --fly lateral --units si --format html",
+        "fly --format html",
+        "fly --wind-kt 40 --format html"
+      })
+  void everyPageIsValidHtmlAndCarriesTheCaution(String command) throws Exception {
+    byte[] page = Documents.of(command.split(" ", -1));
+    assertEquals(List.of(), complaints(page), command);
+    String text = new String(page, UTF_8).replaceAll("\\s+", " ");
+    assertTrue(text.contains(Caution.TEXT.replace("'", "&#39;")), command);
+    // complete in itself: nothing is fetched
+    assertTrue(!text.matches(".*(src|href)=\"(?!data:)[^\"]*\".*"), command);
+    assertTrue(!text.contains("@import"), command);
+  }
+
+  @Test
+  void theCheckerSeesABrokenPage() throws Exception {
+    assertTrue(!complaints("<!DOCTYPE html><html><body><p></b>".getBytes(UTF_8)).isEmpty());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss --pilots 20 --delays 0 --format html",
+        "runs --pilots 20 --technique lateral --format html",
+        "boundary --format html",
+        "fly --format html"
+      })
+  void whatUsersTypedIsEscaped(String command, @TempDir Path folder) throws Exception {
+    Path craft = folder.resolve("evil.toml");
+    String trainer = Run.of("craft", "trainer").out();
+    Files.writeString(
+        craft, trainer.replaceFirst("description = .*", "description = \"" + quoted() + "\""));
+    String[] args = (command + " --craft " + craft).split(" ", -1);
+    byte[] page = Documents.of(args);
+    String text = new String(page, UTF_8);
+    assertTrue(!text.contains("<script>alert"), command);
+    assertTrue(text.contains("&lt;script&gt;alert(1)"), command);
+    assertEquals(List.of(), complaints(page), command);
+  }
+
+  private static String quoted() {
+    return Matcher.quoteReplacement(SCRIPT);
+  }
+
+  @Test
+  void theSameCommandGivesTheSameBytes() throws IOException {
+    String[] args = {"boundary", "--fly", "forward", "--format", "svg"};
+    ByteArrayOutputStream first = new ByteArrayOutputStream();
+    first.write(Documents.of(args));
+    assertEquals(first.toString(UTF_8), new String(Documents.of(args), UTF_8));
+  }
+}

@@ -1,0 +1,146 @@
+package io.github.ringstate.instructor;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RunsTest {
+
+  private static List<CSVRecord> records(String args) throws IOException {
+    Run run =
+        Run.of(
+            ("runs --format csv --pilots 20 --technique lateral " + args).strip().split(" +", -1));
+    assertEquals(0, run.status(), run.err());
+    return CSVFormat.RFC4180
+        .builder()
+        .setHeader()
+        .setSkipHeaderRecord(true)
+        .get()
+        .parse(new StringReader(run.out()))
+        .getRecords();
+  }
+
+  private static double number(CSVRecord record, String column) {
+    return Double.parseDouble(record.get(column));
+  }
+
+  private static final String PLAIN_WIND = "--wind-exponent 0 --gust-kt 20 --wind-kt 20";
+
+  @ParameterizedTest
+  @CsvSource({
+    // Wind from the north 20 kt at all heights, 30 kt over the ground: arithmetic.
+    "0, -20.0, 0.0, 50.0",
+    "9, 0.0, 20.0, 36.1",
+    "18, 20.0, 0.0, 10.0",
+    "27, 0.0, -20.0, 36.1"
+  })
+  void theWindTriangleIsAsArithmeticSays(int row, double tail, double cross, double airspeed)
+      throws IOException {
+    CSVRecord record = records("--wind-from-deg 0 --ground-speed-kt 30 " + PLAIN_WIND).get(row);
+    assertEquals(10.0 * row, number(record, "track_deg"));
+    assertEquals(tail, number(record, "tailwind_kt"), 0.05);
+    assertEquals(cross, number(record, "crosswind_kt"), 0.05);
+    assertEquals(airspeed, number(record, "airspeed_kt"), 0.05);
+  }
+
+  @Test
+  void theWindGrowsWithThePowerOfHeight() throws IOException {
+    // One-seventh law (from memory) from 10 m to 100 m: 10^(1/7) = 1.3895. 100 m are 328.084 ft.
+    CSVRecord record =
+        records("--wind-from-deg 0 --wind-kt 10 --gust-kt 10 --height-ft 328.084").get(18);
+    assertEquals(13.9, number(record, "tailwind_kt"), 0.05);
+  }
+
+  @Test
+  void everyRowHasAVerdictAndOneSentenceAndNothingIsCalledSafe() throws IOException {
+    Set<String> verdicts = Set.of("fly", "fly with a limit", "do not fly");
+    for (String args : List.of("", "--craft heavy --height-ft 200", "--wind-kt 0 --gust-kt 0")) {
+      List<CSVRecord> records = records(args);
+      assertEquals(36, records.size());
+      for (CSVRecord record : records) {
+        assertTrue(verdicts.contains(record.get("verdict")), record.toString());
+        String reason = record.get("reason");
+        assertTrue(reason.matches("[A-Z][^.]*(\\.[0-9][^.]*)*\\."), reason);
+        assertTrue(!reason.contains("safe"), reason);
+      }
+    }
+  }
+
+  @Test
+  void aRunInCalmAirIsTheSameOnEveryTrack() throws IOException {
+    Set<String> rows =
+        records("--wind-kt 0 --gust-kt 0").stream()
+            .map(
+                record ->
+                    Stream.of("airspeed_kt", "power_margin_pct", "loss_p95_ft", "verdict")
+                        .map(record::get)
+                        .collect(Collectors.joining(",")))
+            .collect(Collectors.toSet());
+    assertEquals(1, rows.size(), rows.toString());
+  }
+
+  @Test
+  void withTheWindBehindASlowLowRunIsNotFlown() throws IOException {
+    // A fresh wind behind a slow run: the classic way in (common practice, no source).
+    CSVRecord behind = records("--craft heavy --height-ft 200 --wind-from-deg 0").get(18);
+    assertEquals("do not fly", behind.get("verdict"));
+    CSVRecord ahead = records("--craft heavy --height-ft 2000 --wind-from-deg 0").get(0);
+    assertEquals("fly", ahead.get("verdict"));
+  }
+
+  @Test
+  void theSheetShowsTheNumbersOfTheCsv() throws IOException {
+    String args = "--wind-from-deg 30";
+    String page =
+        new String(
+            Documents.of(
+                ("runs --pilots 20 --technique lateral --format html " + args).split(" ", -1)),
+            UTF_8);
+    for (CSVRecord record : records(args)) {
+      String track = String.format(Locale.ROOT, "%03.0f", number(record, "track_deg"));
+      String start =
+          "<tr><th scope=\"row\">"
+              + track
+              + "</th><td>"
+              + Math.round(number(record, "tailwind_kt"))
+              + "</td><td>"
+              + Math.round(number(record, "crosswind_kt"))
+              + "</td><td>"
+              + Math.round(number(record, "airspeed_kt"))
+              + "</td>";
+      // a half rounds either way once it has been rounded to a tenth
+      assertTrue(page.contains(start) || isHalf(record), () -> "missing: " + start);
+    }
+  }
+
+  private static boolean isHalf(CSVRecord record) {
+    return Stream.of("tailwind_kt", "crosswind_kt", "airspeed_kt")
+        .anyMatch(column -> record.get(column).endsWith(".5"));
+  }
+
+  @Test
+  void theTailRotorsSectorsAreMirroredForARotorThatTurnsTheOtherWay() {
+    // FAA AC 90-95 (from memory): 210 to 330 deg from the nose for a rotor turning
+    // counter-clockwise seen from above; for the other sense the mirror image, 30 to 150.
+    assertTrue(
+        Run.of("runs", "--pilots", "20").out().replaceAll("\\s+", " ").contains("210 to 330 deg"));
+    assertTrue(
+        Run.of("runs", "--pilots", "20", "--craft", "utility")
+            .out()
+            .replaceAll("\\s+", " ")
+            .contains("30 to 150 deg"));
+  }
+}
