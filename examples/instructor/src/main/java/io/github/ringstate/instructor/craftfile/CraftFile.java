@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 
 /** A helicopter in a file. */
 public final class CraftFile {
@@ -30,6 +31,17 @@ public final class CraftFile {
    */
   public static Helicopter read(String name) {
     return CraftReader.read(name, text(name));
+  }
+
+  /**
+   * Reads the points of the height-velocity curve that a file may hold.
+   *
+   * @param name the file, as the user named it
+   * @return the points, none if the file holds none
+   * @throws Refusal if the file cannot be read or holds a bad value
+   */
+  public static List<HeightVelocityPoint> heightVelocity(String name) {
+    return CraftReader.heightVelocity(name, text(name));
   }
 
   private static String text(String name) {
