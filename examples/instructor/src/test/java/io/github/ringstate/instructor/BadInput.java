@@ -27,6 +27,10 @@ record BadInput(String what, int status, List<String> args, List<String> message
           List.of("no-toml.toml", "solidity = 0.03", "solidity 0.03"),
           List.of("no-word.toml", "\"piston\"", "\"steam\""),
           List.of("two-words.toml", "\"trainer\"", "\"my trainer\""),
+          List.of(
+              "bad-curve.toml",
+              "\ndescription",
+              "\nheight_velocity_kt_ft = [[0, 400], [30]]\ndescription"),
           List.of("too-heavy.toml", "\nmass_kg = 600.0", "\nmass_kg = 630.0"),
           List.of("huge.toml", "radius_m = 3.9", "radius_m = 1e999999999"),
           List.of("number-for-table.toml", "[weight]", "weight = 3\n[weights]"));
@@ -153,6 +157,7 @@ record BadInput(String what, int status, List<String> args, List<String> message
           file("craft is no text", "loss --craft DIR/no-text.toml", "no-text.toml", "UTF-8"),
           file("craft is too large", "loss --craft DIR/large.toml", "large.toml", "larger than"),
           file("craft is empty", "craft DIR/empty.toml", "empty.toml", "name is missing"),
+          craft("bad-curve.toml", "height_velocity_kt_ft", "points [[airspeed, height], ...]"),
           craft("unknown-key.toml", "LINE radius_ft", "'rotor.radius_ft'", "radius_m, solidity"),
           craft("unknown-table.toml", "LINE [bodywork]", "'bodywork'", "[body]"),
           craft("missing-key.toml", "rotor.solidity is missing", "0.01 to 0.2"),

@@ -100,6 +100,7 @@ class RunnableJarIT {
         "floor --pilots 30 --state primed --gust-kt 15 --shaking-pct 5 --format json",
         "fly --format json",
         "boundary --step-kt 0.5",
+        "runs --pilots 20",
         "craft heavy"
       })
   void theOutputIsTheSameTwiceAndUnderAGermanLocaleAndForAnyNumberOfThreads(String command)
@@ -253,5 +254,31 @@ class RunnableJarIT {
     try (Stream<Path> files = Files.list(place)) {
       assertEquals(List.of(name), files.map(file -> file.getFileName().toString()).toList());
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss --pilots 20 --delays 0,2 --format pdf",
+        "loss --pilots 20 --delays 0,2 --format html",
+        "runs --pilots 20 --technique lateral --format pdf",
+        "boundary --fly forward --format png"
+      })
+  void aSheetIsTheSameByteForByteOnTheSameDate(String command)
+      throws IOException, InterruptedException {
+    // SOURCE_DATE_EPOCH of reproducible-builds.org
+    assertArrayEquals(sheet(command, "first"), sheet(command, "second"));
+  }
+
+  private static byte[] sheet(String command, String name)
+      throws IOException, InterruptedException {
+    Path file = folder.resolve(name);
+    ProcessBuilder builder =
+        jar(List.of(), (command + " --output " + file).split(" ", -1)).inheritIO();
+    builder.environment().put("SOURCE_DATE_EPOCH", "1790000000");
+    assertEquals(0, builder.start().waitFor());
+    byte[] bytes = Files.readAllBytes(file);
+    assertTrue(bytes.length > 1000, command);
+    return bytes;
   }
 }

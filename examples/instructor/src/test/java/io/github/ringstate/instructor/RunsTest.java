@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -14,6 +16,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -142,5 +145,20 @@ class RunsTest {
             .out()
             .replaceAll("\\s+", " ")
             .contains("30 to 150 deg"));
+  }
+
+  @Test
+  void theHeightVelocityCurveOfACraftFileIsShownBesideTheRun(@TempDir Path folder)
+      throws IOException {
+    Path file = folder.resolve("craft.toml");
+    Files.writeString(
+        file,
+        Run.of("craft", "trainer")
+            .out()
+            .replaceFirst(
+                "description =", "height_velocity_kt_ft = [[0, 400], [45, 90]]\ndescription ="));
+    String said =
+        Run.of("runs", "--pilots", "20", "--craft", file.toString()).out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("0 kt at 400 ft, 45 kt at 90 ft"), said);
   }
 }

@@ -5,12 +5,14 @@ import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.RangeText;
 import io.github.ringstate.instructor.toml.TomlDocument;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Quantity;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +28,13 @@ final class CraftReader {
   static final String ROTATION = "rotation";
   static final String ENGINE_KIND = "engine_kind";
 
-  private static final List<String> WORDS = List.of(NAME, DESCRIPTION, ROTATION, ENGINE_KIND);
+  /** May be missing: points of the height-velocity curve, which only sheets show. */
+  static final String HEIGHT_VELOCITY = "height_velocity_kt_ft";
+
+  private static final List<String> WORDS =
+      List.of(NAME, DESCRIPTION, ROTATION, ENGINE_KIND, HEIGHT_VELOCITY);
+  private static final double GREATEST_AIRSPEED_KT = 200;
+  private static final double GREATEST_HEIGHT_FT = 5000;
   private static final Pattern ONE_WORD = Pattern.compile("[\\p{L}\\p{N}_-]{1,30}");
   private static final Pattern ONE_LINE = Pattern.compile("\\P{Cntrl}{1,300}");
 
@@ -48,8 +56,49 @@ final class CraftReader {
     return new CraftReader(TomlDocument.parse(file, text)).craft();
   }
 
+  /**
+   * Reads the points of the height-velocity curve.
+   *
+   * @param file the file's name, for messages
+   * @param text the file's content
+   * @return the points, none if the file holds none
+   * @throws Refusal if the content is no TOML, or they are no points
+   */
+  static List<HeightVelocityPoint> heightVelocity(String file, String text) {
+    return new CraftReader(TomlDocument.parse(file, text)).points();
+  }
+
+  private List<HeightVelocityPoint> points() {
+    String allowed =
+        "points [[airspeed, height], ...], 0 to "
+            + Decimals.brief(GREATEST_AIRSPEED_KT)
+            + " kt and 0 to "
+            + Decimals.brief(GREATEST_HEIGHT_FT)
+            + " ft";
+    if (!document.keys().contains(HEIGHT_VELOCITY)) {
+      return List.of();
+    }
+    JsonNode list = document.get(List.of(HEIGHT_VELOCITY), allowed);
+    List<HeightVelocityPoint> points = new ArrayList<>();
+    for (JsonNode point : list) {
+      double airspeed = point.path(0).isNumber() ? point.path(0).doubleValue() : Double.NaN;
+      double height = point.path(1).isNumber() ? point.path(1).doubleValue() : Double.NaN;
+      if (point.size() != 2
+          || !(airspeed >= 0 && airspeed <= GREATEST_AIRSPEED_KT)
+          || !(height >= 0 && height <= GREATEST_HEIGHT_FT)) {
+        throw document.bad(List.of(HEIGHT_VELOCITY), allowed);
+      }
+      points.add(new HeightVelocityPoint(airspeed, height));
+    }
+    if (!list.isArray() || points.isEmpty()) {
+      throw document.bad(List.of(HEIGHT_VELOCITY), allowed);
+    }
+    return points;
+  }
+
   private Helicopter craft() {
     refuseUnknown();
+    points();
     String name = word(NAME, ONE_WORD, "one word of at most 30 letters, digits, _ and -");
     String description = word(DESCRIPTION, ONE_LINE, "one line of at most 300 characters");
     RotationSense sense =

@@ -3,8 +3,10 @@ package io.github.ringstate.instructor.option;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.instructor.craftfile.CraftFile;
+import io.github.ringstate.instructor.craftfile.HeightVelocityPoint;
 import io.github.ringstate.instructor.refusal.Refusal;
 import java.io.File;
+import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Option;
 
@@ -32,6 +34,16 @@ public final class CraftOption {
    */
   public Helicopter craft() {
     return find("--craft", craft);
+  }
+
+  /**
+   * The height-velocity curve that the helicopter's file holds.
+   *
+   * @return its points; none if it has none, or the helicopter is no file
+   * @throws Refusal if the file is bad
+   */
+  public List<HeightVelocityPoint> heightVelocity() {
+    return isFile(craft) ? CraftFile.heightVelocity(craft) : List.of();
   }
 
   /**

@@ -205,6 +205,7 @@ public final class RunsCommand implements Runnable {
                 "--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED.quantity())),
         (int) NumberText.whole("--pilots", pilots, 20, 100_000),
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
+        craft.heightVelocity(),
         new CrewMinimum(
             NumberText.one("--command-hours", commandHours, CrewMinimum.COMMAND.quantity()),
             NumberText.one("--type-hours", typeHours, CrewMinimum.TYPE.quantity())));

@@ -80,8 +80,7 @@ final class RunsPage {
     model.put("checks", checks());
     model.put("limits", limits());
     model.put("tailRotor", sentence(RunsTerms.tailRotor(request)));
-    model.put("heightVelocity", sentence(RunsTerms.heightVelocity()));
-    model.put("isCurve", false);
+    model.put("heightVelocity", sentence(RunsTerms.heightVelocity(request)));
     model.put("terms", RunsTerms.ofTable(request));
     model.put("commandHours", Decimals.brief(request.crew().commandHours()));
     model.put("typeHours", Decimals.brief(request.crew().typeHours()));

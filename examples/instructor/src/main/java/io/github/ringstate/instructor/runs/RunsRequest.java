@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.craftfile.HeightVelocityPoint;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.RunPlan;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.List;
  * @param leastAirspeed airspeed to be kept in any case, m/s
  * @param pilots how many simulated pilots fly each track
  * @param seed the seed
+ * @param curve the flight manual's height-velocity curve, if the craft file holds it
  * @param crew what the operator asks of the crew
  */
 record RunsRequest(
@@ -27,9 +29,11 @@ record RunsRequest(
     double leastAirspeed,
     int pilots,
     long seed,
+    List<HeightVelocityPoint> curve,
     CrewMinimum crew) {
 
   RunsRequest {
     techniques = List.copyOf(techniques);
+    curve = List.copyOf(curve);
   }
 }

@@ -6,6 +6,7 @@ import io.github.ringstate.instructor.report.Term;
 import io.github.ringstate.pilot.PilotState;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The words of a run, explained. */
 final class RunsTerms {
@@ -45,7 +46,7 @@ final class RunsTerms {
   static List<Term> forPeople(RunsRequest request) {
     List<Term> terms = new ArrayList<>(ofTable(request));
     terms.add(new Term("tail rotor", tailRotor(request)));
-    terms.add(new Term("height-velocity", heightVelocity()));
+    terms.add(new Term("height-velocity", heightVelocity(request)));
     return terms;
   }
 
@@ -82,9 +83,23 @@ final class RunsTerms {
         + "; FAA AC 90-95, from memory)";
   }
 
-  static String heightVelocity() {
-    return "not computed: compare airspeed and height with the height-velocity curve of the flight"
-        + " manual";
+  static String heightVelocity(RunsRequest request) {
+    String compare =
+        "not computed: compare airspeed and height with the height-velocity curve of the flight"
+            + " manual";
+    if (request.curve().isEmpty()) {
+      return compare;
+    }
+    return compare
+        + "; its points in the craft file: "
+        + request.curve().stream()
+            .map(
+                point ->
+                    Decimals.brief(point.airspeedKt())
+                        + " kt at "
+                        + Decimals.brief(point.heightFt())
+                        + " ft")
+            .collect(Collectors.joining(", "));
   }
 
   static List<Term> forData(RunsRequest request) {
