@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.pilots;
 
+import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.ModelSpread;
@@ -54,14 +55,13 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    * The loss with the other models.
    *
    * @param share the part, 0 to 1
-   * @return the loss with the middle model, ft, and what nine models in ten lie within, each with
-   *     the interval that its pilots give it; empty without models, or if nobody met the ring state
-   *     with any
+   * @return the loss with the middle model, ft, and what nine models in ten lie within; empty
+   *     without models, or if nobody met the ring state with any
    */
   public Optional<Quantile> modelsLossFt(double share) {
     return models.stream().allMatch(spread -> spread.samples() == 0)
         ? Optional.empty()
-        : Optional.of(feet(ModelSpread.band(models, share, CONFIDENCE)));
+        : Optional.of(feet(ModelSpread.band(models, share)));
   }
 
   /**
@@ -72,19 +72,8 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    * @return the loss, ft; empty if nobody met the ring state
    */
   public Optional<Quantile> widestLossFt(double share) {
-    Optional<Quantile> alone = lossFt(share);
-    Optional<Quantile> moved = modelsLossFt(share);
-    if (alone.isEmpty() || moved.isEmpty()) {
-      return alone;
-    }
-    Quantile people = alone.get();
-    Quantile model = moved.get();
-    return Optional.of(
-        new Quantile(
-            share,
-            people.value(),
-            Math.min(people.low(), model.low()),
-            Math.max(people.high(), model.high())));
+    Optional<Quantile> models = modelsLossFt(share);
+    return lossFt(share).map(people -> models.map(people::widenedBy).orElse(people));
   }
 
   /**
@@ -97,7 +86,7 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
     return people.samples() == 0
         ? Optional.empty()
         : Optional.of(
-            BigDecimal.valueOf(people.samples() - losing(Double.POSITIVE_INFINITY))
+            BigDecimal.valueOf(people.count(Ending.ARRESTED))
                 .divide(BigDecimal.valueOf(people.samples()), decimals, RoundingMode.DOWN));
   }
 
@@ -108,6 +97,17 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    */
   public Optional<BigDecimal> arrestedShare() {
     return arrestedShare(DIGITS);
+  }
+
+  /**
+   * What came of most of those who did not arrest the descent.
+   *
+   * @return a word or two for a cell of a table
+   */
+  public String failure() {
+    return people.count(Ending.GROUND) > people.count(Ending.NOT_ARRESTED)
+        ? "ground"
+        : "not arrested";
   }
 
   /**
@@ -132,10 +132,6 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
       }
     }
     return Optional.of(new Share(alone.value(), low, high));
-  }
-
-  private long losing(double height) {
-    return Math.round(people.shareLosing(height) * people.samples());
   }
 
   private static Quantile feet(Quantile si) {

@@ -1,11 +1,8 @@
 package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.study.LossSpread;
 import java.util.Arrays;
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** Losses that nobody flew. */
 public final class MadeUp {
@@ -20,23 +17,13 @@ public final class MadeUp {
    * @return their spread
    */
   public static LossSpread losses(double... feet) {
-    return LossSpread.of(Arrays.stream(feet).mapToObj(MadeUp::outcome).toList());
-  }
-
-  private static Outcome outcome(double feet) {
-    if (Double.isNaN(feet)) {
-      return Outcome.NO_ONSET;
+    Ending[] endings = new Ending[feet.length];
+    for (int i = 0; i < feet.length; i++) {
+      endings[i] =
+          Double.isNaN(feet[i])
+              ? Ending.NO_ONSET
+              : feet[i] < 0 ? Ending.NOT_ARRESTED : Ending.ARRESTED;
     }
-    OptionalDouble none = OptionalDouble.empty();
-    boolean arrested = feet >= 0;
-    return new Outcome(
-        arrested ? Ending.ARRESTED : Ending.NOT_ARRESTED,
-        arrested ? OptionalDouble.of(feet * 0.3048) : none,
-        none,
-        none,
-        none,
-        none,
-        none,
-        List.of());
+    return LossSpread.of(endings, Arrays.stream(feet).map(loss -> loss * 0.3048).toArray());
   }
 }
