@@ -113,7 +113,7 @@ final class FloorSheet {
       return "no ring state";
     }
     double feet = loss.get().value();
-    return Double.isInfinite(feet) ? "not arrested" : Feet.text(feet);
+    return Double.isInfinite(feet) ? losses.failure() : Feet.text(feet);
   }
 
   private static List<Term> briefings(FloorBlock block, FloorRequest request, double heightFt) {

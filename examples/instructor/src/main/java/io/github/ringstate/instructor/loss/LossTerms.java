@@ -75,7 +75,8 @@ final class LossTerms {
     terms.add(new Term("50 %, 95 %", LESS + ENDLESS));
     if (request.approach().heightFt().isPresent()) {
       terms.add(
-          new Term("ground", "so many did not arrest the descent before the ground, if at all"));
+          new Term(
+              "ground", "so many did not arrest the descent, and most of them reached the ground"));
     }
     terms.add(new Term("95 % lies in", PilotTerms.BAND));
     if (pool.models().isPresent()) {

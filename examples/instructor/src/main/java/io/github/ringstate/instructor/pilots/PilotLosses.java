@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.pilots;
 
+import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.ModelSpread;
@@ -71,7 +72,8 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    * @return the loss, ft; empty if nobody met the ring state
    */
   public Optional<Quantile> widestLossFt(double share) {
-    return lossFt(share).map(people -> modelsLossFt(share).map(people::widenedBy).orElse(people));
+    Optional<Quantile> models = modelsLossFt(share);
+    return lossFt(share).map(people -> models.map(people::widenedBy).orElse(people));
   }
 
   /**
@@ -84,7 +86,7 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
     return people.samples() == 0
         ? Optional.empty()
         : Optional.of(
-            BigDecimal.valueOf(people.samples() - losing(Double.POSITIVE_INFINITY))
+            BigDecimal.valueOf(people.count(Ending.ARRESTED))
                 .divide(BigDecimal.valueOf(people.samples()), decimals, RoundingMode.DOWN));
   }
 
@@ -95,6 +97,17 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    */
   public Optional<BigDecimal> arrestedShare() {
     return arrestedShare(DIGITS);
+  }
+
+  /**
+   * What came of most of those who did not arrest the descent.
+   *
+   * @return a word or two for a cell of a table
+   */
+  public String failure() {
+    return people.count(Ending.GROUND) > people.count(Ending.NOT_ARRESTED)
+        ? "ground"
+        : "not arrested";
   }
 
   /**
@@ -119,10 +132,6 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
       }
     }
     return Optional.of(new Share(alone.value(), low, high));
-  }
-
-  private long losing(double height) {
-    return Math.round(people.shareLosing(height) * people.samples());
   }
 
   private static Quantile feet(Quantile si) {

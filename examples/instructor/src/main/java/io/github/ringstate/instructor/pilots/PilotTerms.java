@@ -25,9 +25,8 @@ public final class PilotTerms {
   /** What stands beside the effect of the models. */
   public static final String MODELS =
       "the same pilots with other models, whose fitted numbers of the ring state vary within ranges"
-          + " that published descriptions leave open, some of them assumed: nine models in ten lie in it,"
-          + " each with the interval of its own pilots. That the form of the model may be wrong is not"
-          + " in it";
+          + " that published descriptions leave open, some of them assumed: nine models in ten give a"
+          + " figure in it. That the form of the model may be wrong is not in it";
 
   private PilotTerms() {}
 

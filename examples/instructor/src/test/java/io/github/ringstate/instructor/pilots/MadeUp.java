@@ -17,14 +17,13 @@ public final class MadeUp {
    * @return their spread
    */
   public static LossSpread losses(double... feet) {
-    Ending[] endings = Arrays.stream(feet).mapToObj(MadeUp::ending).toArray(Ending[]::new);
-    return LossSpread.of(endings, Arrays.stream(feet).map(loss -> loss * 0.3048).toArray());
-  }
-
-  private static Ending ending(double feet) {
-    if (Double.isNaN(feet)) {
-      return Ending.NO_ONSET;
+    Ending[] endings = new Ending[feet.length];
+    for (int i = 0; i < feet.length; i++) {
+      endings[i] =
+          Double.isNaN(feet[i])
+              ? Ending.NO_ONSET
+              : feet[i] < 0 ? Ending.NOT_ARRESTED : Ending.ARRESTED;
     }
-    return feet >= 0 ? Ending.ARRESTED : Ending.NOT_ARRESTED;
+    return LossSpread.of(endings, Arrays.stream(feet).map(loss -> loss * 0.3048).toArray());
   }
 }

@@ -34,6 +34,7 @@ class PilotLossesTest {
     PilotLosses losses = losses(spread(10, -1, 30, 20));
     assertEquals(20, losses.lossFt(0.5).orElseThrow().value(), 1e-12);
     assertTrue(Double.isInfinite(losses.lossFt(0.95).orElseThrow().value()));
+    assertEquals("not arrested", losses.failure());
   }
 
   @Test
@@ -78,8 +79,8 @@ class PilotLossesTest {
     Quantile widest = both.widestLossFt(0.95).orElseThrow();
     assertEquals(people.value(), widest.value());
     assertEquals(people.low(), widest.low());
-    // of two models the greater, each with the interval of its own pilots: twice the losses
-    assertEquals(2 * people.high(), widest.high(), 1e-9);
+    // twice 949 ft, the 950th smallest of 0, 1, 2, ... ft
+    assertEquals(2 * 949, widest.high(), 1e-9);
     assertEquals(alone.lossFt(0.95), alone.widestLossFt(0.95));
     assertEquals(Optional.empty(), alone.modelsLossFt(0.95));
   }
