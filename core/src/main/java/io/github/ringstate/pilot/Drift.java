@@ -25,7 +25,7 @@ public final class Drift {
    * @return the bank to command, rad
    */
   public static double bank(Cockpit seen, double datum) {
-    double lean = GAIN * seen.sidewaysAirspeed();
+    double lean = GAIN * seen.sidewaysGroundSpeed();
     double ratio = lean / GREATEST;
     return datum - lean / Math.sqrt(1 + ratio * ratio);
   }

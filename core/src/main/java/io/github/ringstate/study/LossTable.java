@@ -2,10 +2,13 @@ package io.github.ringstate.study;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.pilot.Recovery;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Altitude loss against delay, for several recoveries, masses and airs.
@@ -36,21 +39,22 @@ public record LossTable(List<LossCell> cells) {
       List<Air> airs,
       List<Recovery> recoveries,
       List<Double> delays) {
-    List<Encounter> encounters = new ArrayList<>();
+    PreciseFlyer flyer = PreciseFlyer.standard();
+    List<Supplier<LossCell>> cells = new ArrayList<>();
     for (Helicopter one : craft) {
       for (Air air : airs) {
+        // What comes before recognition is the same for all cells of a block, and is flown once.
+        Encounter block = base.withCraft(one).withAir(air);
+        Approach approach = Approach.fly(block, flyer);
         for (Recovery recovery : recoveries) {
           for (double delay : delays) {
-            encounters.add(
-                base.withCraft(one).withAir(air).withRecovery(recovery).withDelay(delay));
+            Encounter cell = block.withRecovery(recovery).withDelay(delay);
+            cells.add(() -> new LossCell(cell, cell.fly(approach, flyer, null)));
           }
         }
       }
     }
     // Each cell is flown alone, so the result is the same for any number of threads.
-    return new LossTable(
-        encounters.parallelStream()
-            .map(encounter -> new LossCell(encounter, encounter.fly()))
-            .toList());
+    return new LossTable(cells.parallelStream().map(Supplier::get).toList());
   }
 }

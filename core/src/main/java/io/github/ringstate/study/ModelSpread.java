@@ -8,7 +8,6 @@ import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /**
  * What the model itself does not know: the fitted numbers of the ring-state inflow vary, evenly,
@@ -99,48 +98,28 @@ public record ModelSpread(PilotStudy study, int models) {
   }
 
   /**
-   * The band of a quantile over people and models, each model's interval with 95 per cent
-   * confidence.
+   * The band of a quantile over models: what nine models in ten lie within, people being the same.
+   * {@link Quantile#widenedBy} puts it together with the band over people.
    *
    * @param spreads the losses with each model
    * @param share the part of the pilots below the quantile, between 0 and 1
-   * @return the band, as of {@link #band(List, double, double)}
+   * @return the 5, 50 and 95 per cent points of the models' quantiles, m, as low, value and high;
+   *     models that nobody met the ring state with are left out
    */
   public static Quantile band(List<LossSpread> spreads, double share) {
-    return band(spreads, share, 0.95);
-  }
-
-  /**
-   * The band of a quantile over people and models: nine models in ten lie within, each with the
-   * confidence interval that its pilots give it. The band over people alone is the quantile of the
-   * study with its standard model.
-   *
-   * @param spreads the losses with each model
-   * @param share the part of the pilots below the quantile, between 0 and 1
-   * @param confidence how sure the interval of each model is, between 0 and 1
-   * @return the 50 per cent point of the models' quantiles, the 5 per cent point of the lower ends
-   *     of their intervals and the 95 per cent point of the upper ends, m; models that nobody met
-   *     the ring state with are left out
-   */
-  public static Quantile band(List<LossSpread> spreads, double share, double confidence) {
-    List<Quantile> quantiles =
+    double[] values =
         spreads.stream()
             .filter(spread -> spread.samples() > 0)
-            .map(spread -> spread.quantile(share, confidence))
-            .toList();
-    if (quantiles.isEmpty()) {
+            .mapToDouble(spread -> spread.quantile(share, 0.95).value())
+            .sorted()
+            .toArray();
+    if (values.length == 0) {
       throw new IllegalArgumentException("nobody met the ring state with any model");
     }
-    return new Quantile(
-        share,
-        point(quantiles, Quantile::value, 0.5),
-        point(quantiles, Quantile::low, 0.05),
-        point(quantiles, Quantile::high, 0.95));
+    return new Quantile(share, at(values, 0.5), at(values, 0.05), at(values, 0.95));
   }
 
-  private static double point(
-      List<Quantile> quantiles, ToDoubleFunction<Quantile> of, double share) {
-    double[] sorted = quantiles.stream().mapToDouble(of).sorted().toArray();
+  private static double at(double[] sorted, double share) {
     return sorted[Quantile.rank(sorted.length, share) - 1];
   }
 }

@@ -5,14 +5,15 @@ import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.flight.SwiftCourse;
 import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.pilot.Draws;
 import io.github.ringstate.pilot.Pilots;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.function.IntConsumer;
+import java.util.concurrent.atomic.AtomicLong;
 import org.hipparchus.distribution.RealDistribution;
 
 /**
@@ -56,25 +57,19 @@ public record PilotStudy(
   }
 
   /**
-   * Flies one pilot alone; the whole story of the flight is that of {@link #encounter}, flown
-   * precisely.
+   * Flies one pilot alone.
    *
    * @param number the pilot's number, from 0
-   * @return the altitude loss, m, to the last bit that of the study; infinite if the descent was
-   *     not arrested above the ground, NaN if the ring state was not met
+   * @return what came of it, to the last bit as in {@link #fly(Sampling, Progress)}
    * @throws IllegalStateException if the craft cannot start the entry in this air
    */
-  public double loss(int number) {
-    double[] losses = new double[1];
-    Ending[] endings = new Ending[1];
-    new Flights(shared(), number, endings, losses, Progress.SILENT)
-        .oneAfterAnother()
-        .accept(number);
-    return switch (endings[0]) {
-      case ARRESTED -> losses[0];
-      case GROUND, NOT_ARRESTED -> Double.POSITIVE_INFINITY;
-      case NO_ONSET -> Double.NaN;
-    };
+  public Outcome fly(long number) {
+    Encounter encounter = encounter(number);
+    return encounter.fly(approach(encounter), new SwiftCourse());
+  }
+
+  private static Approach approach(Encounter encounter) {
+    return Approach.fly(encounter, new SwiftFlyer());
   }
 
   /**
@@ -90,76 +85,42 @@ public record PilotStudy(
    * @throws IllegalStateException if the craft cannot start the entry in this air
    */
   public LossSpread fly(Sampling sampling, Progress progress) {
-    Ending[] endings = new Ending[sampling.limit()];
-    double[] losses = new double[sampling.limit()];
-    Flights flights = new Flights(shared(), 0, endings, losses, progress);
-    int flown = 0;
+    Optional<Approach> shared =
+        base.disturbances().random() ? Optional.empty() : Optional.of(approach(base));
+    int limit = sampling.limit();
+    Ending[] endings = new Ending[limit];
+    double[] losses = new double[limit];
+    AtomicLong flown = new AtomicLong();
+    Thread caller = Thread.currentThread();
+    int to = 0;
     while (true) {
-      int from = flown;
-      flown = from + Math.min(Sampling.BATCH, sampling.limit() - from);
-      SampleFlights.each(from, flown, flights::oneAfterAnother);
-      if (flown == sampling.limit()) {
-        return LossSpread.of(endings, losses);
-      }
-      if (sampling.enough() > 0) {
-        LossSpread spread =
-            LossSpread.of(Arrays.copyOf(endings, flown), Arrays.copyOf(losses, flown));
-        if (sampling.suffices(spread)) {
+      int from = to;
+      to = from + Math.min(Sampling.BATCH, limit - from);
+      SampleFlights.each(
+          from,
+          to,
+          () -> {
+            Optional<BulkFlight> bulk = shared.map(BulkFlight::new);
+            return number -> {
+              if (progress.cancelled() || caller.isInterrupted()) {
+                throw new CancellationException("the study was ended");
+              }
+              Encounter encounter = encounter(number);
+              BulkFlight flight = bulk.orElseGet(() -> new BulkFlight(approach(encounter)));
+              endings[number] = flight.fly(encounter.recovery(), encounter.recognition());
+              losses[number] = flight.altitudeLoss();
+              synchronized (flown) {
+                progress.flown(flown.incrementAndGet(), limit);
+              }
+            };
+          });
+      boolean last = to == limit;
+      if (last || sampling.enough() > 0) {
+        LossSpread spread = LossSpread.of(Arrays.copyOf(endings, to), Arrays.copyOf(losses, to));
+        if (last || sampling.suffices(spread)) {
           return spread;
         }
       }
-    }
-  }
-
-  /** The approach that all pilots have, unless chance makes each its own. */
-  private Optional<Approach> shared() {
-    return base.disturbances().random()
-        ? Optional.empty()
-        : Optional.of(Approach.fly(base, PreciseFlyer.standard()));
-  }
-
-  /** Flies pilots into their places; several threads may, each its own pilots. */
-  private final class Flights {
-
-    private final Optional<Approach> shared;
-    private final int first;
-    private final Ending[] endings;
-    private final double[] losses;
-    private final Progress progress;
-    private final Thread caller = Thread.currentThread();
-    private long flown;
-
-    Flights(
-        Optional<Approach> shared,
-        int first,
-        Ending[] endings,
-        double[] losses,
-        Progress progress) {
-      this.shared = shared;
-      this.first = first;
-      this.endings = endings;
-      this.losses = losses;
-      this.progress = progress;
-    }
-
-    /** What one thread does with each number that it takes. */
-    IntConsumer oneAfterAnother() {
-      Optional<BulkFlight> bulk = shared.map(BulkFlight::new);
-      return number -> {
-        if (progress.cancelled() || caller.isInterrupted()) {
-          throw new CancellationException("the study was ended");
-        }
-        Encounter encounter = encounter(number);
-        BulkFlight flight =
-            bulk.orElseGet(() -> new BulkFlight(Approach.fly(encounter, new SwiftFlyer())));
-        endings[number - first] = flight.fly(encounter.recovery(), encounter.recognition());
-        losses[number - first] = flight.altitudeLoss();
-        tell();
-      };
-    }
-
-    private synchronized void tell() {
-      progress.flown(++flown, losses.length);
     }
   }
 }

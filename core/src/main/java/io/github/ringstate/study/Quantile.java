@@ -88,6 +88,16 @@ public record Quantile(double share, double value, double low, double high) {
   }
 
   /**
+   * The same value with an interval that holds another one too, as for people and models both.
+   *
+   * @param other the other quantile
+   * @return the quantile with the wider interval
+   */
+  public Quantile widenedBy(Quantile other) {
+    return new Quantile(share, value, Math.min(low, other.low), Math.max(high, other.high));
+  }
+
+  /**
    * Whether the intervals of two quantiles have a value in common, so that the samples do not tell
    * them apart.
    *

@@ -21,7 +21,10 @@
  * <p>What the interval of a quantile holds is chance in the sample alone. What is assumed about
  * people is not in it; what is fitted in the model is in {@link
  * io.github.ringstate.study.ModelSpread}, kept apart, so that two bands stand side by side: people
- * alone, and people and model. *
+ * alone, and people and model.
+ *
+ * <p>{@link io.github.ringstate.study.sweep} flies any number of settings against each other, row
+ * by row.
  *
  * <p>{@link io.github.ringstate.study.RunStudy} takes a slow run over the ground, as for
  * photographs, apart by track: airspeed in gusts, power, distance to the ring state, and what is

@@ -64,10 +64,13 @@ class ModelSpreadTest {
     Sampling sampling = Sampling.of(200);
     Quantile people = STUDY.fly(sampling, Progress.SILENT).quantile(0.9, 0.95);
     List<LossSpread> models = new ModelSpread(STUDY, 24).fly(sampling, Progress.SILENT);
-    Quantile both = ModelSpread.band(models, 0.9);
+    Quantile model = ModelSpread.band(models, 0.9);
+    Quantile both = people.widenedBy(model);
     assertEquals(24, models.size());
+    assertEquals(people.value(), both.value());
     assertTrue(both.width() > 1.2 * people.width(), both + " against " + people);
-    assertTrue(both.low() < people.value() && people.value() < both.high());
+    assertTrue(both.low() <= people.low() && people.high() <= both.high());
+    assertTrue(model.low() < people.value() && people.value() < model.high());
     // the same people fly each model: the first model is found again alone
     LossSpread first = new ModelSpread(STUDY, 2).fly(sampling, Progress.SILENT).get(0);
     assertArrayEquals(models.get(0).losses(), first.losses(), 0.0);

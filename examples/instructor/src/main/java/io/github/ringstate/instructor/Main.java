@@ -10,6 +10,7 @@ import io.github.ringstate.instructor.loss.LossCommand;
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.runs.RunsCommand;
+import io.github.ringstate.instructor.sweep.SweepCommand;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -73,6 +74,7 @@ public final class Main implements Runnable {
             .addSubcommand(new RunsCommand(terminal))
             .addSubcommand(new BoundaryCommand(terminal))
             .addSubcommand(new CraftCommand(terminal))
+            .addSubcommand(new SweepCommand(terminal))
             .addSubcommand(new CompletionCommand());
     return tool.setExpandAtFiles(false)
         .setUsageHelpWidth(HELP_WIDTH)

@@ -21,6 +21,7 @@ class MainTest {
         "fly --help",
         "boundary --help",
         "craft --help",
+        "sweep --help",
         "runs --help",
         "loss --version",
         "loss --delays 0",
@@ -39,7 +40,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss", "floor", "fly", "runs", "boundary", "craft"})
+  @ValueSource(strings = {"loss", "floor", "fly", "runs", "boundary", "craft", "sweep"})
   void theHelpOfEveryCommandShowsAnExampleThatWorks(String command) {
     String example =
         Run.of(command, "--help").lines().stream()

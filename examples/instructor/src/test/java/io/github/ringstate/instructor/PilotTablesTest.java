@@ -126,7 +126,7 @@ class PilotTablesTest {
     assertTrue(
         run("loss --pilots 8 --recoveries none --delays 1 --height-ft 300")
             .out()
-            .contains("    ground  "));
+            .contains("  ground  "));
   }
 
   @Test

@@ -14,17 +14,18 @@ import java.util.List;
  * @param out what it printed
  * @param err what it complained of
  */
-record Run(int status, String out, String err) {
+public record Run(int status, String out, String err) {
 
   /** Runs the tool in this virtual machine. */
-  static Run of(String... args) {
+  public static Run of(String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     StringWriter err = new StringWriter();
     int status = Main.commandLine(out).setErr(new PrintWriter(err, true)).execute(args);
     return new Run(status, out.toString(UTF_8), err.toString());
   }
 
-  List<String> lines() {
+  /** What it printed, line by line. */
+  public List<String> lines() {
     return out.lines().toList();
   }
 }

@@ -121,6 +121,22 @@ class RunnableJarIT {
   }
 
   @Test
+  void aSweepIsTheSameUnderAGermanLocaleAndInThisVirtualMachine()
+      throws IOException, InterruptedException {
+    Path spec = folder.resolve("sweep.toml");
+    Files.writeString(spec, run("sweep", "--example").out().replace("points = 25", "points = 5"));
+    List<String> german = List.of("-Duser.language=de", "-Duser.country=DE");
+    for (String ending : List.of("csv", "parquet")) {
+      Path out = folder.resolve("sweep." + ending);
+      String[] args = {"sweep", spec.toString(), "--output", out.toString()};
+      assertEquals(new Run(0, "", ""), run(german, args));
+      byte[] there = Files.readAllBytes(out);
+      assertEquals(new Run(0, "", ""), Run.of(args));
+      assertArrayEquals(there, Files.readAllBytes(out));
+    }
+  }
+
+  @Test
   void aPrintedCraftIsTakenBackAndFliesTheSame() throws IOException, InterruptedException {
     String file = folder.resolve("copy.toml").toString();
     assertEquals(new Run(0, "", ""), run("craft", "utility", "--output", file));

@@ -7,6 +7,7 @@ import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.RangeText;
+import io.github.ringstate.instructor.toml.TomlDocument;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;

@@ -16,7 +16,7 @@ import java.nio.file.StandardOpenOption;
  * A file that is written as a whole or not at all: first beside its place, under another name, and
  * then moved there in one step.
  */
-final class WholeFile {
+public final class WholeFile {
 
   /** Writes the content of a file. */
   @FunctionalInterface
@@ -49,7 +49,7 @@ final class WholeFile {
    * @throws Refusal if the name is none, the folder does not exist, or something other than a plain
    *     file is there
    */
-  static WholeFile named(String option, String name) {
+  public static WholeFile named(String option, String name) {
     if (name.isBlank()) {
       throw Refusal.option(option, name, "the name of a file");
     }
@@ -105,6 +105,34 @@ final class WholeFile {
     } catch (IOException failed) {
       throw refused(name, failed);
     }
+  }
+
+  /**
+   * Where the file is or will be.
+   *
+   * @return the absolute path; what a link points to, if it is one
+   */
+  public Path place() {
+    return place;
+  }
+
+  /**
+   * The folder of the file.
+   *
+   * @return the absolute path
+   */
+  public Path folder() {
+    return folder;
+  }
+
+  /**
+   * What to say if something beside the file or the file itself cannot be written.
+   *
+   * @param failed what the system said
+   * @return the refusal
+   */
+  public Refusal refused(IOException failed) {
+    return refused(name, failed);
   }
 
   private static Refusal refused(String name, IOException failed) {

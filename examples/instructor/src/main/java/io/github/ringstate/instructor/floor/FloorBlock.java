@@ -50,7 +50,7 @@ record FloorBlock(Conditions conditions, List<FloorRow> rows, List<LatestMoment>
         request
             .approach()
             .encounter(conditions.craft(), conditions.air())
-            .withRecognition(request.clock().recognition(request.approach().kind()))
+            .withRecognition(request.clock().recognition(request.approach().entry()))
             .withDisturbances(request.disturbances());
     try {
       List<FloorRow> rows = new ArrayList<>();
@@ -84,14 +84,16 @@ record FloorBlock(Conditions conditions, List<FloorRow> rows, List<LatestMoment>
     if (request.briefedFt().isPresent()) {
       double height = Unit.FOOT.toSi(request.briefedFt().getAsDouble());
       for (RecoveryKind recovery : request.recoveries()) {
-        work.part(request.search());
         latest.add(
             new LatestMoment(
                 conditions,
                 recovery,
                 request
                     .briefing()
-                    .latestMoment(request.pool().study(base, recovery, Optional.empty()), height)));
+                    .latestMoment(
+                        request.pool().study(base, recovery, Optional.empty()),
+                        height,
+                        work.part(request.search()))));
       }
     }
     return latest;

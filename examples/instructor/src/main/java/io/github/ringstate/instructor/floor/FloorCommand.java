@@ -115,7 +115,7 @@ public final class FloorCommand implements Runnable {
             .several(recoveries),
         PilotOptions.states().several(states),
         chance.clock(),
-        chance.disturbances(false),
+        chance.disturbances(),
         new Pool(PilotOptions.pilots(pilots), chance.seed(), chance.models()),
         briefing.share(),
         briefing.marginFt());

@@ -56,7 +56,7 @@ final class FloorSheet {
     terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
     terms.add(new Term("Entry", approach.kind().label() + ": " + approach.kind().description()));
     terms.add(new Term("Wind", approach.wind()));
-    terms.add(new Term("Clock", request.clock().description(approach.kind(), craft)));
+    terms.add(new Term("Clock", request.clock().description(approach.entry(), craft)));
     if (request.disturbances().any()) {
       terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances())));
     }
@@ -113,7 +113,7 @@ final class FloorSheet {
       return "no ring state";
     }
     double feet = loss.get().value();
-    return Double.isInfinite(feet) ? losses.failure() : Feet.text(feet);
+    return Double.isInfinite(feet) ? "not arrested" : Feet.text(feet);
   }
 
   private static List<Term> briefings(FloorBlock block, FloorRequest request, double heightFt) {

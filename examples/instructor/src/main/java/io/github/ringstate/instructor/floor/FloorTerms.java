@@ -91,7 +91,7 @@ final class FloorTerms {
     terms.add(
         new Term(
             "clock",
-            request.clock().description(request.approach().kind(), request.loaded().get(0))));
+            request.clock().description(request.approach().entry(), request.loaded().get(0))));
     terms.add(PilotTerms.pilots(request.pool(), request.disturbances(), true));
     request.states().forEach(state -> terms.add(PilotTerms.state(state)));
     terms.addAll(recoveries(request));

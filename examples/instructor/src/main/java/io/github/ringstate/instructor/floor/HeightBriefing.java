@@ -1,8 +1,8 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.instructor.pilots.PilotTerms;
-import io.github.ringstate.instructor.pilots.Share;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.study.Share;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -55,7 +55,7 @@ record LossBands(Conditions conditions, List<Cell> cells) {
         Encounter.of(conditions.craft())
             .withAir(conditions.air())
             .withEntry(request.approach().entry())
-            .withRecognition(request.clock().recognition(request.approach().kind()))
+            .withRecognition(request.clock().recognition(request.approach().entry()))
             .withDisturbances(request.disturbances());
     List<Cell> cells = new ArrayList<>();
     for (RecoveryKind recovery : request.recoveries()) {

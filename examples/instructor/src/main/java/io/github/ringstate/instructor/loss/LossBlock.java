@@ -65,7 +65,7 @@ record LossBlock(
         request
             .approach()
             .encounter(conditions.craft(), conditions.air())
-            .withRecognition(request.clock().recognition(request.approach().kind()));
+            .withRecognition(request.clock().recognition(request.approach().entry()));
     Encounter disturbed = base.withDisturbances(request.disturbances());
     try {
       return new LossBlock(

@@ -2,7 +2,6 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.instructor.delivery.Delivery;
-import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
@@ -113,18 +112,17 @@ public final class LossCommand implements Runnable {
 
   private LossRequest request() {
     Helicopter chosen = craft.craft();
-    Approach flown = approach.approach();
     return new LossRequest(
         loadings.load(chosen),
         loadings.airs(),
-        flown,
+        approach.approach(),
         new Choice<>("--recoveries", List.of(RecoveryKind.values()), RecoveryKind::label)
             .several(recoveries),
         state == null
             ? NumberText.several("--delays", delays == null ? DELAYS : delays, Recognition.DELAY)
             : List.of(),
         chance.clock(),
-        chance.disturbances(flown.heightFt().isPresent()),
+        chance.disturbances(),
         pool(),
         state());
   }

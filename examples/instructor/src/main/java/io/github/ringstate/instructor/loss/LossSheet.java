@@ -53,7 +53,7 @@ final class LossSheet {
             height.isPresent()
                 ? Decimals.brief(height.getAsDouble()) + " ft below the craft at onset"
                 : "none within reach"));
-    terms.add(new Term("Clock", request.clock().description(approach.kind(), craft)));
+    terms.add(new Term("Clock", request.clock().description(approach.entry(), craft)));
     if (request.disturbances().any()) {
       terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances())));
     }

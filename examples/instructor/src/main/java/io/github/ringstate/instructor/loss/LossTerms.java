@@ -73,6 +73,10 @@ final class LossTerms {
       terms.add(new Term("standard", STANDARD));
     }
     terms.add(new Term("50 %, 95 %", LESS + ENDLESS));
+    if (request.approach().heightFt().isPresent()) {
+      terms.add(
+          new Term("ground", "so many did not arrest the descent before the ground, if at all"));
+    }
     terms.add(new Term("95 % lies in", PilotTerms.BAND));
     if (pool.models().isPresent()) {
       terms.add(new Term("and model", PilotTerms.MODELS));
@@ -106,7 +110,7 @@ final class LossTerms {
     terms.add(
         new Term(
             "clock",
-            request.clock().description(request.approach().kind(), request.loaded().get(0))));
+            request.clock().description(request.approach().entry(), request.loaded().get(0))));
     terms.add(new Term("altitude_loss_ft", LOSS + ", or the ground is reached"));
     terms.add(
         new Term("loss_after_recognition_ft", "the same from the height at the end of the delay"));

@@ -19,6 +19,7 @@ final class PilotGrid {
 
   static Sheet.Grid of(LossBlock block, LossRequest request) {
     boolean delays = request.state().isEmpty();
+    boolean ground = request.approach().heightFt().isPresent();
     boolean models =
         request.pool().flatMap(pool -> pool.models().stream().boxed().findFirst()).isPresent();
     List<GridColumn> columns = new ArrayList<>();
@@ -45,16 +46,16 @@ final class PilotGrid {
         texts.add(Decimals.given(line.delayS().orElseThrow()));
         texts.add(line.standard().map(LossSheet::cell).orElse(""));
       }
-      texts.addAll(pilots(line.pilots().orElseThrow().losses(), models));
+      texts.addAll(pilots(line.pilots().orElseThrow().losses(), models, ground));
       lines.add(texts);
     }
     return new Sheet.Grid(columns, lines);
   }
 
-  private static List<String> pilots(PilotLosses losses, boolean models) {
+  private static List<String> pilots(PilotLosses losses, boolean models, boolean ground) {
     List<String> texts = new ArrayList<>();
-    texts.add(text(losses, 0.5));
-    texts.add(text(losses, 0.95));
+    texts.add(text(losses, 0.5, ground));
+    texts.add(text(losses, 0.95, ground));
     texts.add(PilotCells.band(losses.lossFt(0.95), Feet::rounded, Feet::rounded));
     if (models) {
       texts.add(PilotCells.band(losses.widestLossFt(0.95), Feet::rounded, Feet::rounded));
@@ -63,12 +64,12 @@ final class PilotGrid {
     return texts;
   }
 
-  static String text(PilotLosses losses, double share) {
+  private static String text(PilotLosses losses, double share, boolean ground) {
     Optional<Quantile> quantile = losses.lossFt(share);
     if (quantile.isEmpty()) {
       return "no ring state";
     }
     double feet = quantile.get().value();
-    return Double.isInfinite(feet) ? losses.failure() : Feet.text(feet);
+    return Double.isInfinite(feet) ? ground ? "ground" : "not arrested" : Feet.text(feet);
   }
 }

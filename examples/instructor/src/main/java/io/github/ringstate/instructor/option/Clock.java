@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.Recognition;
@@ -34,14 +35,13 @@ public enum Clock {
    * @param entry the entry, whose intended rate of descent the cue is beyond
    * @return the recognition, without delay
    */
-  public Recognition recognition(EntryKind entry) {
+  public Recognition recognition(Entry entry) {
     return switch (this) {
       case BOUNDARY -> Recognition.afterOnset(0);
       case CUE ->
           Recognition.afterCue(
               Cue.sinkShown(
-                  Unit.FOOT_PER_MINUTE.toSi(entry.intendedSinkFpm()),
-                  Unit.FOOT_PER_MINUTE.toSi(Cue.SINK_MARGIN.standard())),
+                  entry.intendedDescent(), Unit.FOOT_PER_MINUTE.toSi(Cue.SINK_MARGIN.standard())),
               0);
     };
   }
@@ -62,14 +62,15 @@ public enum Clock {
    * @param craft the craft, whose indicator lags
    * @return a part of a sentence
    */
-  public String description(EntryKind entry, Helicopter craft) {
+  public String description(Entry entry, Helicopter craft) {
     return switch (this) {
       case BOUNDARY -> "delays count from the boundary: the onset of the ring state";
       case CUE ->
           "delays count from a cue: the vertical speed indicator, "
               + Decimals.brief(craft.numbers().get(Helicopter.VERTICAL_SPEED_LAG))
               + " s late, shows more than "
-              + Decimals.brief(entry.intendedSinkFpm() + Cue.SINK_MARGIN.standard())
+              + Decimals.brief(
+                  Unit.FOOT_PER_MINUTE.fromSi(entry.intendedDescent()) + Cue.SINK_MARGIN.standard())
               + " ft/min of sink, "
               + Decimals.brief(Cue.SINK_MARGIN.standard())
               + " more than intended (assumed). At onset it may show so much already";

@@ -90,15 +90,6 @@ public enum EntryKind {
   }
 
   /**
-   * The rate of descent that the pilot means to fly when the ring state comes.
-   *
-   * @return the rate, ft/min; that of the approach for steep, none for the others
-   */
-  double intendedSinkFpm() {
-    return this == STEEP ? Steep.DESCENT.standard() : 0;
-  }
-
-  /**
    * Makes the entry.
    *
    * @param windKt the wind, kt, within the range of {@link #wind}

@@ -68,7 +68,7 @@ public final class PilotOptions {
       paramLabel = "EXPONENT",
       description =
           "The entry's wind changes with height above the ground by a power law; 0.14 over open"
-              + " land. Needs a height above the ground. Unless given: off.")
+              + " land. Where there is no ground, onset counts as at 300 ft. Unless given: off.")
   private @Nullable String shear;
 
   /** Made by picocli. */
@@ -133,21 +133,14 @@ public final class PilotOptions {
   /**
    * What disturbs the flights.
    *
-   * @param ground whether there is ground below
    * @return the disturbances, with the seed
-   * @throws Refusal if a number is wrong, or shear is asked for without ground
+   * @throws Refusal if a number is wrong
    */
-  public Disturbances disturbances(boolean ground) {
+  public Disturbances disturbances() {
     ParameterSet numbers = ParameterSet.standard(Disturbances.PARAMETERS);
     numbers = with(numbers, SHAKING, shaking, Disturbances.SHAKING);
     numbers = with(numbers, GUSTS, gusts, Disturbances.GUST_WIND);
     numbers = with(numbers, SHEAR, shear, Disturbances.SHEAR);
-    if (numbers.get(Disturbances.SHEAR) > 0 && !ground) {
-      throw Refusal.option(
-          SHEAR,
-          String.valueOf(shear),
-          "0 for flights without ground, since wind changes with height above the ground");
-    }
     return new Disturbances(numbers, seed());
   }
 

@@ -29,7 +29,7 @@ public final class PilotFacts {
     facts.put("models", models.isPresent() ? Cell.number(models.getAsInt(), 0) : Cell.NOTHING);
     facts.put(
         "seed",
-        pool.isPresent() || disturbances.any()
+        pool.isPresent() || disturbances.random()
             ? new Cell(Long.toString(disturbances.seed()), Cell.Kind.NUMBER)
             : Cell.NOTHING);
     return facts;

@@ -1,10 +1,10 @@
 package io.github.ringstate.instructor.pilots;
 
-import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.ModelSpread;
 import io.github.ringstate.study.Quantile;
+import io.github.ringstate.study.Share;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -51,7 +51,7 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
   }
 
   /**
-   * How far the models move that loss.
+   * The loss with the other models.
    *
    * @param share the part, 0 to 1
    * @return the loss with the middle model, ft, and what nine models in ten lie within; empty
@@ -64,26 +64,14 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
   }
 
   /**
-   * The loss with people and model both: the interval of the people, widened by what nine models in
-   * ten lie within.
+   * The loss with people and model both: the interval of the people alone, widened by that of the
+   * models.
    *
    * @param share the part, 0 to 1
    * @return the loss, ft; empty if nobody met the ring state
    */
   public Optional<Quantile> widestLossFt(double share) {
-    Optional<Quantile> alone = lossFt(share);
-    Optional<Quantile> moved = modelsLossFt(share);
-    if (alone.isEmpty() || moved.isEmpty()) {
-      return alone;
-    }
-    Quantile people = alone.get();
-    Quantile model = moved.get();
-    return Optional.of(
-        new Quantile(
-            share,
-            people.value(),
-            Math.min(people.low(), model.low()),
-            Math.max(people.high(), model.high())));
+    return lossFt(share).map(people -> modelsLossFt(share).map(people::widenedBy).orElse(people));
   }
 
   /**
@@ -96,7 +84,7 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
     return people.samples() == 0
         ? Optional.empty()
         : Optional.of(
-            BigDecimal.valueOf(people.count(Ending.ARRESTED))
+            BigDecimal.valueOf(people.samples() - losing(Double.POSITIVE_INFINITY))
                 .divide(BigDecimal.valueOf(people.samples()), decimals, RoundingMode.DOWN));
   }
 
@@ -107,18 +95,6 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    */
   public Optional<BigDecimal> arrestedShare() {
     return arrestedShare(DIGITS);
-  }
-
-  /**
-   * What came of most of those who did not arrest the descent.
-   *
-   * @return a word or two for a cell of a table
-   */
-  public String failure() {
-    return people.count(Ending.GROUND) >= people.count(Ending.NOT_ARRESTED)
-            && people.count(Ending.GROUND) > 0
-        ? "ground"
-        : "not arrested";
   }
 
   /**
@@ -133,14 +109,20 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
       return Optional.empty();
     }
     double height = Unit.FOOT.toSi(heightFt);
-    Share share =
-        Share.of(Math.round(people.shareLosing(height) * people.samples()), people.samples());
+    Share alone = people.shareLosing(height, CONFIDENCE);
+    double low = alone.low();
+    double high = alone.high();
     for (LossSpread model : models) {
       if (model.samples() > 0) {
-        share = share.with(model.shareLosing(height));
+        low = Math.min(low, model.shareLosing(height));
+        high = Math.max(high, model.shareLosing(height));
       }
     }
-    return Optional.of(share);
+    return Optional.of(new Share(alone.value(), low, high));
+  }
+
+  private long losing(double height) {
+    return Math.round(people.shareLosing(height) * people.samples());
   }
 
   private static Quantile feet(Quantile si) {

@@ -25,8 +25,9 @@ public final class PilotTerms {
   /** What stands beside the effect of the models. */
   public static final String MODELS =
       "the same pilots with other models, whose fitted numbers of the ring state vary within ranges"
-          + " that published descriptions leave open, some of them assumed: nine models in ten give a"
-          + " figure in it";
+          + " that published descriptions leave open, some of them assumed: nine models in ten lie in it,"
+          + " each with the interval of its own pilots. That the form of the model may be wrong is not"
+          + " in it";
 
   private PilotTerms() {}
 
@@ -44,7 +45,7 @@ public final class PilotTerms {
     if (delays) {
       varying.add("delay");
     }
-    if (disturbances.any()) {
+    if (disturbances.random()) {
       varying.add("the disturbances they meet");
     }
     return new Term(
@@ -123,7 +124,8 @@ public final class PilotTerms {
    */
   public static String disturbances(Disturbances disturbances) {
     List<String> parts = new ArrayList<>();
-    for (Parameter parameter : Disturbances.PARAMETERS) {
+    for (Parameter parameter :
+        List.of(Disturbances.SHAKING, Disturbances.GUST_WIND, Disturbances.SHEAR)) {
       double value = disturbances.numbers().get(parameter);
       if (value > 0) {
         parts.add(

@@ -9,6 +9,7 @@ import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.instructor.toml.TomlDocument;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import java.io.IOException;

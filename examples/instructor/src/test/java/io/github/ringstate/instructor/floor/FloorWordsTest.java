@@ -7,17 +7,16 @@ import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.HoverPower;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.option.EntryKind;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.pilots.MadeUp;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
-import io.github.ringstate.study.LossSpread;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -46,11 +45,9 @@ class FloorWordsTest {
 
   /** A thousand pilots who lose evenly up to a height in feet, some of whom do not arrest. */
   private static FloorRow row(RecoveryKind recovery, double greatestFt, int lost) {
-    Ending[] endings = new Ending[1000];
-    double[] losses = new double[1000];
+    double[] feet = new double[1000];
     for (int i = 0; i < 1000; i++) {
-      endings[i] = i < lost ? Ending.NOT_ARRESTED : Ending.ARRESTED;
-      losses[i] = greatestFt * 0.3048 * (i + 1) / 1000;
+      feet[i] = i < lost ? -1 : greatestFt * (i + 1) / 1000;
     }
     return new FloorRow(
         CONDITIONS,
@@ -60,7 +57,7 @@ class FloorWordsTest {
         POOL.study(Encounter.of(DemoCraft.TRAINER), recovery, Optional.empty()),
         0.95,
         50,
-        new PilotLosses(LossSpread.of(endings, losses), List.of()));
+        new PilotLosses(MadeUp.losses(feet), List.of()));
   }
 
   private static String inShort(FloorRow... rows) {

@@ -3,7 +3,6 @@ package io.github.ringstate.instructor.pilots;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.Quantile;
 import java.math.BigDecimal;
@@ -16,14 +15,7 @@ class PilotLossesTest {
 
   /** Losses in feet; a negative one did not arrest, NaN met no ring state. */
   private static LossSpread spread(double... feet) {
-    Ending[] endings = new Ending[feet.length];
-    for (int i = 0; i < feet.length; i++) {
-      endings[i] =
-          Double.isNaN(feet[i])
-              ? Ending.NO_ONSET
-              : feet[i] < 0 ? Ending.NOT_ARRESTED : Ending.ARRESTED;
-    }
-    return LossSpread.of(endings, Arrays.stream(feet).map(loss -> loss * 0.3048).toArray());
+    return MadeUp.losses(feet);
   }
 
   private static PilotLosses losses(LossSpread people, LossSpread... models) {
@@ -42,7 +34,6 @@ class PilotLossesTest {
     PilotLosses losses = losses(spread(10, -1, 30, 20));
     assertEquals(20, losses.lossFt(0.5).orElseThrow().value(), 1e-12);
     assertTrue(Double.isInfinite(losses.lossFt(0.95).orElseThrow().value()));
-    assertEquals("not arrested", losses.failure());
   }
 
   @Test
@@ -87,8 +78,8 @@ class PilotLossesTest {
     Quantile widest = both.widestLossFt(0.95).orElseThrow();
     assertEquals(people.value(), widest.value());
     assertEquals(people.low(), widest.low());
-    // twice 949 ft, the 950th smallest of 0, 1, 2, ... ft
-    assertEquals(2 * 949, widest.high(), 1e-9);
+    // of two models the greater, each with the interval of its own pilots: twice the losses
+    assertEquals(2 * people.high(), widest.high(), 1e-9);
     assertEquals(alone.lossFt(0.95), alone.widestLossFt(0.95));
     assertEquals(Optional.empty(), alone.modelsLossFt(0.95));
   }

@@ -1,4 +1,4 @@
-package io.github.ringstate.instructor.craftfile;
+package io.github.ringstate.instructor.toml;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -16,7 +16,7 @@ import java.util.function.Predicate;
  * on the line behind the longest beginning that is whole and does not yet contain it. This needs no
  * second notion of what TOML looks like.
  */
-final class TomlDocument {
+public final class TomlDocument {
 
   private static final TomlMapper MAPPER = new TomlMapper();
   private static final int LONGEST_PLAIN = 30;
@@ -39,7 +39,7 @@ final class TomlDocument {
    * @return the document
    * @throws Refusal if it is no TOML
    */
-  static TomlDocument parse(String file, String text) {
+  public static TomlDocument parse(String file, String text) {
     List<String> lines = text.lines().toList();
     try {
       return new TomlDocument(file, lines, MAPPER.readTree(text));
@@ -58,7 +58,7 @@ final class TomlDocument {
    *
    * @return the keys, in order
    */
-  List<String> keys() {
+  public List<String> keys() {
     return names(tree);
   }
 
@@ -68,8 +68,18 @@ final class TomlDocument {
    * @param table the table's key
    * @return the keys, in order
    */
-  List<String> keys(String table) {
+  public List<String> keys(String table) {
     return names(tree.path(table));
+  }
+
+  /**
+   * The keys of a table within tables.
+   *
+   * @param path the keys that lead to it
+   * @return the keys, in order; none if there is no such table
+   */
+  public List<String> keys(List<String> path) {
+    return names(at(tree, path));
   }
 
   /**
@@ -78,8 +88,18 @@ final class TomlDocument {
    * @param key the key
    * @return true if it does
    */
-  boolean isTable(String key) {
+  public boolean isTable(String key) {
     return tree.path(key).isObject();
+  }
+
+  /**
+   * Whether a key is there.
+   *
+   * @param path the keys that lead there
+   * @return true if it has a value
+   */
+  public boolean has(List<String> path) {
+    return !at(tree, path).isMissingNode();
   }
 
   /**
@@ -90,7 +110,7 @@ final class TomlDocument {
    * @return the value
    * @throws Refusal if the key is missing
    */
-  JsonNode get(List<String> path, String allowed) {
+  public JsonNode get(List<String> path, String allowed) {
     JsonNode value = at(tree, path);
     if (value.isMissingNode()) {
       throw Refusal.line(
@@ -106,7 +126,7 @@ final class TomlDocument {
    * @param allowed what is allowed
    * @return the refusal, with line, key, value and what is allowed
    */
-  Refusal bad(List<String> path, String allowed) {
+  public Refusal bad(List<String> path, String allowed) {
     String value = Refusal.quoted(written(at(tree, path)));
     return refused(path, String.join(".", path) + " cannot be " + value, allowed);
   }
@@ -133,9 +153,20 @@ final class TomlDocument {
    * @param allowed what is allowed
    * @return the refusal
    */
-  Refusal refused(List<String> path, String what, String allowed) {
+  public Refusal refused(List<String> path, String what, String allowed) {
     int line = firstLine(lines, beginning -> at(beginning, path).isMissingNode());
     return Refusal.line(file, line, what + Refusal.ALLOWED + allowed);
+  }
+
+  /**
+   * What to say of the document as a whole.
+   *
+   * @param what what is wrong
+   * @param allowed what is allowed
+   * @return the refusal
+   */
+  public Refusal refusedAsWhole(String what, String allowed) {
+    return Refusal.line(file, 0, what + Refusal.ALLOWED + allowed);
   }
 
   /** The line behind the longest beginning of the document that is whole and passes a test. */

@@ -1,0 +1,133 @@
+package io.github.ringstate.study.sweep;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.EngineKind;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.craft.RotationSense;
+import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Entry;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.PilotStudy;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.hipparchus.distribution.RealDistribution;
+
+/** Puts an encounter together from the values of a point. */
+final class Composition {
+
+  private static final double STANDARD_DELAY = 1;
+
+  private final SweepSpec spec;
+
+  Composition(SweepSpec spec) {
+    this.spec = spec;
+  }
+
+  /** All but the pilot; what the pilot does is standard. */
+  Encounter scene(Values values, Models.Model model) {
+    Encounter encounter =
+        Encounter.of(craft(values))
+            .withInflow(model.inflow(), model.boundary())
+            .withAir(air(values))
+            .withEntry(entry(values))
+            .withDisturbances(
+                new Disturbances(
+                    numbers("disturbance", Disturbances.PARAMETERS, values), spec.seed()));
+    OptionalDouble height = values.number(Settings.HEIGHT);
+    return height.isPresent()
+        ? encounter.withHeight(Unit.FOOT.toSi(height.getAsDouble()))
+        : encounter;
+  }
+
+  static ParameterSet model(Values values) {
+    return numbers("model", RingStateInflow.PARAMETERS, values);
+  }
+
+  static String craftName(Values values) {
+    return values.word(Settings.CRAFT_NAME, DemoCraft.TRAINER.name());
+  }
+
+  static String entryName(Values values) {
+    return values.word(Settings.ENTRY_KIND, EntryForm.ALL.get(0).name());
+  }
+
+  static String techniqueName(Values values) {
+    return values.word(Settings.TECHNIQUE, Technique.FORWARD.name());
+  }
+
+  private static Helicopter craft(Values values) {
+    Helicopter demo = DemoCraft.named(craftName(values)).orElseThrow();
+    String rotation = values.word(Settings.ROTATION, demo.sense().label());
+    String engine = values.word(Settings.ENGINE_KIND, demo.engine().label());
+    return new Helicopter(
+        demo.name(),
+        demo.description(),
+        Stream.of(RotationSense.values())
+            .filter(sense -> sense.label().equals(rotation))
+            .findFirst()
+            .orElseThrow(),
+        Stream.of(EngineKind.values())
+            .filter(kind -> kind.label().equals(engine))
+            .findFirst()
+            .orElseThrow(),
+        changed(demo.numbers(), "craft", values));
+  }
+
+  private static Air air(Values values) {
+    double altitude = Unit.FOOT.toSi(values.number(Settings.PRESSURE_ALTITUDE).orElse(0));
+    OptionalDouble temperature = values.number(Settings.TEMPERATURE);
+    return temperature.isPresent()
+        ? StandardAtmosphere.withTemperature(altitude, temperature.getAsDouble())
+        : StandardAtmosphere.at(altitude, values.number(Settings.TEMPERATURE_OFFSET).orElse(0));
+  }
+
+  private static Entry entry(Values values) {
+    EntryForm form = EntryForm.named(entryName(values));
+    return form.maker().apply(numbers("entry", form.parameters(), values));
+  }
+
+  private static ParameterSet numbers(String group, List<Parameter> parameters, Values values) {
+    return changed(ParameterSet.standard(parameters), group, values);
+  }
+
+  private static ParameterSet changed(ParameterSet standard, String group, Values values) {
+    ParameterSet numbers = standard;
+    for (Parameter parameter : standard.parameters()) {
+      OptionalDouble value = values.number(group + "." + parameter.key());
+      if (value.isPresent()) {
+        numbers = numbers.with(parameter, value.getAsDouble());
+      }
+    }
+    return numbers;
+  }
+
+  /** The encounter of the pilot in a scene. */
+  Encounter flown(Encounter scene, Values values) {
+    Technique technique = Technique.named(techniqueName(values)).orElseThrow();
+    Optional<PilotState> state = state(values);
+    Encounter fixed = scene.withDelay(values.number(Settings.DELAY).orElse(STANDARD_DELAY));
+    if (values.pilot() < 0) {
+      Recovery recovery = technique.maker().apply(numbers("pilot", technique.parameters(), values));
+      return (state.isPresent() ? fixed.withDelay(state.get().median()) : fixed)
+          .withRecovery(recovery);
+    }
+    Optional<RealDistribution> delays = state.map(PilotState::delays);
+    return new PilotStudy(fixed, technique, delays, spec.seed()).encounter(values.pilot());
+  }
+
+  private static Optional<PilotState> state(Values values) {
+    String label = values.word(Settings.STATE, "");
+    return Stream.of(PilotState.values()).filter(state -> state.label().equals(label)).findFirst();
+  }
+}

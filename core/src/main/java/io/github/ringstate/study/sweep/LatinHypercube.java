@@ -1,0 +1,37 @@
+package io.github.ringstate.study.sweep;
+
+import io.github.ringstate.pilot.Draws;
+
+/**
+ * Latin hypercube sampling (McKay, Beckman and Conover, Technometrics 21(2), 1979): with n points
+ * each coordinate's range is cut in n equal strata, every stratum holds one point, at random within
+ * it, and the strata are paired at random.
+ */
+final class LatinHypercube implements Spread {
+
+  /** Keeps the draws apart from those of pilots of the same seed. */
+  private static final long SAMPLE_DRAWS = 0x73616D706C65L;
+
+  private final int points;
+  private final Permutation[] strata;
+  private final long[] within;
+
+  LatinHypercube(int dimensions, int points, long seed) {
+    this.points = points;
+    strata = new Permutation[dimensions];
+    within = new long[dimensions];
+    for (int i = 0; i < dimensions; i++) {
+      Draws draws = new Draws(seed ^ SAMPLE_DRAWS, i);
+      strata[i] = new Permutation(points, draws);
+      within[i] = draws.seed();
+    }
+  }
+
+  @Override
+  public void at(int point, double[] result) {
+    for (int i = 0; i < result.length; i++) {
+      double u = new Draws(within[i], point).uniform();
+      result[i] = (strata[i].at(point) + u) / points;
+    }
+  }
+}

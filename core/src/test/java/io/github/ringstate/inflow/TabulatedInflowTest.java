@@ -1,0 +1,86 @@
+package io.github.ringstate.inflow;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.quantity.OutOfRangeException;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class TabulatedInflowTest {
+
+  private static final RingStateInflow MODEL = RingStateInflow.standard();
+  private static final TabulatedInflow TABLE = new TabulatedInflow(MODEL);
+
+  /** Second method: the model itself, whose roots are solved for. */
+  @Test
+  void theTableIsWithinTwoMillionthsOfTheModel() {
+    SplittableRandom random = new SplittableRandom(1);
+    double worst = 0;
+    for (int i = 0; i < 300_000; i++) {
+      double x = 2 * random.nextDouble();
+      double z = -2.5 + 3.5 * random.nextDouble();
+      worst = Math.max(worst, Math.abs(TABLE.induced(x, z) - MODEL.induced(x, z)));
+    }
+    assertTrue(worst < 2e-6, "" + worst);
+    assertTrue(worst > 1e-9, "a table is no copy of the model: " + worst);
+  }
+
+  @Test
+  void nodesAreExact() {
+    for (int i = 0; i <= 200; i += 7) {
+      for (int j = -250; j <= 100; j += 7) {
+        assertEquals(
+            MODEL.induced(i / 100.0, j / 100.0), TABLE.induced(i / 100.0, j / 100.0), 1e-12);
+      }
+    }
+  }
+
+  /** The slopes on both sides of the lines between cells, by differences of second order. */
+  @Test
+  void theSlopeIsContinuousAcrossTheLinesBetweenCells() {
+    double h = 1e-5;
+    SplittableRandom random = new SplittableRandom(2);
+    for (int i = 0; i < 2000; i++) {
+      double x = 0.01 * (1 + random.nextInt(198));
+      double z = -2.49 + 3.48 * random.nextDouble();
+      assertEquals(slope(x, z, -h, 0), slope(x, z, h, 0), 2e-3, x + " " + z);
+      double line = 0.01 * (-249 + random.nextInt(348));
+      double across = 0.005 + 1.98 * random.nextDouble();
+      assertEquals(
+          slope(across, line, 0, -h), slope(across, line, 0, h), 2e-3, across + " " + line);
+    }
+  }
+
+  private static double slope(double x, double z, double dx, double dz) {
+    double step = dx + dz;
+    return (4 * TABLE.induced(x + dx, z + dz)
+            - 3 * TABLE.induced(x, z)
+            - TABLE.induced(x + 2 * dx, z + 2 * dz))
+        / (2 * step);
+  }
+
+  @Test
+  void beyondTheTableTheModelIsAsked() {
+    assertEquals(MODEL.induced(3, -1), TABLE.induced(3, -1));
+    assertEquals(MODEL.induced(0.2, -4), TABLE.induced(0.2, -4));
+    assertEquals(MODEL.slope(0.3, -0.7), TABLE.slope(0.3, -0.7));
+    assertEquals(MODEL.lossShare(0.3, -0.7), TABLE.lossShare(0.3, -0.7));
+    assertThrows(OutOfRangeException.class, () -> TABLE.induced(Double.NaN, -1));
+    assertThrows(OutOfRangeException.class, () -> TABLE.induced(0, Double.NaN));
+    assertThrows(OutOfRangeException.class, () -> TABLE.induced(-0.1, 0));
+  }
+
+  /** Any model that accepts the table's speeds may be tabulated. */
+  @Test
+  void anotherModelIsTabulatedAsWell() {
+    TabulatedInflow other = new TabulatedInflow(SmoothMomentum.standard());
+    SplittableRandom random = new SplittableRandom(3);
+    for (int i = 0; i < 20_000; i++) {
+      double x = 2 * random.nextDouble();
+      double z = -2.5 + 3.5 * random.nextDouble();
+      assertEquals(SmoothMomentum.standard().induced(x, z), other.induced(x, z), 1e-5);
+    }
+  }
+}

@@ -1,0 +1,89 @@
+package io.github.ringstate.study.sweep;
+
+import io.github.ringstate.study.Progress;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Sweeps for tests, and their rows as text. */
+final class Sweeps {
+
+  private Sweeps() {}
+
+  /** A grid of everything, with some masses beyond the craft's limits. */
+  static SweepSpec mixed() {
+    return new SweepSpec(
+        7,
+        0,
+        List.of(new Axis.Numbers("entry.wind_kt", List.of(3.0))),
+        List.of(
+            new Axis.Words("craft.name", List.of("trainer", "heavy")),
+            new Axis.Numbers("craft.download", List.of(0.01, 0.03)),
+            new Axis.Range("air.pressure_altitude_ft", 0, 30_000, 3, Scale.LINEAR),
+            new Axis.Numbers("model.ring_exit_total_inflow", List.of(1.3, 1.4)),
+            new Axis.Words("entry.kind", List.of("settling", "downwind")),
+            new Axis.Words("pilot.technique", List.of("forward", "lateral")),
+            new Axis.Range("pilot.delay_s", 0.5, 2, 3, Scale.LOG)),
+        Sample.NONE);
+  }
+
+  static SweepSpec sampled(Sample.Method method, int points) {
+    return new SweepSpec(
+        11,
+        0,
+        List.of(),
+        List.of(new Axis.Words("pilot.technique", List.of("lateral", "forward"))),
+        new Sample(
+            method,
+            points,
+            List.of(
+                new Sample.Dimension("craft.mass_kg", 400, 640, Scale.LINEAR),
+                new Sample.Dimension("pilot.delay_s", 0.25, 4, Scale.LOG),
+                new Sample.Dimension("air.temperature_offset_k", -20, 30, Scale.LINEAR))));
+  }
+
+  static SweepSpec pilots(int count) {
+    return new SweepSpec(
+        3,
+        count,
+        List.of(new Axis.Numbers("entry.height_ft", List.of(200.0))),
+        List.of(
+            new Axis.Numbers("craft.mass_kg", List.of(540.0, 600.0)),
+            new Axis.Words("pilot.technique", List.of("forward", "autorotation")),
+            new Axis.Words("pilot.state", List.of("primed", "startled"))),
+        Sample.NONE);
+  }
+
+  static List<String> rows(SweepSpec spec, int threads) {
+    Sweep sweep = new Sweep(spec);
+    List<String> lines = new ArrayList<>();
+    new SweepFlight(sweep, threads)
+        .fly(0, sweep.count(), rows -> lines.addAll(lines(rows)), Progress.SILENT);
+    return lines;
+  }
+
+  static List<String> lines(Rows rows) {
+    List<String> lines = new ArrayList<>();
+    for (int row = 0; row < rows.size(); row++) {
+      StringBuilder line = new StringBuilder();
+      for (int column = 0; column < rows.columns().size(); column++) {
+        line.append(value(rows, column, row)).append(';');
+      }
+      lines.add(line.toString());
+    }
+    return lines;
+  }
+
+  static @Nullable Object value(Rows rows, String column, int row) {
+    List<String> names = rows.columns().stream().map(Column::name).toList();
+    return value(rows, names.indexOf(column), row);
+  }
+
+  private static @Nullable Object value(Rows rows, int column, int row) {
+    return switch (rows.columns().get(column).type()) {
+      case INTEGER -> rows.integer(column, row);
+      case NUMBER -> rows.number(column, row);
+      case WORD -> rows.word(column, row);
+    };
+  }
+}

@@ -1,0 +1,168 @@
+package io.github.ringstate.instructor.sweep;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import io.github.ringstate.instructor.delivery.WholeFile;
+import io.github.ringstate.instructor.option.NumberText;
+import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.instructor.rowfile.RowFile;
+import io.github.ringstate.instructor.rowfile.RowFormat;
+import io.github.ringstate.instructor.sweepfile.SweepFile;
+import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.sweep.SweepFlight;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Flies a sweep into a file of rows. */
+@Command(
+    name = "sweep",
+    description = {
+      "Fly many encounters, as a file says, and write one row for each.",
+      "",
+      "The file is TOML; 'ringstate sweep --example' prints one that explains itself. In the tables"
+          + " [craft], [air], [entry], [pilot], [model] and [disturbance] each key is a setting with"
+          + " its unit, and its value is fixed (3000), a list ([0, 3000]), a range ({ from = 0, to ="
+          + " 6000, values = 7 }, with scale = \"log\" by equal ratios) or sampled together with"
+          + " others ({ from = 0, to = 6000, sampled = true }; [sample] says how: latin-hypercube or"
+          + " sobol, and how many points). Lists, ranges and the sample are multiplied. 'count' in"
+          + " [pilot] draws so many pilots for each.",
+      "",
+      "A row has an index, what varies, craft, entry, recovery and delay_s, outcome,"
+          + " altitude_loss_ft, loss_after_recognition_ft, peak_descent_fpm, time_to_arrest_s,"
+          + " impact_fpm, and an error that says why a point could not be flown.",
+      "",
+      "Rows are kept beside FILE as FILE.part, with FILE.journal, until they are whole. A run that"
+          + " was ended at any instant goes on with --resume, to the same rows as if it had not been.",
+      ""
+    },
+    footer = {
+      "",
+      "Example: print a sweep to start from",
+      "  ringstate sweep --example",
+      "and, once it is in my-sweep.toml, fly it",
+      "  ringstate sweep my-sweep.toml --output my-sweep.csv",
+      "",
+      Caution.TEXT
+    })
+public final class SweepCommand implements Runnable {
+
+  private static final Quantity THREADS =
+      new Quantity("threads", Unit.ONE, 1, SweepFlight.MOST_THREADS);
+  private static final String FILES = "the name of a file that ends in .csv or .parquet";
+
+  private final OutputStream terminal;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "SPEC",
+      description = "What to fly: a file in TOML. Needs --output.")
+  private @Nullable String file;
+
+  @Option(
+      names = "--output",
+      paramLabel = "FILE",
+      description =
+          "Where the rows go: a file that ends in .csv or .parquet. An old one is replaced.")
+  private @Nullable String output;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description =
+          "Threads that fly. Unless given: one for each processor. The rows are the same.")
+  private @Nullable String threads;
+
+  @Option(
+      names = "--resume",
+      description = "Go on with a run that was ended; begin if there is none.")
+  private boolean resume;
+
+  @Option(names = "--example", description = "Print a sweep that explains itself, and fly nothing.")
+  private boolean example;
+
+  /**
+   * Creates the command.
+   *
+   * @param terminal where the example goes
+   */
+  public SweepCommand(OutputStream terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public void run() {
+    if (example) {
+      printExample();
+      return;
+    }
+    if (file == null) {
+      throw Refusal.usage("SPEC is missing" + Refusal.ALLOWED + "a file in TOML, or --example");
+    }
+    if (output == null) {
+      throw Refusal.usage("--output is missing" + Refusal.ALLOWED + FILES);
+    }
+    int flying =
+        threads == null
+            ? Math.min(Runtime.getRuntime().availableProcessors(), SweepFlight.MOST_THREADS)
+            : threadCount(threads);
+    fly(file, output, flying);
+  }
+
+  private static int threadCount(String text) {
+    double number = NumberText.one("--threads", text, THREADS);
+    if (number != Math.rint(number)) {
+      throw Refusal.option("--threads", text, "a whole number, 1 to " + SweepFlight.MOST_THREADS);
+    }
+    return (int) number;
+  }
+
+  private void fly(String specName, String outputName, int flying) {
+    String ending = outputName.toLowerCase(Locale.ROOT).replaceFirst("^.*\\.", "");
+    if (!RowFormat.ENDINGS.contains(ending)) {
+      throw Refusal.option("--output", outputName, FILES);
+    }
+    WholeFile place = WholeFile.named("--output", outputName);
+    SweepFile sweep = SweepFile.read(specName);
+    RowFormat format = RowFormat.of(ending, sweep.sweep().rowColumns(), sweep.text());
+    try (RowFile rows = new RowFile(place, format)) {
+      if (rows.begun() && !resume) {
+        throw Refusal.file(
+            outputName,
+            "has a run begun: go on with --resume, or remove its .part and .journal",
+            null);
+      }
+      long failed = new SweepRun(sweep, ending, format, flying).into(rows);
+      if (failed > 0) {
+        spec.commandLine()
+            .getErr()
+            .println(
+                spec.qualifiedName()
+                    + ": "
+                    + failed
+                    + " of "
+                    + sweep.sweep().count()
+                    + " points could not be flown; their rows say why");
+      }
+    }
+  }
+
+  private void printExample() {
+    try {
+      terminal.write(SweepFile.example().getBytes(UTF_8));
+      terminal.flush();
+    } catch (IOException failed) {
+      throw Refusal.file("standard output", "cannot be written: " + failed.getMessage(), failed);
+    }
+  }
+}

@@ -1,0 +1,63 @@
+package io.github.ringstate.instructor.sweep;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import io.github.ringstate.instructor.rowfile.RowFile;
+import io.github.ringstate.instructor.rowfile.RowFormat;
+import io.github.ringstate.instructor.sweepfile.SweepFile;
+import io.github.ringstate.study.Progress;
+import io.github.ringstate.study.sweep.SweepFlight;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Flies a sweep into a file of rows, from where the file ends. */
+record SweepRun(SweepFile sweep, String ending, RowFormat format, int threads) {
+
+  /** Rows of a chunk: what a kill can cost at most, and what is forced to the disk in one go. */
+  private static final int CHUNK = 16 * SweepFlight.BLOCK;
+
+  /** Flies what is missing; returns how many of all points could not be flown. */
+  long into(RowFile rows) {
+    rows.open(asked());
+    long from = rows.rowCount();
+    long count = sweep.sweep().count();
+    long[] end = {from};
+    new SweepFlight(sweep.sweep(), threads)
+        .fly(
+            from,
+            count,
+            format::encode,
+            encoded -> {
+              rows.append(encoded);
+              end[0] += encoded.rows();
+              if (end[0] % CHUNK == 0) {
+                rows.sync();
+              }
+            },
+            Progress.SILENT);
+    rows.finish();
+    return rows.failedCount();
+  }
+
+  private List<String> asked() {
+    @Nullable String version = SweepRun.class.getPackage().getImplementationVersion();
+    return List.of(
+        "ringstate sweep",
+        "version " + (version == null ? "outside its jar" : version),
+        "format " + ending,
+        "points " + sweep.sweep().count(),
+        "digest of SPEC " + digest(sweep.text()));
+  }
+
+  private static String digest(String text) {
+    try {
+      return HexFormat.of()
+          .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(UTF_8)));
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException(impossible); // every Java platform has it
+    }
+  }
+}

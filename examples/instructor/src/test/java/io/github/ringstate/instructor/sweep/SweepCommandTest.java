@@ -1,0 +1,171 @@
+package io.github.ringstate.instructor.sweep;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.instructor.Run;
+import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.instructor.rowfile.ParquetTable;
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SweepCommandTest {
+
+  /** One mass of three is beyond the craft's limits. */
+  private static final String SWEEP =
+      """
+      [craft]
+      mass_kg = [560, 600, 640]
+      [pilot]
+      technique = ["forward", "lateral"]
+      """;
+
+  @TempDir Path folder = Path.of("");
+  private String spec = "";
+
+  @BeforeEach
+  void writeSweep() throws IOException {
+    spec = Files.writeString(folder.resolve("my.toml"), SWEEP).toString();
+  }
+
+  private Path out(String name) {
+    return folder.resolve(name);
+  }
+
+  private Run sweep(String output, String... more) {
+    return Run.of(
+        Stream.concat(Stream.of("sweep", spec, "--output", out(output).toString()), Stream.of(more))
+            .toArray(String[]::new));
+  }
+
+  private List<CSVRecord> records(String name) throws IOException {
+    try (Reader in = Files.newBufferedReader(out(name), UTF_8)) {
+      return CSVFormat.RFC4180
+          .builder()
+          .setHeader()
+          .setSkipHeaderRecord(true)
+          .get()
+          .parse(in)
+          .getRecords();
+    }
+  }
+
+  @Test
+  void aPointThatCannotBeFlownIsARowAndIsCounted() throws IOException {
+    Run run = sweep("a.csv");
+    assertEquals(0, run.status(), run.err());
+    assertEquals("", run.out());
+    assertTrue(run.err().contains("2 of 6 points"), run.err());
+    List<CSVRecord> records = records("a.csv");
+    assertEquals(6, records.size());
+    for (int i = 0; i < 6; i++) {
+      CSVRecord record = records.get(i);
+      assertEquals(String.valueOf(i), record.get("index"));
+      assertEquals(i % 2 == 0 ? "forward" : "lateral", record.get("recovery"));
+      boolean bad = i >= 4;
+      assertEquals(bad ? "" : "arrested", record.get("outcome"));
+      assertEquals(bad, record.get("altitude_loss_ft").isEmpty());
+      assertEquals(bad, record.get("error").contains("640"));
+    }
+  }
+
+  @Test
+  void parquetHasTheRowsOfTheCsvAndSaysWhatWasFlown() throws IOException {
+    sweep("a.csv");
+    sweep("a.parquet");
+    ParquetTable table = ParquetTable.read(out("a.parquet"));
+    assertEquals(
+        records("a.csv").stream().map(record -> record.stream().toList()).toList(),
+        table.records());
+    assertEquals(SWEEP, table.said().get("sweep"));
+    assertEquals(Caution.TEXT, table.said().get("caution"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"csv", "parquet"})
+  void theFileIsTheSameForAnyNumberOfThreads(String ending) throws IOException {
+    sweep("1." + ending, "--threads", "1");
+    for (String threads : List.of("2", "8")) {
+      sweep("n." + ending, "--threads", threads);
+      assertArrayEquals(
+          Files.readAllBytes(out("1." + ending)), Files.readAllBytes(out("n." + ending)));
+    }
+  }
+
+  @Test
+  void theExampleFlies() throws IOException {
+    Run example = Run.of("sweep", "--example");
+    assertEquals(0, example.status());
+    assertTrue(example.out().replaceAll("\\s+#?\\s*", " ").contains(Caution.TEXT), example.out());
+    spec = Files.writeString(folder.resolve("example.toml"), example.out()).toString();
+    assertEquals(new Run(0, "", ""), sweep("example.csv"));
+    assertEquals(900, records("example.csv").size());
+  }
+
+  @Test
+  void anOldFileIsReplacedAndNothingElseIsLeft() throws IOException {
+    Files.writeString(out("a.csv"), "old");
+    sweep("a.csv", "--resume");
+    assertEquals(6, records("a.csv").size());
+    try (Stream<Path> files = Files.list(folder)) {
+      assertEquals(2, files.count());
+    }
+  }
+
+  @Test
+  void aRunBegunIsNotBegunAnewUnasked() throws IOException {
+    Files.writeString(out("a.csv.part"), "rows of hours");
+    Run run = sweep("a.csv");
+    assertEquals(1, run.status());
+    assertTrue(run.err().contains("--resume"), run.err());
+    assertEquals("rows of hours", Files.readString(out("a.csv.part")));
+  }
+
+  @Test
+  void aBadSweepLeavesNothingBehind() throws IOException {
+    Files.writeString(Path.of(spec), "[craft]\nmass_kg = -1\n");
+    Run run = sweep("a.csv");
+    assertEquals(1, run.status());
+    assertTrue(run.err().contains("my.toml, line 2: craft.mass_kg"), run.err());
+    try (Stream<Path> files = Files.list(folder)) {
+      assertEquals(1, files.count());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "sweep",
+        "sweep SPEC",
+        "sweep --output DIR/a.csv",
+        "sweep SPEC --output DIR/a.json",
+        "sweep SPEC --output DIR/csv",
+        "sweep SPEC --output DIR/a.csv --threads 0",
+        "sweep SPEC --output DIR/a.csv --threads 1.5",
+        "sweep SPEC --output DIR/a.csv --threads many"
+      })
+  void wrongOptionsAreRefusedWithStatus2(String line) {
+    Run run =
+        Run.of(
+            Stream.of(line.split(" ", -1))
+                .map(arg -> arg.replace("SPEC", spec).replace("DIR", folder.toString()))
+                .toArray(String[]::new));
+    assertEquals(2, run.status(), run.err());
+    assertTrue(run.err().contains("allowed: "), run.err());
+    assertFalse(run.err().contains("Exception"), run.err());
+  }
+}

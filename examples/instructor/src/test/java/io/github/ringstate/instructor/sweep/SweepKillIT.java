@@ -1,0 +1,153 @@
+package io.github.ringstate.instructor.sweep;
+
+import static java.util.Objects.requireNonNull;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.instructor.rowfile.ParquetTable;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Runs of the jar that are killed by the system, and go on. */
+class SweepKillIT {
+
+  /**
+   * 160,000 rows in ten chunks. Nine in ten are quick to come by, their mass beyond the craft's
+   * limits, so that there is a kill in the middle of every kind of work.
+   */
+  private static final String SWEEP =
+      """
+      seed = 5
+      [craft]
+      mass_kg = { from = 600, to = 800, values = 800 }
+      [pilot]
+      technique = ["forward", "lateral"]
+      delay_s = { from = 0, to = 2, values = 100 }
+      """;
+
+  private static final int ROWS = 160_000;
+  private static final int KILLS = 6;
+
+  @TempDir static Path folder = Path.of("");
+
+  @BeforeAll
+  static void writeSweep() throws IOException {
+    Files.writeString(folder.resolve("sweep.toml"), SWEEP);
+  }
+
+  private static Process start(Path spec, Path out, String... more) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-Xmx256m");
+    command.addAll(List.of("-jar", requireNonNull(System.getProperty("ringstate.jar"))));
+    command.addAll(List.of("sweep", spec.toString(), "--output", out.toString()));
+    command.addAll(List.of(more));
+    return new ProcessBuilder(command)
+        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+        .redirectError(folder.resolve("err.txt").toFile())
+        .start();
+  }
+
+  private static void assertEnds(Process process) throws IOException, InterruptedException {
+    assertEquals(0, process.waitFor(), Files.readString(folder.resolve("err.txt")));
+  }
+
+  private static long size(Path file) {
+    return file.toFile().length();
+  }
+
+  /**
+   * Kills a run soon after it has put another chunk in its journal; true if it was still at work.
+   */
+  private static boolean kill(Process process, Path journal, SplittableRandom random)
+      throws InterruptedException {
+    long before = size(journal);
+    while (process.isAlive() && size(journal) <= before) {
+      TimeUnit.MILLISECONDS.sleep(1);
+    }
+    TimeUnit.MILLISECONDS.sleep(random.nextInt(150));
+    boolean atWork = process.isAlive();
+    process.destroyForcibly(); // SIGKILL
+    process.waitFor();
+    return atWork;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"csv", "parquet"})
+  void aRunKilledAgainAndAgainEndsWithTheRowsOfAnUndisturbedOne(String ending)
+      throws IOException, InterruptedException {
+    Path spec = folder.resolve("sweep.toml");
+    Path undisturbed = folder.resolve("undisturbed." + ending);
+    assertEnds(start(spec, undisturbed));
+    Path out = folder.resolve("killed." + ending);
+    Path journal = folder.resolve("killed." + ending + ".journal");
+    SplittableRandom random = new SplittableRandom(ending.length());
+    int killed = 0;
+    for (int i = 0; i < KILLS && !Files.exists(out); i++) {
+      // another number of threads each time: the rows do not depend on it
+      String[] more = {"--resume", "--threads", String.valueOf(1 + i % 3)};
+      if (kill(start(spec, out, more), journal, random)) {
+        killed++;
+        assertTrue(Files.exists(journal) || Files.exists(out));
+      }
+    }
+    assertTrue(killed > 0, "no run was killed at work");
+    if (!Files.exists(out) || Files.exists(journal)) {
+      assertEnds(start(spec, out, "--resume"));
+    }
+    assertFalse(Files.exists(journal));
+    if (ending.equals("csv")) {
+      assertArrayEquals(Files.readAllBytes(undisturbed), Files.readAllBytes(out));
+    } else {
+      assertSameRows(ParquetTable.read(undisturbed), ParquetTable.read(out));
+    }
+  }
+
+  private static void assertSameRows(ParquetTable expected, ParquetTable actual) {
+    assertEquals(ROWS, actual.records().size());
+    assertEquals(expected.header(), actual.header());
+    Set<String> indices = new HashSet<>();
+    for (int i = 0; i < ROWS; i++) {
+      assertEquals(expected.records().get(i), actual.records().get(i));
+      indices.add(actual.records().get(i).get(0));
+    }
+    assertEquals(ROWS, indices.size());
+  }
+
+  @Test
+  void aRunThatWasKilledDoesNotGoOnWithAnotherSweep() throws IOException, InterruptedException {
+    Path out = folder.resolve("other.csv");
+    Path journal = folder.resolve("other.csv.journal");
+    while (!kill(start(folder.resolve("sweep.toml"), out), journal, new SplittableRandom(1))) {
+      Files.delete(out);
+    }
+    Path changed =
+        Files.writeString(folder.resolve("changed.toml"), SWEEP.replace("seed = 5", "seed = 6"));
+    Process refused = start(changed, out, "--resume");
+    assertEquals(1, refused.waitFor());
+    String message = Files.readString(folder.resolve("err.txt"));
+    assertTrue(message.contains("cannot go on"), message);
+    assertEquals(1, message.lines().count(), message);
+    try (Stream<Path> left = Files.list(folder)) {
+      assertEquals(
+          2, left.map(Path::toFile).map(File::getName).filter(n -> n.startsWith("other.")).count());
+    }
+    assertEnds(start(folder.resolve("sweep.toml"), out, "--resume"));
+  }
+}
