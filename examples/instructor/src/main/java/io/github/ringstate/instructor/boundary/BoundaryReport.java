@@ -14,7 +14,6 @@ import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
 import io.github.ringstate.instructor.sheet.Pictured;
 import io.github.ringstate.instructor.sheet.Printable;
-import io.github.ringstate.instructor.sheet.SvgDrawing;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -58,14 +57,13 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
         Map.of(
             "heading",
             heading(),
-            "picture",
-            SvgDrawing.of(new BoundaryPicture(chart, path, settings.units(), false), "boundary-"),
             "flight",
             path.map(FlightPath::inWords).orElse("none drawn"),
             "terms",
             words,
             "parameters",
-            ModelNote.standard()));
+            ModelNote.standard()),
+        Map.of("picture", new BoundaryPicture(chart, path, settings.units(), false)));
   }
 
   @Override

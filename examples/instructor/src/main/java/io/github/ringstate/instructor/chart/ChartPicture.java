@@ -86,8 +86,8 @@ public record ChartPicture(XYChart chart, String description) implements Picture
     line.setMarker(marked ? pen.marker() : SeriesMarkers.NONE);
     line.setMarkerColor(pen.color());
     // only a smooth line is drawn in one stroke, so that its dashes do not begin again at each
-    // point
-    line.setSmooth(!marked && across.length > 2);
+    // point; it waves between points that are far apart
+    line.setSmooth(!marked && across.length > 2 && pen.stroke().getDashArray() != null);
   }
 
   @Override

@@ -73,7 +73,8 @@ final class ClassroomPage {
     model.put("sinkUnit", units.verticalSpeed().symbol());
     model.put("data", data());
     model.put("parameters", ModelNote.standard());
-    return new Page("classroom.mustache", "Vortex ring state: one entry, many ways out", model);
+    return new Page(
+        "classroom.mustache", "Vortex ring state: one entry, many ways out", model, Map.of());
   }
 
   /** A recovery to tick. */

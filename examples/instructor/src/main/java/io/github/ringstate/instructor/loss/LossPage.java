@@ -9,7 +9,6 @@ import io.github.ringstate.instructor.report.Term;
 import io.github.ringstate.instructor.sheet.ModelNote;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
-import io.github.ringstate.instructor.sheet.SvgDrawing;
 import io.github.ringstate.instructor.sheet.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
@@ -84,15 +83,22 @@ final class LossPage {
     model.put("lengthUnit", units.length().symbol());
     model.put("plotted", name(first));
     model.put("shownDelay", Decimals.brief(charts.shownDelay()));
-    model.put("lossPlot", SvgDrawing.of(charts.lossAgainstDelay(bands.get(0)), "loss-"));
-    model.put("heightPlot", SvgDrawing.of(charts.heightAgainstTime(bands.get(0)), "height-"));
-    model.put("legend", SvgDrawing.of(charts.legend(), "legend-"));
     model.put("terms", LossTerms.forSheet(request, LossBands.pool(request).pilots()));
     model.put("recoveries", recoveries());
     model.put("pilots", LossBands.pool(request).pilots());
     model.put("seed", LossBands.pool(request).seed());
     model.put("parameters", ModelNote.standard());
-    return new Page("loss.mustache", "Vortex ring state: altitude loss against delay", model);
+    return new Page(
+        "loss.mustache",
+        "Vortex ring state: altitude loss against delay",
+        model,
+        Map.of(
+            "lossPlot",
+            charts.lossAgainstDelay(bands.get(0)),
+            "heightPlot",
+            charts.heightAgainstTime(bands.get(0)),
+            "legend",
+            charts.legend()));
   }
 
   private List<Term> recoveries() {

@@ -8,7 +8,6 @@ import io.github.ringstate.instructor.report.Term;
 import io.github.ringstate.instructor.sheet.ModelNote;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
-import io.github.ringstate.instructor.sheet.SvgDrawing;
 import io.github.ringstate.instructor.sheet.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunPlan;
@@ -69,8 +68,6 @@ final class RunsPage {
     model.put("heading", heading());
     model.put("best", directions.best());
     model.put("worst", directions.worst());
-    model.put("polar", SvgDrawing.of(polar.plot(), "polar-"));
-    model.put("legend", SvgDrawing.of(polar.legend(), "legend-"));
     model.put("lines", analysis.rows().stream().map(this::line).toList());
     model.put("why", why());
     model.put("speedUnit", units.speed().symbol());
@@ -87,7 +84,11 @@ final class RunsPage {
     model.put("pilots", request.pilots());
     model.put("seed", request.seed());
     model.put("parameters", ModelNote.standard());
-    return new Page("runs.mustache", "Slow runs: what each track takes", model);
+    return new Page(
+        "runs.mustache",
+        "Slow runs: what each track takes",
+        model,
+        Map.of("polar", polar.plot(), "legend", polar.legend()));
   }
 
   private List<Term> heading() {

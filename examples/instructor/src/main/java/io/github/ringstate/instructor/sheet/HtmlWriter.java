@@ -14,7 +14,11 @@ public record HtmlWriter(PageSettings settings) implements CharacterWriter {
 
   @Override
   public void write(Report report, Writer out) throws IOException {
-    out.write(Template.fill(((Printable) report).page(settings), settings));
+    out.write(
+        Template.fill(
+            ((Printable) report).page(settings),
+            settings,
+            (name, picture) -> SvgDrawing.of(picture, name + "-")));
     out.flush();
   }
 }

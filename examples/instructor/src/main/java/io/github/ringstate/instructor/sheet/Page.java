@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.sheet;
 
+import io.github.ringstate.instructor.sheet.Pictured.Picture;
 import java.util.Map;
 
 /**
@@ -8,11 +9,14 @@ import java.util.Map;
  * @param template the name of the template
  * @param title the title of the document
  * @param model what the template asks for: texts, numbers, lists and records
+ * @param pictures the pictures by the names with which the template asks for them
  */
-public record Page(String template, String title, Map<String, Object> model) {
+public record Page(
+    String template, String title, Map<String, Object> model, Map<String, Picture> pictures) {
 
-  /** Copies the map. */
+  /** Copies the maps. */
   public Page {
     model = Map.copyOf(model);
+    pictures = Map.copyOf(pictures);
   }
 }

@@ -3,7 +3,6 @@ package io.github.ringstate.instructor.sheet;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import io.github.ringstate.instructor.report.Report;
 import io.github.ringstate.instructor.report.ReportWriter;
@@ -31,10 +30,9 @@ public record PdfWriter(PageSettings settings) implements ReportWriter {
     Page page = ((Printable) report).page(settings);
     XRLog.setLoggingEnabled(false);
     PdfRendererBuilder builder = new PdfRendererBuilder();
-    builder.withHtmlContent(Template.fill(page, settings), null);
+    builder.withHtmlContent(Template.fill(page, settings, PictureDrawer::place), null);
     builder.usePdfUaAccessibility(true);
     builder.withProducer(PRODUCER);
-    builder.useSVGDrawer(new BatikSVGDrawer());
     for (SheetFont font : SheetFont.values()) {
       byte[] bytes = font.bytes();
       builder.useFont(
@@ -46,6 +44,7 @@ public record PdfWriter(PageSettings settings) implements ReportWriter {
     }
     try (PDDocument document = new PDDocument()) {
       builder.usePDDocument(document);
+      builder.useSVGDrawer(new PictureDrawer(page.pictures(), document));
       try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
         renderer.createPDFWithoutClosing();
       }

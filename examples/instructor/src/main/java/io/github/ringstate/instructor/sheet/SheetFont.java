@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -29,6 +30,8 @@ public enum SheetFont {
 
   private static final String TABLES =
       "head hhea hmtx maxp cmap loca glyf name post OS/2 cvt fpgm prep";
+
+  private static final int NO_BREAK_SPACE = 0xA0;
 
   private final String file;
   private final int weight;
@@ -87,7 +90,10 @@ public enum SheetFont {
   String subset(String text) {
     try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(bytes()))) {
       TTFSubsetter subsetter = new TTFSubsetter(font, List.of(TABLES.split(" ", -1)));
-      text.codePoints().distinct().sorted().filter(c -> c >= ' ').forEach(subsetter::add);
+      // a letter may stand in the text as an entity of HTML: the plain letters are always there
+      IntStream.concat(IntStream.rangeClosed(' ', '~'), IntStream.of(NO_BREAK_SPACE))
+          .forEach(subsetter::add);
+      text.codePoints().filter(c -> c > NO_BREAK_SPACE).distinct().sorted().forEach(subsetter::add);
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       subsetter.writeToStream(out);
       return Base64.getEncoder().encodeToString(out.toByteArray());

@@ -4,11 +4,13 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import com.samskivert.mustache.Mustache;
 import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.instructor.sheet.Pictured.Picture;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,10 +29,12 @@ final class Template {
    *
    * @param page the page
    * @param settings paper, units and date
+   * @param draw makes markup of a picture and its name
    * @return a whole document, well-formed XML as well
    */
-  static String fill(Page page, PageSettings settings) {
+  static String fill(Page page, PageSettings settings, BiFunction<String, Picture, String> draw) {
     Map<String, Object> model = new HashMap<>(page.model());
+    page.pictures().forEach((name, picture) -> model.put(name, draw.apply(name, picture)));
     model.put("title", page.title());
     model.put("paper", settings.paper().size());
     model.put("date", settings.date().toString());
