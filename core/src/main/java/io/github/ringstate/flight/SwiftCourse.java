@@ -68,7 +68,6 @@ public final class SwiftCourse implements Course {
   private final double[] after = new double[MOST_EVENTS];
   private double time;
   private double step = FIRST_STEP;
-  private long evaluations;
 
   /** Creates a course with the standard tolerance. */
   public SwiftCourse() {
@@ -264,7 +263,6 @@ public final class SwiftCourse implements Course {
 
   private Motion evaluate(
       EquationsOfMotion motion, ControlLaw law, double t, double[] state, double[] rates) {
-    evaluations++;
     Motion m = motion.at(t, state, law);
     System.arraycopy(m.rates, 0, rates, 0, State.SIZE);
     return m;
@@ -287,15 +285,6 @@ public final class SwiftCourse implements Course {
     double r = Double.longBitsToDouble(Double.doubleToRawLongBits(x) / 3 + 0x2A9F7893782DA1CEL);
     r = r - (r * r * r - x) / (3 * r * r);
     return r - (r * r * r - x) / (3 * r * r);
-  }
-
-  /**
-   * How often the equations of motion were worked out for steps, since the course was created.
-   *
-   * @return the number
-   */
-  public long evaluations() {
-    return evaluations;
   }
 
   @Override
