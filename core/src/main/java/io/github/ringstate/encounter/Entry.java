@@ -18,7 +18,9 @@ public interface Entry {
   String name();
 
   /**
-   * The wind of the entry. The craft heads north.
+   * The wind of the entry. The craft heads north. Until onset the height that the wind is asked for
+   * counts from the start, thereafter from the ground or from onset, so a wind that depends on
+   * height does not fit here; {@link Disturbances} adds one.
    *
    * @return the wind over the ground
    */

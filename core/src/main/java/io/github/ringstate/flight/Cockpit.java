@@ -120,7 +120,7 @@ public interface Cockpit {
   double collective();
 
   /**
-   * Power that the engine is asked for.
+   * Power that rotors and gearbox take; more than the engine gives while the rotor slows.
    *
    * @return the power over the power that may be used without limit of time
    */

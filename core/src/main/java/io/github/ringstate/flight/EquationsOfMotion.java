@@ -23,9 +23,10 @@ import org.jspecify.annotations.Nullable;
  * counts for that scale as about a fiftieth, so that the scale never vanishes.
  *
  * <p>Engine and rotor speed: the governor asks for the power that the rotor takes and for what
- * restores the rotor's speed; the engine gives at most its short-time power in this air and never
- * less than nothing (free-wheel). What is missing the rotor takes from its own inertia. The engine
- * answers at once; the time it needs is in the governor's time constant.
+ * restores the rotor's speed; the engine gives at most its short-time power in this air (to within
+ * some parts in 100,000, both limits being rounded off) and never less than nothing (free-wheel).
+ * What is missing the rotor takes from its own inertia. The engine answers at once; the time it
+ * needs is in the governor's time constant.
  *
  * <p>Attitude and collective follow what the pilot commands, at limited rates and (attitude)
  * accelerations; every limit is bent in smoothly, so that the right-hand side has a continuous

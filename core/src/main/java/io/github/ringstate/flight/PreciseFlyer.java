@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  * Flies the equations of motion with an integrator of Hipparchus that chooses its own steps, and
  * locates events to within a nanosecond or so of flight.
  *
+ * <p>A quantity that passes through zero and back within a twentieth of a second may go unseen.
+ *
  * <p>This is the general path: the yardstick for any faster one.
  */
 public final class PreciseFlyer implements Flyer {

@@ -335,7 +335,8 @@ public final class Rotor {
    * rho A Vm (v - v0), with the mass flow Vm = (x^2 + (w + v) w) / sqrt(x^2 + w^2) of Pitt and
    * Peters (Vertica 5, 1981), here in m/s. In hover Vm = 2 vh and the time constant is 0.212 R /
    * vh. In the vortex ring the mean flow may vanish while air still passes through the disc both
-   * ways, so Vm is bounded from below, smoothly.
+   * ways, so Vm is bounded from below, smoothly; in hover that shortens the time constant by half a
+   * per cent.
    *
    * @param edgewise the edgewise speed, m/s
    * @param inflow the total axial flow w, m/s
