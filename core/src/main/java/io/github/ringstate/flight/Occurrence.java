@@ -10,16 +10,6 @@ package io.github.ringstate.flight;
  */
 public record Occurrence(EventKind kind, double time, double height, double verticalSpeed) {
 
-  /**
-   * The same event, with its height counted from another level.
-   *
-   * @param up what to add to the height, m
-   * @return the event at that height
-   */
-  public Occurrence lifted(double up) {
-    return new Occurrence(kind, time, height + up, verticalSpeed);
-  }
-
   static Occurrence of(EventKind kind, Motion motion) {
     return new Occurrence(kind, motion.time(), motion.height(), motion.verticalSpeed());
   }
