@@ -11,7 +11,6 @@ import io.github.ringstate.flight.FlightEvent;
 import io.github.ringstate.flight.FlightEvent.Crossing;
 import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.Occurrences;
 import io.github.ringstate.flight.State;
 import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.NoRecovery;
@@ -38,6 +37,7 @@ final class Descent {
   private final Approach approach;
   private final Course course;
   private final @Nullable History history;
+  private final boolean story;
   private final EquationsOfMotion motion;
   private final ControlLaw entryLaw;
   private final double[] onsetState;
@@ -52,7 +52,7 @@ final class Descent {
   private Recovery recovery = new NoRecovery();
   private Cue cue = Cue.of("none", seen -> -1);
   private int phase;
-  private double fastest;
+  private boolean started;
   private Ending ending = Ending.NO_ONSET;
   private double recognisedAt;
 
@@ -68,6 +68,7 @@ final class Descent {
     this.approach = approach;
     this.course = course;
     this.history = history;
+    this.story = story;
     Encounter encounter = approach.encounter();
     motion = approach.scene().equations(encounter.height().isPresent());
     entryLaw = approach.scene().start().law();
@@ -93,14 +94,14 @@ final class Descent {
     if (ground) {
       events.add(FlightEvent.stop(EventKind.GROUND, Crossing.FALLING, Motion::height));
     }
+    if (!story) {
+      return events;
+    }
     events.add(
         FlightEvent.note(
             EventKind.FASTEST_DESCENT,
             Crossing.RISING,
             seen -> seen.verticalAcceleration() - Approach.STEADY));
-    if (!story) {
-      return events;
-    }
     events.add(FlightEvent.note(EventKind.RING_STATE_LEFT, Crossing.RISING, scene::margin));
     events.add(
         FlightEvent.note(EventKind.RING_STATE_ENTERED_AGAIN, Crossing.FALLING, scene::margin)
@@ -126,10 +127,14 @@ final class Descent {
   /** Flies one descent; what came of it is then asked for. */
   void fly(Recovery flown, Recognition recognition) {
     recovery = flown;
-    fastest = 0;
     recognisedAt = Double.NaN;
     motion.begin(Double.NaN, -1, approach.time());
-    course.start(approach.time(), onsetState);
+    if (started) {
+      course.again(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
+    } else {
+      course.start(approach.time(), onsetState, entryLaw);
+      started = true;
+    }
     approach.noteOnset(course.occurrences());
     ending(waiting(recognition));
   }
@@ -137,6 +142,7 @@ final class Descent {
   /** Until the pilot acts, and on; returns what ended the flight, or null if its time ran out. */
   private @Nullable EventKind waiting(Recognition recognition) {
     named("unrecognised");
+    double begins = approach.time();
     if (recognition.cue().isPresent()) {
       cue = recognition.cue().get();
       if (cue.level(course.at(motion, entryLaw)) >= 0) {
@@ -148,10 +154,10 @@ final class Descent {
           return stop;
         }
       }
+      begins = course.time();
     }
     if (recognition.delay() > SHORTEST_LEG) {
-      double acts = course.time() + recognition.delay();
-      EventKind stop = course.fly(motion, entryLaw, acts, always);
+      EventKind stop = course.fly(motion, entryLaw, begins + recognition.delay(), always);
       if (stop != null) {
         return stop;
       }
@@ -175,7 +181,7 @@ final class Descent {
         phase = next(now);
         continue;
       }
-      if (!held && recovery.limitMargin(phase, now) < 0) {
+      if (story && !held && recovery.limitMargin(phase, now) < 0) {
         note(EventKind.LIMIT_BINDS);
       }
       named(recovery.phases().get(phase));
@@ -183,9 +189,8 @@ final class Descent {
       if (stop != EventKind.PHASE_END) {
         return stop;
       }
-      fastest = Math.max(fastest, -course.state(State.SPEED_UP));
       Motion then = course.at(motion, recoveryLaw);
-      held = recovery.limitMargin(phase, then) < 0;
+      held = story && recovery.limitMargin(phase, then) < 0;
       phase = next(then);
     }
     return null;
@@ -219,11 +224,6 @@ final class Descent {
     } else if (stop == EventKind.ARREST) {
       ending = Ending.ARRESTED;
     }
-    Occurrences seen = course.occurrences();
-    for (int i = 0; i < seen.size(); i++) {
-      fastest = Math.max(fastest, -seen.verticalSpeed(i));
-    }
-    fastest = Math.max(fastest, -course.state(State.SPEED_UP));
   }
 
   Ending ending() {
@@ -250,7 +250,7 @@ final class Descent {
   }
 
   double peakDescent() {
-    return fastest;
+    return course.fastestDescent();
   }
 
   double timeToArrest() {
@@ -266,7 +266,7 @@ final class Descent {
         ending,
         present(altitudeLoss()),
         present(lossAfterRecognition()),
-        OptionalDouble.of(fastest),
+        OptionalDouble.of(course.fastestDescent()),
         present(timeToArrest()),
         present(impactSpeed()),
         OptionalDouble.of(approach.time()),

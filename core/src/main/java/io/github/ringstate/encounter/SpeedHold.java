@@ -1,6 +1,7 @@
 package io.github.ringstate.encounter;
 
 import io.github.ringstate.flight.Controls;
+import io.github.ringstate.quantity.SoftLimit;
 import io.github.ringstate.quantity.Unit;
 
 /** Holds a speed with the nose, gently and within a limit of attitude. */
@@ -33,7 +34,6 @@ final class SpeedHold {
    * @param controls where to put the command
    */
   void command(double excess, Controls controls) {
-    double ratio = excess / SOFTNESS;
-    controls.pitch(datum + greatest * ratio / Math.sqrt(1 + ratio * ratio), RATE);
+    controls.pitch(datum + SoftLimit.within(greatest / SOFTNESS * excess, greatest), RATE);
   }
 }

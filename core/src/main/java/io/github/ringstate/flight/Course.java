@@ -14,8 +14,18 @@ public interface Course {
    *
    * @param time when, s
    * @param state the state then, in the order of {@link State}, SI units; copied
+   * @param law what is done with the controls on legs that may be kept
    */
-  void start(double time, double[] state);
+  void start(double time, double[] state, ControlLaw law);
+
+  /**
+   * Goes back to the start. If a first leg with the law of the start was flown before and kept, the
+   * course may go to where that leg was at an instant not after {@code until}: flown on with the
+   * same law, it is the same to the last bit as if it had been flown from the start.
+   *
+   * @param until how far the first leg will lead again, s
+   */
+  void again(double until);
 
   /**
    * Flies one leg.
@@ -43,6 +53,13 @@ public interface Course {
    * @return its value, in SI units
    */
   double state(int index);
+
+  /**
+   * The greatest rate of descent since the start.
+   *
+   * @return the rate, m/s, positive down; 0 if the flight never went down
+   */
+  double fastestDescent();
 
   /**
    * The motion where the flight is.

@@ -4,10 +4,10 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.quantity.SoftLimit;
 import io.github.ringstate.rotor.GroundEffect;
 import io.github.ringstate.rotor.Rotor;
 import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The equations of motion of a point-mass helicopter in three dimensions, in one place.
@@ -23,14 +23,13 @@ import org.jspecify.annotations.Nullable;
  * counts for that scale as about a fiftieth, so that the scale never vanishes.
  *
  * <p>Engine and rotor speed: the governor asks for the power that the rotor takes and for what
- * restores the rotor's speed; the engine gives at most its short-time power in this air (to within
- * some parts in 100,000, both limits being rounded off) and never less than nothing (free-wheel).
- * What is missing the rotor takes from its own inertia. The engine answers at once; the time it
- * needs is in the governor's time constant.
+ * restores the rotor's speed; the engine gives at most its short-time power in this air and never
+ * less than nothing (free-wheel), both corners rounded off. What is missing the rotor takes from
+ * its own inertia. The engine answers at once; the time it needs is in the governor's time
+ * constant.
  *
  * <p>Attitude and collective follow what the pilot commands, at limited rates and (attitude)
- * accelerations; every limit is bent in smoothly, so that the right-hand side has a continuous
- * slope.
+ * accelerations. Every limit is a {@link SoftLimit}, so the right-hand side is smooth.
  *
  * <p>The air's density is that of the start: over the few hundred feet of an encounter it changes
  * by about one per cent.
@@ -52,11 +51,16 @@ public final class EquationsOfMotion {
   /** One over the time in which an error of collective is corrected, 1/s (assumed). */
   private static final double PER_COLLECTIVE_TIME = 1 / 0.15;
 
-  /** Width over which the engine's limits are rounded off, as a part of its greatest power. */
-  private static final double POWER_ROUNDING = 0.01;
+  /** Over what the engine's limits are rounded off, to either side, over its greatest power. */
+  private static final double POWER_ROUNDING = 0.04;
 
   /** Thrust over weight below which the scale of the inflow falls no further (assumed). */
   private static final double LEAST_SCALE_THRUST = 0.02;
+
+  /** Part by which the scale of the inflow is changed to see what depends on it. */
+  private static final double SCALE_DIFFERENCE = 1e-3;
+
+  private static final ControlLaw NOTHING_COMMANDED = (seen, controls) -> {};
 
   private final Helicopter craft;
   private final Air air;
@@ -76,7 +80,7 @@ public final class EquationsOfMotion {
   private final double sidePerTorque;
   private final double powerLoss;
   private final double greatestPower;
-  private final double rounding2;
+  private final double powerRounding;
   private final double governorGain;
   private final double perInertia;
   private final double nominalSpeed;
@@ -94,8 +98,9 @@ public final class EquationsOfMotion {
   private final double perTwiceDensityArea;
   private final double hoverInduced;
   private final double perHover;
-  private final Motion motion = new Motion();
-  private @Nullable ControlLaw lastLaw;
+  private final Motion motion = new Motion(this);
+  private ControlLaw lastLaw = NOTHING_COMMANDED;
+  private boolean complete;
 
   /**
    * Sets the equations up for steady thrust.
@@ -145,7 +150,7 @@ public final class EquationsOfMotion {
     download = craft.si(Helicopter.DOWNLOAD);
     powerLoss = craft.si(Helicopter.POWER_LOSS);
     greatestPower = craft.shortTimePower(air);
-    rounding2 = POWER_ROUNDING * greatestPower * (POWER_ROUNDING * greatestPower);
+    powerRounding = POWER_ROUNDING * greatestPower;
     nominalSpeed = rotor.nominalSpeed();
     governorGain = rotor.inertia() * nominalSpeed / craft.si(Helicopter.GOVERNOR_TIME);
     perInertia = 1 / rotor.inertia();
@@ -165,10 +170,11 @@ public final class EquationsOfMotion {
     hoverInduced = craft.hoverInducedVelocity(air);
     perHover = 1 / hoverInduced;
     motion.hoverInduced = hoverInduced;
-    motion.weight = weight;
-    motion.nominalRotorSpeed = nominalSpeed;
-    motion.continuousPower = craft.continuousPower(air);
-    motion.shortTimePower = greatestPower;
+    motion.perHoverInduced = perHover;
+    motion.perWeight = 1 / weight;
+    motion.perNominalRotorSpeed = 1 / nominalSpeed;
+    motion.perContinuousPower = 1 / craft.continuousPower(air);
+    motion.shortTimePower = greatestPower / craft.continuousPower(air);
     motion.leastCollective = leastCollective;
     motion.tailPush = craft.sense().tailPush();
   }
@@ -239,7 +245,7 @@ public final class EquationsOfMotion {
    */
   public void begin(double recognised, int phase, double began) {
     motion.recognised = recognised;
-    lastLaw = null;
+    lastLaw = NOTHING_COMMANDED;
     motion.begin(phase, began);
   }
 
@@ -252,19 +258,57 @@ public final class EquationsOfMotion {
    * @return the motion at that instant, valid until the next call
    */
   public Motion at(double time, double[] state, ControlLaw law) {
+    look(time, state, law);
+    complete();
+    return motion;
+  }
+
+  /**
+   * The same as {@link #at}, but forces, commands and rates are worked out only if the motion is
+   * asked for one of them.
+   *
+   * @param time time since the flight began, s
+   * @param state the state, in the order of {@link State}, SI units
+   * @param law what is done with the controls
+   * @return the motion at that instant, valid until the next call
+   */
+  Motion look(double time, double[] state, ControlLaw law) {
     Motion m = motion;
     double[] y = m.state;
-    double[] dy = m.rates;
     System.arraycopy(state, 0, y, 0, State.SIZE);
     m.time = time;
     lastLaw = law;
+    complete = false;
+    double sinHeading = Angle.sin(y[State.HEADING]);
+    double cosHeading = Angle.cos(y[State.HEADING]);
+    wind.velocity(time, y[State.NORTH], y[State.EAST], y[State.UP], m.wind);
+    double airN = y[State.SPEED_NORTH] - m.wind[0];
+    double airE = y[State.SPEED_EAST] - m.wind[1];
+    m.forwardAirspeed = airN * cosHeading + airE * sinHeading;
+    m.sidewaysAirspeed = airE * cosHeading - airN * sinHeading;
+    m.groundSpeed = y[State.SPEED_NORTH] * cosHeading + y[State.SPEED_EAST] * sinHeading;
+    m.sidewaysGroundSpeed = y[State.SPEED_EAST] * cosHeading - y[State.SPEED_NORTH] * sinHeading;
+    m.sinHeading = sinHeading;
+    m.cosHeading = cosHeading;
+    return m;
+  }
 
+  /** Works out what {@link #look} left out. */
+  void complete() {
+    if (complete) {
+      return;
+    }
+    complete = true;
+    Motion m = motion;
+    double[] y = m.state;
+    double[] dy = m.rates;
+    double time = m.time;
     double sinPitch = Angle.sin(y[State.PITCH]);
     double cosPitch = Angle.cos(y[State.PITCH]);
     double sinBank = Angle.sin(y[State.BANK]);
     double cosBank = Angle.cos(y[State.BANK]);
-    double sinHeading = Angle.sin(y[State.HEADING]);
-    double cosHeading = Angle.cos(y[State.HEADING]);
+    double sinHeading = m.sinHeading;
+    double cosHeading = m.cosHeading;
 
     // Body axes in the earth frame (north, east, up): nose, right side, shaft.
     double noseN = cosPitch * cosHeading;
@@ -277,15 +321,9 @@ public final class EquationsOfMotion {
     double shaftE = -cosBank * sinPitch * sinHeading + sinBank * cosHeading;
     double shaftU = cosBank * cosPitch;
 
-    wind.velocity(time, y[State.NORTH], y[State.EAST], y[State.UP], m.wind);
     double airN = y[State.SPEED_NORTH] - m.wind[0];
     double airE = y[State.SPEED_EAST] - m.wind[1];
     double airU = y[State.SPEED_UP] - m.wind[2];
-    m.forwardAirspeed = airN * cosHeading + airE * sinHeading;
-    m.sidewaysAirspeed = airE * cosHeading - airN * sinHeading;
-    m.groundSpeed = y[State.SPEED_NORTH] * cosHeading + y[State.SPEED_EAST] * sinHeading;
-    m.sidewaysGroundSpeed = y[State.SPEED_EAST] * cosHeading - y[State.SPEED_NORTH] * sinHeading;
-
     double axial = airN * shaftN + airE * shaftE + airU * shaftU;
     double alongNose = airN * noseN + airE * noseE + airU * noseU;
     double alongRight = airN * rightN + airE * rightE + airU * rightU;
@@ -299,10 +337,8 @@ public final class EquationsOfMotion {
         rotor.thrust(density, tipSpeed, y[State.COLLECTIVE], edgewise2, through)
             * shaking.factor(time, edgewise * perHover, axial * perHover);
 
-    double above = thrust - leastScaleThrust;
     double scaleThrust =
-        leastScaleThrust
-            + 0.5 * (above + Math.sqrt(above * above + leastScaleThrust * leastScaleThrust));
+        leastScaleThrust + SoftLimit.positive(thrust - leastScaleThrust, leastScaleThrust);
     double scale = Math.sqrt(scaleThrust * perTwiceDensityArea);
     double perScale = 1 / scale;
     double x = edgewise * perScale;
@@ -320,7 +356,7 @@ public final class EquationsOfMotion {
     double thrustPower = rotor.thrustPower(thrust, axial, induced, lossShare);
     double profilePower = rotor.profilePower(density, tipSpeed, edgewise2);
     double rotorPower = thrustPower + profilePower;
-    double shaftPower = rotorPower + powerLoss * Math.sqrt(rotorPower * rotorPower + rounding2);
+    double shaftPower = rotorPower + powerLoss * SoftLimit.size(rotorPower, powerRounding);
     double wanted = shaftPower + governorGain * (nominalSpeed - rotorSpeed);
     double enginePower = given(wanted);
     double perRotorSpeed = 1 / rotorSpeed;
@@ -344,6 +380,7 @@ public final class EquationsOfMotion {
     dy[State.SHOWN_VERTICAL_SPEED] =
         (y[State.SPEED_UP] - y[State.SHOWN_VERTICAL_SPEED]) * perShownLag;
 
+    m.inflowScale = scale;
     m.axial = axial;
     m.edgewise = edgewise;
     m.thrust = thrust;
@@ -364,9 +401,8 @@ public final class EquationsOfMotion {
     c.bank(y[State.BANK], bankRate);
     c.collective(y[State.COLLECTIVE], collectiveRate);
     c.yaw(0);
-    law.command(m, c);
+    lastLaw.command(m, c);
     follow(c, y, dy);
-    return m;
   }
 
   /**
@@ -379,7 +415,36 @@ public final class EquationsOfMotion {
    */
   Motion again(double time, double[] state, ControlLaw law) {
     boolean same = law == lastLaw && time == motion.time && Arrays.equals(state, motion.state);
-    return same ? motion : at(time, state, law);
+    if (!same) {
+      return at(time, state, law);
+    }
+    complete();
+    return motion;
+  }
+
+  /**
+   * Rate at which a change of the induced velocity alone would decay, at the instant that was
+   * worked out last: the lag of the inflow, quickened because more inflow means less thrust, and
+   * less thrust a different steady inflow. It is the stiffest thing in the equations; an integrator
+   * that knows it need not follow it step by step. Within some per cent; where the blades stall the
+   * lag alone is slower.
+   *
+   * @return the rate, 1/s, not negative
+   */
+  double inflowDecay() {
+    Motion m = motion;
+    double induced = m.state[State.INDUCED];
+    double scale = m.inflowScale;
+    double x = m.edgewise / scale;
+    double z = m.axial / scale;
+    double wider = 1 + SCALE_DIFFERENCE;
+    double here = inflow.induced(x, z);
+    double perScale = here - (inflow.induced(wider * x, wider * z) - here) / SCALE_DIFFERENCE;
+    double thrustPerInflow =
+        rotor.thrustPerInflow(density, m.state[State.ROTOR_SPEED] * rotor.radius());
+    double steadyPerInduced = perScale * thrustPerInflow * perTwiceDensityArea / (2 * scale);
+    double rate = rotor.inflowRate(m.edgewise, m.axial + induced, induced, hoverInduced);
+    return Math.max(0, rate * (1 - steadyPerInduced));
   }
 
   private void follow(Controls c, double[] y, double[] dy) {
@@ -388,38 +453,31 @@ public final class EquationsOfMotion {
     double collective = within(c.collective, leastCollective, greatestCollective);
     double yaw = within(c.yawRate, -yawRate, yawRate);
     double wantedPitchRate =
-        limited((pitch - y[State.PITCH]) * PER_ATTITUDE_TIME, Math.min(c.pitchRate, pitchRate));
+        SoftLimit.within(
+            (pitch - y[State.PITCH]) * PER_ATTITUDE_TIME, Math.min(c.pitchRate, pitchRate));
     double wantedBankRate =
-        limited((bank - y[State.BANK]) * PER_ATTITUDE_TIME, Math.min(c.bankRate, bankRate));
+        SoftLimit.within(
+            (bank - y[State.BANK]) * PER_ATTITUDE_TIME, Math.min(c.bankRate, bankRate));
     dy[State.PITCH] = y[State.PITCH_RATE];
     dy[State.BANK] = y[State.BANK_RATE];
     dy[State.HEADING] = y[State.HEADING_RATE];
     dy[State.PITCH_RATE] =
-        limited((wantedPitchRate - y[State.PITCH_RATE]) * PER_RATE_TIME, pitchAcceleration);
+        SoftLimit.within(
+            (wantedPitchRate - y[State.PITCH_RATE]) * PER_RATE_TIME, pitchAcceleration);
     dy[State.BANK_RATE] =
-        limited((wantedBankRate - y[State.BANK_RATE]) * PER_RATE_TIME, bankAcceleration);
+        SoftLimit.within((wantedBankRate - y[State.BANK_RATE]) * PER_RATE_TIME, bankAcceleration);
     dy[State.HEADING_RATE] =
-        limited((yaw - y[State.HEADING_RATE]) * PER_RATE_TIME, pitchAcceleration);
+        SoftLimit.within((yaw - y[State.HEADING_RATE]) * PER_RATE_TIME, pitchAcceleration);
     dy[State.COLLECTIVE] =
-        limited(
+        SoftLimit.within(
             (collective - y[State.COLLECTIVE]) * PER_COLLECTIVE_TIME,
             Math.min(c.collectiveRate, collectiveRate));
   }
 
   /** The power the engine gives when asked: between nothing and its greatest, rounded off. */
   private double given(double wanted) {
-    double over = wanted - greatestPower;
-    double capped = 0.5 * (wanted + greatestPower - Math.sqrt(over * over + rounding2));
-    return 0.5 * (capped + Math.sqrt(capped * capped + rounding2));
-  }
-
-  /**
-   * Bends x towards plus or minus the limit, smoothly and without ever passing it. A clipped cubic
-   * would spare the root, but its kinks in curvature cost an integrator of high order far more.
-   */
-  private static double limited(double x, double limit) {
-    double ratio = x / limit;
-    return x / Math.sqrt(1 + ratio * ratio);
+    double capped = wanted - SoftLimit.positive(wanted - greatestPower, powerRounding);
+    return SoftLimit.positive(capped, powerRounding);
   }
 
   private static double within(double value, double low, double high) {

@@ -9,8 +9,11 @@ public final class FlownCourse implements Course {
   private final Flyer flyer;
   private final @Nullable History history;
   private final Occurrences occurrences = new Occurrences();
+  private double firstTime;
+  private double[] firstState = new double[State.SIZE];
   private double time;
   private double[] state = new double[State.SIZE];
+  private double fastest;
 
   /**
    * Creates a course.
@@ -24,9 +27,17 @@ public final class FlownCourse implements Course {
   }
 
   @Override
-  public void start(double from, double[] at) {
-    time = from;
-    state = at.clone();
+  public void start(double from, double[] at, ControlLaw law) {
+    firstTime = from;
+    firstState = at.clone();
+    again(from);
+  }
+
+  @Override
+  public void again(double until) {
+    time = firstTime;
+    state = firstState;
+    fastest = Math.max(0, -state[State.SPEED_UP]);
     occurrences.clear();
   }
 
@@ -38,7 +49,9 @@ public final class FlownCourse implements Course {
     state = leg.state();
     for (Occurrence seen : leg.occurrences()) {
       occurrences.add(seen.kind(), seen.time(), seen.height(), seen.verticalSpeed());
+      fastest = Math.max(fastest, -seen.verticalSpeed());
     }
+    fastest = Math.max(fastest, -state[State.SPEED_UP]);
     return leg.stop().orElse(null);
   }
 
@@ -50,6 +63,12 @@ public final class FlownCourse implements Course {
   @Override
   public double state(int index) {
     return state[index];
+  }
+
+  /** {@inheritDoc} Among the ends of legs and what was noted. */
+  @Override
+  public double fastestDescent() {
+    return fastest;
   }
 
   @Override

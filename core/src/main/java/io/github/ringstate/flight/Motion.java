@@ -8,6 +8,7 @@ import java.util.Arrays;
  */
 public final class Motion implements Cockpit {
 
+  private final EquationsOfMotion equations;
   final double[] state = new double[State.SIZE];
   final double[] rates = new double[State.SIZE];
   final Controls controls = new Controls();
@@ -18,12 +19,15 @@ public final class Motion implements Cockpit {
   double[] phasesBegan = new double[1];
   int phase = -1;
   double phaseBegan;
+  double sinHeading;
+  double cosHeading;
   double forwardAirspeed;
   double sidewaysAirspeed;
   double groundSpeed;
   double sidewaysGroundSpeed;
   double edgewise;
   double axial;
+  double inflowScale;
   double thrust;
   double roughness;
   double rotorPower;
@@ -36,18 +40,21 @@ public final class Motion implements Cockpit {
   double dragShaft;
   double side;
   double download;
-  double continuousPower;
+  double perContinuousPower;
   double shortTimePower;
-  double weight;
+  double perWeight;
   double hoverInduced;
-  double nominalRotorSpeed;
+  double perHoverInduced;
+  double perNominalRotorSpeed;
   double leastCollective;
   double hoverCollective;
   double hoverPitch;
   double hoverBank;
   int tailPush;
 
-  Motion() {}
+  Motion(EquationsOfMotion equations) {
+    this.equations = equations;
+  }
 
   void begin(int next, double time) {
     if (next >= phasesBegan.length) {
@@ -86,6 +93,7 @@ public final class Motion implements Cockpit {
    * @return its rate, in SI units per second
    */
   public double rate(int index) {
+    equations.complete();
     return rates[index];
   }
 
@@ -104,7 +112,8 @@ public final class Motion implements Cockpit {
    * @return the speed, in units of the hover induced velocity at the craft's weight
    */
   public double edgewiseOverHover() {
-    return edgewise / hoverInduced;
+    equations.complete();
+    return edgewise * perHoverInduced;
   }
 
   /**
@@ -113,7 +122,8 @@ public final class Motion implements Cockpit {
    * @return the speed, in units of the hover induced velocity at the craft's weight
    */
   public double axialOverHover() {
-    return axial / hoverInduced;
+    equations.complete();
+    return axial * perHoverInduced;
   }
 
   /**
@@ -122,7 +132,7 @@ public final class Motion implements Cockpit {
    * @return the velocity, in units of the hover induced velocity at the craft's weight
    */
   public double inducedOverHover() {
-    return state[State.INDUCED] / hoverInduced;
+    return state[State.INDUCED] * perHoverInduced;
   }
 
   /**
@@ -131,6 +141,7 @@ public final class Motion implements Cockpit {
    * @return the thrust, N
    */
   public double thrust() {
+    equations.complete();
     return thrust;
   }
 
@@ -140,6 +151,7 @@ public final class Motion implements Cockpit {
    * @return the power, W; negative where the air drives it
    */
   public double rotorPower() {
+    equations.complete();
     return rotorPower;
   }
 
@@ -149,6 +161,7 @@ public final class Motion implements Cockpit {
    * @return the power, W
    */
   public double shaftPower() {
+    equations.complete();
     return shaftPower;
   }
 
@@ -158,6 +171,7 @@ public final class Motion implements Cockpit {
    * @return the power, W
    */
   public double enginePower() {
+    equations.complete();
     return enginePower;
   }
 
@@ -167,6 +181,7 @@ public final class Motion implements Cockpit {
    * @return the power, W
    */
   public double inducedPower() {
+    equations.complete();
     return inducedPower;
   }
 
@@ -176,6 +191,7 @@ public final class Motion implements Cockpit {
    * @return the power, W
    */
   public double profilePower() {
+    equations.complete();
     return profilePower;
   }
 
@@ -185,6 +201,7 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground; negative in still air
    */
   public double dragPower() {
+    equations.complete();
     return overGround(dragNose, dragRight, dragShaft);
   }
 
@@ -194,6 +211,7 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground
    */
   public double sidePower() {
+    equations.complete();
     return overGround(0, side, 0);
   }
 
@@ -203,6 +221,7 @@ public final class Motion implements Cockpit {
    * @return the power, W, over the ground; negative in climb
    */
   public double downloadPower() {
+    equations.complete();
     return overGround(0, 0, -download);
   }
 
@@ -274,6 +293,7 @@ public final class Motion implements Cockpit {
 
   @Override
   public double verticalAcceleration() {
+    equations.complete();
     return rates[State.SPEED_UP];
   }
 
@@ -319,26 +339,29 @@ public final class Motion implements Cockpit {
 
   @Override
   public double power() {
-    return shaftPower / continuousPower;
+    equations.complete();
+    return shaftPower * perContinuousPower;
   }
 
   @Override
   public double shortTimePower() {
-    return shortTimePower / continuousPower;
+    return shortTimePower;
   }
 
   @Override
   public double rotorSpeed() {
-    return state[State.ROTOR_SPEED] / nominalRotorSpeed;
+    return state[State.ROTOR_SPEED] * perNominalRotorSpeed;
   }
 
   @Override
   public double loadFactor() {
-    return thrust / weight;
+    equations.complete();
+    return thrust * perWeight;
   }
 
   @Override
   public double roughness() {
+    equations.complete();
     return roughness;
   }
 

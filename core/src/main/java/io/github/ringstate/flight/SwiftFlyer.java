@@ -24,7 +24,7 @@ public final class SwiftFlyer implements Flyer {
     if (history != null) {
       throw new IllegalArgumentException("a swift flight keeps no history; fly it precisely");
     }
-    course.start(start, state);
+    course.start(start, state, law);
     EventKind stop = course.fly(motion, law, end, events);
     double[] reached = new double[State.SIZE];
     for (int i = 0; i < State.SIZE; i++) {

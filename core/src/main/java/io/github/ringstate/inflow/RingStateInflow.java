@@ -111,6 +111,9 @@ public final class RingStateInflow implements InflowModel {
   private final double exit;
   private final double join;
   private final double fade;
+  private final double perOnset;
+  private final double perFoot;
+  private final double perFade;
 
   /**
    * Creates the model.
@@ -125,6 +128,9 @@ public final class RingStateInflow implements InflowModel {
     exit = parameters.get(EXIT_AXIAL);
     join = parameters.get(SmoothMomentum.LOWER_JOIN);
     fade = parameters.get(FADE_EDGEWISE);
+    perOnset = 1 / onset;
+    perFoot = 1 / (exit - join);
+    perFade = 1 / fade;
     double onsetTotal = parameters.get(ONSET_TOTAL);
     double exitTotal = parameters.get(EXIT_TOTAL);
     requireApart(ONSET_AXIAL, onset, EXIT_AXIAL, exit);
@@ -208,9 +214,9 @@ public final class RingStateInflow implements InflowModel {
     }
     double share = 1;
     if (axial > onset) {
-      share = smoothStep(axial / onset);
+      share = smoothStep(axial * perOnset);
     } else if (axial < exit) {
-      share = smoothStep((axial - join) / (exit - join));
+      share = smoothStep((axial - join) * perFoot);
     }
     return faded(edgewise) * share;
   }
@@ -220,7 +226,7 @@ public final class RingStateInflow implements InflowModel {
   }
 
   private double faded(double x) {
-    double q = x / fade;
+    double q = x * perFade;
     double qq = q * q;
     double rest = 1 - qq * qq;
     return rest * rest;

@@ -58,6 +58,8 @@ public final class Autorotation implements Recovery {
           COLLECTIVE_LATER);
 
   /** Rotor speed over its nominal value beyond which the pilot raises the collective (assumed). */
+  private static final List<String> PHASES = List.of("glide", "flare and power");
+
   private static final double FAST_ROTOR = 1.05;
 
   /** Collective for an excess of all the nominal rotor speed, rad (assumed). */
@@ -100,7 +102,7 @@ public final class Autorotation implements Recovery {
 
   @Override
   public List<String> phases() {
-    return List.of("glide", "flare and power");
+    return PHASES;
   }
 
   @Override

@@ -28,6 +28,8 @@ public final class CollectiveOnly implements Recovery {
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS = List.of(POWER, COLLECTIVE_RATE, RATE);
 
+  private static final List<String> PHASES = List.of("power");
+
   private final double power;
   private final double collectiveRate;
   private final double rate;
@@ -55,7 +57,7 @@ public final class CollectiveOnly implements Recovery {
 
   @Override
   public List<String> phases() {
-    return List.of("power");
+    return PHASES;
   }
 
   @Override

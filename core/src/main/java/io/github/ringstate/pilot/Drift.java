@@ -1,6 +1,7 @@
 package io.github.ringstate.pilot;
 
 import io.github.ringstate.flight.Cockpit;
+import io.github.ringstate.quantity.SoftLimit;
 
 /**
  * Keeping a craft from drifting off to the side. A change of power changes the push of the tail
@@ -25,8 +26,6 @@ public final class Drift {
    * @return the bank to command, rad
    */
   public static double bank(Cockpit seen, double datum) {
-    double lean = GAIN * seen.sidewaysGroundSpeed();
-    double ratio = lean / GREATEST;
-    return datum - lean / Math.sqrt(1 + ratio * ratio);
+    return datum - SoftLimit.within(GAIN * seen.sidewaysGroundSpeed(), GREATEST);
   }
 }

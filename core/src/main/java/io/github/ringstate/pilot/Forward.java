@@ -75,6 +75,8 @@ public final class Forward implements Recovery {
           CLIMB_POWER,
           COLLECTIVE_LATER);
 
+  private static final List<String> PHASES = List.of("nose down", "power back", "climb away");
+
   private final double noseDown;
   private final double rate;
   private final double reduction;
@@ -112,7 +114,7 @@ public final class Forward implements Recovery {
 
   @Override
   public List<String> phases() {
-    return List.of("nose down", "power back", "climb away");
+    return PHASES;
   }
 
   @Override

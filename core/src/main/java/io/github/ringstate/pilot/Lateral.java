@@ -47,6 +47,8 @@ public final class Lateral implements Recovery {
   public static final List<Parameter> PARAMETERS =
       List.of(BANK, RATE, COLLECTIVE_RATE, CLIMB_POWER, EXIT_AIRSPEED, COLLECTIVE_LATER);
 
+  private static final List<String> PHASES = List.of("bank out", "level");
+
   private final double bank;
   private final double rate;
   private final double collectiveRate;
@@ -80,7 +82,7 @@ public final class Lateral implements Recovery {
 
   @Override
   public List<String> phases() {
-    return List.of("bank out", "level");
+    return PHASES;
   }
 
   @Override

@@ -8,6 +8,8 @@ import java.util.List;
 /** Nothing: the attitude of the hover, the collective left where it is. */
 public final class NoRecovery implements Recovery {
 
+  private static final List<String> PHASES = List.of("nothing");
+
   private static final double RATE = Unit.DEGREE_PER_SECOND.toSi(10);
 
   /** Creates it. */
@@ -20,7 +22,7 @@ public final class NoRecovery implements Recovery {
 
   @Override
   public List<String> phases() {
-    return List.of("nothing");
+    return PHASES;
   }
 
   @Override

@@ -2,6 +2,7 @@ package io.github.ringstate.rotor;
 
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.SoftLimit;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 
@@ -15,7 +16,8 @@ import java.util.List;
  * <pre>CT / s = (a / 2) integral over r of [theta(r) (r^2 + mu^2 / 2) - lambda r] dr</pre>
  *
  * <p>With no twist, no cut-out and no tip loss that is CT = (s a / 2) [theta (1/3 + mu^2/2) -
- * lambda/2]. The blade loading CT/s is then bent smoothly towards a limit, which stands for stall.
+ * lambda/2]. The blade loading CT/s is then held below a limit, which stands for stall: linear up
+ * to half of the limit, bent into it at once and a half.
  *
  * <p>Axial speeds are positive for air that passes down through the disc, so the axial speed of a
  * climb is positive and that of a descent negative. Angles are in radians, speeds in m/s. Instances
@@ -136,6 +138,9 @@ public final class Rotor {
           LEAST_MASS_FLOW,
           HUB_HEIGHT);
 
+  /** Over what the least mass flow is rounded off, to either side, in hover induced velocities. */
+  private static final double LEAST_FLOW_ROUNDING = 0.7;
+
   private final double radius;
   private final double area;
   private final double solidity;
@@ -148,7 +153,7 @@ public final class Rotor {
   private final double perLambda;
   private final double perProfilePower;
   private final double inducedPowerFactor;
-  private final double perBladeLoadingLimit;
+  private final double bladeLoadingLimit;
   private final double inertia;
   private final double perLagLength;
   private final double leastMassFlow;
@@ -180,7 +185,7 @@ public final class Rotor {
     perLambda = span2;
     perProfilePower = solidity * numbers.si(PROFILE_DRAG) / 8 * area;
     inducedPowerFactor = numbers.si(INDUCED_POWER_FACTOR);
-    perBladeLoadingLimit = 1 / numbers.si(BLADE_LOADING_LIMIT);
+    bladeLoadingLimit = numbers.si(BLADE_LOADING_LIMIT);
     inertia = numbers.si(INERTIA);
     perLagLength = 2 / (numbers.si(APPARENT_MASS) * radius);
     leastMassFlow = numbers.si(LEAST_MASS_FLOW);
@@ -281,18 +286,23 @@ public final class Rotor {
                 + ofTwist
                 + mu2 * ofTwistMu2
                 - perLambda * inflow * perTip);
-    return density * area * tipSpeed * tipSpeed * solidity * limited(linear);
+    return density
+        * area
+        * tipSpeed
+        * tipSpeed
+        * solidity
+        * SoftLimit.within(linear, bladeLoadingLimit);
   }
 
   /**
-   * Bends the blade loading towards its limit: x / (1 + (x / limit)^8)^(1/8), which departs from
-   * the linear value by 0.05 per cent at half the limit and by 8 per cent at the limit.
+   * Slope of the thrust over the axial flow through the disc, away from stall.
+   *
+   * @param density the air's density, kg/m3
+   * @param tipSpeed the speed of the blade tips, m/s
+   * @return the slope, N per m/s, negative
    */
-  private double limited(double bladeLoading) {
-    double ratio = bladeLoading * perBladeLoadingLimit;
-    double r2 = ratio * ratio;
-    double r4 = r2 * r2;
-    return bladeLoading / Math.sqrt(Math.sqrt(Math.sqrt(1 + r4 * r4)));
+  public double thrustPerInflow(double density, double tipSpeed) {
+    return -density * area * tipSpeed * solidity * halfSlope * perLambda;
   }
 
   /**
@@ -335,8 +345,7 @@ public final class Rotor {
    * rho A Vm (v - v0), with the mass flow Vm = (x^2 + (w + v) w) / sqrt(x^2 + w^2) of Pitt and
    * Peters (Vertica 5, 1981), here in m/s. In hover Vm = 2 vh and the time constant is 0.212 R /
    * vh. In the vortex ring the mean flow may vanish while air still passes through the disc both
-   * ways, so Vm is bounded from below, smoothly; in hover that shortens the time constant by half a
-   * per cent.
+   * ways, so Vm is bounded from below, the corner rounded off.
    *
    * @param edgewise the edgewise speed, m/s
    * @param inflow the total axial flow w, m/s
@@ -350,8 +359,8 @@ public final class Rotor {
     double vh2 = hoverInduced * hoverInduced;
     double massFlow =
         (x2 + (inflow + induced) * inflow) / Math.sqrt(x2 + inflow * inflow + 1e-4 * vh2);
-    double gap = massFlow - floor;
-    return perLagLength * 0.5 * (massFlow + floor + Math.sqrt(gap * gap + 0.04 * vh2));
+    return perLagLength
+        * (floor + SoftLimit.positive(massFlow - floor, LEAST_FLOW_ROUNDING * hoverInduced));
   }
 
   /**

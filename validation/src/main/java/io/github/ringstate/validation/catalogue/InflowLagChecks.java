@@ -38,13 +38,12 @@ public final class InflowLagChecks implements Topic {
                   Sources.CARPENTER)
               .near(
                   0.637 / 3,
-                  0.0015,
+                  0.0001,
                   rotor.inflowLag(0, vh, vh, vh) * vh / craft.si(Rotor.RADIUS),
-                  "0.7 per cent: the smooth lower bound on the mass flow adds half a per cent to"
-                      + " it in hover."));
+                  "A two-thousandth: what keeps the mean flow from dividing by nothing adds 0.00005"
+                      + " of it in hover."));
     }
     Rotor held = models.rotor().apply(DemoCraft.TRAINER.numbers());
-    double still = 0.5 * (1 + Math.sqrt(1.04));
     checks.add(
         new Question(
                 "time constant where no mean flow passes the disc",
@@ -52,9 +51,9 @@ public final class InflowLagChecks implements Topic {
                 "1",
                 CheckKind.CLOSED_FORM,
                 Obtained.COMPUTED,
-                Sources.OWN_FORMULATION.at("mass flow not below about 1 hover unit; assumed"))
+                Sources.OWN_FORMULATION.at("mass flow not below 1 hover unit; assumed"))
             .near(
-                0.637 * 4 / 3 / 2 / still,
+                0.637 * 4 / 3 / 2,
                 1e-9,
                 held.inflowLag(0, 0, 12, 8) * 8 / DemoCraft.TRAINER.si(Rotor.RADIUS),
                 "The model's own bound, which has no source; the check holds it where it is."));
