@@ -41,7 +41,7 @@ public class OneEncounter {
   private static final int PILOTS = 1000;
 
   /** The technique that is flown. */
-  @Param({"forward", "lateral"})
+  @Param({"forward", "lateral", "autorotation"})
   public String technique = "forward";
 
   private final Recovery[] recoveries = new Recovery[PILOTS];

@@ -5,8 +5,9 @@ import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 
 /**
- * Flies many descents from one approach, swiftly and without allocation: the equations of motion,
- * controls and events are those of {@link Encounter#fly()}, flown by {@link SwiftCourse}.
+ * Flies many descents from one approach, swiftly and without allocation: the equations of motion
+ * and controls are those of {@link Encounter#fly()}, flown by {@link SwiftCourse}. What all
+ * descents have in common, the flight before recognition, is flown once.
  *
  * <p>An instance is used over and over by one thread and is not safe to share. What a descent does
  * not have is NaN.
@@ -16,15 +17,30 @@ public final class BulkFlight {
   private final Descent descent;
   private final boolean onset;
 
+  private BulkFlight(Approach approach, boolean story) {
+    descent = new Descent(approach, new SwiftCourse(), null, story);
+    onset = approach.onset();
+  }
+
   /**
-   * Prepares for descents from an approach.
+   * Prepares for descents from an approach, to ask how they end and what they cost.
    *
    * @param approach the approach, best flown with a {@link
    *     io.github.ringstate.inflow.TabulatedInflow}
    */
   public BulkFlight(Approach approach) {
-    descent = new Descent(approach, new SwiftCourse(), null, false);
-    onset = approach.onset();
+    this(approach, false);
+  }
+
+  /**
+   * Prepares for descents of which all is told that {@link Encounter#fly()} tells; {@link #outcome}
+   * then holds it. Takes a little longer, and allocates what it tells.
+   *
+   * @param approach the approach
+   * @return the flight
+   */
+  public static BulkFlight telling(Approach approach) {
+    return new BulkFlight(approach, true);
   }
 
   /**
@@ -85,5 +101,14 @@ public final class BulkFlight {
    */
   public double impactSpeed() {
     return onset ? descent.impactSpeed() : Double.NaN;
+  }
+
+  /**
+   * All that came of the last descent.
+   *
+   * @return the outcome; what happened on the way is in it only if the flight is a telling one
+   */
+  public Outcome outcome() {
+    return onset ? descent.outcome() : Outcome.NO_ONSET;
   }
 }

@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
 final class Descent {
 
   /** Time after onset in which a crossing of the boundary is the same crossing, s. */
-  private static final double SAME_CROSSING = 1e-6;
+  private static final double SAME_CROSSING = 0.01;
 
   /** A leg that would be shorter is not flown, s: an integrator cannot tell its ends apart. */
   private static final double SHORTEST_LEG = 1e-9;

@@ -3,7 +3,6 @@ package io.github.ringstate.encounter;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.Course;
 import io.github.ringstate.flight.FlownCourse;
 import io.github.ringstate.flight.Flyer;
 import io.github.ringstate.flight.History;
@@ -260,21 +259,12 @@ public record Encounter(
     if (history != null) {
       approach.sample(flyer, history);
     }
-    return fly(approach, new FlownCourse(flyer, history), history);
-  }
-
-  /**
-   * Flies the encounter on from an approach that is shared with others.
-   *
-   * @param approach the approach of an encounter that differs from this one in recognition and
-   *     recovery at most
-   * @param course what is flown on
-   * @return what came of it
-   * @throws IllegalArgumentException if the approach is that of another encounter
-   */
-  public Outcome fly(Approach approach, Course course) {
-    require(approach);
-    return fly(approach, course, null);
+    if (!approach.onset()) {
+      return Outcome.NO_ONSET;
+    }
+    Descent descent = new Descent(approach, new FlownCourse(flyer, history), history, true);
+    descent.fly(recovery, recognition);
+    return descent.outcome();
   }
 
   private void require(Approach approach) {
@@ -283,14 +273,5 @@ public record Encounter(
           "the approach is that of an encounter which differs in more than recognition and"
               + " recovery");
     }
-  }
-
-  private Outcome fly(Approach approach, Course course, @Nullable History history) {
-    if (!approach.onset()) {
-      return Outcome.NO_ONSET;
-    }
-    Descent descent = new Descent(approach, course, history, true);
-    descent.fly(recovery, recognition);
-    return descent.outcome();
   }
 }

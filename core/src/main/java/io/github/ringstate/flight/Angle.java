@@ -21,16 +21,15 @@ final class Angle {
     if (!(Math.abs(x) <= SMALL)) {
       return FastMath.sin(x);
     }
+    // in pairs rather than one after the other: a processor works on several at a time
     double y = x * x;
-    double p = 1.0 / 355_687_428_096_000.0;
-    p = p * y - 1.0 / 1_307_674_368_000.0;
-    p = p * y + 1.0 / 6_227_020_800.0;
-    p = p * y - 1.0 / 39_916_800;
-    p = p * y + 1.0 / 362_880;
-    p = p * y - 1.0 / 5040;
-    p = p * y + 1.0 / 120;
-    p = p * y - 1.0 / 6;
-    return x + x * y * p;
+    double y2 = y * y;
+    double low = -1.0 / 6 + y * (1.0 / 120) + y2 * (-1.0 / 5040 + y * (1.0 / 362_880));
+    double high =
+        -1.0 / 39_916_800
+            + y * (1.0 / 6_227_020_800.0)
+            + y2 * (-1.0 / 1_307_674_368_000.0 + y * (1.0 / 355_687_428_096_000.0));
+    return x + x * y * (low + y2 * y2 * high);
   }
 
   static double cos(double x) {
@@ -41,14 +40,12 @@ final class Angle {
       return FastMath.cos(x);
     }
     double y = x * x;
-    double p = 1.0 / 20_922_789_888_000.0;
-    p = p * y - 1.0 / 87_178_291_200.0;
-    p = p * y + 1.0 / 479_001_600;
-    p = p * y - 1.0 / 3_628_800;
-    p = p * y + 1.0 / 40_320;
-    p = p * y - 1.0 / 720;
-    p = p * y + 1.0 / 24;
-    p = p * y - 0.5;
-    return 1 + y * p;
+    double y2 = y * y;
+    double low = -0.5 + y * (1.0 / 24) + y2 * (-1.0 / 720 + y * (1.0 / 40_320));
+    double high =
+        -1.0 / 3_628_800
+            + y * (1.0 / 479_001_600)
+            + y2 * (-1.0 / 87_178_291_200.0 + y * (1.0 / 20_922_789_888_000.0));
+    return 1 + y * (low + y2 * y2 * high);
   }
 }

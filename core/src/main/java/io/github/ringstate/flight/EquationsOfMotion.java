@@ -343,7 +343,8 @@ public final class EquationsOfMotion {
     double perScale = 1 / scale;
     double x = edgewise * perScale;
     double z = axial * perScale;
-    double steady = scale * inflow.induced(x, z);
+    double steadyOverScale = inflow.induced(x, z);
+    double steady = scale * steadyOverScale;
     if (ground) {
       steady *=
           GroundEffect.inducedRatio(
@@ -381,6 +382,7 @@ public final class EquationsOfMotion {
         (y[State.SPEED_UP] - y[State.SHOWN_VERTICAL_SPEED]) * perShownLag;
 
     m.inflowScale = scale;
+    m.steadyOverScale = steadyOverScale;
     m.axial = axial;
     m.edgewise = edgewise;
     m.thrust = thrust;
@@ -438,8 +440,9 @@ public final class EquationsOfMotion {
     double x = m.edgewise / scale;
     double z = m.axial / scale;
     double wider = 1 + SCALE_DIFFERENCE;
-    double here = inflow.induced(x, z);
-    double perScale = here - (inflow.induced(wider * x, wider * z) - here) / SCALE_DIFFERENCE;
+    double perScale =
+        m.steadyOverScale
+            - (inflow.induced(wider * x, wider * z) - m.steadyOverScale) / SCALE_DIFFERENCE;
     double thrustPerInflow =
         rotor.thrustPerInflow(density, m.state[State.ROTOR_SPEED] * rotor.radius());
     double steadyPerInduced = perScale * thrustPerInflow * perTwiceDensityArea / (2 * scale);
@@ -454,10 +457,9 @@ public final class EquationsOfMotion {
     double yaw = within(c.yawRate, -yawRate, yawRate);
     double wantedPitchRate =
         SoftLimit.within(
-            (pitch - y[State.PITCH]) * PER_ATTITUDE_TIME, Math.min(c.pitchRate, pitchRate));
+            (pitch - y[State.PITCH]) * PER_ATTITUDE_TIME, lesser(c.pitchRate, pitchRate));
     double wantedBankRate =
-        SoftLimit.within(
-            (bank - y[State.BANK]) * PER_ATTITUDE_TIME, Math.min(c.bankRate, bankRate));
+        SoftLimit.within((bank - y[State.BANK]) * PER_ATTITUDE_TIME, lesser(c.bankRate, bankRate));
     dy[State.PITCH] = y[State.PITCH_RATE];
     dy[State.BANK] = y[State.BANK_RATE];
     dy[State.HEADING] = y[State.HEADING_RATE];
@@ -471,7 +473,7 @@ public final class EquationsOfMotion {
     dy[State.COLLECTIVE] =
         SoftLimit.within(
             (collective - y[State.COLLECTIVE]) * PER_COLLECTIVE_TIME,
-            Math.min(c.collectiveRate, collectiveRate));
+            lesser(c.collectiveRate, collectiveRate));
   }
 
   /** The power the engine gives when asked: between nothing and its greatest, rounded off. */
@@ -484,6 +486,11 @@ public final class EquationsOfMotion {
     if (!(value >= low)) {
       return low;
     }
-    return Math.min(value, high);
+    return lesser(value, high);
+  }
+
+  /** The lesser of two numbers, at the cost of a comparison: Math.min also orders NaN and zeros. */
+  private static double lesser(double one, double other) {
+    return one < other ? one : other;
   }
 }

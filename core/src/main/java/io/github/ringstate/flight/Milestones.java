@@ -2,14 +2,24 @@ package io.github.ringstate.flight;
 
 import java.util.Arrays;
 
-/** The instants of a flight at which its steps began, in order, to fly on from any of them. */
+/**
+ * The instants of a flight at which its steps began, in order, to fly on from any of them.
+ *
+ * <p>A step that was tried and found too long has its part in what came after it. So each milestone
+ * also knows how far the steps reached that were tried on the way there: a leg that ends before
+ * would have cut one of them short, and come by another way.
+ */
 final class Milestones {
 
   private static final int TIME = State.SIZE;
   private static final int STEP = State.SIZE + 1;
   private static final int FASTEST = State.SIZE + 2;
   private static final int STEADY = State.SIZE + 3;
-  private static final int WIDTH = State.SIZE + 4;
+  private static final int REACH = State.SIZE + 4;
+  private static final int WIDTH = State.SIZE + 5;
+
+  /** What rounding may make of the end of a step, s. */
+  private static final double ROUNDING = 1e-9;
 
   private double[] numbers = new double[64 * WIDTH];
   private int size;
@@ -18,7 +28,7 @@ final class Milestones {
     size = 0;
   }
 
-  void add(double time, double[] state, double step, double fastest, boolean steady) {
+  void add(double time, double reach, double[] state, double step, double fastest, boolean steady) {
     int at = size * WIDTH;
     if (at == numbers.length) {
       numbers = Arrays.copyOf(numbers, 2 * at);
@@ -28,6 +38,7 @@ final class Milestones {
     numbers[at + STEP] = step;
     numbers[at + FASTEST] = fastest;
     numbers[at + STEADY] = steady ? 1 : 0;
+    numbers[at + REACH] = size == 0 ? reach : Math.max(reach, numbers[at - WIDTH + REACH]);
     size++;
   }
 
@@ -36,13 +47,13 @@ final class Milestones {
     return time(size - 1);
   }
 
-  /** Which is the last one not after an instant; the first one if all are later. */
-  int notAfter(double instant) {
+  /** Which is the last one on the way of a leg that ends at an instant; the first one at least. */
+  int onTheWayTo(double end) {
     int low = 0;
     int high = size - 1;
     while (low < high) {
       int middle = (low + high + 1) / 2;
-      if (time(middle) <= instant) {
+      if (numbers[middle * WIDTH + REACH] + ROUNDING <= end) {
         low = middle;
       } else {
         high = middle - 1;

@@ -28,6 +28,7 @@ public final class Motion implements Cockpit {
   double edgewise;
   double axial;
   double inflowScale;
+  double steadyOverScale;
   double thrust;
   double roughness;
   double rotorPower;

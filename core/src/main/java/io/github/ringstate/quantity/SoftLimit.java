@@ -63,6 +63,6 @@ public final class SoftLimit {
 
   private static double bend(double t) {
     double u = t * t;
-    return 35.0 / 256 + 0.5 * t + 35.0 / 32 * u * (0.5 - u * (0.25 - u * (0.1 - u / 56)));
+    return 35.0 / 256 + 0.5 * t + 35.0 / 32 * u * (0.5 - 0.25 * u + u * u * (0.1 - 1.0 / 56 * u));
   }
 }

@@ -3,12 +3,12 @@ package io.github.ringstate.study;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Approach;
+import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.pilot.Recovery;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 
 /**
  * Altitude loss against delay, for several recoveries, masses and airs.
@@ -23,7 +23,9 @@ public record LossTable(List<LossCell> cells) {
   }
 
   /**
-   * Flies a table.
+   * Flies a table, swiftly: a loss is within a tenth of a foot of that of {@link Encounter#fly()}.
+   * What comes before recognition is the same for all cells of a craft and an air, and is flown
+   * once.
    *
    * @param base what all cells share
    * @param craft the craft, usually one at several masses
@@ -39,22 +41,30 @@ public record LossTable(List<LossCell> cells) {
       List<Air> airs,
       List<Recovery> recoveries,
       List<Double> delays) {
-    PreciseFlyer flyer = PreciseFlyer.standard();
-    List<Supplier<LossCell>> cells = new ArrayList<>();
+    List<Encounter> blocks = new ArrayList<>();
     for (Helicopter one : craft) {
       for (Air air : airs) {
-        // What comes before recognition is the same for all cells of a block, and is flown once.
-        Encounter block = base.withCraft(one).withAir(air);
-        Approach approach = Approach.fly(block, flyer);
-        for (Recovery recovery : recoveries) {
-          for (double delay : delays) {
-            Encounter cell = block.withRecovery(recovery).withDelay(delay);
-            cells.add(() -> new LossCell(cell, cell.fly(approach, flyer, null)));
-          }
-        }
+        blocks.add(base.withCraft(one).withAir(air));
       }
     }
-    // Each cell is flown alone, so the result is the same for any number of threads.
-    return new LossTable(cells.parallelStream().map(Supplier::get).toList());
+    // Each block is flown alone, so the result is the same for any number of threads.
+    return new LossTable(
+        blocks.parallelStream()
+            .flatMap(block -> block(block, recoveries, delays).stream())
+            .toList());
+  }
+
+  private static List<LossCell> block(
+      Encounter block, List<Recovery> recoveries, List<Double> delays) {
+    BulkFlight flight = BulkFlight.telling(Approach.fly(block, new SwiftFlyer()));
+    List<LossCell> cells = new ArrayList<>();
+    for (Recovery recovery : recoveries) {
+      for (double delay : delays) {
+        Encounter cell = block.withRecovery(recovery).withDelay(delay);
+        flight.fly(cell.recovery(), cell.recognition());
+        cells.add(new LossCell(cell, flight.outcome()));
+      }
+    }
+    return cells;
   }
 }

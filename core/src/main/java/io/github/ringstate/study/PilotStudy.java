@@ -6,7 +6,6 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.flight.SwiftCourse;
 import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.pilot.Draws;
 import io.github.ringstate.pilot.Pilots;
@@ -65,7 +64,9 @@ public record PilotStudy(
    */
   public Outcome fly(long number) {
     Encounter encounter = encounter(number);
-    return encounter.fly(approach(encounter), new SwiftCourse());
+    BulkFlight flight = BulkFlight.telling(approach(encounter));
+    flight.fly(encounter.recovery(), encounter.recognition());
+    return flight.outcome();
   }
 
   private static Approach approach(Encounter encounter) {

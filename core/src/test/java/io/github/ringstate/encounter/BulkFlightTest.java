@@ -52,7 +52,8 @@ class BulkFlightTest {
 
   /**
    * Second method: the same encounters by Dormand and Prince's 8(5,3) at 1e-10, the inflow by its
-   * roots. Over ten thousand such encounters the greatest difference was 0.08 ft.
+   * roots. Over ten thousand such encounters, at 1e-12, the greatest difference was 0.07 ft, but
+   * for the one of number 2885, which is 3 ms of delay from never being arrested.
    */
   @Test
   void lossesAreWithinATenthOfAFootOfPreciseOnes() {
@@ -120,6 +121,7 @@ class BulkFlightTest {
     BulkFlight swift = bulk(encounter);
     assertEquals(Ending.GROUND, swift.fly(encounter.recovery(), encounter.recognition()));
     assertEquals(encounter.fly().impactSpeed().orElseThrow(), swift.impactSpeed(), 0.02);
+    assertTrue(swift.peakDescent() >= swift.impactSpeed(), swift.peakDescent() + "");
     assertEquals(Unit.FOOT.toSi(120), swift.altitudeLoss(), 1e-9);
   }
 

@@ -10,18 +10,21 @@ import org.junit.jupiter.api.Test;
 class MilestonesTest {
 
   @Test
-  void theLastOneNotAfterAnInstantIsFoundAmongMany() {
+  void theLastOneOnTheWayToAnInstantIsFoundAmongMany() {
     Milestones milestones = new Milestones();
     for (int i = 0; i < 300; i++) {
       double[] state = new double[State.SIZE];
       state[State.UP] = -i;
-      milestones.add(0.1 * i, state, 0.05 * i, 2 * i, i % 2 == 1);
+      // a step tried from the hundredth reached to the hundred and fifth
+      milestones.add(0.1 * i, i == 100 ? 10.5 : 0.1 * i, state, 0.05 * i, 2 * i, i % 2 == 1);
     }
-    assertEquals(0, milestones.notAfter(-1));
-    assertEquals(0, milestones.notAfter(0.05));
-    assertEquals(1, milestones.notAfter(0.1));
-    assertEquals(299, milestones.notAfter(1e9));
-    int found = milestones.notAfter(20.55);
+    assertEquals(0, milestones.onTheWayTo(-1));
+    assertEquals(0, milestones.onTheWayTo(0.05));
+    assertEquals(1, milestones.onTheWayTo(0.11));
+    assertEquals(299, milestones.onTheWayTo(1e9));
+    assertEquals(99, milestones.onTheWayTo(10.2));
+    assertEquals(105, milestones.onTheWayTo(10.55));
+    int found = milestones.onTheWayTo(20.55);
     assertEquals(205, found);
     double[] state = new double[State.SIZE];
     milestones.state(found, state);

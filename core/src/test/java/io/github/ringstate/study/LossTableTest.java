@@ -7,11 +7,17 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Approach;
+import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.flight.Occurrence;
+import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.OutOfRangeException;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -54,7 +60,27 @@ class LossTableTest {
   @Test
   void everyCellIsTheEncounterFlownAlone() {
     for (LossCell cell : table().cells()) {
-      assertEquals(cell.encounter().fly(), cell.outcome());
+      Encounter encounter = cell.encounter();
+      BulkFlight alone = BulkFlight.telling(Approach.fly(encounter, new SwiftFlyer()));
+      alone.fly(encounter.recovery(), encounter.recognition());
+      assertEquals(alone.outcome(), cell.outcome());
+    }
+  }
+
+  /** Second method: each cell by Dormand and Prince's 8(5,3), and all that happened on the way. */
+  @Test
+  void everyCellIsWithinATenthOfAFootOfItsPreciseFlight() {
+    for (LossCell cell : table().cells()) {
+      Outcome precise = cell.encounter().fly();
+      Outcome swift = cell.outcome();
+      assertEquals(precise.ending(), swift.ending());
+      assertEquals(
+          precise.altitudeLoss().orElseThrow(),
+          swift.altitudeLoss().orElseThrow(),
+          Unit.FOOT.toSi(0.1));
+      assertEquals(
+          precise.occurrences().stream().map(Occurrence::kind).toList(),
+          swift.occurrences().stream().map(Occurrence::kind).toList());
     }
   }
 

@@ -17,6 +17,7 @@ import io.github.ringstate.validation.figure.Mark;
 import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.List;
+import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 
 /** Thrust and power of the rotor, and the hover of the demo craft. */
@@ -224,16 +225,21 @@ public final class Hover implements Topic {
     return numbers.si(Rotor.LIFT_SLOPE) / 2 * along;
   }
 
-  /** The hard limit convolved with the documented bell, by quadrature. */
+  /**
+   * The hard limit convolved with the documented bell, by quadrature on both sides of its corner.
+   */
   private static double limited(double linear, double limit) {
-    return new IterativeLegendreGaussIntegrator(8, 1e-13, 1e-14)
-        .integrate(
-            100_000,
-            s ->
-                Math.min(linear - limit / 2 * s, limit)
-                    * (35.0 / 32 * (1 - s * s) * (1 - s * s) * (1 - s * s)),
-            -1,
-            1);
+    double width = limit / 2;
+    double corner = Math.min(Math.max((linear - limit) / width, -1), 1);
+    UnivariateFunction bell = s -> 35.0 / 32 * (1 - s * s) * (1 - s * s) * (1 - s * s);
+    double held = corner > -1 ? integral(s -> limit * bell.value(s), -1, corner) : 0;
+    double free = corner < 1 ? integral(s -> (linear - width * s) * bell.value(s), corner, 1) : 0;
+    return held + free;
+  }
+
+  private static double integral(UnivariateFunction function, double from, double to) {
+    return new IterativeLegendreGaussIntegrator(8, 1e-14, 1e-15)
+        .integrate(100_000, function, from, to);
   }
 
   private static Question bladeLoading(String name, CheckKind kind, Source source) {

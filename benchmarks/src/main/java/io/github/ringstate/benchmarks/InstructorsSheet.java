@@ -1,0 +1,70 @@
+package io.github.ringstate.benchmarks;
+
+import io.github.ringstate.study.Progress;
+import io.github.ringstate.study.sweep.Axis;
+import io.github.ringstate.study.sweep.Sample;
+import io.github.ringstate.study.sweep.Scale;
+import io.github.ringstate.study.sweep.Sweep;
+import io.github.ringstate.study.sweep.SweepFlight;
+import io.github.ringstate.study.sweep.SweepSpec;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * All that a full sheet of altitude losses asks for, once, in a process that has just begun: four
+ * masses, three heights of the field, nine delays, four recoveries, a thousand pilots.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SingleShotTime)
+@OutputTimeUnit(TimeUnit.SECONDS)
+@Warmup(iterations = 0)
+@Measurement(iterations = 1)
+@Fork(3)
+public class InstructorsSheet {
+
+  private static final int ENCOUNTERS = 4 * 3 * 9 * 4 * 1000;
+
+  /** Threads that fly. */
+  @Param({"1", "2"})
+  public int threads;
+
+  /**
+   * Flies the sheet.
+   *
+   * @return how many encounters could be flown
+   */
+  @Benchmark
+  public long sheet() {
+    Sweep sweep =
+        new Sweep(
+            new SweepSpec(
+                1,
+                1000,
+                List.of(),
+                List.of(
+                    new Axis.Numbers("craft.mass_kg", List.of(500.0, 540.0, 580.0, 620.0)),
+                    new Axis.Numbers("air.pressure_altitude_ft", List.of(0.0, 2000.0, 4000.0)),
+                    new Axis.Range("pilot.delay_s", 0, 4, 9, Scale.LINEAR),
+                    new Axis.Words(
+                        "pilot.technique",
+                        List.of("forward", "lateral", "autorotation", "collective"))),
+                Sample.NONE));
+    if (sweep.count() != ENCOUNTERS) {
+      throw new IllegalStateException("the sheet has " + sweep.count() + " encounters");
+    }
+    long[] rows = new long[1];
+    new SweepFlight(sweep, threads)
+        .fly(0, ENCOUNTERS, block -> rows[0] += block.size() - block.failed(), Progress.SILENT);
+    return rows[0];
+  }
+}
