@@ -147,7 +147,7 @@ class RunStudyTest {
 
   @Test
   void theTableOfInflowChangesNoLossByMoreThanTheSpreadIsGood() {
-    // The same pilots by the exact inflow and by its table (whose error is stated as 2e-6 vh).
+    // The same pilots by the exact inflow and by its table (whose error is stated as 4e-6 vh).
     RunStudy study = study(20, 20, 20);
     Encounter held = study.encounter(study.track(0), RunMishap.TURN_DOWNWIND).orElseThrow();
     PilotStudy table = study.pilots(held, Technique.FORWARD, PilotState.DISTRACTED, 7);

@@ -137,9 +137,9 @@ public final class Hover implements Topic {
         bladeLoading(
                 "blade loading where the linear one is at its limit",
                 CheckKind.CLOSED_FORM,
-                Sources.OWN_FORMULATION.at("x / (1 + (x / limit)^8)^(1/8)"))
+                Sources.OWN_FORMULATION.at("1 - 35/512 of the limit: the bend at its middle"))
             .near(
-                0.16 / Math.pow(2, 0.125),
+                0.16 * (1 - 35.0 / 512),
                 1e-12,
                 loading(models, plain.with(Rotor.BLADE_LOADING_LIMIT, 0.16), atLimit(plain), 0, 0),
                 "The model's own formula, which stands for stall; assumed, no source."));

@@ -79,7 +79,7 @@ public final class WholeRange implements Topic {
     checks.add(
         second("ring-state model as the table for bulk work", Sources.OWN_FORMULATION)
             .atMost(
-                2e-6,
+                4e-6,
                 Grid.largest(
                     Grid.spaced(0.0037, 1.9963, 47),
                     Grid.spaced(-2.4937, 0.9971, 61),
