@@ -123,9 +123,15 @@ public final class SweepJob {
 
   /** Refuses what needs no cluster to be seen, and finds how the sweep was cut before. */
   private Optional<Cut> askedBefore() {
-    Optional<Cut> asked = request.cut(file.sweep().count());
-    Optional<Manifest> begun = folder.begun();
-    Optional<Cut> cut = asked.isPresent() ? asked : begun.map(Manifest::cut);
+    long points = file.sweep().count();
+    Optional<Cut> asked = request.cut(points);
+    Optional<Cut> cut =
+        asked.isPresent()
+            ? asked
+            : folder
+                .begun()
+                .map(begun -> Math.max(begun.cut().size(), Cut.leastSize(points)))
+                .map(size -> new Cut(points, size));
     cut.ifPresent(known -> folder.check(Manifest.of(file, known)));
     return cut;
   }
