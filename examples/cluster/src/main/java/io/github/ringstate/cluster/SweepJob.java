@@ -7,6 +7,7 @@ import io.github.ringstate.cluster.result.Manifest;
 import io.github.ringstate.cluster.result.PortionPlaces;
 import io.github.ringstate.cluster.result.ResultFolder;
 import io.github.ringstate.cluster.summary.LossSummary;
+import io.github.ringstate.cluster.summary.RowSchema;
 import io.github.ringstate.cluster.summary.SummaryReport;
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Caution;
@@ -118,7 +119,9 @@ public final class SweepJob {
         .setIfMissing("spark.master", "local[*]")
         .setIfMissing("spark.app.name", "ringstate sweep")
         // a second attempt does no harm and overtakes a slow machine
-        .setIfMissing("spark.speculation", "true");
+        .setIfMissing("spark.speculation", "true")
+        // else the end waits for an answer of the slow one, two minutes
+        .setIfMissing("spark.cleaner.referenceTracking.blocking", "false");
   }
 
   /** Refuses what needs no cluster to be seen, and finds how the sweep was cut before. */
@@ -193,7 +196,11 @@ public final class SweepJob {
         attempt(
             () -> {
               Dataset<Row> rows =
-                  session.read().option("pathGlobFilter", places.names()).parquet(places.folder());
+                  session
+                      .read()
+                      .schema(RowSchema.of(file.sweep().rowColumns()))
+                      .option("pathGlobFilter", places.names())
+                      .parquet(places.folder());
               return LossSummary.of(file, rows);
             });
     long points = summary.points();

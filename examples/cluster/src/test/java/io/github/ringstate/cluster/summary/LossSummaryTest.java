@@ -15,10 +15,10 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.spark.sql.Dataset;
+import org.apache.spark.sql.Encoders;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
 import org.apache.spark.sql.SparkSession;
-import org.apache.spark.sql.types.DataTypes;
 import org.apache.spark.sql.types.StructType;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -43,17 +43,7 @@ class LossSummaryTest {
 
   private static Dataset<Row> dataset(SweepFile file) {
     Rows rows = file.sweep().rows(0, (int) file.sweep().count());
-    StructType schema = new StructType();
-    for (Column column : rows.columns()) {
-      schema =
-          schema.add(
-              column.name(),
-              switch (column.type()) {
-                case INTEGER -> DataTypes.LongType;
-                case NUMBER -> DataTypes.DoubleType;
-                case WORD -> DataTypes.StringType;
-              });
-    }
+    StructType schema = RowSchema.of(rows.columns());
     List<Row> list = new ArrayList<>();
     for (int row = 0; row < rows.size(); row++) {
       Object[] values = new Object[rows.columns().size()];
@@ -68,7 +58,7 @@ class LossSummaryTest {
       }
       list.add(RowFactory.create(values));
     }
-    return session.createDataset(list, org.apache.spark.sql.Encoders.row(schema)).repartition(5);
+    return session.createDataset(list, Encoders.row(schema)).repartition(5);
   }
 
   /** Endings and losses of each group, by the library's words. */
