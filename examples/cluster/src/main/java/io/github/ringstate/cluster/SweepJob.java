@@ -2,6 +2,7 @@ package io.github.ringstate.cluster;
 
 import io.github.ringstate.cluster.portion.CarriedSweep;
 import io.github.ringstate.cluster.portion.Cut;
+import io.github.ringstate.cluster.portion.FlownPortion;
 import io.github.ringstate.cluster.portion.Portion;
 import io.github.ringstate.cluster.result.Manifest;
 import io.github.ringstate.cluster.result.PortionPlaces;
@@ -78,7 +79,7 @@ public final class SweepJob {
    *
    * @param args the arguments
    * @param out where the summary goes
-   * @param err where a refusal goes
+   * @param err where the cost of the run goes, or a refusal
    * @return the exit status
    */
   static int run(List<String> args, PrintStream out, PrintStream err) {
@@ -93,7 +94,7 @@ public final class SweepJob {
       Configuration hadoop = SparkHadoopUtil.get().newConfiguration(conf);
       SweepJob job = new SweepJob(request, file, ResultFolder.named(request.output(), hadoop));
       job.askedBefore();
-      SummaryReport report = job.fly(conf);
+      SummaryReport report = job.fly(conf, err);
       new TextWriter().write(report, out);
       if (report.summary().failed() > 0) {
         err.println(
@@ -139,7 +140,7 @@ public final class SweepJob {
     return cut;
   }
 
-  private SummaryReport fly(SparkConf conf) {
+  private SummaryReport fly(SparkConf conf, PrintStream err) {
     SparkSession session = SparkSession.builder().config(conf).getOrCreate();
     try {
       JavaSparkContext spark = JavaSparkContext.fromSparkContext(session.sparkContext());
@@ -147,7 +148,7 @@ public final class SweepJob {
           askedBefore()
               .orElseGet(() -> Cut.forCores(file.sweep().count(), spark.defaultParallelism()));
       PortionPlaces places = folder.begin(Manifest.of(file, cut));
-      flyMissing(spark, cut, places);
+      err.println(NAME + ": " + flyMissing(spark, cut, places).text());
       SummaryReport report = new SummaryReport(summary(session, places));
       folder.summary(out -> new CsvWriter().write(report, out));
       return report;
@@ -156,19 +157,19 @@ public final class SweepJob {
     }
   }
 
-  private void flyMissing(JavaSparkContext spark, Cut cut, PortionPlaces places) {
+  private FlightCost flyMissing(JavaSparkContext spark, Cut cut, PortionPlaces places) {
     List<Portion> missing = missing(cut, places);
+    FlightCost cost = FlightCost.NONE;
     if (!missing.isEmpty()) {
       PortionTask task =
           new PortionTask(
               spark.broadcast(new CarriedSweep(file)),
               places,
               spark.broadcast(new SerializableConfiguration(spark.hadoopConfiguration())));
-      attempt(
-          () -> {
-            spark.parallelize(missing, missing.size()).foreach(task);
-            return missing.size();
-          });
+      long start = System.nanoTime();
+      List<FlownPortion> flown =
+          attempt(() -> spark.parallelize(missing, missing.size()).map(task).collect());
+      cost = FlightCost.of(flown, System.nanoTime() - start);
     }
     List<Portion> lost = missing(cut, places);
     if (!lost.isEmpty()) {
@@ -181,6 +182,7 @@ public final class SweepJob {
           null);
     }
     folder.removeDrafts(places);
+    return cost;
   }
 
   private List<Portion> missing(Cut cut, PortionPlaces places) {

@@ -101,13 +101,12 @@ class LocalMasterTest {
     // 630 and 640 kg of five masses are beyond the 620 kg of the demo trainer
     assertEquals(rows.size() * 2L / 5, failed);
     assertEquals(
-        List.of(
-            "ringstate-cluster: "
-                + failed
-                + " of "
-                + rows.size()
-                + " points could not be flown; their rows say why"),
-        err);
+        "ringstate-cluster: "
+            + failed
+            + " of "
+            + rows.size()
+            + " points could not be flown; their rows say why",
+        err.get(err.size() - 1));
   }
 
   @Test

@@ -30,13 +30,13 @@ import org.junit.jupiter.api.io.TempDir;
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class StandaloneClusterIT {
 
-  /** 24,000 points; some masses are beyond the limits of the craft. */
+  /** 12,000 points; some masses are beyond the limits of the craft. */
   private static final String SWEEP =
       """
       seed = 12
       [sample]
       method = "sobol"
-      points = 50
+      points = 25
       [craft]
       mass_kg = { from = 560, to = 630, values = 8 }
       download = { from = 0.01, to = 0.05, sampled = true }
@@ -45,12 +45,12 @@ class StandaloneClusterIT {
       delay_s = { from = 0, to = 2, values = 20 }
       """;
 
-  private static final int POINTS = 24_000;
+  private static final int POINTS = 12_000;
   private static final String PORTION = "200";
-  private static final int PORTIONS = 120;
+  private static final int PORTIONS = 60;
 
   /** Portions that are whole when something is broken: all executors are at work by then. */
-  private static final int SOME = 12;
+  private static final int SOME = 8;
 
   private static final String EXECUTOR = "CoarseGrainedExecutorBackend";
 
