@@ -25,12 +25,15 @@ import org.apache.spark.launcher.JavaModuleOptions;
 final class SparkOnLoopback implements AutoCloseable {
 
   /** Beyond it something hangs; no wait is expected to come near. */
-  private static final long PATIENCE_SECONDS = 120;
+  private static final long PATIENCE_SECONDS = 240;
 
   private static final String LOCALHOST = "127.0.0.1";
 
   /** What lives but a few seconds starts sooner so. */
   private static final String SHORT_LIVED = "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC";
+
+  /** Quiet logs. */
+  private static final Path SETTINGS = Path.of("src", "main", "spark").toAbsolutePath();
 
   private final OwnProcesses processes = new OwnProcesses();
   private final Path folder;
@@ -62,10 +65,9 @@ final class SparkOnLoopback implements AutoCloseable {
   }
 
   void startMaster() throws IOException, InterruptedException {
-    start(
+    daemon(
         LOCALHOST,
         "master",
-        List.of("-Xmx256m", "-Dspark.master.rest.enabled=false"),
         "org.apache.spark.deploy.master.Master",
         "--host",
         LOCALHOST,
@@ -82,10 +84,9 @@ final class SparkOnLoopback implements AutoCloseable {
    * @param address one of 127.0.0.0/8: Spark tells machines apart by it
    */
   Process startWorker(String address) throws IOException {
-    return start(
+    return daemon(
         address,
         "worker",
-        List.of("-Xmx256m"),
         "org.apache.spark.deploy.worker.Worker",
         "--host",
         address,
@@ -120,37 +121,41 @@ final class SparkOnLoopback implements AutoCloseable {
     for (Object arg : args) {
       all.add(arg.toString());
     }
-    return start(
-        LOCALHOST,
-        "driver",
-        List.of("-Xmx512m"),
-        "org.apache.spark.deploy.SparkSubmit",
-        all.toArray(String[]::new));
+    all.add(0, Path.of("spark-submit").toAbsolutePath().toString());
+    return start(LOCALHOST, "driver", all, "-Xmx512m " + SHORT_LIVED);
   }
 
   private static String property(String name) {
     return requireNonNull(System.getProperty(name), name);
   }
 
-  private Process start(
-      String address, String name, List<String> options, String mainClass, String... args)
+  /** A master or a worker, as Spark's own scripts start them. */
+  private Process daemon(String address, String name, String mainClass, String... args)
       throws IOException {
-    Path home = Path.of(property("spark.home"));
-    Path settings = Path.of("src", "main", "spark").toAbsolutePath();
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of(JavaModuleOptions.defaultModuleOptions().trim().split(" +", -1)));
     command.addAll(List.of(SHORT_LIVED.split(" ", -1)));
-    command.addAll(options);
-    command.addAll(List.of("-cp", settings + File.pathSeparator + home.resolve("jars") + "/*"));
+    command.addAll(List.of("-Xmx256m", "-Dspark.master.rest.enabled=false"));
+    command.addAll(List.of("-cp", SETTINGS + File.pathSeparator + home().resolve("jars") + "/*"));
     command.add(mainClass);
     command.addAll(List.of(args));
+    return start(address, name, command, "");
+  }
+
+  private static Path home() {
+    return Path.of(property("spark.home"));
+  }
+
+  private Process start(String address, String name, List<String> command, String submitOptions)
+      throws IOException {
     ProcessBuilder builder = new ProcessBuilder(command);
     Map<String, String> environment = builder.environment();
     environment.put("JAVA_HOME", System.getProperty("java.home"));
-    environment.put("SPARK_HOME", home.toString());
+    environment.put("SPARK_HOME", home().toString());
     environment.put("SPARK_SCALA_VERSION", "2.13");
-    environment.put("SPARK_CONF_DIR", settings.toString());
+    environment.put("SPARK_CONF_DIR", SETTINGS.toString());
+    environment.put("SPARK_SUBMIT_OPTS", submitOptions);
     environment.put("SPARK_LOCAL_IP", address);
     environment.put("SPARK_LOCAL_HOSTNAME", address);
     environment.put("SPARK_LOCAL_DIRS", folder.resolve("local").toString());
