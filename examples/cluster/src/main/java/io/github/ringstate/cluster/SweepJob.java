@@ -25,11 +25,11 @@ import java.util.stream.IntStream;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
-import org.apache.spark.deploy.SparkHadoopUtil;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
 import org.apache.spark.util.SerializableConfiguration;
+import scala.Tuple2;
 
 /** Flies a sweep on a cluster: the program that {@code spark-submit} starts. */
 public final class SweepJob {
@@ -91,8 +91,8 @@ public final class SweepJob {
       JobRequest request = JobRequest.of(args);
       SweepFile file = SweepFile.read(request.spec());
       SparkConf conf = settings();
-      Configuration hadoop = SparkHadoopUtil.get().newConfiguration(conf);
-      SweepJob job = new SweepJob(request, file, ResultFolder.named(request.output(), hadoop));
+      SweepJob job =
+          new SweepJob(request, file, ResultFolder.named(request.output(), fileSystems(conf)));
       job.askedBefore();
       SummaryReport report = job.fly(conf, err);
       new TextWriter().write(report, out);
@@ -123,6 +123,15 @@ public final class SweepJob {
         .setIfMissing("spark.speculation", "true")
         // else the end waits for an answer of the slow one, two minutes
         .setIfMissing("spark.cleaner.referenceTracking.blocking", "false");
+  }
+
+  /** How to reach file systems, as Spark is told with settings that begin so. */
+  private static Configuration fileSystems(SparkConf conf) {
+    Configuration hadoop = new Configuration();
+    for (Tuple2<String, String> setting : conf.getAllWithPrefix("spark.hadoop.")) {
+      hadoop.set(setting._1(), setting._2());
+    }
+    return hadoop;
   }
 
   /** Refuses what needs no cluster to be seen, and finds how the sweep was cut before. */
