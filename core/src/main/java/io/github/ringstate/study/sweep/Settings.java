@@ -38,8 +38,12 @@ public final class Settings {
   static final String ENTRY_KIND = "entry.kind";
   static final String HEIGHT = "entry.height_ft";
   static final String TECHNIQUE = "pilot.technique";
-  static final String STATE = "pilot.state";
-  static final String DELAY = "pilot.delay_s";
+
+  /** The key of the state of mind that sets or draws the delay. */
+  public static final String STATE = "pilot.state";
+
+  /** The key of the delay, s. */
+  public static final String DELAY = "pilot.delay_s";
 
   private static final Map<String, Setting> ALL = new LinkedHashMap<>();
 

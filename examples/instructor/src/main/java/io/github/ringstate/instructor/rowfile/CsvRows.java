@@ -29,11 +29,6 @@ final class CsvRows implements RowFormat {
   }
 
   @Override
-  public int parts() {
-    return 1;
-  }
-
-  @Override
   public EncodedRows encode(Rows rows) {
     StringBuilder text = new StringBuilder(rows.size() * 128);
     for (int row = 0; row < rows.size(); row++) {

@@ -48,11 +48,6 @@ final class ParquetRows implements RowFormat {
   }
 
   @Override
-  public int parts() {
-    return columns.size();
-  }
-
-  @Override
   public EncodedRows encode(Rows rows) {
     List<byte[]> parts = new ArrayList<>();
     long[] plain = new long[columns.size()];

@@ -120,7 +120,7 @@ public final class RowFile implements Closeable {
     }
     for (Chunk chunk : chunks) {
       byte[] bytes = read(channel, at, Math.toIntExact(chunk.length()));
-      if (check(List.of(bytes)) != chunk.check()) {
+      if (check(bytes) != chunk.check()) {
         throw damaged("cannot go on: the rows were changed since");
       }
       at += chunk.length();
@@ -175,27 +175,14 @@ public final class RowFile implements Closeable {
     if (waiting.isEmpty()) {
       return;
     }
-    int parts = format.parts();
-    long[] plain = new long[parts];
-    long[] written = new long[parts];
-    List<byte[]> pieces = new ArrayList<>();
-    for (int i = 0; i < parts; i++) {
-      for (EncodedRows encoded : waiting) {
-        byte[] piece = encoded.parts().get(i);
-        pieces.add(piece);
-        plain[i] += encoded.plain()[i];
-        written[i] += piece.length;
-      }
-    }
-    int size = waiting.stream().mapToInt(EncodedRows::rows).sum();
-    int failed = waiting.stream().mapToInt(EncodedRows::failed).sum();
+    ChunkRows gathered = ChunkRows.of(waiting);
     waiting.clear();
     try {
-      for (byte[] piece : pieces) {
+      for (byte[] piece : gathered.pieces()) {
         write(rows(), piece);
       }
       rows().force(true);
-      journal().add(new Chunk(size, failed, check(pieces), plain, written));
+      journal().add(gathered.chunk());
     } catch (IOException failure) {
       throw file.refused(failure);
     }
@@ -246,9 +233,9 @@ public final class RowFile implements Closeable {
     return rows;
   }
 
-  private static int check(List<byte[]> pieces) {
+  private static int check(byte[] bytes) {
     CRC32C crc = new CRC32C();
-    pieces.forEach(crc::update);
+    crc.update(bytes);
     return (int) crc.getValue();
   }
 

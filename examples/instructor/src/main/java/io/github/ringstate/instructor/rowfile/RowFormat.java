@@ -21,16 +21,10 @@ public interface RowFormat {
    * Encodes some rows; may be asked by several threads at once.
    *
    * @param rows the rows
-   * @return their bytes, in as many parts as {@link #parts}
+   * @return their bytes, in parts: each part holds all rows of a chunk before the next begins, one
+   *     part for a format of lines, one a column for a format of columns
    */
   EncodedRows encode(Rows rows);
-
-  /**
-   * In how many parts a chunk is cut: each part holds all rows of the chunk before the next begins.
-   *
-   * @return 1 for a format of lines, the number of columns for one of columns
-   */
-  int parts();
 
   /**
    * What the file ends with.

@@ -1,15 +1,10 @@
 package io.github.ringstate.instructor.sweep;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import io.github.ringstate.instructor.rowfile.RowFile;
 import io.github.ringstate.instructor.rowfile.RowFormat;
 import io.github.ringstate.instructor.sweepfile.SweepFile;
 import io.github.ringstate.study.Progress;
 import io.github.ringstate.study.sweep.SweepFlight;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -49,15 +44,6 @@ record SweepRun(SweepFile sweep, String ending, RowFormat format, int threads) {
         "version " + (version == null ? "outside its jar" : version),
         "format " + ending,
         "points " + sweep.sweep().count(),
-        "digest of SPEC " + digest(sweep.text()));
-  }
-
-  private static String digest(String text) {
-    try {
-      return HexFormat.of()
-          .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(UTF_8)));
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException(impossible); // every Java platform has it
-    }
+        "digest of SPEC " + sweep.digest());
   }
 }

@@ -8,6 +8,9 @@ import io.github.ringstate.study.sweep.Sweep;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Objects;
 
 /**
@@ -43,6 +46,20 @@ public record SweepFile(String name, String text, Sweep sweep) {
    */
   public static SweepFile parse(String name, String text) {
     return new SweepFile(name, text, SweepReader.read(name, text));
+  }
+
+  /**
+   * What tells this text from any other.
+   *
+   * @return the SHA-256 digest of the text in UTF-8, as hexadecimal digits
+   */
+  public String digest() {
+    try {
+      return HexFormat.of()
+          .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(UTF_8)));
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException(impossible); // every Java platform has it
+    }
   }
 
   /**

@@ -1,0 +1,85 @@
+package io.github.ringstate.cluster;
+
+import io.github.ringstate.cluster.portion.Cut;
+import io.github.ringstate.instructor.refusal.Refusal;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * What the program was asked for.
+ *
+ * @param spec the sweep's file, as the user named it
+ * @param output the folder for the results, as the user named it
+ * @param portion points of a portion; empty if the program decides
+ */
+record JobRequest(String spec, String output, OptionalInt portion) {
+
+  private static final String PORTION = "--portion";
+  private static final String ALLOWED = "SPEC OUTPUT [" + PORTION + " POINTS]";
+  private static final String WHOLE_NUMBER = "a whole number of points, 1 to " + Integer.MAX_VALUE;
+
+  /**
+   * Reads the arguments.
+   *
+   * @throws Refusal if they are not understood
+   */
+  static JobRequest of(List<String> args) {
+    List<String> names = new ArrayList<>();
+    OptionalInt portion = OptionalInt.empty();
+    Iterator<String> rest = args.iterator();
+    while (rest.hasNext()) {
+      String arg = rest.next();
+      if (arg.equals(PORTION)) {
+        portion = OptionalInt.of(points(rest.hasNext() ? rest.next() : ""));
+      } else if (arg.startsWith(PORTION + "=")) {
+        portion = OptionalInt.of(points(arg.substring(PORTION.length() + 1)));
+      } else if (arg.startsWith("-")) {
+        throw Refusal.usage("unknown option " + Refusal.quoted(arg) + Refusal.ALLOWED + ALLOWED);
+      } else {
+        names.add(arg);
+      }
+    }
+    if (names.size() != 2) {
+      throw Refusal.usage(
+          names.size() + " names were given, not a file and a folder" + Refusal.ALLOWED + ALLOWED);
+    }
+    return new JobRequest(names.get(0), names.get(1), portion);
+  }
+
+  private static int points(String text) {
+    try {
+      int points = text.matches("[0-9]+") ? Integer.parseInt(text) : 0;
+      if (points >= 1) {
+        return points;
+      }
+    } catch (NumberFormatException tooLarge) {
+      // refused as any other
+    }
+    throw Refusal.option(PORTION, text, WHOLE_NUMBER);
+  }
+
+  /**
+   * The cut that was asked for.
+   *
+   * @param points how many points the sweep has
+   * @return the cut; empty if the program decides
+   * @throws Refusal if the sweep cannot be cut so
+   */
+  Optional<Cut> cut(long points) {
+    if (portion.isEmpty()) {
+      return Optional.empty();
+    }
+    int size = portion.getAsInt();
+    int least = Cut.leastSize(points);
+    if (size < least) {
+      throw Refusal.option(
+          PORTION,
+          Integer.toString(size),
+          least + " points or more for a sweep of " + points + " points");
+    }
+    return Optional.of(new Cut(points, size));
+  }
+}

@@ -1,0 +1,102 @@
+package io.github.ringstate.cluster.result;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.EnumSet;
+import java.util.UUID;
+import org.apache.hadoop.conf.Configuration;
+import org.apache.hadoop.fs.CreateFlag;
+import org.apache.hadoop.fs.FSDataOutputStream;
+import org.apache.hadoop.fs.FileAlreadyExistsException;
+import org.apache.hadoop.fs.FileContext;
+import org.apache.hadoop.fs.Path;
+import org.apache.hadoop.fs.local.RawLocalFs;
+
+/** Files of results on one file system: each is there as a whole or not at all. */
+public final class ResultFiles {
+
+  /** Drafts begin with it; readers of folders pass over such files. */
+  static final String DRAFT = ".";
+
+  /** Writes the content of a file. */
+  @FunctionalInterface
+  public interface Content {
+    /**
+     * Writes.
+     *
+     * @param out where to
+     * @throws IOException if the stream takes no more
+     */
+    void writeTo(OutputStream out) throws IOException;
+  }
+
+  private final FileContext context;
+
+  private ResultFiles(FileContext context) {
+    this.context = context;
+  }
+
+  /**
+   * The files of a file system.
+   *
+   * @param path any path there
+   * @param settings how to reach it
+   * @return its files
+   * @throws IOException if there is no such file system
+   */
+  public static ResultFiles at(Path path, Configuration settings) throws IOException {
+    Configuration raw = new Configuration(settings);
+    // without files of checksums, which would be moved in a step of their own
+    raw.set("fs.AbstractFileSystem.file.impl", RawLocalFs.class.getName());
+    return new ResultFiles(
+        path.toUri().getScheme() == null
+            ? FileContext.getFileContext(raw)
+            : FileContext.getFileContext(path.toUri(), raw));
+  }
+
+  FileContext context() {
+    return context;
+  }
+
+  /**
+   * Whether a file is there.
+   *
+   * @param place its place
+   * @return true if it is, and then it is whole
+   * @throws IOException if the file system does not answer
+   */
+  public boolean exists(Path place) throws IOException {
+    return context.util().exists(place);
+  }
+
+  /**
+   * Puts a file in its place, unless one is there by then. Its folder must be there.
+   *
+   * <p>Whether the file system replaces a file that came first or refuses to, the place is never
+   * empty again once it was filled; whoever fills it must have the same content.
+   *
+   * @param place the place
+   * @param content what the file holds
+   * @throws IOException if it cannot be written
+   */
+  public void place(Path place, Content content) throws IOException {
+    Path draft = new Path(place.getParent(), DRAFT + place.getName() + DRAFT + UUID.randomUUID());
+    boolean placed = false;
+    try {
+      try (FSDataOutputStream out = context.create(draft, EnumSet.of(CreateFlag.CREATE))) {
+        content.writeTo(out);
+        out.hsync();
+      }
+      context.rename(draft, place);
+      placed = true;
+    } catch (FileAlreadyExistsException sameBits) {
+      if (!exists(place)) {
+        throw sameBits;
+      }
+    } finally {
+      if (!placed) {
+        context.delete(draft, false);
+      }
+    }
+  }
+}

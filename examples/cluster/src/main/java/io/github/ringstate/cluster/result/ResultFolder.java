@@ -1,0 +1,225 @@
+package io.github.ringstate.cluster.result;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import io.github.ringstate.instructor.refusal.Refusal;
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import org.apache.hadoop.conf.Configuration;
+import org.apache.hadoop.fs.FileContext;
+import org.apache.hadoop.fs.FileStatus;
+import org.apache.hadoop.fs.Path;
+import org.apache.hadoop.fs.RemoteIterator;
+import org.apache.hadoop.fs.permission.FsPermission;
+import org.apache.hadoop.security.AccessControlException;
+
+/** The folder that a run fills, as the driver sees it. */
+public final class ResultFolder {
+
+  private static final String MANIFEST = "sweep.manifest";
+  private static final String ROWS = "rows";
+  private static final String SUMMARY = "summary.csv";
+  private static final int LARGEST_MANIFEST = 4096;
+
+  private final String name;
+  private final ResultFiles files;
+  private final Path folder;
+
+  private ResultFolder(String name, ResultFiles files, Path folder) {
+    this.name = name;
+    this.files = files;
+    this.folder = folder;
+  }
+
+  /**
+   * A folder by name; nothing is touched yet.
+   *
+   * @param name the folder, as the user named it: a path, or a URI with its file system
+   * @param settings how to reach file systems
+   * @return the folder, which need not exist
+   * @throws Refusal if the name is none, or there is no such file system
+   */
+  public static ResultFolder named(String name, Configuration settings) {
+    try {
+      Path path = new Path(name);
+      ResultFiles files = ResultFiles.at(path, settings);
+      return new ResultFolder(name, files, files.context().makeQualified(path));
+    } catch (IllegalArgumentException | IOException bad) {
+      throw Refusal.file(name, "cannot be a folder for results: " + why(bad), bad);
+    }
+  }
+
+  /**
+   * What the folder is being filled with.
+   *
+   * @return the manifest; empty if nothing was begun
+   * @throws Refusal if something else is there
+   */
+  public Optional<Manifest> begun() {
+    try {
+      FileContext context = files.context();
+      if (!files.exists(folder)) {
+        return Optional.empty();
+      }
+      if (!context.getFileStatus(folder).isDirectory()) {
+        throw Refusal.file(name, "cannot be a folder for results: it is a file", null);
+      }
+      Path manifest = new Path(folder, MANIFEST);
+      if (files.exists(manifest)) {
+        return Optional.of(
+            Manifest.read(lines(manifest))
+                .orElseThrow(
+                    () ->
+                        Refusal.file(
+                            name, "cannot be gone on with: its manifest is damaged", null)));
+      }
+      RemoteIterator<FileStatus> there = context.listStatus(folder);
+      while (there.hasNext()) {
+        if (!there.next().getPath().getName().startsWith(ResultFiles.DRAFT)) {
+          throw Refusal.file(
+              name,
+              "cannot be a folder for results: there are other things in it; name a new one",
+              null);
+        }
+      }
+      return Optional.empty();
+    } catch (IOException failed) {
+      throw unreadable(failed);
+    }
+  }
+
+  private List<String> lines(Path manifest) throws IOException {
+    try (InputStream in = files.context().open(manifest)) {
+      return new String(in.readNBytes(LARGEST_MANIFEST), UTF_8).lines().toList();
+    }
+  }
+
+  /**
+   * Begins to fill the folder, or goes on.
+   *
+   * @param manifest what with
+   * @return where its portions go
+   * @throws Refusal if the folder is filled with something else, or cannot be written
+   */
+  public PortionPlaces begin(Manifest manifest) {
+    try {
+      Path rows = new Path(folder, ROWS);
+      if (begun().isEmpty()) {
+        files.context().mkdir(folder, FsPermission.getDirDefault(), true);
+        String text = String.join("\n", manifest.lines()) + "\n";
+        files.place(new Path(folder, MANIFEST), out -> out.write(text.getBytes(UTF_8)));
+      }
+      // whoever was quicker decides
+      check(manifest);
+      files.context().mkdir(rows, FsPermission.getDirDefault(), true);
+      return new PortionPlaces(rows.toString(), manifest.fingerprint());
+    } catch (IOException failed) {
+      throw unwritable(failed);
+    }
+  }
+
+  /**
+   * Holds what is to be flown against what was begun.
+   *
+   * @param asked what is to be flown
+   * @throws Refusal if something else was begun
+   */
+  public void check(Manifest asked) {
+    Optional<Manifest> begun = begun();
+    if (begun.isEmpty() || begun.get().equals(asked)) {
+      return;
+    }
+    List<String> there = begun.get().lines();
+    for (int i = 0; i < there.size(); i++) {
+      if (!there.get(i).equals(asked.lines().get(i))) {
+        throw Refusal.file(
+            name,
+            "holds another sweep: that one has '"
+                + there.get(i)
+                + "', this one has '"
+                + asked.lines().get(i)
+                + "'; name another folder, or remove that one",
+            null);
+      }
+    }
+  }
+
+  /**
+   * Which portions are whole.
+   *
+   * @param places where the portions go
+   * @return their numbers
+   * @throws Refusal if the folder cannot be read
+   */
+  public BitSet whole(PortionPlaces places) {
+    BitSet whole = new BitSet();
+    try {
+      RemoteIterator<FileStatus> there = files.context().listStatus(new Path(places.folder()));
+      while (there.hasNext()) {
+        places.number(there.next().getPath().getName()).ifPresent(whole::set);
+      }
+      return whole;
+    } catch (IOException failed) {
+      throw unreadable(failed);
+    }
+  }
+
+  /**
+   * Removes the drafts that killed tasks left behind. One that is still being written is given up
+   * by its task, whose portion is whole by then.
+   *
+   * @param places where the portions went
+   * @throws Refusal if the folder cannot be written
+   */
+  public void removeDrafts(PortionPlaces places) {
+    try {
+      RemoteIterator<FileStatus> there = files.context().listStatus(new Path(places.folder()));
+      while (there.hasNext()) {
+        Path path = there.next().getPath();
+        if (path.getName().startsWith(ResultFiles.DRAFT)) {
+          files.context().delete(path, false);
+        }
+      }
+    } catch (IOException failed) {
+      throw unwritable(failed);
+    }
+  }
+
+  /**
+   * Puts the summary in its place, or a new one there.
+   *
+   * @param content the summary
+   * @throws Refusal if it cannot be written
+   */
+  public void summary(ResultFiles.Content content) {
+    try {
+      Path place = new Path(folder, SUMMARY);
+      files.context().delete(place, false);
+      files.place(place, content);
+    } catch (IOException failed) {
+      throw unwritable(failed);
+    }
+  }
+
+  private Refusal unreadable(IOException failed) {
+    return Refusal.file(name, "cannot be read: " + why(failed), failed);
+  }
+
+  private Refusal unwritable(IOException failed) {
+    return Refusal.file(name, "cannot be written: " + why(failed), failed);
+  }
+
+  private static String why(Exception failed) {
+    if (failed instanceof AccessControlException) {
+      return "permission denied";
+    }
+    if (failed instanceof FileNotFoundException) {
+      return "there is no such folder";
+    }
+    return String.valueOf(failed.getMessage()).lines().findFirst().orElse("unknown");
+  }
+}

@@ -1,0 +1,187 @@
+package io.github.ringstate.cluster.summary;
+
+import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.instructor.report.Column;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.Feet;
+import io.github.ringstate.instructor.report.Report;
+import io.github.ringstate.instructor.report.Sheet;
+import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.instructor.report.Term;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * A summary of losses for people and for machines.
+ *
+ * @param summary the losses
+ */
+public record SummaryReport(LossSummary summary) implements Report {
+
+  /** Rows for people; who has more groups reads the file. */
+  private static final int MOST_ROWS = 60;
+
+  private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
+
+  @Override
+  public String title() {
+    return "altitude losses of a sweep";
+  }
+
+  @Override
+  public Sheet sheet() {
+    List<Sheet.Block> blocks = new ArrayList<>();
+    blocks.add(new Sheet.Title(title()));
+    blocks.add(
+        new Sheet.Paragraph(
+            summary.points()
+                + " points of "
+                + summary.name()
+                + ", of which "
+                + summary.failed()
+                + " could not be flown; their rows say why."));
+    List<LossGroup> shown = summary.groups().stream().limit(MOST_ROWS).toList();
+    blocks.add(new Sheet.Grid(heads(), shown.stream().map(this::texts).toList()));
+    if (shown.size() < summary.groups().size()) {
+      blocks.add(
+          new Sheet.Paragraph(
+              "The first "
+                  + shown.size()
+                  + " of "
+                  + summary.groups().size()
+                  + " rows; summary.csv has all of them."));
+    }
+    blocks.add(new Sheet.Terms(terms("50 % and 95 %", "arrested")));
+    blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
+    return new Sheet(blocks);
+  }
+
+  private List<Sheet.GridColumn> heads() {
+    List<Sheet.GridColumn> heads = new ArrayList<>();
+    heads.add(Sheet.GridColumn.left("", "craft"));
+    heads.add(Sheet.GridColumn.left("", "entry"));
+    heads.add(Sheet.GridColumn.left("", "recovery"));
+    if (summary.grouping().state()) {
+      heads.add(Sheet.GridColumn.left("", "state"));
+    }
+    if (summary.grouping().delay()) {
+      heads.add(Sheet.GridColumn.right("delay", "s"));
+    }
+    heads.add(Sheet.GridColumn.right("", "points"));
+    heads.add(Sheet.GridColumn.right("not", "flown"));
+    heads.add(Sheet.GridColumn.right("no", "onset"));
+    heads.add(Sheet.GridColumn.right("arrested", "%"));
+    heads.add(Sheet.GridColumn.right("loss, ft", "50 %"));
+    heads.add(Sheet.GridColumn.right("", "95 %"));
+    return heads;
+  }
+
+  private List<String> texts(LossGroup group) {
+    List<String> texts = new ArrayList<>();
+    texts.add(group.craft());
+    texts.add(group.entry());
+    texts.add(group.recovery());
+    if (summary.grouping().state()) {
+      texts.add(group.state().orElse(""));
+    }
+    if (summary.grouping().delay()) {
+      texts.add(group.delayS().isPresent() ? Decimals.given(group.delayS().getAsDouble()) : "");
+    }
+    texts.add(Long.toString(group.points()));
+    texts.add(Long.toString(group.failed()));
+    texts.add(Long.toString(group.withoutOnset()));
+    texts.add(
+        group
+            .arrestedShare()
+            .map(share -> share.multiply(PER_CENT).setScale(2).toPlainString())
+            .orElse(""));
+    texts.add(feet(group.p50Ft()));
+    texts.add(feet(group.p95Ft()));
+    return texts;
+  }
+
+  private static String feet(OptionalDouble loss) {
+    if (loss.isEmpty()) {
+      return "";
+    }
+    return Double.isInfinite(loss.getAsDouble()) ? "not arrested" : Feet.text(loss.getAsDouble());
+  }
+
+  @Override
+  public Table<LossGroup> table() {
+    List<Column<LossGroup>> columns = new ArrayList<>();
+    columns.add(new Column<>("craft", group -> Cell.text(group.craft())));
+    columns.add(new Column<>("entry", group -> Cell.text(group.entry())));
+    columns.add(new Column<>("recovery", group -> Cell.text(group.recovery())));
+    if (summary.grouping().state()) {
+      columns.add(
+          new Column<>(
+              Grouping.STATE, group -> group.state().map(Cell::text).orElse(Cell.NOTHING)));
+    }
+    if (summary.grouping().delay()) {
+      columns.add(new Column<>(Grouping.DELAY, group -> exact(group.delayS())));
+    }
+    columns.add(new Column<>("points", group -> count(group.points())));
+    columns.add(new Column<>("failed", group -> count(group.failed())));
+    columns.add(new Column<>("without_onset", group -> count(group.withoutOnset())));
+    columns.add(new Column<>("samples", group -> count(group.samples())));
+    columns.add(
+        new Column<>(
+            "arrested_share",
+            group ->
+                group
+                    .arrestedShare()
+                    .map(share -> new Cell(share.toPlainString(), Cell.Kind.NUMBER))
+                    .orElse(Cell.NOTHING)));
+    columns.add(new Column<>("p50_ft", group -> exact(group.p50Ft())));
+    columns.add(new Column<>("p95_ft", group -> exact(group.p95Ft())));
+    return new Table<>(columns, summary.groups());
+  }
+
+  private static Cell count(long number) {
+    return new Cell(Long.toString(number), Cell.Kind.NUMBER);
+  }
+
+  private static Cell exact(OptionalDouble number) {
+    return number.isPresent() && Double.isFinite(number.getAsDouble())
+        ? Cell.exact(number.getAsDouble())
+        : Cell.NOTHING;
+  }
+
+  @Override
+  public Map<String, Cell> facts() {
+    Map<String, Cell> facts = new LinkedHashMap<>();
+    facts.put("sweep", Cell.text(summary.name()));
+    facts.put("points", count(summary.points()));
+    facts.put("failed", count(summary.failed()));
+    return facts;
+  }
+
+  @Override
+  public List<Term> definitions() {
+    return terms("p50_ft, p95_ft", "arrested_share");
+  }
+
+  @Override
+  public Map<String, Table<?>> tables() {
+    return Map.of("groups", table());
+  }
+
+  private static List<Term> terms(String quantiles, String arrested) {
+    return List.of(
+        new Term(
+            quantiles,
+            "so many of those who met the ring state lost no more than this, height at onset less"
+                + " the lowest height: the least loss flown of which that is true. A descent that was"
+                + " not arrested above the ground counts as a loss greater than any other"),
+        new Term(
+            arrested,
+            "share of those who met the ring state and arrested the descent above the ground, cut"
+                + " off, so that only all of them make the whole"));
+  }
+}
