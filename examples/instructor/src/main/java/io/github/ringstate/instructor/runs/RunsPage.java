@@ -3,13 +3,13 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sheet.ModelNote;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
-import io.github.ringstate.instructor.sheet.UnitSystem;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.RunJudgement;
 import io.github.ringstate.study.RunPlan;
 import io.github.ringstate.study.RunVerdict;
 import java.util.ArrayList;
@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
-/** A run as a sheet: the tracks on its face, what the crew agrees and signs on its back. */
+/** A run as a sheet of one page: the tracks, and what the crew agrees and signs. */
 final class RunsPage {
 
   private final RunsRequest request;
@@ -65,20 +65,19 @@ final class RunsPage {
     Directions directions = new Directions(analysis);
     RunPlan plan = request.plan();
     Map<String, Object> model = new HashMap<>();
-    model.put("heading", heading());
-    model.put("best", directions.best());
-    model.put("worst", directions.worst());
+    model.put("situation", situation());
+    model.put("run", run(directions));
     model.put("lines", analysis.rows().stream().map(this::line).toList());
     model.put("why", why());
     model.put("speedUnit", units.speed().symbol());
     model.put("sinkUnit", units.verticalSpeed().symbol());
     model.put("lengthUnit", units.length().symbol());
-    model.put("height", length(plan.height()));
+    model.put("height", units.lengthInWords(plan.height()));
     model.put("checks", checks());
     model.put("limits", limits());
-    model.put("tailRotor", sentence(RunsTerms.tailRotor(request)));
-    model.put("heightVelocity", sentence(RunsTerms.heightVelocity(request)));
-    model.put("terms", RunsTerms.ofTable(request));
+    model.put("tailRotor", sentence(RunsTerms.tailRotor(request, units)));
+    model.put("heightVelocity", sentence(RunsTerms.heightVelocity(request, units)));
+    model.put("terms", RunsTerms.ofSheet(request, analysis.technique().name()));
     model.put("commandHours", Decimals.brief(request.crew().commandHours()));
     model.put("typeHours", Decimals.brief(request.crew().typeHours()));
     model.put("pilots", request.pilots());
@@ -87,13 +86,13 @@ final class RunsPage {
     return new Page(
         "runs.mustache",
         "Slow runs: what each track takes",
+        true,
         model,
         Map.of("polar", polar.plot(), "legend", polar.legend()));
   }
 
-  private List<Term> heading() {
+  private List<Term> situation() {
     Conditions conditions = request.conditions();
-    RunPlan plan = request.plan();
     OptionalDouble hover = new RunsColumns(request, analysis).hoverMarginPct();
     return List.of(
         new Term("Craft", conditions.craft().name() + ": " + conditions.craft().description()),
@@ -101,24 +100,29 @@ final class RunsPage {
             "Conditions",
             Decimals.brief(conditions.massKg())
                 + " kg, pressure altitude "
-                + length(conditions.air().pressureAltitude())
+                + units.lengthInWords(conditions.air().pressureAltitude())
                 + ", "
                 + Decimals.fixed(conditions.oatC(), 0)
                 + " °C, density altitude "
-                + length(conditions.air().densityAltitude())),
+                + units.lengthInWords(conditions.air().densityAltitude())),
         new Term(
             "Hover",
             "out of ground effect leaves "
                 + (hover.isPresent() ? Decimals.fixed(hover.getAsDouble(), 0) + " %" : "nothing")
                 + " of short-time power"
-                + (conditions.hover().isShort() ? ". WARNING: there is not enough to hover" : "")),
+                + (conditions.hover().isShort() ? ". WARNING: there is not enough to hover" : "")));
+  }
+
+  private List<Term> run(Directions directions) {
+    RunPlan plan = request.plan();
+    return List.of(
         new Term(
             "Run",
-            speed(plan.groundSpeed())
+            units.speedInWords(plan.groundSpeed())
                 + " over the ground, "
-                + length(plan.height())
+                + units.lengthInWords(plan.height())
                 + " above it, descending at "
-                + sink(plan.descent())),
+                + units.verticalSpeedInWords(plan.descent())),
         new Term(
             "Wind",
             request.reported().gustKt() == 0
@@ -126,15 +130,17 @@ final class RunsPage {
                 : "from "
                     + EscapeWords.threeDigits(request.reported().fromDeg())
                     + "°, "
-                    + speed(Unit.KNOT.toSi(request.reported().meanKt()))
+                    + units.speedInWords(Unit.KNOT.toSi(request.reported().meanKt()))
                     + ", gusts "
-                    + speed(Unit.KNOT.toSi(request.reported().gustKt()))
+                    + units.speedInWords(Unit.KNOT.toSi(request.reported().gustKt()))
                     + " at "
-                    + length(10)
+                    + units.lengthInWords(10)
                     + "; at the height flown "
-                    + speed(plan.windSpeed())
+                    + units.speedInWords(plan.windSpeed())
                     + ", gusts "
-                    + speed(plan.gust())));
+                    + units.speedInWords(plan.gust())),
+        new Term("Best direction", directions.best()),
+        new Term("Worst direction", directions.worst()));
   }
 
   private Line line(RunRow row) {
@@ -155,7 +161,7 @@ final class RunsPage {
         over,
         EscapeWords.brief(request, row),
         "none".equals(EscapeWords.sectors(request, row)) ? "" : "*",
-        verdict.label(),
+        verdict(row.judgement()),
         verdict == RunVerdict.DO_NOT_FLY,
         verdict == RunVerdict.FLY_WITH_A_LIMIT);
   }
@@ -167,8 +173,19 @@ final class RunsPage {
     if (row.isNotArrested()) {
       return "open";
     }
-    double value = units.length().fromSi(row.loss().getAsDouble());
-    return units == UnitSystem.AVIATION ? Feet.text(value) : Decimals.fixed(value, 0);
+    return units.lost(row.lossFt().getAsDouble());
+  }
+
+  /** The verdict with its limit, short enough for a table. */
+  private String verdict(RunJudgement judgement) {
+    if (judgement.leastAirspeedKt().isPresent()) {
+      double least = Unit.KNOT.toSi(judgement.leastAirspeedKt().getAsDouble());
+      return "limit: air ≥ " + units.speed(least);
+    }
+    if (judgement.greatestGroundSpeed().isPresent()) {
+      return "limit: ground ≤ " + units.speed(judgement.greatestGroundSpeed().getAsDouble());
+    }
+    return judgement.verdict().label();
   }
 
   private static String whole(OptionalDouble value) {
@@ -236,13 +253,13 @@ final class RunsPage {
     List<Term> checks = new ArrayList<>();
     checks.add(
         new Term(
-            "Technique briefed for " + length(request.plan().height()),
+            "Technique briefed for " + units.lengthInWords(request.plan().height()),
             analysis.technique().name() + ": " + technique()));
     checks.add(
         new Term(
             "Least airspeed, turns included",
             analysis.limits().isPresent()
-                ? speed(Unit.KNOT.toSi(analysis.limits().get().leastKt()))
+                ? units.speedInWords(Unit.KNOT.toSi(analysis.limits().get().leastKt()))
                 : "none keeps the margins"));
     checks.add(new Term("Greatest tailwind", tailwind()));
     checks.add(
@@ -263,7 +280,7 @@ final class RunsPage {
                 + Decimals.brief(request.crew().commandHours())
                 + " h in command and "
                 + Decimals.brief(request.crew().typeHours())
-                + " h on type (the operator's own minimum)"));
+                + " h on type"));
     return checks;
   }
 
@@ -286,7 +303,8 @@ final class RunsPage {
       return "no track keeps the margins as planned";
     }
     return most.getAsDouble() > 0
-        ? speed(most.getAsDouble()) + " in the mean wind, the most on a track flown as planned"
+        ? units.speedInWords(most.getAsDouble())
+            + " in the mean wind, the most on a track flown as planned"
         : "none: only tracks without tailwind keep the margins as planned";
   }
 
@@ -299,27 +317,15 @@ final class RunsPage {
             limits ->
                 lines.add(
                     "Airspeed below "
-                        + speed(Unit.KNOT.toSi(limits.leastKt()))
+                        + units.speedInWords(Unit.KNOT.toSi(limits.leastKt()))
                         + ", whatever the picture needs."));
     lines.add("More power needed than continuous power to hold height.");
     lines.add(
         "Rate of descent beyond "
-            + sink(request.plan().descent() + Unit.FOOT_PER_MINUTE.toSi(200))
+            + units.verticalSpeedInWords(request.plan().descent() + Unit.FOOT_PER_MINUTE.toSi(200))
             + " at low airspeed.");
     lines.add("A turn downwind with the ground speed held.");
-    lines.add("Less than " + length(request.plan().height()) + " above the ground.");
+    lines.add("Less than " + units.lengthInWords(request.plan().height()) + " above the ground.");
     return lines;
-  }
-
-  private String speed(double si) {
-    return units.speed(si) + " " + units.speed().symbol();
-  }
-
-  private String sink(double si) {
-    return units.verticalSpeed(si) + " " + units.verticalSpeed().symbol();
-  }
-
-  private String length(double si) {
-    return units.length(si) + " " + units.length().symbol();
   }
 }

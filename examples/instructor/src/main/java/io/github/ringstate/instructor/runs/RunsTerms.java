@@ -3,7 +3,9 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -43,10 +45,10 @@ final class RunsTerms {
         + " more; none where neither leads into the ring state";
   }
 
-  static List<Term> forPeople(RunsRequest request) {
+  static List<Term> forPeople(RunsRequest request, UnitSystem units) {
     List<Term> terms = new ArrayList<>(ofTable(request));
-    terms.add(new Term("tail rotor", tailRotor(request)));
-    terms.add(new Term("height-velocity", heightVelocity(request)));
+    terms.add(new Term("tail rotor", tailRotor(request, units)));
+    terms.add(new Term("height-velocity", heightVelocity(request, units)));
     return terms;
   }
 
@@ -68,14 +70,57 @@ final class RunsTerms {
     return terms;
   }
 
-  static String tailRotor(RunsRequest request) {
+  /** The same in as few words as a sheet has room for. */
+  static List<Term> ofSheet(RunsRequest request, String technique) {
+    return List.of(
+        new Term(
+            "tail, cross", "of the mean wind at the height flown, from behind and from the left"),
+        new Term(
+            "air, gusts",
+            "airspeed in the mean wind, and the least in gusts and in lulls as far below it (assumed)"),
+        new Term(
+            "power, short",
+            "what is left of continuous and short-time power at the worst of these airspeeds, out of"
+                + " ground effect"),
+        new Term(
+            "to ring",
+            "extra rate of descent that reaches the ring state at the least airspeed (heave-damping"
+                + " boundary, disc level); – where none does"),
+        new Term(
+            "loss",
+            "what 95 in 100 of "
+                + request.pilots()
+                + " distracted pilots (half wait up to "
+                + Decimals.brief(PilotState.DISTRACTED.median())
+                + " s, nine in ten up to "
+                + Decimals.brief(PilotState.DISTRACTED.ninetyPercent())
+                + " s, assumed) lose at most with "
+                + technique
+                + ": if the ground speed is held while the wind comes round behind in "
+                + Decimals.brief(Downwind.TURN_TIME.standard())
+                + " s with the collective left, or, where the least airspeed is low enough for it, if"
+                + " the collective is lowered a little there, whichever is more; open: more than 5"
+                + " in 100 did not arrest the descent"),
+        new Term(
+            "escape",
+            "ahead or to the side the tail rotor pushes to, whichever leaves the ring state sooner,"
+                + " begun "
+                + Decimals.brief(PilotState.DISTRACTED.median())
+                + " s after onset, the nose on the track"),
+        new Term(
+            "limit",
+            "fly with a limit: least airspeed to keep, turns included (air ≥), or greatest ground"
+                + " speed on this track (ground ≤)"));
+  }
+
+  static String tailRotor(RunsRequest request, UnitSystem units) {
     List<String> sectors = new ArrayList<>();
     for (TailRotorSector sector : TailRotorSector.values()) {
       sectors.add(sector.label() + " " + sector.range(request.plan().craft().sense()));
     }
     return "not computed, only flagged (*): below "
-        + Decimals.brief(TailRotorSector.AIRSPEED_KT)
-        + " kt airspeed with the nose on the track the relative wind comes from a sector in which a"
+        + units.given(Unit.KNOT, TailRotorSector.AIRSPEED_KT)
+        + " airspeed with the nose on the track the relative wind comes from a sector in which a"
         + " tail rotor is known to lose effect ("
         + String.join(", ", sectors)
         + " from the nose for a rotor turning "
@@ -83,7 +128,7 @@ final class RunsTerms {
         + "; FAA AC 90-95, from memory)";
   }
 
-  static String heightVelocity(RunsRequest request) {
+  static String heightVelocity(RunsRequest request, UnitSystem units) {
     String compare =
         "not computed: compare airspeed and height with the height-velocity curve of the flight"
             + " manual";
@@ -95,10 +140,9 @@ final class RunsTerms {
         + request.curve().stream()
             .map(
                 point ->
-                    Decimals.brief(point.airspeedKt())
-                        + " kt at "
-                        + Decimals.brief(point.heightFt())
-                        + " ft")
+                    units.given(Unit.KNOT, point.airspeedKt())
+                        + " at "
+                        + units.given(Unit.FOOT, point.heightFt()))
             .collect(Collectors.joining(", "));
   }
 
@@ -130,7 +174,7 @@ final class RunsTerms {
             "where the way out with the shortest exposure leads, clockwise from north, the nose on"
                 + " the track"));
     terms.add(new Term("escape_exposure_s", "time in the ring state on that way, from onset"));
-    terms.add(new Term("tail_rotor_sectors", tailRotor(request)));
+    terms.add(new Term("tail_rotor_sectors", tailRotor(request, UnitSystem.AVIATION)));
     return terms;
   }
 }

@@ -3,18 +3,20 @@ package io.github.ringstate.instructor.sheet;
 /** Sizes of paper. */
 public enum Paper {
   /** ISO 216 A4. */
-  A4("a4", "A4", "210mm 297mm"),
+  A4("a4", "A4", 210, 297),
   /** North American letter. */
-  LETTER("letter", "Letter", "216mm 279mm");
+  LETTER("letter", "Letter", 216, 279);
 
   private final String label;
   private final String title;
-  private final String size;
+  private final int narrow;
+  private final int wide;
 
-  Paper(String label, String title, String size) {
+  Paper(String label, String title, int narrow, int wide) {
     this.label = label;
     this.title = title;
-    this.size = size;
+    this.narrow = narrow;
+    this.wide = wide;
   }
 
   /**
@@ -36,11 +38,12 @@ public enum Paper {
   }
 
   /**
-   * Width and height upright.
+   * Width and height.
    *
+   * @param landscape whether the paper lies on its longer side
    * @return as style sheets write them
    */
-  public String size() {
-    return size;
+  String size(boolean landscape) {
+    return landscape ? wide + "mm " + narrow + "mm" : narrow + "mm " + wide + "mm";
   }
 }

@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
@@ -73,11 +74,21 @@ public enum SheetFont {
    * @return the font
    */
   public Font sized(double size) {
-    try {
-      return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(bytes()))
-          .deriveFont((float) size);
-    } catch (FontFormatException | IOException failed) {
-      throw new IllegalStateException("the font " + file + " cannot be used", failed);
+    return Drawn.FONTS.get(this).deriveFont((float) size);
+  }
+
+  /** The fonts as the platform draws them, read once. */
+  private static final class Drawn {
+
+    static final Map<SheetFont, Font> FONTS =
+        Map.of(REGULAR, drawn(REGULAR), SEMIBOLD, drawn(SEMIBOLD));
+
+    private static Font drawn(SheetFont font) {
+      try {
+        return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(font.bytes()));
+      } catch (FontFormatException | IOException failed) {
+        throw new IllegalStateException("the font " + font.file + " cannot be used", failed);
+      }
     }
   }
 

@@ -36,7 +36,8 @@ final class Template {
     Map<String, Object> model = new HashMap<>(page.model());
     page.pictures().forEach((name, picture) -> model.put(name, draw.apply(name, picture)));
     model.put("title", page.title());
-    model.put("paper", settings.paper().size());
+    model.put("paper", settings.paper().size(page.landscape()));
+    model.put("margin", page.landscape() ? "7mm 8mm" : "11mm 14mm 10mm 14mm");
     model.put("date", settings.date().toString());
     model.put("caution", Caution.TEXT);
     model.put("version", version());
