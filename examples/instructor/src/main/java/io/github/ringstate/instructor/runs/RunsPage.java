@@ -66,7 +66,7 @@ final class RunsPage {
     RunPlan plan = request.plan();
     Map<String, Object> model = new HashMap<>();
     model.put("situation", situation());
-    model.put("run", run(directions));
+    model.put("wind", wind(directions));
     model.put("lines", analysis.rows().stream().map(this::line).toList());
     model.put("why", why());
     model.put("speedUnit", units.speed().symbol());
@@ -92,6 +92,7 @@ final class RunsPage {
   }
 
   private List<Term> situation() {
+    RunPlan plan = request.plan();
     Conditions conditions = request.conditions();
     OptionalDouble hover = new RunsColumns(request, analysis).hoverMarginPct();
     return List.of(
@@ -110,19 +111,19 @@ final class RunsPage {
             "out of ground effect leaves "
                 + (hover.isPresent() ? Decimals.fixed(hover.getAsDouble(), 0) + " %" : "nothing")
                 + " of short-time power"
-                + (conditions.hover().isShort() ? ". WARNING: there is not enough to hover" : "")));
-  }
-
-  private List<Term> run(Directions directions) {
-    RunPlan plan = request.plan();
-    return List.of(
+                + (conditions.hover().isShort() ? ". WARNING: there is not enough to hover" : "")),
         new Term(
             "Run",
             units.speedInWords(plan.groundSpeed())
                 + " over the ground, "
                 + units.lengthInWords(plan.height())
                 + " above it, descending at "
-                + units.verticalSpeedInWords(plan.descent())),
+                + units.verticalSpeedInWords(plan.descent())));
+  }
+
+  private List<Term> wind(Directions directions) {
+    RunPlan plan = request.plan();
+    return List.of(
         new Term(
             "Wind",
             request.reported().gustKt() == 0
@@ -135,7 +136,9 @@ final class RunsPage {
                     + units.speedInWords(Unit.KNOT.toSi(request.reported().gustKt()))
                     + " at "
                     + units.lengthInWords(10)
-                    + "; at the height flown "
+                    + "; at "
+                    + units.lengthInWords(plan.height())
+                    + " "
                     + units.speedInWords(plan.windSpeed())
                     + ", gusts "
                     + units.speedInWords(plan.gust())),
@@ -173,7 +176,8 @@ final class RunsPage {
     if (row.isNotArrested()) {
       return "open";
     }
-    return units.lost(row.lossFt().getAsDouble());
+    boolean over = row.loss().getAsDouble() >= request.plan().height();
+    return (over ? "> " : "") + units.lost(row.lossFt().getAsDouble());
   }
 
   /** The verdict with its limit, short enough for a table. */
@@ -319,7 +323,7 @@ final class RunsPage {
                     "Airspeed below "
                         + units.speedInWords(Unit.KNOT.toSi(limits.leastKt()))
                         + ", whatever the picture needs."));
-    lines.add("More power needed than continuous power to hold height.");
+    lines.add("More than continuous power to hold height.");
     lines.add(
         "Rate of descent beyond "
             + units.verticalSpeedInWords(request.plan().descent() + Unit.FOOT_PER_MINUTE.toSi(200))

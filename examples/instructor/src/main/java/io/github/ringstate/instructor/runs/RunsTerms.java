@@ -47,8 +47,8 @@ final class RunsTerms {
 
   static List<Term> forPeople(RunsRequest request, UnitSystem units) {
     List<Term> terms = new ArrayList<>(ofTable(request));
-    terms.add(new Term("tail rotor", tailRotor(request, units)));
-    terms.add(new Term("height-velocity", heightVelocity(request, units)));
+    terms.add(new Term("tail rotor", "not computed, only " + tailRotor(request, units)));
+    terms.add(new Term("height-velocity", "not computed: " + heightVelocity(request, units)));
     return terms;
   }
 
@@ -72,45 +72,41 @@ final class RunsTerms {
 
   /** The same in as few words as a sheet has room for. */
   static List<Term> ofSheet(RunsRequest request, String technique) {
+    String delay = Decimals.brief(PilotState.DISTRACTED.median()) + " s";
     return List.of(
-        new Term(
-            "tail, cross", "of the mean wind at the height flown, from behind and from the left"),
+        new Term("tail, cross", "mean wind at the height flown, from behind and from the left"),
         new Term(
             "air, gusts",
-            "airspeed in the mean wind, and the least in gusts and in lulls as far below it (assumed)"),
+            "airspeed in the mean wind, and the least in gusts and in lulls (as far below, assumed)"),
         new Term(
             "power, short",
-            "what is left of continuous and short-time power at the worst of these airspeeds, out of"
-                + " ground effect"),
+            "continuous and short-time power left at the worst airspeed, out of ground effect"),
         new Term(
             "to ring",
-            "extra rate of descent that reaches the ring state at the least airspeed (heave-damping"
-                + " boundary, disc level); – where none does"),
+            "extra rate of descent to the ring state at the least airspeed (heave-damping boundary,"
+                + " disc level)"),
         new Term(
             "loss",
             "what 95 in 100 of "
                 + request.pilots()
                 + " distracted pilots (half wait up to "
-                + Decimals.brief(PilotState.DISTRACTED.median())
-                + " s, nine in ten up to "
+                + delay
+                + ", nine in ten up to "
                 + Decimals.brief(PilotState.DISTRACTED.ninetyPercent())
                 + " s, assumed) lose at most with "
                 + technique
-                + ": if the ground speed is held while the wind comes round behind in "
+                + ", if the ground speed is held while the wind comes round behind in "
                 + Decimals.brief(Downwind.TURN_TIME.standard())
-                + " s with the collective left, or, where the least airspeed is low enough for it, if"
-                + " the collective is lowered a little there, whichever is more; open: more than 5"
-                + " in 100 did not arrest the descent"),
+                + " s with the collective left, or, where slow enough for it, if the collective is"
+                + " lowered a little, whichever is more; open: more than 5 in 100 did not arrest it"),
         new Term(
             "escape",
-            "ahead or to the side the tail rotor pushes to, whichever leaves the ring state sooner,"
-                + " begun "
-                + Decimals.brief(PilotState.DISTRACTED.median())
-                + " s after onset, the nose on the track"),
+            "ahead or to the side the tail rotor pushes to, whichever leaves the ring state sooner, "
+                + delay
+                + " after onset"),
         new Term(
             "limit",
-            "fly with a limit: least airspeed to keep, turns included (air ≥), or greatest ground"
-                + " speed on this track (ground ≤)"));
+            "fly with a limit: least airspeed to keep, turns included, or greatest ground speed"));
   }
 
   static String tailRotor(RunsRequest request, UnitSystem units) {
@@ -118,10 +114,10 @@ final class RunsTerms {
     for (TailRotorSector sector : TailRotorSector.values()) {
       sectors.add(sector.label() + " " + sector.range(request.plan().craft().sense()));
     }
-    return "not computed, only flagged (*): below "
+    return "flagged (*) where below "
         + units.given(Unit.KNOT, TailRotorSector.AIRSPEED_KT)
-        + " airspeed with the nose on the track the relative wind comes from a sector in which a"
-        + " tail rotor is known to lose effect ("
+        + " airspeed, the nose on the track, the relative wind comes from a sector in which a tail"
+        + " rotor is known to lose effect ("
         + String.join(", ", sectors)
         + " from the nose for a rotor turning "
         + request.plan().craft().sense().label()
@@ -130,8 +126,7 @@ final class RunsTerms {
 
   static String heightVelocity(RunsRequest request, UnitSystem units) {
     String compare =
-        "not computed: compare airspeed and height with the height-velocity curve of the flight"
-            + " manual";
+        "compare airspeed and height with the height-velocity curve of the flight manual";
     if (request.curve().isEmpty()) {
       return compare;
     }
@@ -174,7 +169,9 @@ final class RunsTerms {
             "where the way out with the shortest exposure leads, clockwise from north, the nose on"
                 + " the track"));
     terms.add(new Term("escape_exposure_s", "time in the ring state on that way, from onset"));
-    terms.add(new Term("tail_rotor_sectors", tailRotor(request, UnitSystem.AVIATION)));
+    terms.add(
+        new Term(
+            "tail_rotor_sectors", "not computed, only " + tailRotor(request, UnitSystem.AVIATION)));
     return terms;
   }
 }
