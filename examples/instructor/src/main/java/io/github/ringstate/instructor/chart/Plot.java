@@ -42,7 +42,7 @@ public final class Plot implements Picture {
   private static final int LINE = 15;
 
   /** Room that a tick's number takes along its axis, in pixels. */
-  private static final int ROOM_ACROSS = 40;
+  private static final int ROOM_ACROSS = 32;
 
   private static final int ROOM_UP = 26;
 

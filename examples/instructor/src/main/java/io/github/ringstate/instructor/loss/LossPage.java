@@ -134,8 +134,8 @@ final class LossPage {
             "Planned height",
             height.isPresent()
                 ? units.given(Unit.FOOT, height.getAsDouble())
-                    + " above the ground at onset; where that is not enough for so many pilots, the"
-                    + " field is hatched and begins with >"
+                    + " above the ground at onset; where that is not enough, the field is hatched and"
+                    + " begins with >"
                 : "none given, so no field is marked, and there is no ground within reach"));
     request
         .state()
@@ -166,7 +166,7 @@ final class LossPage {
                 .toList();
     return new Block(
         name(conditions),
-        "hover takes "
+        "hover "
             + Decimals.fixed(
                 100 * conditions.hover().neededKw() / conditions.hover().continuousKw(), 0)
             + " % of continuous power",
@@ -188,7 +188,7 @@ final class LossPage {
     return Decimals.brief(conditions.massKg())
         + " kg, density altitude "
         + units.lengthInWords(conditions.air().densityAltitude())
-        + " (pressure altitude "
+        + " (pressure "
         + units.lengthInWords(conditions.air().pressureAltitude())
         + ", "
         + Decimals.fixed(conditions.oatC(), 0)

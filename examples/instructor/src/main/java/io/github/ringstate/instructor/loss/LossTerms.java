@@ -90,6 +90,7 @@ final class LossTerms {
 
   static List<Term> forSheet(LossRequest request, Pool pool, UnitSystem units) {
     List<Term> terms = new ArrayList<>();
+    terms.add(new Term("hover", "power of a hover out of ground effect in calm air"));
     terms.add(new Term("delay", delay(request)));
     terms.add(new Term("onset", ONSET));
     terms.add(new Term("loss", LOSS + ", rounded " + units.steps().inWords()));
