@@ -51,10 +51,10 @@ final class LossPage {
   }
 
   /** One number, and whether it is marked as more than the planned height. */
-  record Number(String text, boolean over) {}
+  record Figure(String text, boolean over) {}
 
   /** One field of the table. */
-  record Field(Number median, Number most) {}
+  record Field(Figure median, Figure most) {}
 
   /** One line of the table. */
   record Line(String delay, List<Field> fields) {}
@@ -112,7 +112,7 @@ final class LossPage {
   }
 
   private int plotHeight() {
-    int lines = (report.blocks().size() + 1) / 2 * (4 + (Math.max(1, request.delays().size())));
+    int lines = (report.blocks().size() + 1) / 2 * (4 + Math.max(1, request.delays().size()));
     return lines <= 11 ? HIGH : lines <= 16 ? MIDDLE : LOW;
   }
 
@@ -195,17 +195,17 @@ final class LossPage {
         + " °C)";
   }
 
-  private Number number(PilotLosses losses, double share) {
+  private Figure number(PilotLosses losses, double share) {
     Optional<Quantile> loss = losses.lossFt(share);
     OptionalDouble planned = request.approach().heightFt();
     if (loss.isEmpty()) {
-      return new Number("–", false);
+      return new Figure("–", false);
     }
     if (!Double.isInfinite(loss.get().value())) {
-      return new Number(units.lost(loss.get().value()), false);
+      return new Figure(units.lost(loss.get().value()), false);
     }
     return losses.failure().equals(PilotLosses.GROUND) && planned.isPresent()
-        ? new Number("> " + units.number(Unit.FOOT, planned.getAsDouble()), true)
-        : new Number("open", planned.isPresent());
+        ? new Figure("> " + units.number(Unit.FOOT, planned.getAsDouble()), true)
+        : new Figure("open", planned.isPresent());
   }
 }

@@ -1,18 +1,20 @@
 package io.github.ringstate.instructor.sheet;
 
+import io.github.ringstate.instructor.report.Decimals;
+
 /** Sizes of paper. */
 public enum Paper {
   /** ISO 216 A4. */
   A4("a4", "A4", 210, 297),
   /** North American letter. */
-  LETTER("letter", "Letter", 216, 279);
+  LETTER("letter", "Letter", 215.9, 279.4);
 
   private final String label;
   private final String title;
-  private final int narrow;
-  private final int wide;
+  private final double narrow;
+  private final double wide;
 
-  Paper(String label, String title, int narrow, int wide) {
+  Paper(String label, String title, double narrow, double wide) {
     this.label = label;
     this.title = title;
     this.narrow = narrow;
@@ -44,6 +46,10 @@ public enum Paper {
    * @return as style sheets write them
    */
   String size(boolean landscape) {
-    return landscape ? wide + "mm " + narrow + "mm" : narrow + "mm " + wide + "mm";
+    return landscape ? of(wide, narrow) : of(narrow, wide);
+  }
+
+  private static String of(double width, double height) {
+    return Decimals.brief(width) + "mm " + Decimals.brief(height) + "mm";
   }
 }

@@ -9,7 +9,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
@@ -74,14 +73,21 @@ public enum SheetFont {
    * @return the font
    */
   public Font sized(double size) {
-    return Drawn.FONTS.get(this).deriveFont((float) size);
+    return Drawn.of(this).deriveFont((float) size);
   }
 
   /** The fonts as the platform draws them, read once. */
   private static final class Drawn {
 
-    static final Map<SheetFont, Font> FONTS =
-        Map.of(REGULAR, drawn(REGULAR), SEMIBOLD, drawn(SEMIBOLD));
+    private static final Font FOR_TEXT = drawn(REGULAR);
+    private static final Font FOR_HEADINGS = drawn(SEMIBOLD);
+
+    static Font of(SheetFont font) {
+      return switch (font) {
+        case REGULAR -> FOR_TEXT;
+        case SEMIBOLD -> FOR_HEADINGS;
+      };
+    }
 
     private static Font drawn(SheetFont font) {
       try {
