@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.instructor.report.Caution;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -15,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -103,4 +107,30 @@ class PdfTest {
 
   private static final String ONE =
       "loss --pilots 4 --delays 0,2 --recoveries forward --format pdf";
+
+  @Test
+  void whatUsersTypedIsPrintedAsTyped(@TempDir Path folder) throws IOException {
+    Path craft = folder.resolve("odd.toml");
+    String typed = "Ünicode <b>&amp; </td> it's";
+    Files.writeString(
+        craft,
+        Run.of("craft", "trainer")
+            .out()
+            .replaceFirst(
+                "description = .*", Matcher.quoteReplacement("description = \"" + typed + "\"")));
+    byte[] sheet =
+        Documents.of(
+            "loss",
+            "--pilots",
+            "4",
+            "--delays",
+            "0",
+            "--format",
+            "pdf",
+            "--craft",
+            craft.toString());
+    try (PDDocument document = Loader.loadPDF(sheet)) {
+      assertTrue(text(document).contains("trainer: " + typed), text(document));
+    }
+  }
 }

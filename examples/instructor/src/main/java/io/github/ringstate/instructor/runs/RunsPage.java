@@ -25,6 +25,9 @@ import java.util.stream.Stream;
 /** A run as a sheet of one page: the tracks, and what the crew agrees and signs. */
 final class RunsPage {
 
+  /** The rate of descent from which handbooks warn of the ring state (FAA-H-8083-21A, quoted). */
+  private static final double SINK_TO_REFUSE = Unit.FOOT_PER_MINUTE.toSi(300);
+
   private final RunsRequest request;
   private final RunAnalysis analysis;
   private final UnitSystem units;
@@ -53,9 +56,6 @@ final class RunsPage {
       boolean isNo,
       boolean isLimit) {}
 
-  /** Why some tracks have their verdict. */
-  record Why(String verdict, boolean isNo, boolean isLimit, String tracks, String sentence) {}
-
   static Page of(RunsReport report, PageSettings settings) {
     return new RunsPage(report, settings.units()).page();
   }
@@ -68,7 +68,7 @@ final class RunsPage {
     model.put("situation", situation());
     model.put("wind", wind(directions));
     model.put("lines", analysis.rows().stream().map(this::line).toList());
-    model.put("why", why());
+    model.put("why", Why.of(request, analysis, units));
     model.put("speedUnit", units.speed().symbol());
     model.put("sinkUnit", units.verticalSpeed().symbol());
     model.put("lengthUnit", units.length().symbol());
@@ -142,6 +142,7 @@ final class RunsPage {
                     + units.speedInWords(plan.windSpeed())
                     + ", gusts "
                     + units.speedInWords(plan.gust())),
+        new Term("Turn downwind", RunsTerms.turn(analysis, units)),
         new Term("Best direction", directions.best()),
         new Term("Worst direction", directions.worst()));
   }
@@ -196,49 +197,8 @@ final class RunsPage {
     return value.isPresent() ? Decimals.fixed(value.getAsDouble(), 0) : "–";
   }
 
-  /**
-   * For each verdict and ground the tracks, and the reason of the one nearest to the wind behind.
-   */
-  private List<Why> why() {
-    RunReason reason = new RunReason(request, analysis, units);
-    List<Why> why = new ArrayList<>();
-    analysis.rows().stream()
-        .map(RunRow::judgement)
-        .map(judgement -> List.of(judgement.verdict(), judgement.ground()))
-        .distinct()
-        .sorted(Comparator.comparing(Object::toString).reversed())
-        .forEach(
-            key -> {
-              RunRow worst =
-                  analysis.rows().stream()
-                      .filter(row -> isOf(row, key))
-                      .min(Comparator.comparingDouble(RunRow::leastAirspeedKt))
-                      .orElseThrow();
-              RunVerdict verdict = worst.judgement().verdict();
-              why.add(
-                  new Why(
-                      verdict.label(),
-                      verdict == RunVerdict.DO_NOT_FLY,
-                      verdict == RunVerdict.FLY_WITH_A_LIMIT,
-                      new Directions(analysis).arcs(row -> isOf(row, key)),
-                      "On "
-                          + EscapeWords.threeDigits(worst.trackDeg())
-                          + ": "
-                          + lowered(reason.sentence(worst))));
-            });
-    return why;
-  }
-
   private static String sentence(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-  }
-
-  private static String lowered(String sentence) {
-    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
-  }
-
-  private static boolean isOf(RunRow row, List<?> key) {
-    return row.judgement().verdict() == key.get(0) && row.judgement().ground() == key.get(1);
   }
 
   /** What the crew agrees on before the flight, with what the model proposes. */
@@ -326,7 +286,7 @@ final class RunsPage {
     lines.add("More than continuous power to hold height.");
     lines.add(
         "Rate of descent beyond "
-            + units.verticalSpeedInWords(request.plan().descent() + Unit.FOOT_PER_MINUTE.toSi(200))
+            + units.verticalSpeedInWords(Math.max(request.plan().descent(), SINK_TO_REFUSE))
             + " at low airspeed.");
     lines.add("A turn downwind with the ground speed held.");
     lines.add("Less than " + units.lengthInWords(request.plan().height()) + " above the ground.");

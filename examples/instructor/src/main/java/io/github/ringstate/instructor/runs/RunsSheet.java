@@ -18,7 +18,6 @@ final class RunsSheet {
 
   private final RunsRequest request;
   private final RunAnalysis analysis;
-  private final RunReason reason;
 
   private final UnitSystem units;
 
@@ -26,7 +25,6 @@ final class RunsSheet {
     request = report.request();
     analysis = report.analysis();
     this.units = units;
-    reason = new RunReason(request, analysis, units);
   }
 
   static Sheet of(RunsReport report, UnitSystem units) {
@@ -75,6 +73,7 @@ final class RunsSheet {
                 + " (power law, exponent "
                 + Decimals.brief(request.reported().exponent())
                 + ")"));
+    terms.add(new Term("Turn", RunsTerms.turn(analysis, units)));
     terms.add(new Term("Best", new Directions(analysis).best()));
     terms.add(new Term("Worst", new Directions(analysis).worst()));
     return terms;
@@ -128,14 +127,8 @@ final class RunsSheet {
   }
 
   private List<Term> reasons() {
-    return analysis.rows().stream()
-        .map(
-            row ->
-                new Term(
-                    EscapeWords.threeDigits(row.trackDeg())
-                        + " "
-                        + row.judgement().verdict().label(),
-                    reason.sentence(row)))
+    return Why.of(request, analysis, units).stream()
+        .map(why -> new Term(why.verdict(), "on " + why.tracks() + ". " + why.sentence()))
         .toList();
   }
 }

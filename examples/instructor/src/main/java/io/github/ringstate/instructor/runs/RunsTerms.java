@@ -22,6 +22,10 @@ final class RunsTerms {
   private static final String POWER =
       "what is left of the continuous power, per cent of it; out of ground effect, at the worst of"
           + " the least, mean and greatest airspeed in gusts; negative where the run takes more";
+  private static final String POWER_OF_BOTH =
+      "what is left of the continuous and of the short-time power, per cent of it; out of ground"
+          + " effect, at the worst of the least, mean and greatest airspeed in gusts; negative where"
+          + " the run takes more";
   private static final String BOUNDARY =
       "extra rate of descent that reaches the ring state at the least airspeed in gusts; negative"
           + " where the planned descent is beyond it; none where no rate of descent reaches it";
@@ -57,7 +61,7 @@ final class RunsTerms {
     terms.add(new Term("tail, cross", WIND));
     terms.add(new Term("air", AIRSPEED));
     terms.add(new Term("gusts", GUSTS));
-    terms.add(new Term("power", POWER));
+    terms.add(new Term("cont., short", POWER_OF_BOTH));
     terms.add(new Term("to ring", BOUNDARY + "; " + MODEL));
     terms.add(new Term("loss", loss(request) + ". OPEN: more than 5 in 100 did not arrest it"));
     terms.add(
@@ -109,6 +113,13 @@ final class RunsTerms {
             "fly with a limit: least airspeed to keep, turns included, or greatest ground speed"));
   }
 
+  /** What becomes of the airspeed if the ground speed is held through a turn downwind. */
+  static String turn(RunAnalysis analysis, UnitSystem units) {
+    return "with the ground speed held through it, "
+        + units.speedInWords(analysis.airspeedDownwind())
+        + " airspeed is left in gusts";
+  }
+
   static String tailRotor(RunsRequest request, UnitSystem units) {
     List<String> sectors = new ArrayList<>();
     for (TailRotorSector sector : TailRotorSector.values()) {
@@ -116,7 +127,8 @@ final class RunsTerms {
     }
     return "flagged (*) where below "
         + units.given(Unit.KNOT, TailRotorSector.AIRSPEED_KT)
-        + " airspeed, the nose on the track, the relative wind comes from a sector in which a tail"
+        + " airspeed, the nose on the track, the relative wind of mean wind, gusts or lulls comes"
+        + " from a sector in which a tail"
         + " rotor is known to lose effect ("
         + String.join(", ", sectors)
         + " from the nose for a rotor turning "
