@@ -39,9 +39,8 @@ import picocli.CommandLine.Option;
       "and what nine in ten distracted pilots lose there",
       "  ringstate loss --mass-kg 560 --oat-c 35 --pilots 1000 --state distracted",
       "",
-      "a sheet to print, two masses and two altitudes, for a planned height of 500 ft",
-      "  ringstate loss --mass-kg 520,600 --pressure-altitude-ft 0,4000 --height-ft 500 --format pdf"
-          + " --output loss.pdf",
+      "a sheet to print, for two masses and a planned height of 500 ft",
+      "  ringstate loss --mass-kg 520,600 --height-ft 500 --format pdf --output loss.pdf",
       "",
       Caution.TEXT
     })
