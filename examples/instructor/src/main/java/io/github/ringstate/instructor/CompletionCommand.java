@@ -9,16 +9,19 @@ import picocli.CommandLine.Spec;
 
 /** Prints a script that completes commands and options in a shell. */
 @Command(
-    name = "completion",
+    name = CompletionCommand.NAME,
     description = {"Print a script with which bash or zsh completes commands and options.", ""},
     footer = {
       "",
-      "Example: complete in this shell, ringstate being an alias of java -jar ringstate.jar",
+      "Example: complete in this shell, the folder of ringstate being on the PATH",
       "  source <(ringstate completion)",
       "",
       Caution.TEXT
     })
 final class CompletionCommand implements Runnable {
+
+  /** What the command is called. */
+  static final String NAME = "completion";
 
   @Spec private CommandSpec spec;
 

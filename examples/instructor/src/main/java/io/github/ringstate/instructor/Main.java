@@ -16,6 +16,7 @@ import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.CancellationException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -40,6 +41,10 @@ import picocli.CommandLine.Spec;
     footer = {"", "Example: what delay costs in the trainer", "  ringstate loss", "", Caution.TEXT})
 public final class Main implements Runnable {
 
+  /** The commands, in the order in which the help lists them. */
+  private static final List<String> COMMANDS =
+      List.of("loss", "floor", "fly", "runs", "boundary", "craft", "sweep", CompletionCommand.NAME);
+
   /** Columns of help and version. */
   static final int HELP_WIDTH = 90;
 
@@ -56,32 +61,51 @@ public final class Main implements Runnable {
    * @param args the arguments
    */
   public static void main(String[] args) {
-    System.exit(commandLine(new FileOutputStream(FileDescriptor.out)).execute(args));
+    System.exit(commandLine(new FileOutputStream(FileDescriptor.out), asked(args)).execute(args));
+  }
+
+  /** A command named first needs none of the others made, and reads as if they were there. */
+  private static List<String> asked(String[] args) {
+    boolean alone =
+        args.length > 0 && COMMANDS.contains(args[0]) && !args[0].equals(CompletionCommand.NAME);
+    return alone ? List.of(args[0]) : COMMANDS;
   }
 
   /**
-   * The tool, ready to run.
+   * The tool with all commands, ready to run.
    *
    * @param terminal where reports go if no file is given
    * @return the tool; its {@code execute} gives the exit status and throws nothing
    */
   static CommandLine commandLine(OutputStream terminal) {
-    CommandLine tool =
-        new CommandLine(new Main())
-            .addSubcommand(new LossCommand(terminal))
-            .addSubcommand(new FloorCommand(terminal))
-            .addSubcommand(new FlyCommand(terminal))
-            .addSubcommand(new RunsCommand(terminal))
-            .addSubcommand(new BoundaryCommand(terminal))
-            .addSubcommand(new CraftCommand(terminal))
-            .addSubcommand(new SweepCommand(terminal))
-            .addSubcommand(new CompletionCommand());
+    return commandLine(terminal, COMMANDS);
+  }
+
+  private static CommandLine commandLine(OutputStream terminal, List<String> commands) {
+    CommandLine tool = new CommandLine(new Main());
+    for (String name : commands) {
+      tool.addSubcommand(command(name, terminal));
+    }
     return tool.setExpandAtFiles(false)
         .setUsageHelpWidth(HELP_WIDTH)
         .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
         .setOut(new PrintWriter(new OutputStreamWriter(terminal, UTF_8), true))
         .setParameterExceptionHandler((refused, args) -> notUnderstood(refused))
         .setExecutionExceptionHandler((failed, command, parsed) -> failed(failed, command));
+  }
+
+  private static Object command(String name, OutputStream terminal) {
+    return switch (name) {
+      case "loss" -> new LossCommand(terminal);
+      case "floor" -> new FloorCommand(terminal);
+      case "fly" -> new FlyCommand(terminal);
+      case "runs" -> new RunsCommand(terminal);
+      case "boundary" -> new BoundaryCommand(terminal);
+      case "craft" -> new CraftCommand(terminal);
+      case "sweep" -> new SweepCommand(terminal);
+      case CompletionCommand.NAME -> new CompletionCommand();
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 
   private static int notUnderstood(ParameterException refused) {

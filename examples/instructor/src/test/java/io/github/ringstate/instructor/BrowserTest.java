@@ -6,18 +6,23 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.github.ringstate.instructor.report.Caution;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Pages in a browser without a window, opened from disk. Continuous integration installs the
@@ -45,7 +50,7 @@ class BrowserTest {
     Path out = Files.createTempFile(folder, "dom", ".html");
     Process browser =
         new ProcessBuilder(
-                BROWSERS.stream().filter(Files::isExecutable).findFirst().orElseThrow().toString(),
+                program(),
                 "--headless=new",
                 "--no-sandbox",
                 "--disable-gpu",
@@ -62,6 +67,16 @@ class BrowserTest {
             "\n",
             Files.readString(err, UTF_8).lines().filter(line -> line.contains("CONSOLE")).toList());
     return new Shown(Files.readString(out, UTF_8), complaints);
+  }
+
+  private static String program() {
+    return BROWSERS.stream().filter(Files::isExecutable).findFirst().orElseThrow().toString();
+  }
+
+  private static DevTools open(String... args) throws IOException, InterruptedException {
+    Path file = Files.createTempFile(folder, "driven", ".html");
+    Files.write(file, Documents.of(args));
+    return new DevTools(program(), folder, file);
   }
 
   private static String set(String slider, String value) {
@@ -114,15 +129,122 @@ class BrowserTest {
     assertEquals(table, Double.parseDouble(loss), 0.55);
   }
 
+  private static final String FOCUSED = "document.activeElement.id || document.activeElement.value";
+
+  @Test
+  void everyControlOfTheClassroomPageIsReachedByTheKeyboardAndSeenToBe()
+      throws IOException, InterruptedException {
+    try (DevTools page = open("fly", "--format", "html")) {
+      List<String> reached = new ArrayList<>();
+      for (int i = 0; i < 8; i++) {
+        page.press("Tab");
+        reached.add(page.ask(FOCUSED));
+        // what has the focus is outlined (WCAG 2.1, 2.4.7)
+        assertEquals("solid", page.ask("getComputedStyle(document.activeElement).outlineStyle"));
+      }
+      assertEquals(
+          List.of(
+              "forward",
+              "lateral",
+              "autorotation",
+              "collective",
+              "none",
+              "others",
+              "delay",
+              "time"),
+          reached);
+      assertEquals(List.of(), page.complaints());
+    }
+  }
+
+  private static void tabTo(DevTools page, String control)
+      throws IOException, InterruptedException {
+    for (int i = 0; i < 10 && !page.ask(FOCUSED).equals(control); i++) {
+      page.press("Tab");
+    }
+    assertEquals(control, page.ask(FOCUSED));
+  }
+
+  private static double loss(DevTools page) throws IOException, InterruptedException {
+    return Double.parseDouble(
+        found(page.ask("document.getElementById('said').textContent"), "arrested, ([0-9]+) ft"));
+  }
+
+  @Test
+  void arrowsHomeAndEndMoveTheSlidersAndTheDrawingsWithThem()
+      throws IOException, InterruptedException {
+    String rest = "document.getElementById('delay-out').textContent";
+    String drawn =
+        "Array.from(document.querySelectorAll('#side polyline[stroke-width=\"2.4\"]'))"
+            + ".map(function (l) { return l.getAttribute('data-delay'); }).join(' ')";
+    String line = "document.getElementById('now-line').getAttribute('x1')";
+    try (DevTools page = open("fly", "--delay", "1", "--format", "html")) {
+      tabTo(page, "delay");
+      double before = loss(page);
+      page.press("ArrowRight");
+      assertEquals("1.5 s", page.ask(rest));
+      assertEquals("1.5 1.5", page.ask(drawn));
+      assertTrue(loss(page) > before, "a longer delay loses no more");
+      page.press("ArrowLeft");
+      assertEquals("1.0 s", page.ask(rest));
+      assertEquals(before, loss(page));
+      page.press("End");
+      assertEquals("6.0 s", page.ask(rest));
+      page.press("Home");
+      assertEquals("0.0 s", page.ask(rest));
+      assertEquals("0 0", page.ask(drawn));
+
+      tabTo(page, "time");
+      double now = Double.parseDouble(page.ask(line));
+      page.press("ArrowRight");
+      // one step of 0.2 s of the 27 s that the axis of 790 units spans
+      assertEquals(now + 0.2 * 790 / 27, Double.parseDouble(page.ask(line)), 0.05);
+      page.press("Home");
+      assertEquals(70, Double.parseDouble(page.ask(line)), 0.05);
+      page.press("End");
+      assertEquals(860, Double.parseDouble(page.ask(line)), 0.05);
+      assertEquals(List.of(), page.complaints());
+    }
+  }
+
+  @Test
+  void theSpaceBarTicksARecoveryAndItIsDrawnAndToldAndPrinted()
+      throws IOException, InterruptedException {
+    try (DevTools page = open("fly", "--format", "html")) {
+      tabTo(page, "autorotation");
+      page.press(" ");
+      assertEquals("true", page.ask("document.activeElement.checked"));
+      assertEquals(
+          "forward lateral autorotation",
+          page.ask(
+              "Array.from(document.querySelectorAll('#readout tbody th'))"
+                  + ".map(function (t) { return t.textContent; }).join(' ')"));
+      try (PDDocument paper = Loader.loadPDF(page.printed())) {
+        String text = new PDFTextStripper().getText(paper).replaceAll("\\s+", " ");
+        assertEquals(1, paper.getNumberOfPages());
+        assertTrue(text.contains("autorotation -"), text);
+        assertTrue(text.contains("distance from the point of onset, ft"), text);
+        assertTrue(text.contains("time since onset, s"), text);
+        assertTrue(text.contains(Caution.TEXT), text);
+      }
+      assertEquals(List.of(), page.complaints());
+    }
+  }
+
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "loss --pilots 20 --delays 0,2 --format html",
-        "runs --pilots 20 --technique lateral --format html",
-        "boundary --fly lateral --format html"
-      })
-  void noPageComplains(String command) throws IOException, InterruptedException {
-    String page = new String(Documents.of(command.split(" ", -1)), UTF_8);
-    assertEquals("", shown(page, "").complaints());
+  @CsvSource({
+    "loss --pilots 20 --delays 0;2 --format html, 595, 842",
+    "runs --pilots 20 --technique lateral --format html, 842, 595",
+    "boundary --fly lateral --format html, 595, 842"
+  })
+  void aPagePrintedByABrowserIsOneSheetOfPaper(String command, double width, double height)
+      throws IOException, InterruptedException {
+    try (DevTools page = open(command.replace(';', ',').split(" ", -1));
+        PDDocument paper = Loader.loadPDF(page.printed())) {
+      assertEquals(1, paper.getNumberOfPages());
+      assertEquals(width, paper.getPage(0).getMediaBox().getWidth(), 1);
+      assertEquals(height, paper.getPage(0).getMediaBox().getHeight(), 1);
+      assertEquals(List.of(), page.complaints());
+    }
   }
 }

@@ -35,6 +35,7 @@ class HtmlValidityTest {
       strings = {
         "loss --pilots 20 --delays 0,2 --height-ft 300 --format html",
         "loss --pilots 20 --delays 2 --mass-kg 520,600 --pressure-altitude-ft 0,3000 --units si --format html",
+        "loss --pilots 20 --state startled --height-ft 200 --paper letter --format html",
         "runs --pilots 20 --technique lateral --format html",
         "runs --pilots 20 --technique lateral --craft heavy --height-ft 300 --units si --paper letter --format html",
         "boundary --format html",

@@ -2,53 +2,142 @@ package io.github.ringstate.instructor;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.instructor.report.Feet;
+import io.github.ringstate.instructor.report.UnitSystem;
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class LossSheetTest {
 
   private static final String FLIGHTS =
       "loss --pilots 30 --seed 4 --delays 1,3 --recoveries forward,lateral";
 
-  @Test
-  void theSheetShowsTheNumbersOfTheCsv() throws IOException {
-    String csv = Run.of((FLIGHTS + " --format csv").split(" ", -1)).out();
-    List<CSVRecord> records =
-        CSVFormat.RFC4180
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .get()
-            .parse(new StringReader(csv))
-            .getRecords();
-    String page = new String(Documents.of((FLIGHTS + " --format html").split(" ", -1)), UTF_8);
+  private static final Pattern FIELD =
+      Pattern.compile("<td class=\"(?:gap|most)(?: mark)?\">(?:<span>)?([^<]*)<");
+
+  private static List<CSVRecord> csv(String command) throws IOException {
+    return CSVFormat.RFC4180
+        .builder()
+        .setHeader()
+        .setSkipHeaderRecord(true)
+        .get()
+        .parse(new StringReader(Run.of((command + " --format csv").split(" ", -1)).out()))
+        .getRecords();
+  }
+
+  private static String page(String command) {
+    return new String(Documents.of((command + " --format html").split(" ", -1)), UTF_8);
+  }
+
+  /** All fields of all tables of losses, in the order of the page. */
+  private static List<String> fields(String page) {
+    List<String> fields = new ArrayList<>();
+    Matcher matcher = FIELD.matcher(page);
+    while (matcher.find()) {
+      fields.add(matcher.group(1));
+    }
+    return fields;
+  }
+
+  @ParameterizedTest
+  @EnumSource(UnitSystem.class)
+  void theSheetShowsTheNumbersOfTheCsv(UnitSystem units) throws IOException {
+    List<CSVRecord> records = csv(FLIGHTS);
+    String page = page(FLIGHTS + " --units " + units.label());
     assertEquals(4, records.size());
     for (CSVRecord record : records) {
       String fields =
           "<td class=\"gap\">"
-              + Feet.text(Double.parseDouble(record.get("p50_ft")))
+              + units.lost(Double.parseDouble(record.get("p50_ft")))
               + "</td><td class=\"most\">"
-              + Feet.text(Double.parseDouble(record.get("p95_ft")))
+              + units.lost(Double.parseDouble(record.get("p95_ft")))
               + "</td>";
       assertTrue(page.contains(fields), fields);
     }
   }
 
+  @ParameterizedTest
+  @CsvSource({"120", "400"})
+  void withAPlannedHeightTheSheetShowsTheNumbersOfTheCsvAndMarksWhatTheCsvLeavesOut(int height)
+      throws IOException {
+    String command = FLIGHTS + " --height-ft " + height;
+    List<String> fields = fields(page(command));
+    List<String> expected = new ArrayList<>();
+    List<CSVRecord> records = csv(command);
+    // the page goes by delay, the file by recovery
+    for (String delay : List.of("1.0", "3.0")) {
+      for (CSVRecord record : records) {
+        if (record.get("delay_s").equals(delay)) {
+          for (String column : List.of("p50_ft", "p95_ft")) {
+            String number = record.get(column);
+            expected.add(
+                number.isEmpty()
+                    ? "&gt; " + height
+                    : UnitSystem.AVIATION.lost(Double.parseDouble(number)));
+          }
+        }
+      }
+    }
+    assertEquals(expected, fields);
+  }
+
+  @Test
+  void aSheetOfPilotsWithDelaysOfTheirOwnShowsTheNumbersOfTheCsv() throws IOException {
+    String command = "loss --state distracted --recoveries forward,lateral --pilots 40";
+    List<String> expected = new ArrayList<>();
+    for (CSVRecord record : csv(command)) {
+      expected.add(UnitSystem.AVIATION.lost(Double.parseDouble(record.get("p50_ft"))));
+      expected.add(UnitSystem.AVIATION.lost(Double.parseDouble(record.get("p95_ft"))));
+    }
+    String page = page(command);
+    assertEquals(expected, fields(page));
+    assertTrue(page.contains("<th scope=\"row\">distracted</th>"), "no line for the state");
+  }
+
+  @Test
+  void withoutPilotsTheSheetAsksForAStandardNumber() throws IOException {
+    String one = "loss --delays 1 --recoveries lateral";
+    List<String> fields = fields(page(one));
+    CSVRecord record = csv(one + " --pilots 250").get(0);
+    assertEquals(
+        List.of(
+            UnitSystem.AVIATION.lost(Double.parseDouble(record.get("p50_ft"))),
+            UnitSystem.AVIATION.lost(Double.parseDouble(record.get("p95_ft")))),
+        fields);
+  }
+
   @Test
   void aLossAboveThePlannedHeightIsMarkedByWordAndPattern() {
-    String page =
-        new String(Documents.of((FLIGHTS + " --height-ft 20 --format html").split(" ", -1)), UTF_8);
     // a recovery in less than 20 ft after 3 s is out of reach of any technique (arithmetic: the
     // descent at onset alone covers more)
-    assertTrue(page.contains("<td class=\"most mark\"><span>&gt; "), "no mark");
-    String without = new String(Documents.of((FLIGHTS + " --format html").split(" ", -1)), UTF_8);
-    assertTrue(!without.contains("class=\"most mark\""), "a mark without a height");
+    String page = page(FLIGHTS + " --height-ft 20");
+    assertTrue(page.contains("<td class=\"most mark\"><span>&gt; 20</span>"), "no mark");
+    assertFalse(page(FLIGHTS).contains("class=\"most mark\""), "a mark without a height");
+  }
+
+  @Test
+  void modelsHaveNoPlaceOnASheet() {
+    Run run = Run.of((FLIGHTS + " --models 2 --format html").split(" ", -1));
+    assertEquals(2, run.status());
+    assertTrue(run.err().contains("--models"), run.err());
+  }
+
+  @Test
+  void aSheetForACraftShortOfPowerWarns() {
+    String page = page("loss --pressure-altitude-ft 12000 --delays 1 --pilots 4");
+    assertTrue(page.toLowerCase(Locale.ROOT).contains("warning: more than there is"), "no warning");
   }
 }

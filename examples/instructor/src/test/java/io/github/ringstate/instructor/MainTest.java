@@ -57,7 +57,10 @@ class MainTest {
   void theCompletionScriptKnowsEveryCommandAndItsOptions() {
     Run run = Run.of("completion");
     assertEquals(CommandLine.ExitCode.OK, run.status(), run.err());
-    for (String word : new String[] {"loss", "fly", "runs", "boundary", "craft", "--paper"}) {
+    for (String word :
+        new String[] {
+          "loss", "floor", "fly", "runs", "boundary", "craft", "sweep", "--paper", "--units"
+        }) {
       assertTrue(run.out().contains(word), word);
     }
     assertTrue(run.out().startsWith("#!/usr/bin/env bash"), run.out().substring(0, 40));

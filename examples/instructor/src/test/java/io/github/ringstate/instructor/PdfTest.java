@@ -1,10 +1,15 @@
 package io.github.ringstate.instructor;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.instructor.report.Caution;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -12,6 +17,8 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -27,10 +34,16 @@ class PdfTest {
       value = {
         // A4 is 210 x 297 mm (ISO 216), letter 8.5 x 11 in; a point is 1/72 in
         "loss --pilots 20 --height-ft 300 --format pdf|1|595.3|841.9",
+        "loss --pilots 20 --state distracted --format pdf|1|595.3|841.9",
         "loss --pilots 20 --delays 0,1,2,3,4,6 --mass-kg 520,600 --pressure-altitude-ft 0,4000 --height-ft 300"
             + " --paper letter --format pdf|1|612|792",
-        "runs --pilots 20 --technique lateral --format pdf|2|595.3|841.9",
-        "runs --pilots 20 --technique lateral --craft utility --units si --paper letter --format pdf|2|612|792"
+        // one page, lying on its longer side, whatever is to be said
+        "runs --pilots 20 --format pdf|1|841.9|595.3",
+        "runs --pilots 20 --technique autorotation --craft heavy --mass-kg 9600 --oat-c 25"
+            + " --pressure-altitude-ft 9000 --wind-kt 20 --units si --format pdf|1|841.9|595.3",
+        "runs --pilots 20 --craft heavy --mass-kg 9600 --oat-c 25"
+            + " --pressure-altitude-ft 9000 --paper letter --format pdf|1|792|612",
+        "runs --pilots 20 --craft utility --units si --gust-kt 30 --paper letter --format pdf|1|792|612"
       })
   void theSheetFillsNoMorePaperThanItShouldAndIsTaggedAndReadable(
       String command, int pages, double width, double height) throws IOException {
@@ -54,6 +67,70 @@ class PdfTest {
       PDFont font = resources.getFont(name);
       assertTrue(font.isEmbedded(), font.getName());
       assertTrue(font.getName().contains("SourceSans3"), font.getName());
+    }
+  }
+
+  @Test
+  void whatStandsAlongTheAxesCanBeSearchedAndCopied() throws IOException {
+    try (PDDocument document = Loader.loadPDF(Documents.of(split(ONE)))) {
+      String text = text(document);
+      for (String title :
+          List.of(
+              "altitude loss, ft", "delay, s", "height from onset, ft", "time since onset, s")) {
+        // an upright title comes out of this reader in pieces, a few letters to a line
+        assertTrue(bare(text).contains(bare(title)), title + " is not in " + text);
+      }
+      // numbers along an axis, in the order in which they are drawn
+      assertTrue(text.contains(" 0 0.5 1 1.5 2 "), text);
+    }
+  }
+
+  @Test
+  void whatStandsAlongTheAxesIsTextInHtmlAndSvgToo() {
+    String page = new String(Documents.of(split(ONE.replace("pdf", "html"))), UTF_8);
+    String picture = new String(Documents.of(split("boundary --format svg")), UTF_8);
+    for (String title : List.of("altitude loss, ft", "delay, s", "0", "1", "2")) {
+      assertTrue(page.contains(">" + title + "</text"), title);
+    }
+    for (String title : List.of("airspeed along the disc, kt", "-1000", "10")) {
+      assertTrue(picture.contains(">" + title + "</text"), title);
+    }
+  }
+
+  private static String bare(String text) {
+    return text.replaceAll("\\s", "");
+  }
+
+  private static String[] split(String command) {
+    return command.split(" ", -1);
+  }
+
+  private static final String ONE =
+      "loss --pilots 4 --delays 0,2 --recoveries forward --format pdf";
+
+  @Test
+  void whatUsersTypedIsPrintedAsTyped(@TempDir Path folder) throws IOException {
+    Path craft = folder.resolve("odd.toml");
+    String typed = "Ünicode <b>&amp; </td> it's";
+    Files.writeString(
+        craft,
+        Run.of("craft", "trainer")
+            .out()
+            .replaceFirst(
+                "description = .*", Matcher.quoteReplacement("description = \"" + typed + "\"")));
+    byte[] sheet =
+        Documents.of(
+            "loss",
+            "--pilots",
+            "4",
+            "--delays",
+            "0",
+            "--format",
+            "pdf",
+            "--craft",
+            craft.toString());
+    try (PDDocument document = Loader.loadPDF(sheet)) {
+      assertTrue(text(document).contains("trainer: " + typed), text(document));
     }
   }
 }

@@ -256,6 +256,48 @@ class RunnableJarIT {
     }
   }
 
+  private static Run script(Path script, String... args) throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>(List.of("sh", script.toString()));
+    command.addAll(List.of(args));
+    ProcessBuilder builder = new ProcessBuilder(command);
+    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    File err = Files.createTempFile(folder, "err", ".txt").toFile();
+    Process process = builder.redirectError(err).start();
+    process.getOutputStream().close();
+    String out = new String(process.getInputStream().readAllBytes(), UTF_8);
+    return new Run(process.waitFor(), out, Files.readString(err.toPath()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"loss", "loss --pilots 20 --delays 0", "craft heavy", "runs --wind 3"})
+  @EnabledOnOs(OS.LINUX)
+  void theScriptRunsTheJar(String command) throws IOException, InterruptedException {
+    String[] args = command.split(" ", -1);
+    assertEquals(run(args), script(Path.of("ringstate").toAbsolutePath(), args));
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void theScriptRunsTheJarBesideItWithoutAnArchiveAndThroughALink()
+      throws IOException, InterruptedException {
+    Path place = Files.createDirectory(folder.resolve("a place"));
+    Files.copy(Path.of("ringstate"), place.resolve("ringstate"));
+    Files.copy(Path.of(property("ringstate.jar")), place.resolve("ringstate.jar"));
+    Path link = Files.createSymbolicLink(folder.resolve("link"), place.resolve("ringstate"));
+    assertEquals(run("craft"), script(link, "craft"));
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void theBuildLeavesAnArchiveOfClassDataThatIsUsed() throws IOException, InterruptedException {
+    Path archive = Path.of(property("ringstate.jar")).resolveSibling("ringstate.jsa");
+    List<String> options = List.of("-XX:SharedArchiveFile=" + archive, "-Xlog:class+load");
+    String loaded = run(options, "craft").out();
+    assertTrue(
+        loaded.lines().anyMatch(line -> line.matches(".*ringstate\\.craft\\..*shared objects.*")),
+        "no class of the library comes from the archive");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

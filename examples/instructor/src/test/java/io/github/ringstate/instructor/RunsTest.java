@@ -4,6 +4,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -11,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -19,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RunsTest {
 
@@ -160,5 +164,81 @@ class RunsTest {
     String said =
         Run.of("runs", "--pilots", "20", "--craft", file.toString()).out().replaceAll("\\s+", " ");
     assertTrue(said.contains("0 kt at 400 ft, 45 kt at 90 ft"), said);
+  }
+
+  private static JsonNode json(String args) throws IOException {
+    Run run =
+        Run.of(
+            ("runs --format json --pilots 20 --technique lateral " + args).strip().split(" +", -1));
+    assertEquals(0, run.status(), run.err());
+    return new ObjectMapper().readTree(run.out());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // Wind from the north, 20 kt, gusts 30, hence lulls of 10, at all heights; 25 kt over the
+    // ground:
+    // arithmetic. With it behind, a wind between lull and gust leaves no airspeed; across, the
+    // airspeed is that of the lull and of the gust by Pythagoras.
+    "0, 35, 55",
+    "18, 0, 15",
+    "9, 26.9, 39.1"
+  })
+  void gustsAndLullsChangeTheAirspeed(int row, double least, double greatest) throws IOException {
+    JsonNode track =
+        json("--wind-from-deg 0 --wind-kt 20 --gust-kt 30 --wind-exponent 0")
+            .get("tracks")
+            .get(row);
+    assertEquals(least, track.get("least_airspeed_kt").asDouble(), 0.05);
+    assertEquals(greatest, track.get("greatest_airspeed_kt").asDouble(), 0.05);
+    // what a turn downwind leaves is what the track with the wind behind has
+    assertEquals(0, track.get("airspeed_downwind_kt").asDouble(), 0.05);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "--craft heavy --height-ft 300 --units si",
+        "--craft heavy --mass-kg 9000 --oat-c 35 --ground-speed-kt 45 --gust-kt 40 --height-ft 150"
+      })
+  void aLimitIsANumberThatItsReasonTells(String args) throws IOException {
+    Set<String> kinds = new TreeSet<>();
+    for (JsonNode track : json(args).get("tracks")) {
+      JsonNode airspeed = track.get("least_airspeed_limit_kt");
+      JsonNode groundSpeed = track.get("greatest_ground_speed_limit_kt");
+      String verdict = track.get("verdict").asText();
+      kinds.add(verdict);
+      assertEquals(verdict.equals("fly with a limit"), airspeed.isNull() != groundSpeed.isNull());
+      JsonNode limit = airspeed.isNull() ? groundSpeed : airspeed;
+      if (!limit.isNull()) {
+        String reason = track.get("reason").asText();
+        assertTrue(reason.contains(Math.round(limit.asDouble()) + " kt"), reason);
+      }
+    }
+    assertTrue(kinds.contains("fly with a limit"), kinds.toString());
+  }
+
+  @Test
+  void aTailRotorSectorThatOnlyAGustReachesIsFlagged() throws IOException {
+    // 15 kt behind a run of 25 kt come from ahead of the nose; in a gust of 40 kt the wind comes
+    // from
+    // behind, in the weathercock sector of FAA AC 90-95 (from memory).
+    String wind = "--wind-from-deg 0 --wind-kt 15 --wind-exponent 0 --gust-kt ";
+    assertEquals("none", json(wind + 15).get("tracks").get(18).get("tail_rotor_sectors").asText());
+    assertEquals(
+        "weathercock", json(wind + 40).get("tracks").get(18).get("tail_rotor_sectors").asText());
+  }
+
+  @Test
+  void theOperatorsMinimumOfExperienceStandsOnTheSheetAndCanBeChanged() {
+    String[] args = {"runs", "--pilots", "20", "--technique", "lateral", "--format", "html"};
+    String standard = new String(Documents.of(args), UTF_8);
+    assertTrue(standard.contains("at least 500 h in command and 100 h on type"), "no minimum");
+    String[] other =
+        Stream.concat(Stream.of(args), Stream.of("--command-hours", "1200", "--type-hours", "250"))
+            .toArray(String[]::new);
+    String changed = new String(Documents.of(other), UTF_8);
+    assertTrue(changed.contains("at least 1200 h in command and 250 h on type"), "not changed");
   }
 }

@@ -1,15 +1,16 @@
 package io.github.ringstate.instructor.boundary;
 
-import io.github.ringstate.instructor.chart.ChartPicture;
 import io.github.ringstate.instructor.chart.Legend;
 import io.github.ringstate.instructor.chart.Pen;
+import io.github.ringstate.instructor.chart.Plot;
+import io.github.ringstate.instructor.chart.Points;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.report.Wrapping;
 import io.github.ringstate.instructor.sheet.Pictured.Picture;
 import io.github.ringstate.instructor.sheet.SheetFont;
-import io.github.ringstate.instructor.sheet.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -17,9 +18,6 @@ import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.XYSeries;
-import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
@@ -32,6 +30,8 @@ final class BoundaryPicture implements Picture {
   private static final int FOOT = 34;
   private static final int CAUTION_COLUMNS = 140;
   private static final double FINE_STEP_KT = 0.1;
+
+  private static final Color SHADE = new Color(0xE6E6E6);
 
   private static final Pen PATH = new Pen(new Color(0x7A1F6B), Pen.line(2.4f), SeriesMarkers.NONE);
   private static final List<Marker> MARKS =
@@ -51,7 +51,7 @@ final class BoundaryPicture implements Picture {
    * @param alone whether it must say itself what it shows, with the caution
    */
   BoundaryPicture(Chart chart, Optional<FlightPath> path, UnitSystem units, boolean alone) {
-    this.chart = Chart.of(chart.conditions(), FINE_STEP_KT);
+    this.chart = Chart.closed(chart.conditions(), FINE_STEP_KT);
     this.path = path;
     this.units = units;
     this.alone = alone;
@@ -71,7 +71,7 @@ final class BoundaryPicture implements Picture {
             entries.add(
                 new Legend.Entry(
                     flown.marks().get(i).mark(),
-                    new Pen(ChartPicture.INK, Pen.line(1), MARKS.get(i % MARKS.size())),
+                    new Pen(Plot.INK, Pen.line(1), MARKS.get(i % MARKS.size())),
                     false,
                     true));
           }
@@ -113,7 +113,7 @@ final class BoundaryPicture implements Picture {
     graphics.fillRect(0, 0, WIDTH, height());
     int top = 0;
     if (alone) {
-      graphics.setColor(ChartPicture.INK);
+      graphics.setColor(Plot.INK);
       graphics.setFont(SheetFont.SEMIBOLD.sized(14));
       Conditions conditions = chart.conditions();
       graphics.drawString(
@@ -136,79 +136,63 @@ final class BoundaryPicture implements Picture {
       top = HEAD;
     }
     graphics.translate(0, top);
-    ChartPicture plot = plot();
-    plot.paint(graphics);
+    plot().paint(graphics);
     graphics.translate(10, PLOT);
     legend().paint(graphics);
     graphics.setTransform(before);
   }
 
-  private ChartPicture plot() {
-    XYChart plot =
-        ChartPicture.empty(
+  private Plot plot() {
+    Plot plot =
+        Plot.of(
             WIDTH,
             PLOT,
             "airspeed along the disc, " + units.speed().symbol(),
-            "vertical speed along the shaft, " + units.verticalSpeed().symbol());
-    plot.getStyler().setXAxisMin(0.0);
-    plot.getStyler().setMarkerSize(9);
-    Outline shaded = outline(chart.criteria().get(0));
-    XYSeries area = plot.addSeries("area", shaded.across(), shaded.up());
-    area.setXYSeriesRenderStyle(XYSeriesRenderStyle.PolygonArea);
-    area.setFillColor(new Color(0xE6E6E6));
-    area.setLineColor(new Color(0xE6E6E6));
-    area.setMarker(SeriesMarkers.NONE);
+            "vertical speed along the shaft, " + units.verticalSpeed().symbol(),
+            description());
+    plot.reachUp(0);
+    plot.area(outline(chart.criteria().get(0)), SHADE);
     for (int i = 0; i < chart.criteria().size(); i++) {
-      Outline line = outline(chart.criteria().get(i));
-      ChartPicture.line(plot, chart.criteria().get(i), line.across(), line.up(), Pen.of(i), false);
+      plot.line(outline(chart.criteria().get(i)), Pen.of(i), false);
     }
     path.ifPresent(flown -> flight(plot, flown));
-    return new ChartPicture(plot, description());
+    return plot;
   }
 
-  @SuppressWarnings("ArrayRecordComponent") // goes straight to the chart
-  private record Outline(double[] across, double[] up) {}
-
   /** Down the onset and back up the exit, where there is one. */
-  private Outline outline(String criterion) {
-    List<double[]> points = new ArrayList<>();
+  private Points outline(String criterion) {
+    Points points = new Points();
     List<BoundaryRow> rows =
         chart.rows().stream().filter(row -> row.criterion().equals(criterion)).toList();
     for (BoundaryRow row : rows) {
-      points.add(point(row.airspeedKt(), row.onsetFpm()));
+      add(points, row.airspeedKt(), row.onsetFpm());
     }
     for (int i = rows.size() - 1; i >= 0; i--) {
       BoundaryRow row = rows.get(i);
-      row.exitFpm().ifPresent(exit -> points.add(point(row.airspeedKt(), exit)));
+      row.exitFpm().ifPresent(exit -> add(points, row.airspeedKt(), exit));
     }
-    return new Outline(
-        points.stream().mapToDouble(point -> point[0]).toArray(),
-        points.stream().mapToDouble(point -> point[1]).toArray());
+    return points;
   }
 
-  private double[] point(double airspeedKt, double sinkFpm) {
-    return new double[] {
-      units.speed().fromSi(Unit.KNOT.toSi(airspeedKt)),
-      -units.verticalSpeed().fromSi(Unit.FOOT_PER_MINUTE.toSi(sinkFpm))
-    };
+  private void add(Points points, double airspeedKt, double sinkFpm) {
+    points.add(
+        units.speed().fromSi(Unit.KNOT.toSi(airspeedKt)),
+        -units.verticalSpeed().fromSi(Unit.FOOT_PER_MINUTE.toSi(sinkFpm)));
   }
 
-  private void flight(XYChart plot, FlightPath flown) {
-    ChartPicture.line(plot, "flight", across(flown.points()), up(flown.points()), PATH, false);
+  private void flight(Plot plot, FlightPath flown) {
+    plot.line(points(flown.points()), PATH, false);
     for (int i = 0; i < flown.marks().size(); i++) {
-      List<FlightPath.Point> one = List.of(flown.marks().get(i));
-      XYSeries mark = plot.addSeries("mark " + i, across(one), up(one));
-      mark.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
-      mark.setMarker(MARKS.get(i % MARKS.size()));
-      mark.setMarkerColor(ChartPicture.INK);
+      plot.marks(points(List.of(flown.marks().get(i))), MARKS.get(i % MARKS.size()), Plot.INK);
     }
   }
 
-  private double[] across(List<FlightPath.Point> points) {
-    return points.stream().mapToDouble(p -> units.speed().fromSi(p.edgewise())).toArray();
-  }
-
-  private double[] up(List<FlightPath.Point> points) {
-    return points.stream().mapToDouble(p -> units.verticalSpeed().fromSi(p.axial())).toArray();
+  private Points points(List<FlightPath.Point> flown) {
+    Points points = new Points();
+    flown.forEach(
+        p ->
+            points.add(
+                units.speed().fromSi(p.edgewise()), units.verticalSpeed().fromSi(p.axial())));
+    return points;
   }
 }

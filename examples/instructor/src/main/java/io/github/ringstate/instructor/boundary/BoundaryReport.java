@@ -9,6 +9,7 @@ import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sheet.ModelNote;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
@@ -54,9 +55,10 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
     return new Page(
         "boundary.mustache",
         "Vortex ring state: its boundary",
+        false,
         Map.of(
             "heading",
-            heading(),
+            heading(settings.units()),
             "flight",
             path.map(FlightPath::inWords).orElse("none drawn"),
             "terms",
@@ -122,7 +124,7 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
   }
 
   @Override
-  public Sheet sheet() {
+  public Sheet sheet(UnitSystem units) {
     List<Term> terms = new ArrayList<>();
     terms.add(
         new Term(
@@ -133,53 +135,66 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
     return new Sheet(
         List.of(
             new Sheet.Title("Vortex ring state: its boundary by three criteria"),
-            new Sheet.Terms(heading()),
-            grid(),
+            new Sheet.Terms(heading(units)),
+            grid(units),
             new Sheet.Terms(terms),
             new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
   }
 
-  private List<Term> heading() {
+  private List<Term> heading(UnitSystem units) {
     Conditions conditions = chart.conditions();
     List<Term> heading = new ArrayList<>();
     heading.add(
         new Term("Craft", conditions.craft().name() + ": " + conditions.craft().description()));
-    heading.addAll(conditions.terms());
+    heading.addAll(conditions.terms(units));
     heading.add(
         new Term(
             "Rotor",
             "hover induced velocity "
-                + Decimals.fixed(Unit.FOOT_PER_MINUTE.fromSi(conditions.hoverInduced()), 0)
-                + " ft/min or "
-                + Decimals.fixed(Unit.KNOT.fromSi(conditions.hoverInduced()), 1)
-                + " kt, disc loading "
+                + induced(conditions.hoverInduced(), units)
+                + ", disc loading "
                 + Decimals.fixed(conditions.craft().discLoading(), 0)
                 + " N/m2"));
     return heading;
   }
 
-  private Sheet.Grid grid() {
+  private static String induced(double si, UnitSystem units) {
+    String vertical = units.fineVerticalSpeed(si) + " " + units.verticalSpeed().symbol();
+    return units == UnitSystem.AVIATION
+        ? vertical + " or " + Decimals.fixed(Unit.KNOT.fromSi(si), 1) + " kt"
+        : vertical;
+  }
+
+  private Sheet.Grid grid(UnitSystem units) {
+    String sink = units.verticalSpeed().symbol();
     List<GridColumn> columns = new ArrayList<>();
-    columns.add(GridColumn.right("airspeed", "", "kt"));
+    columns.add(GridColumn.right("airspeed", "", units.speed().symbol()));
     for (String criterion : chart.criteria()) {
-      columns.add(GridColumn.right(criterion, "onset", "ft/min"));
-      columns.add(GridColumn.right("", "exit", "ft/min"));
+      columns.add(GridColumn.right(criterion, "onset", sink));
+      columns.add(GridColumn.right("", "exit", sink));
     }
     List<List<String>> lines = new ArrayList<>();
     for (double airspeed : chart.airspeeds()) {
       List<String> line = new ArrayList<>();
-      line.add(Decimals.given(airspeed));
+      line.add(
+          units == UnitSystem.AVIATION
+              ? Decimals.given(airspeed)
+              : Decimals.fixed(Unit.KNOT.toSi(airspeed), 2));
       for (String criterion : chart.criteria()) {
         Optional<BoundaryRow> row = chart.at(criterion, airspeed);
-        line.add(row.map(one -> Decimals.fixed(one.onsetFpm(), 0)).orElse("-"));
-        line.add(row.map(BoundaryRow::exitFpm).map(BoundaryReport::whole).orElse("-"));
+        line.add(row.map(one -> sink(one.onsetFpm(), units)).orElse("-"));
+        line.add(row.map(BoundaryRow::exitFpm).map(exit -> whole(exit, units)).orElse("-"));
       }
       lines.add(line);
     }
     return new Sheet.Grid(columns, lines);
   }
 
-  private static String whole(OptionalDouble fpm) {
-    return fpm.isPresent() ? Decimals.fixed(fpm.getAsDouble(), 0) : "-";
+  private static String whole(OptionalDouble fpm, UnitSystem units) {
+    return fpm.isPresent() ? sink(fpm.getAsDouble(), units) : "-";
+  }
+
+  private static String sink(double fpm, UnitSystem units) {
+    return units.fineVerticalSpeed(Unit.FOOT_PER_MINUTE.toSi(fpm));
   }
 }

@@ -32,7 +32,25 @@ record Chart(Conditions conditions, double stepKt, List<String> criteria, List<B
     rows = List.copyOf(rows);
   }
 
+  /** Halvings of the last step of a closing boundary in a picture. */
+  private static final int HALVINGS = 20;
+
   static Chart of(Conditions conditions, double stepKt) {
+    return of(conditions, stepKt, false);
+  }
+
+  /**
+   * The same for a picture: a boundary that closes is followed to where it does, between two steps.
+   *
+   * @param conditions craft, mass and air
+   * @param stepKt step of airspeed, kt
+   * @return the boundaries
+   */
+  static Chart closed(Conditions conditions, double stepKt) {
+    return of(conditions, stepKt, true);
+  }
+
+  private static Chart of(Conditions conditions, double stepKt, boolean closed) {
     List<BoundaryCriterion> criteria =
         List.of(
             new HeaveDamping(RingStateInflow.standard()),
@@ -49,16 +67,46 @@ record Chart(Conditions conditions, double stepKt, List<String> criteria, List<B
     int steps = (int) Math.ceil(Unit.KNOT.fromSi(reach * hoverInduced) / stepKt);
     List<BoundaryRow> rows = new ArrayList<>();
     for (BoundaryCriterion criterion : criteria) {
+      double last = Double.NaN;
       for (int i = 0; i <= steps; i++) {
-        double airspeed = i * stepKt;
-        Optional<RingBand> band = criterion.band(Unit.KNOT.toSi(airspeed) / hoverInduced);
-        if (band.isPresent()) {
-          rows.add(row(criterion.name(), airspeed, band.get(), hoverInduced));
+        Optional<BoundaryRow> row = at(criterion, i * stepKt, hoverInduced);
+        if (row.isPresent()) {
+          rows.add(row.get());
+          last = i * stepKt;
         }
+      }
+      if (closed && last < steps * stepKt) {
+        rows.addAll(nose(criterion, last, last + stepKt, hoverInduced));
       }
     }
     return new Chart(
         conditions, stepKt, criteria.stream().map(BoundaryCriterion::name).toList(), rows);
+  }
+
+  /** Ever nearer to where a boundary closes. */
+  private static List<BoundaryRow> nose(
+      BoundaryCriterion criterion, double inside, double outside, double hoverInduced) {
+    List<BoundaryRow> rows = new ArrayList<>();
+    double low = inside;
+    double high = outside;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      Optional<BoundaryRow> row = at(criterion, middle, hoverInduced);
+      if (row.isPresent()) {
+        rows.add(row.get());
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return rows;
+  }
+
+  private static Optional<BoundaryRow> at(
+      BoundaryCriterion criterion, double airspeed, double hoverInduced) {
+    return criterion
+        .band(Unit.KNOT.toSi(airspeed) / hoverInduced)
+        .map(band -> row(criterion.name(), airspeed, band, hoverInduced));
   }
 
   private static BoundaryRow row(

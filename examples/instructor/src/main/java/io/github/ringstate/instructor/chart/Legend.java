@@ -22,7 +22,7 @@ public record Legend(int width, List<Entry> entries) implements Picture {
 
   private static final int LINE = 34;
   private static final int GAP = 7;
-  private static final int BETWEEN = 20;
+  private static final int BETWEEN = 13;
   private static final int ROW = 19;
   private static final int MARK = 7;
   private static final double LETTERS = 12;
@@ -99,7 +99,7 @@ public record Legend(int width, List<Entry> entries) implements Picture {
         Marker marker = entry.pen().marker();
         marker.paint(graphics, place.x() + entry.sample() / 2.0, place.y(), MARK);
       }
-      graphics.setColor(ChartPicture.INK);
+      graphics.setColor(Plot.INK);
       graphics.setFont(font);
       graphics.drawString(entry.name(), place.x() + entry.sample() + GAP, place.y() + 4);
     }

@@ -5,6 +5,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +36,7 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
       Conditions without = new Conditions(craft, air, new HoverPower(0, 0, 0));
       throw Refusal.usage(
           "--mass-kg, --pressure-altitude-ft and --oat-c cannot be "
-              + without.loadAndAir()
+              + without.loadAndAir(UnitSystem.AVIATION)
               + Refusal.ALLOWED
               + "a mass that the rotor of "
               + craft.name()
@@ -103,14 +104,17 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
   /**
    * The conditions in words.
    *
+   * @param units the units to speak in
    * @return one line for the load and the air, one for the power, and a warning if it is not enough
    */
-  public List<Term> terms() {
+  public List<Term> terms(UnitSystem units) {
     List<Term> terms = new ArrayList<>();
     terms.add(
         new Term(
             "Conditions",
-            loadAndAir() + ", density altitude " + Decimals.fixed(densityAltitudeFt(), 0) + " ft"));
+            loadAndAir(units)
+                + ", density altitude "
+                + units.lengthInWords(air.densityAltitude())));
     terms.add(
         new Term(
             "Power",
@@ -135,11 +139,11 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
     return terms;
   }
 
-  private String loadAndAir() {
+  private String loadAndAir(UnitSystem units) {
     return Decimals.brief(massKg())
         + " kg, pressure altitude "
-        + Decimals.fixed(pressureAltitudeFt(), 0)
-        + " ft, OAT "
+        + units.lengthInWords(air.pressureAltitude())
+        + ", OAT "
         + Decimals.fixed(oatC(), 1)
         + " C";
   }

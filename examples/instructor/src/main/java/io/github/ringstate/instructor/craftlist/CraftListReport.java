@@ -9,6 +9,7 @@ import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.rotor.Rotor;
 import java.util.List;
 import java.util.Map;
@@ -66,7 +67,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
   }
 
   @Override
-  public Sheet sheet() {
+  public Sheet sheet(UnitSystem units) {
     List<GridColumn> columns =
         List.of(
             GridColumn.left("craft"),

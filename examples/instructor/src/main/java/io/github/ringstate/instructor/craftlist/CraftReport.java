@@ -8,6 +8,7 @@ import io.github.ringstate.instructor.report.Report;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Parameter;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,7 +29,7 @@ record CraftReport(Helicopter craft) implements Report {
   }
 
   @Override
-  public Sheet sheet() {
+  public Sheet sheet(UnitSystem units) {
     return new Sheet(List.of(new Sheet.Verbatim(CraftWriter.lines(craft))));
   }
 

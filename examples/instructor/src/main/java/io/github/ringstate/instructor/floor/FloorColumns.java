@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.floor;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Column;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.study.Quantile;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -61,7 +62,8 @@ final class FloorColumns {
             "continuous_power_kw", block -> Cell.number(block.conditions().hover().continuousKw())),
         new Column<>(
             "short_time_power_kw", block -> Cell.number(block.conditions().hover().shortTimeKw())),
-        new Column<>("in_short", block -> Cell.text(FloorTakeAway.of(block, request))));
+        new Column<>(
+            "in_short", block -> Cell.text(FloorTakeAway.of(block, request, UnitSystem.AVIATION))));
   }
 
   /** What only a briefing for a height has. */

@@ -7,9 +7,9 @@ import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loadings;
-import io.github.ringstate.instructor.option.OutputOptions;
 import io.github.ringstate.instructor.option.PilotOptions;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.option.TableOutput;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.instructor.report.Caution;
@@ -80,7 +80,7 @@ public final class FloorCommand implements Runnable {
   private String pilots = "";
 
   @Mixin private final PilotOptions chance = new PilotOptions();
-  @Mixin private final OutputOptions output = new OutputOptions();
+  @Mixin private final TableOutput output = new TableOutput();
 
   /**
    * Creates the command.

@@ -9,6 +9,7 @@ import io.github.ringstate.instructor.report.Report;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,8 +34,8 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Rep
   }
 
   @Override
-  public Sheet sheet() {
-    return FloorSheet.of(this);
+  public Sheet sheet(UnitSystem units) {
+    return FloorSheet.of(this, units);
   }
 
   @Override

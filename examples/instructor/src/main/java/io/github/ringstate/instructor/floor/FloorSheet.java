@@ -7,11 +7,12 @@ import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,61 +21,73 @@ import java.util.Optional;
 /** Floors laid out for people. */
 final class FloorSheet {
 
-  private FloorSheet() {}
+  private final FloorRequest request;
+  private final UnitSystem units;
 
-  static Sheet of(FloorReport report) {
-    FloorRequest request = report.request();
+  private FloorSheet(FloorRequest request, UnitSystem units) {
+    this.request = request;
+    this.units = units;
+  }
+
+  static Sheet of(FloorReport report, UnitSystem units) {
+    return new FloorSheet(report.request(), units).sheet(report);
+  }
+
+  private Sheet sheet(FloorReport report) {
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Vortex ring state: height from which simulated pilots recovered"));
-    List<Term> heading = heading(request);
+    List<Term> heading = heading();
     boolean single = report.blocks().size() == 1;
     if (!single) {
       blocks.add(new Sheet.Terms(heading));
     }
     for (FloorBlock block : report.blocks()) {
       List<Term> terms = new ArrayList<>(single ? heading : List.of());
-      terms.addAll(block.conditions().terms());
+      terms.addAll(block.conditions().terms(units));
       blocks.add(new Sheet.Terms(terms));
-      blocks.add(grid(block, request));
-      blocks.add(new Sheet.Paragraph(FloorTakeAway.of(block, request)));
+      blocks.add(grid(block));
+      blocks.add(new Sheet.Paragraph(FloorTakeAway.of(block, request, units)));
       if (request.briefedFt().isPresent() && block.met()) {
         double heightFt = request.briefedFt().getAsDouble();
-        blocks.add(new Sheet.Heading("Briefing for " + Decimals.brief(heightFt) + " ft at onset"));
-        blocks.add(new Sheet.Terms(briefings(block, request, heightFt)));
+        blocks.add(
+            new Sheet.Heading("Briefing for " + units.given(Unit.FOOT, heightFt) + " at onset"));
+        blocks.add(new Sheet.Terms(briefings(block, heightFt)));
         blocks.add(latest(block));
       }
     }
-    blocks.add(new Sheet.Terms(FloorTerms.forPeople(request)));
+    blocks.add(new Sheet.Terms(FloorTerms.forPeople(request, units)));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
   }
 
-  private static List<Term> heading(FloorRequest request) {
+  private List<Term> heading() {
     Helicopter craft = request.loaded().get(0);
     Approach approach = request.approach();
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
-    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.kind().description()));
-    terms.add(new Term("Wind", approach.wind()));
-    terms.add(new Term("Clock", request.clock().description(approach.entry(), craft)));
+    terms.add(
+        new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
+    terms.add(new Term("Wind", approach.wind(units)));
+    terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));
     if (request.disturbances().any()) {
-      terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances())));
+      terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances(), units)));
     }
     terms.add(PilotTerms.pilots(request.pool(), request.disturbances(), true));
     return terms;
   }
 
-  private static Sheet.Grid grid(FloorBlock block, FloorRequest request) {
+  private Sheet.Grid grid(FloorBlock block) {
+    String height = units.length().symbol();
     boolean models = request.pool().models().isPresent();
     List<GridColumn> columns = new ArrayList<>();
     columns.add(GridColumn.left("state"));
     columns.add(GridColumn.left("recovery"));
-    columns.add(GridColumn.right("50 %", "loss, ft"));
-    columns.add(GridColumn.right(FloorTakeAway.percent(request.share()), "loss, ft"));
-    columns.add(GridColumn.right("floor", "ft"));
-    columns.add(GridColumn.right("floor lies in", "ft"));
+    columns.add(GridColumn.right("50 %", "loss, " + height));
+    columns.add(GridColumn.right(FloorTakeAway.percent(request.share()), "loss, " + height));
+    columns.add(GridColumn.right("floor", height));
+    columns.add(GridColumn.right("floor lies in", height));
     if (models) {
-      columns.add(GridColumn.right("and model", "ft"));
+      columns.add(GridColumn.right("and model", height));
     }
     columns.add(GridColumn.right("arrested", "share"));
     List<List<String>> lines = new ArrayList<>();
@@ -88,7 +101,7 @@ final class FloorSheet {
     return new Sheet.Grid(columns, lines);
   }
 
-  private static List<String> line(String state, FloorRow row, boolean models) {
+  private List<String> line(String state, FloorRow row, boolean models) {
     List<String> texts = new ArrayList<>();
     texts.add(state);
     texts.add(row.recovery().label());
@@ -97,26 +110,26 @@ final class FloorSheet {
     texts.add(
         row.floorFt()
             .map(Quantile::value)
-            .map(feet -> Double.isInfinite(feet) ? "none" : Decimals.fixed(Feet.up(feet), 0))
+            .map(feet -> Double.isInfinite(feet) ? "none" : units.needed(feet))
             .orElse(""));
-    texts.add(PilotCells.band(row.floorFt(), Feet::down, Feet::up));
+    texts.add(PilotCells.band(row.floorFt(), units::down, units::up));
     if (models) {
-      texts.add(PilotCells.band(row.widestFloorFt(), Feet::down, Feet::up));
+      texts.add(PilotCells.band(row.widestFloorFt(), units::down, units::up));
     }
     texts.add(PilotCells.arrested(row.losses()));
     return texts;
   }
 
-  private static String loss(PilotLosses losses, double share) {
+  private String loss(PilotLosses losses, double share) {
     Optional<Quantile> loss = losses.lossFt(share);
     if (loss.isEmpty()) {
       return "no ring state";
     }
     double feet = loss.get().value();
-    return Double.isInfinite(feet) ? losses.failure() : Feet.text(feet);
+    return Double.isInfinite(feet) ? losses.failure() : units.lost(feet);
   }
 
-  private static List<Term> briefings(FloorBlock block, FloorRequest request, double heightFt) {
+  private List<Term> briefings(FloorBlock block, double heightFt) {
     return request.states().stream()
         .map(
             state -> new Term(state.label(), HeightBriefing.of(heightFt, block.rows(state)).text()))

@@ -2,8 +2,9 @@ package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Feet;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,34 +21,37 @@ final class FloorTakeAway {
    *
    * @param block the table
    * @param request what was asked for
+   * @param units the units to speak in
    * @return the sentence
    */
-  static String of(FloorBlock block, FloorRequest request) {
+  static String of(FloorBlock block, FloorRequest request, UnitSystem units) {
     if (!block.met()) {
       return "These conditions do not lead into the ring state, so the table says nothing of what"
           + " height pilots would need.";
     }
     List<String> parts = new ArrayList<>();
     for (PilotState state : request.states()) {
-      parts.add(state.label() + " " + least(FloorRow.leastHeight(block.rows(state))));
+      parts.add(state.label() + " " + least(FloorRow.leastHeight(block.rows(state)), units));
     }
     return "Of the ways out, the least height at onset from which "
         + percent(request.share())
         + " of the simulated pilots recovered with "
-        + Decimals.brief(request.marginFt())
-        + " ft to spare: "
+        + units.given(Unit.FOOT, request.marginFt())
+        + " to spare: "
         + String.join("; ", parts)
         + ".";
   }
 
-  private static String least(List<FloorRow> rows) {
+  private static String least(List<FloorRow> rows, UnitSystem units) {
     if (rows.isEmpty()) {
       return "none, since with no way out did so many arrest the descent";
     }
     FloorRow best = rows.get(0);
     String height =
-        Decimals.fixed(Feet.up(best.floorFt().orElseThrow().value()), 0)
-            + " ft with "
+        units.needed(best.floorFt().orElseThrow().value())
+            + " "
+            + units.length().symbol()
+            + " with "
             + best.recovery().label();
     return rows.size() == 1
         ? height

@@ -4,6 +4,8 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,12 +30,12 @@ final class FloorTerms {
 
   private FloorTerms() {}
 
-  private static String floor(FloorRequest request) {
+  private static String floor(FloorRequest request, UnitSystem units) {
     return "height at onset from which "
         + FloorTakeAway.percent(request.share())
         + " of the simulated pilots recovered with "
-        + Decimals.brief(request.marginFt())
-        + " ft to spare. It is what simulated pilots did, not a height to rely on. Flown away from"
+        + units.given(Unit.FOOT, request.marginFt())
+        + " to spare. It is what simulated pilots did, not a height to rely on. Flown away from"
         + " the ground, without what ground effect would add";
   }
 
@@ -47,9 +49,9 @@ final class FloorTerms {
         + " s";
   }
 
-  static List<Term> forPeople(FloorRequest request) {
+  static List<Term> forPeople(FloorRequest request, UnitSystem units) {
     List<Term> terms = new ArrayList<>();
-    terms.add(new Term("floor", floor(request) + ". Rounded upwards"));
+    terms.add(new Term("floor", floor(request, units) + ". Rounded upwards"));
     terms.add(new Term("none", "so many did not recover, from whatever height"));
     terms.add(new Term("onset", ONSET));
     terms.add(new Term("loss", LOSS));
@@ -65,7 +67,7 @@ final class FloorTerms {
     }
     request.states().forEach(state -> terms.add(PilotTerms.state(state)));
     terms.addAll(recoveries(request));
-    terms.addAll(PilotTerms.spreads(request.recoveries()));
+    terms.addAll(PilotTerms.spreads(request.recoveries(), units));
     return terms;
   }
 
@@ -73,11 +75,12 @@ final class FloorTerms {
       "the intervals of their shares, with those of the models if these were flown, overlap";
 
   static List<Term> forData(FloorRequest request) {
+    UnitSystem units = UnitSystem.AVIATION;
     List<Term> terms = new ArrayList<>();
     terms.add(
         new Term(
             "floor_ft",
-            floor(request) + ". Rounded upwards; nothing where so many did not recover"));
+            floor(request, units) + ". Rounded upwards; nothing where so many did not recover"));
     terms.add(new Term("floor_low_ft, floor_high_ft", PilotTerms.BAND));
     terms.add(new Term("floor_models_low_ft, floor_models_high_ft", PilotTerms.MODELS));
     terms.add(new Term("onset", ONSET));
@@ -91,11 +94,13 @@ final class FloorTerms {
     terms.add(
         new Term(
             "clock",
-            request.clock().description(request.approach().entry(), request.loaded().get(0))));
+            request
+                .clock()
+                .description(request.approach().entry(), request.loaded().get(0), units)));
     terms.add(PilotTerms.pilots(request.pool(), request.disturbances(), true));
     request.states().forEach(state -> terms.add(PilotTerms.state(state)));
     terms.addAll(recoveries(request));
-    terms.addAll(PilotTerms.spreads(request.recoveries()));
+    terms.addAll(PilotTerms.spreads(request.recoveries(), units));
     return terms;
   }
 

@@ -12,10 +12,10 @@ import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sheet.ModelNote;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
-import io.github.ringstate.instructor.sheet.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -61,7 +61,9 @@ final class ClassroomPage {
                     + units.length().symbol()),
             new Term(
                 "Entry",
-                request.approach().kind().description() + "; wind " + request.approach().wind())));
+                request.approach().kind().description(units)
+                    + "; wind "
+                    + request.approach().wind(units))));
     model.put("isEmpty", flights.flights().isEmpty());
     model.put("recoveries", flights.recoveries().stream().map(this::choice).toList());
     model.put("delayCount", flights.delays().size() - 1);
@@ -74,7 +76,11 @@ final class ClassroomPage {
     model.put("data", data());
     model.put("parameters", ModelNote.standard());
     return new Page(
-        "classroom.mustache", "Vortex ring state: one entry, many ways out", model, Map.of());
+        "classroom.mustache",
+        "Vortex ring state: one entry, many ways out",
+        false,
+        model,
+        Map.of());
   }
 
   /** A recovery to tick. */

@@ -9,6 +9,7 @@ import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
 import io.github.ringstate.instructor.sheet.Printable;
@@ -43,8 +44,8 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
   }
 
   @Override
-  public Sheet sheet() {
-    return FlySheet.of(this);
+  public Sheet sheet(UnitSystem units) {
+    return FlySheet.of(this, units);
   }
 
   @Override

@@ -7,6 +7,7 @@ import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,22 +15,32 @@ import java.util.List;
 /** A flight laid out for people: what was flown, what came of it, the events, the samples. */
 final class FlySheet {
 
-  private FlySheet() {}
+  private final FlyReport report;
+  private final UnitSystem units;
 
-  static Sheet of(FlyReport report) {
+  private FlySheet(FlyReport report, UnitSystem units) {
+    this.report = report;
+    this.units = units;
+  }
+
+  static Sheet of(FlyReport report, UnitSystem units) {
+    return new FlySheet(report, units).sheet();
+  }
+
+  private Sheet sheet() {
     return new Sheet(
         List.of(
             new Sheet.Title("Vortex ring state: one flight"),
-            new Sheet.Terms(heading(report)),
+            new Sheet.Terms(heading()),
             new Sheet.Heading("Events"),
-            events(report),
+            events(),
             new Sheet.Heading("Time history"),
-            samples(report),
-            new Sheet.Terms(FlyTerms.forPeople(report)),
+            samples(),
+            new Sheet.Terms(FlyTerms.forPeople(report, units)),
             new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
   }
 
-  private static List<Term> heading(FlyReport report) {
+  private List<Term> heading() {
     FlyRequest request = report.request();
     Approach approach = request.approach();
     List<Term> terms = new ArrayList<>();
@@ -39,9 +50,10 @@ final class FlySheet {
             request.conditions().craft().name()
                 + ": "
                 + request.conditions().craft().description()));
-    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.kind().description()));
-    terms.add(new Term("Wind", approach.wind()));
-    terms.addAll(request.conditions().terms());
+    terms.add(
+        new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
+    terms.add(new Term("Wind", approach.wind(units)));
+    terms.addAll(request.conditions().terms(units));
     terms.add(
         new Term(
             "Recovery",
@@ -54,58 +66,60 @@ final class FlySheet {
     return terms;
   }
 
-  private static String outcome(Outcome outcome) {
+  private String outcome(Outcome outcome) {
     return switch (outcome.ending()) {
       case ARRESTED ->
           "arrested "
               + Decimals.fixed(outcome.timeToArrest().getAsDouble(), 1)
               + " s after onset, having lost "
-              + Decimals.fixed(Unit.FOOT.fromSi(outcome.altitudeLoss().getAsDouble()), 0)
-              + " ft; "
+              + units.lengthInWords(outcome.altitudeLoss().getAsDouble())
+              + "; "
               + peak(outcome);
       case GROUND ->
           "the craft reaches the ground at "
-              + Decimals.fixed(Unit.FOOT_PER_MINUTE.fromSi(outcome.impactSpeed().getAsDouble()), 0)
-              + " ft/min; "
+              + fine(outcome.impactSpeed().getAsDouble())
+              + "; "
               + peak(outcome);
       case NOT_ARRESTED -> "the descent was not arrested; " + peak(outcome);
       case NO_ONSET -> "the flight did not enter the ring state";
     };
   }
 
-  private static String peak(Outcome outcome) {
-    return "greatest rate of descent "
-        + Decimals.fixed(Unit.FOOT_PER_MINUTE.fromSi(outcome.peakDescent().getAsDouble()), 0)
-        + " ft/min";
+  private String peak(Outcome outcome) {
+    return "greatest rate of descent " + fine(outcome.peakDescent().getAsDouble());
   }
 
-  private static Sheet.Grid events(FlyReport report) {
+  private String fine(double verticalSpeed) {
+    return units.fineVerticalSpeed(verticalSpeed) + " " + units.verticalSpeed().symbol();
+  }
+
+  private Sheet.Grid events() {
     return new Sheet.Grid(
         List.of(
             GridColumn.left("event"),
             GridColumn.right("time", "s"),
-            GridColumn.right("height", "ft"),
-            GridColumn.right("v/s", "ft/min")),
+            GridColumn.right("height", units.length().symbol()),
+            GridColumn.right("v/s", units.verticalSpeed().symbol())),
         report.flown().outcome().occurrences().stream()
             .map(
                 event ->
                     List.of(
                         event.kind().label(),
                         Decimals.fixed(event.time(), 1),
-                        Decimals.fixed(Unit.FOOT.fromSi(event.height()), 0),
-                        Decimals.fixed(Unit.FOOT_PER_MINUTE.fromSi(event.verticalSpeed()), 0)))
+                        units.length(event.height()),
+                        units.fineVerticalSpeed(event.verticalSpeed())))
             .toList());
   }
 
-  private static Sheet.Grid samples(FlyReport report) {
+  private Sheet.Grid samples() {
     int decimals = Decimals.decimalsOf(report.request().stepS());
     return new Sheet.Grid(
         List.of(
             GridColumn.right("time", "s"),
-            GridColumn.right("height", "ft"),
-            GridColumn.right("ground", "kt"),
-            GridColumn.right("air", "kt"),
-            GridColumn.right("v/s", "ft/min"),
+            GridColumn.right("height", units.length().symbol()),
+            GridColumn.right("ground", units.speed().symbol()),
+            GridColumn.right("air", units.speed().symbol()),
+            GridColumn.right("v/s", units.verticalSpeed().symbol()),
             GridColumn.right("pitch", "deg"),
             GridColumn.right("bank", "deg"),
             GridColumn.right("coll.", "deg"),
@@ -118,13 +132,13 @@ final class FlySheet {
         report.flown().samples().stream().map(sample -> line(sample, decimals)).toList());
   }
 
-  private static List<String> line(Sample sample, int decimals) {
+  private List<String> line(Sample sample, int decimals) {
     return List.of(
         Decimals.fixed(sample.timeS(), decimals),
-        Decimals.fixed(sample.heightFt(), 0),
-        Decimals.fixed(sample.groundSpeedKt(), 1),
-        Decimals.fixed(sample.airspeedKt(), 1),
-        Decimals.fixed(sample.verticalSpeedFpm(), 0),
+        Decimals.fixed(length(sample.heightFt()), 0),
+        Decimals.fixed(speed(sample.groundSpeedKt()), 1),
+        Decimals.fixed(speed(sample.airspeedKt()), 1),
+        units.fineVerticalSpeed(Unit.FOOT_PER_MINUTE.toSi(sample.verticalSpeedFpm())),
         Decimals.fixed(sample.pitchDeg(), 1),
         Decimals.fixed(sample.bankDeg(), 1),
         Decimals.fixed(sample.collectiveDeg(), 1),
@@ -134,5 +148,13 @@ final class FlySheet {
         Decimals.fixed(sample.axialOverHover(), 2),
         Decimals.fixed(sample.edgewiseOverHover(), 2),
         sample.phase());
+  }
+
+  private double length(double feet) {
+    return units.length().fromSi(Unit.FOOT.toSi(feet));
+  }
+
+  private double speed(double knots) {
+    return units.speed().fromSi(Unit.KNOT.toSi(knots));
   }
 }

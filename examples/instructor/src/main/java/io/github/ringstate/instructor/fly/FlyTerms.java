@@ -1,9 +1,8 @@
 package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.instructor.report.UnitSystem;
 import java.util.List;
 
 /** The words of a time history, explained. */
@@ -16,7 +15,7 @@ final class FlyTerms {
 
   private FlyTerms() {}
 
-  static List<Term> forPeople(FlyReport report) {
+  static List<Term> forPeople(FlyReport report, UnitSystem units) {
     return List.of(
         new Term("height", height(report)),
         new Term("ground, air", "speeds over the ground and through the air; " + ANY_DIRECTION),
@@ -24,7 +23,7 @@ final class FlyTerms {
         new Term("pitch, bank", "positive nose up, positive to the right"),
         new Term("coll.", COLLECTIVE),
         new Term("power", POWER),
-        new Term("ind.", "induced velocity, " + unit(report)),
+        new Term("ind.", "induced velocity, " + unit(report, units)),
         new Term("axial, edge", "air speeds along the shaft and in the disc, same unit"));
   }
 
@@ -38,7 +37,7 @@ final class FlyTerms {
         new Term("bank_deg", "positive to the right"),
         new Term("collective_deg", COLLECTIVE),
         new Term("power_pct", POWER),
-        new Term("induced_over_hover", "induced velocity, " + unit(report)),
+        new Term("induced_over_hover", "induced velocity, " + unit(report, UnitSystem.AVIATION)),
         new Term("axial_over_hover", "air speed along the shaft, positive in climb, same unit"),
         new Term("edgewise_over_hover", "air speed in the disc, same unit"));
   }
@@ -52,10 +51,11 @@ final class FlyTerms {
         : "above the height at onset; there is no ground within reach";
   }
 
-  private static String unit(FlyReport report) {
+  private static String unit(FlyReport report, UnitSystem units) {
     double induced = report.request().conditions().hoverInduced();
     return "in units of the hover induced velocity at this weight, "
-        + Decimals.fixed(Unit.FOOT_PER_MINUTE.fromSi(induced), 0)
-        + " ft/min";
+        + units.fineVerticalSpeed(induced)
+        + " "
+        + units.verticalSpeed().symbol();
   }
 }

@@ -1,13 +1,13 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.study.LossCell;
 import io.github.ringstate.study.LossTable;
@@ -61,12 +61,7 @@ record LossBlock(
   }
 
   private static LossBlock fly(Conditions conditions, LossRequest request, Work work) {
-    Encounter base =
-        request
-            .approach()
-            .encounter(conditions.craft(), conditions.air())
-            .withRecognition(request.clock().recognition(request.approach().entry()));
-    Encounter disturbed = base.withDisturbances(request.disturbances());
+    Encounter disturbed = request.encounter(conditions);
     try {
       return new LossBlock(
           conditions,
@@ -75,7 +70,7 @@ record LossBlock(
           rows(
               conditions,
               request,
-              request.pool().isPresent() ? withoutChance(disturbed) : disturbed),
+              request.pool().isPresent() ? request.undisturbed(conditions) : disturbed),
           request.pool().isPresent()
               ? pilots(conditions, request, disturbed, request.pool().get(), work)
               : List.of());
@@ -84,15 +79,6 @@ record LossBlock(
     } catch (IllegalStateException noStart) {
       throw Conditions.noStart(request.approach().kind().label(), noStart);
     }
-  }
-
-  /** Chance is the pilots' matter; beside them the standard technique meets none of it. */
-  private static Encounter withoutChance(Encounter encounter) {
-    Disturbances all = encounter.disturbances();
-    return encounter.withDisturbances(
-        new Disturbances(
-            all.numbers().with(Disturbances.SHAKING, 0).with(Disturbances.GUST_WIND, 0),
-            all.seed()));
   }
 
   private static List<LossRow> rows(Conditions conditions, LossRequest request, Encounter base) {
@@ -161,10 +147,11 @@ record LossBlock(
   /**
    * What to take away from the block.
    *
+   * @param units the units to speak in
    * @return one sentence
    */
-  String inShort() {
-    return pilots.isEmpty() ? TakeAway.of(this) : PilotTakeAway.of(this);
+  String inShort(UnitSystem units) {
+    return pilots.isEmpty() ? TakeAway.of(this, units) : PilotTakeAway.of(this, units);
   }
 
   /**
@@ -176,6 +163,20 @@ record LossBlock(
    */
   LossRow row(RecoveryKind recovery, double delay) {
     return rows.get(recoveries.indexOf(recovery) * delays.size() + delays.indexOf(delay));
+  }
+
+  /**
+   * The pilots of one line.
+   *
+   * @param recovery one of the recoveries
+   * @param delay one of the delays, s; empty if each pilot has one of their own
+   * @return the pilots
+   */
+  PilotRow pilots(RecoveryKind recovery, OptionalDouble delay) {
+    return pilots.stream()
+        .filter(row -> row.recovery() == recovery && row.delayS().equals(delay))
+        .findFirst()
+        .orElseThrow();
   }
 
   /**

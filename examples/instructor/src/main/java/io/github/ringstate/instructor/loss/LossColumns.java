@@ -5,6 +5,7 @@ import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Column;
 import io.github.ringstate.instructor.report.Table;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.study.Quantile;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -71,7 +72,7 @@ final class LossColumns {
           new Column<>(
               "short_time_power_kw",
               block -> Cell.number(block.conditions().hover().shortTimeKw())),
-          new Column<>("in_short", block -> Cell.text(block.inShort())));
+          new Column<>("in_short", block -> Cell.text(block.inShort(UnitSystem.AVIATION))));
 
   private LossColumns() {}
 

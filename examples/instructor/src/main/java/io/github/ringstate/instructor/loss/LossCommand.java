@@ -39,11 +39,17 @@ import picocli.CommandLine.Option;
       "and what nine in ten distracted pilots lose there",
       "  ringstate loss --mass-kg 560 --oat-c 35 --pilots 1000 --state distracted",
       "",
+      "a sheet to print, for two masses and a planned height of 500 ft",
+      "  ringstate loss --mass-kg 520,600 --height-ft 500 --format pdf --output loss.pdf",
+      "",
       Caution.TEXT
     })
 public final class LossCommand implements Runnable {
 
   private static final String DELAYS = "0,0.5,1,2,3,4";
+
+  /** The pilots of a sheet unless the user asks for others. */
+  private static final int ON_A_SHEET = 250;
 
   private final OutputStream terminal;
 
@@ -74,7 +80,9 @@ public final class LossCommand implements Runnable {
       paramLabel = "N",
       description =
           "Fly so many simulated pilots at each delay, each with a technique of their own, beside"
-              + " the standard technique.")
+              + " the standard technique. Unless given: none; "
+              + ON_A_SHEET
+              + " on a sheet (html, pdf).")
   private @Nullable String pilots;
 
   @Option(
@@ -128,18 +136,23 @@ public final class LossCommand implements Runnable {
   }
 
   private Optional<Pool> pool() {
-    if (pilots == null) {
+    if (pilots == null && !output.isPage()) {
       chance.refuseWithoutPilots();
       return Optional.empty();
     }
-    return Optional.of(new Pool(PilotOptions.pilots(pilots), chance.seed(), chance.models()));
+    if (output.isPage() && chance.models().isPresent()) {
+      throw Refusal.usage(
+          "--models has no place on a sheet (html, pdf)" + Refusal.ALLOWED + "text, csv, json");
+    }
+    int number = pilots == null ? ON_A_SHEET : PilotOptions.pilots(pilots);
+    return Optional.of(new Pool(number, chance.seed(), chance.models()));
   }
 
   private Optional<PilotState> state() {
     if (state == null) {
       return Optional.empty();
     }
-    if (pilots == null) {
+    if (pilots == null && !output.isPage()) {
       throw Refusal.usage("--state" + PilotOptions.NEEDS_PILOTS + ": it gives each a delay");
     }
     if (delays != null) {

@@ -2,41 +2,59 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
-import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sheet.ModelNote;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
-import io.github.ringstate.instructor.sheet.UnitSystem;
+import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** A loss table as a sheet for the briefing room. */
+/** A loss table of many pilots as a sheet for the briefing room. */
 final class LossPage {
 
-  /** Heights of the plots, in pixels: the lower one where tables need the room. */
-  private static final int HIGH = 214;
+  /** The shares of the pilots that a sheet shows. */
+  static final double MEDIAN = 0.5;
 
-  private static final int LOW = 178;
+  static final double MOST = 0.95;
+
+  private static final int PLOT_WIDTH = 331;
+  private static final int LEGEND_WIDTH = 690;
+
+  /** Heights of the plots, in pixels: the lower ones where tables need the room. */
+  private static final int HIGH = 280;
+
+  private static final int MIDDLE = 214;
+  private static final int LOW = 172;
 
   private final LossReport report;
   private final LossRequest request;
+  private final Pool pool;
   private final UnitSystem units;
 
   private LossPage(LossReport report, UnitSystem units) {
     this.report = report;
     this.request = report.request();
+    this.pool = request.pool().orElseThrow();
     this.units = units;
   }
 
+  /** One number, and whether it is marked as more than the planned height. */
+  record Figure(String text, boolean over) {}
+
   /** One field of the table. */
-  record Field(String median, String most, boolean over) {}
+  record Field(Figure median, Figure most) {}
 
   /** One line of the table. */
   record Line(String delay, List<Field> fields) {}
@@ -58,47 +76,78 @@ final class LossPage {
   }
 
   static Page of(LossReport report, PageSettings settings) {
-    if (report.request().state().isPresent()) {
-      throw Refusal.usage(
-          "--state has no sheet in html or pdf: it gives each pilot a delay, and the sheet is by"
-              + " delay; allowed: --delays with --pilots");
-    }
     return new LossPage(report, settings.units()).page();
   }
 
   private Page page() {
-    List<LossBands> bands =
-        report.blocks().stream().map(block -> LossBands.fly(block.conditions(), request)).toList();
-    LossCharts charts = new LossCharts(request, units, bands.size() > 2 ? LOW : HIGH);
-    Conditions first = bands.get(0).conditions();
-    OptionalDouble height = request.approach().heightFt();
+    LossBlock first = report.blocks().get(0);
+    int height = plotHeight();
     Map<String, Object> model = new HashMap<>();
-    model.put("craft", first.craft().name());
-    model.put("description", first.craft().description());
-    model.put("entry", request.approach().kind().description());
-    model.put("wind", request.approach().wind());
-    model.put("planned", height.isPresent() ? length(Unit.FOOT.toSi(height.getAsDouble())) : "");
-    model.put("isPlanned", height.isPresent());
-    model.put("rows", rows(bands.stream().map(this::block).toList()));
+    model.put("heading", heading());
+    model.put("rows", rows(report.blocks().stream().map(this::block).toList()));
     model.put("lengthUnit", units.length().symbol());
-    model.put("plotted", name(first));
-    model.put("shownDelay", Decimals.brief(charts.shownDelay()));
-    model.put("terms", LossTerms.forSheet(request, LossBands.pool(request).pilots()));
+    model.put("lineHead", request.state().isPresent() ? "pilots" : "delay, s");
+    model.put("byWhat", request.state().isPresent() ? "by recovery" : "by delay and recovery");
+    model.put("isPlanned", request.approach().heightFt().isPresent());
+    model.put("isSpread", request.state().isPresent());
+    model.put("plotted", name(first.conditions()));
+    model.put("shownDelay", Decimals.brief(FlightsPlot.delay(request)));
+    model.put("terms", LossTerms.forSheet(request, pool, units));
     model.put("recoveries", recoveries());
-    model.put("pilots", LossBands.pool(request).pilots());
-    model.put("seed", LossBands.pool(request).seed());
+    model.put("pilots", pool.pilots());
+    model.put("seed", pool.seed());
     model.put("parameters", ModelNote.standard());
     return new Page(
         "loss.mustache",
         "Vortex ring state: altitude loss against delay",
+        false,
         model,
         Map.of(
             "lossPlot",
-            charts.lossAgainstDelay(bands.get(0)),
+            new LossPlot(first, request, units, PLOT_WIDTH, height).plot(),
             "heightPlot",
-            charts.heightAgainstTime(bands.get(0)),
+            new FlightsPlot(request, units).plot(first.conditions(), PLOT_WIDTH, height),
             "legend",
-            charts.legend()));
+            FlightsPlot.legend(request, LEGEND_WIDTH)));
+  }
+
+  private int plotHeight() {
+    int lines = (report.blocks().size() + 1) / 2 * (4 + Math.max(1, request.delays().size()));
+    return lines <= 11 ? HIGH : lines <= 16 ? MIDDLE : LOW;
+  }
+
+  private List<Term> heading() {
+    List<Term> terms = new ArrayList<>();
+    terms.add(
+        new Term(
+            "Craft",
+            request.loaded().get(0).name() + ": " + request.loaded().get(0).description()));
+    terms.add(
+        new Term(
+            "Entry",
+            request.approach().kind().description(units)
+                + "; wind "
+                + request.approach().wind(units)));
+    OptionalDouble height = request.approach().heightFt();
+    terms.add(
+        new Term(
+            "Planned height",
+            height.isPresent()
+                ? units.given(Unit.FOOT, height.getAsDouble())
+                    + " above the ground at onset; where that is not enough, the field is hatched and"
+                    + " begins with >"
+                : "none given, so no field is marked, and there is no ground within reach"));
+    request
+        .state()
+        .ifPresent(state -> terms.add(new Term("Pilots", state.label() + ": " + delays(state))));
+    if (request.disturbances().any()) {
+      terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances(), units)));
+    }
+    return terms;
+  }
+
+  private static String delays(PilotState state) {
+    return "each has a delay of their own; " + PilotTerms.delays(state);
   }
 
   private List<Term> recoveries() {
@@ -107,60 +156,56 @@ final class LossPage {
         .toList();
   }
 
-  private Block block(LossBands bands) {
-    Conditions conditions = bands.conditions();
-    List<Line> lines = new ArrayList<>();
-    for (double delay : request.delays()) {
-      lines.add(
-          new Line(
-              Decimals.given(delay),
-              request.recoveries().stream()
-                  .map(recovery -> field(bands.cell(recovery, delay)))
-                  .toList()));
-    }
+  private Block block(LossBlock block) {
+    Conditions conditions = block.conditions();
+    List<Line> lines =
+        request.state().isPresent()
+            ? List.of(line(block, request.state().get().label(), OptionalDouble.empty()))
+            : request.delays().stream()
+                .map(delay -> line(block, Decimals.given(delay), OptionalDouble.of(delay)))
+                .toList();
     return new Block(
         name(conditions),
         "hover "
             + Decimals.fixed(
                 100 * conditions.hover().neededKw() / conditions.hover().continuousKw(), 0)
-            + " %",
+            + " % of continuous power",
         conditions.hover().isShort(),
         request.recoveries().stream().map(RecoveryKind::label).toList(),
         lines);
   }
 
+  private Line line(LossBlock block, String name, OptionalDouble delay) {
+    return new Line(
+        name,
+        request.recoveries().stream()
+            .map(recovery -> block.pilots(recovery, delay).losses())
+            .map(losses -> new Field(number(losses, MEDIAN), number(losses, MOST)))
+            .toList());
+  }
+
   private String name(Conditions conditions) {
     return Decimals.brief(conditions.massKg())
         + " kg, density altitude "
-        + length(conditions.air().densityAltitude())
+        + units.lengthInWords(conditions.air().densityAltitude())
         + " (pressure "
-        + length(conditions.air().pressureAltitude())
+        + units.lengthInWords(conditions.air().pressureAltitude())
         + ", "
         + Decimals.fixed(conditions.oatC(), 0)
         + " °C)";
   }
 
-  private String length(double si) {
-    return units.length(si) + " " + units.length().symbol();
-  }
-
-  private Field field(LossBands.Cell cell) {
-    OptionalDouble height = request.approach().heightFt();
-    boolean over =
-        height.isPresent()
-            && cell.most().isPresent()
-            && cell.most().getAsDouble() > Unit.FOOT.toSi(height.getAsDouble());
-    return new Field(text(cell.median()), text(cell.most()), over);
-  }
-
-  private String text(OptionalDouble loss) {
+  private Figure number(PilotLosses losses, double share) {
+    Optional<Quantile> loss = losses.lossFt(share);
+    OptionalDouble planned = request.approach().heightFt();
     if (loss.isEmpty()) {
-      return "–";
+      return new Figure("–", false);
     }
-    if (Double.isInfinite(loss.getAsDouble())) {
-      return "open";
+    if (!Double.isInfinite(loss.get().value())) {
+      return new Figure(units.lost(loss.get().value()), false);
     }
-    double value = units.length().fromSi(loss.getAsDouble());
-    return units == UnitSystem.AVIATION ? Feet.text(value) : Decimals.fixed(value, 0);
+    return losses.failure().equals(PilotLosses.GROUND) && planned.isPresent()
+        ? new Figure("> " + units.number(Unit.FOOT, planned.getAsDouble()), true)
+        : new Figure("open", planned.isPresent());
   }
 }

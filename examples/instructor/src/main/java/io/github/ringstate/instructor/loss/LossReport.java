@@ -7,6 +7,7 @@ import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
 import io.github.ringstate.instructor.sheet.Printable;
@@ -32,8 +33,8 @@ record LossReport(LossRequest request, List<LossBlock> blocks) implements Printa
   }
 
   @Override
-  public Sheet sheet() {
-    return LossSheet.of(this);
+  public Sheet sheet(UnitSystem units) {
+    return LossSheet.of(this, units);
   }
 
   @Override

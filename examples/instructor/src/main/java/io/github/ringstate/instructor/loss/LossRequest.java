@@ -3,6 +3,8 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.option.RecoveryKind;
@@ -46,5 +48,25 @@ record LossRequest(
   long flights() {
     long cells = (long) loaded.size() * airs.size() * recoveries.size();
     return cells * Math.max(1, delays.size()) * pool.map(Pool::flights).orElse(0L);
+  }
+
+  /** The encounter of the pilots, its recovery and delay to be set. */
+  Encounter encounter(Conditions conditions) {
+    return approach
+        .encounter(conditions.craft(), conditions.air())
+        .withRecognition(clock.recognition(approach.entry()))
+        .withDisturbances(disturbances);
+  }
+
+  /** Chance is the pilots' matter; the standard technique beside them meets none of it. */
+  Encounter undisturbed(Conditions conditions) {
+    return encounter(conditions)
+        .withDisturbances(
+            new Disturbances(
+                disturbances
+                    .numbers()
+                    .with(Disturbances.SHAKING, 0)
+                    .with(Disturbances.GUST_WIND, 0),
+                disturbances.seed()));
   }
 }

@@ -6,10 +6,11 @@ import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -17,45 +18,56 @@ import java.util.OptionalDouble;
 /** A loss table laid out for people. */
 final class LossSheet {
 
-  private LossSheet() {}
+  private final LossRequest request;
+  private final UnitSystem units;
 
-  static Sheet of(LossReport report) {
+  private LossSheet(LossRequest request, UnitSystem units) {
+    this.request = request;
+    this.units = units;
+  }
+
+  static Sheet of(LossReport report, UnitSystem units) {
+    return new LossSheet(report.request(), units).sheet(report);
+  }
+
+  private Sheet sheet(LossReport report) {
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Vortex ring state: altitude loss against delay"));
-    List<Term> heading = heading(report.request());
+    List<Term> heading = heading();
     boolean single = report.blocks().size() == 1;
     if (!single) {
       blocks.add(new Sheet.Terms(heading));
     }
     for (LossBlock block : report.blocks()) {
       List<Term> terms = new ArrayList<>(single ? heading : List.of());
-      terms.addAll(block.conditions().terms());
+      terms.addAll(block.conditions().terms(units));
       blocks.add(new Sheet.Terms(terms));
-      blocks.add(block.pilots().isEmpty() ? grid(block) : PilotGrid.of(block, report.request()));
-      blocks.add(new Sheet.Paragraph(block.inShort()));
+      blocks.add(block.pilots().isEmpty() ? grid(block) : PilotGrid.of(block, request, units));
+      blocks.add(new Sheet.Paragraph(block.inShort(units)));
     }
-    blocks.add(new Sheet.Terms(LossTerms.forPeople(report.request())));
+    blocks.add(new Sheet.Terms(LossTerms.forPeople(request, units)));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
   }
 
-  private static List<Term> heading(LossRequest request) {
+  private List<Term> heading() {
     Helicopter craft = request.loaded().get(0);
     Approach approach = request.approach();
     OptionalDouble height = approach.heightFt();
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
-    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.kind().description()));
-    terms.add(new Term("Wind", approach.wind()));
+    terms.add(
+        new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
+    terms.add(new Term("Wind", approach.wind(units)));
     terms.add(
         new Term(
             "Ground",
             height.isPresent()
-                ? Decimals.brief(height.getAsDouble()) + " ft below the craft at onset"
+                ? units.given(Unit.FOOT, height.getAsDouble()) + " below the craft at onset"
                 : "none within reach"));
-    terms.add(new Term("Clock", request.clock().description(approach.entry(), craft)));
+    terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));
     if (request.disturbances().any()) {
-      terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances())));
+      terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances(), units)));
     }
     request
         .pool()
@@ -67,29 +79,36 @@ final class LossSheet {
     return terms;
   }
 
-  private static Sheet.Grid grid(LossBlock block) {
+  private Sheet.Grid grid(LossBlock block) {
     List<GridColumn> columns = new ArrayList<>();
     columns.add(GridColumn.right("delay", "s"));
     for (RecoveryKind recovery : block.recoveries()) {
-      columns.add(GridColumn.right(recovery.label(), "loss, ft"));
+      columns.add(GridColumn.right(recovery.label(), "loss, " + units.length().symbol()));
     }
     List<List<String>> lines = new ArrayList<>();
     for (double delay : block.delays()) {
       List<String> line = new ArrayList<>();
       line.add(Decimals.given(delay));
       for (RecoveryKind recovery : block.recoveries()) {
-        line.add(cell(block.row(recovery, delay)));
+        line.add(cell(block.row(recovery, delay), units));
       }
       lines.add(line);
     }
     return new Sheet.Grid(columns, lines);
   }
 
-  static String cell(LossRow row) {
+  /**
+   * One flight in one cell.
+   *
+   * @param row the flight
+   * @param units the units to speak in
+   * @return a number or a few words
+   */
+  static String cell(LossRow row, UnitSystem units) {
     return switch (row.ending()) {
-      case ARRESTED -> Feet.text(row.altitudeLossFt().getAsDouble());
+      case ARRESTED -> units.lost(row.altitudeLossFt().getAsDouble());
       case GROUND ->
-          "GROUND " + Decimals.fixed(10 * Math.rint(row.impactFpm().getAsDouble() / 10), 0);
+          "GROUND " + units.verticalSpeed(Unit.FOOT_PER_MINUTE.toSi(row.impactFpm().getAsDouble()));
       case NOT_ARRESTED -> "not arrested";
       case NO_ONSET -> "no ring state";
     };

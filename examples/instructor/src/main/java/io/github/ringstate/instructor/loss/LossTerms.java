@@ -7,6 +7,8 @@ import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,31 +45,30 @@ final class LossTerms {
         + (request.clock() == Clock.BOUNDARY ? ": recognition and reaction together" : "");
   }
 
-  static List<Term> forPeople(LossRequest request) {
+  static List<Term> forPeople(LossRequest request, UnitSystem units) {
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("delay", delay(request)));
     terms.add(new Term("onset", ONSET));
     terms.add(
         new Term(
             "loss",
-            LOSS
-                + ". Rounded to 1 ft below 100 ft, to 5 ft from there, to 10 ft from 1000 ft; the"
-                + " model is no better than that"));
+            LOSS + ". Rounded " + units.steps().inWords() + "; the model is no better than that"));
     if (request.approach().heightFt().isPresent() && request.state().isEmpty()) {
       terms.add(
           new Term(
               "GROUND",
-              "the craft reaches the ground first; the number is its rate of descent there, ft/min"));
+              "the craft reaches the ground first; the number is its rate of descent there, "
+                  + units.verticalSpeed().symbol()));
     }
     terms.add(new Term("not arrested", NOT_ARRESTED));
     terms.addAll(recoveries(request));
     if (request.pool().isPresent()) {
-      terms.addAll(pilots(request, request.pool().get()));
+      terms.addAll(pilots(request, request.pool().get(), units));
     }
     return terms;
   }
 
-  private static List<Term> pilots(LossRequest request, Pool pool) {
+  private static List<Term> pilots(LossRequest request, Pool pool, UnitSystem units) {
     List<Term> terms = new ArrayList<>();
     if (request.state().isEmpty()) {
       terms.add(new Term("standard", STANDARD));
@@ -83,26 +84,40 @@ final class LossTerms {
       terms.add(new Term("and model", PilotTerms.MODELS));
     }
     terms.add(new Term("arrested", ARRESTED));
-    terms.addAll(PilotTerms.spreads(request.recoveries()));
+    terms.addAll(PilotTerms.spreads(request.recoveries(), units));
     return terms;
   }
 
-  static List<Term> forSheet(LossRequest request, int pilots) {
-    return List.of(
-        new Term("hover", "power of a hover out of ground effect over the continuous power"),
-        new Term("delay", delay(request)),
-        new Term("onset", ONSET),
-        new Term("loss", LOSS + "; away from the ground"),
+  static List<Term> forSheet(LossRequest request, Pool pool, UnitSystem units) {
+    List<Term> terms = new ArrayList<>();
+    terms.add(new Term("hover", "power of a hover out of ground effect in calm air"));
+    terms.add(new Term("delay", delay(request)));
+    terms.add(new Term("onset", ONSET));
+    terms.add(new Term("loss", LOSS + ", rounded " + units.steps().inWords()));
+    terms.add(
         new Term(
-            "50, 95",
+            "50 %, 95 %",
             "the loss that 50 and 95 in 100 of "
-                + pilots
+                + pool.pilots()
                 + " simulated pilots do not exceed, who vary in how they fly the recovery (spreads"
-                + " assumed)"),
-        new Term("open", "that many did not arrest the descent: " + NOT_ARRESTED));
+                + " assumed)"));
+    request
+        .approach()
+        .heightFt()
+        .ifPresent(
+            height ->
+                terms.add(
+                    new Term(
+                        "> " + units.number(Unit.FOOT, height),
+                        "that many do not: for them the planned height is not enough, and the ground"
+                            + " comes first. The ground and its effect are flown too; without a"
+                            + " planned height the losses go on below")));
+    terms.add(new Term("open", "that many did not arrest the descent: " + NOT_ARRESTED));
+    return terms;
   }
 
   static List<Term> forData(LossRequest request) {
+    UnitSystem units = UnitSystem.AVIATION;
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("onset", ONSET));
     terms.add(
@@ -111,7 +126,9 @@ final class LossTerms {
     terms.add(
         new Term(
             "clock",
-            request.clock().description(request.approach().entry(), request.loaded().get(0))));
+            request
+                .clock()
+                .description(request.approach().entry(), request.loaded().get(0), units)));
     terms.add(new Term("altitude_loss_ft", LOSS + ", or the ground is reached"));
     terms.add(
         new Term("loss_after_recognition_ft", "the same from the height at the end of the delay"));
@@ -140,7 +157,7 @@ final class LossTerms {
                       "outcome, altitude_loss_ft and the other columns before p50_ft", STANDARD));
               terms.add(
                   PilotTerms.pilots(pool, request.disturbances(), request.state().isPresent()));
-              terms.addAll(PilotTerms.spreads(request.recoveries()));
+              terms.addAll(PilotTerms.spreads(request.recoveries(), units));
             });
     request.state().ifPresent(state -> terms.add(PilotTerms.state(state)));
     return terms;

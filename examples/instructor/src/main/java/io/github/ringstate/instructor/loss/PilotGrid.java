@@ -4,9 +4,9 @@ import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,8 @@ final class PilotGrid {
 
   private PilotGrid() {}
 
-  static Sheet.Grid of(LossBlock block, LossRequest request) {
+  static Sheet.Grid of(LossBlock block, LossRequest request, UnitSystem units) {
+    String loss = "loss, " + units.length().symbol();
     boolean delays = request.state().isEmpty();
     boolean models =
         request.pool().flatMap(pool -> pool.models().stream().boxed().findFirst()).isPresent();
@@ -25,13 +26,13 @@ final class PilotGrid {
     columns.add(GridColumn.left("recovery"));
     if (delays) {
       columns.add(GridColumn.right("delay", "s"));
-      columns.add(GridColumn.right("standard", "loss, ft"));
+      columns.add(GridColumn.right("standard", loss));
     }
-    columns.add(GridColumn.right("50 %", "loss, ft"));
-    columns.add(GridColumn.right("95 %", "loss, ft"));
-    columns.add(GridColumn.right("95 % lies in", "ft"));
+    columns.add(GridColumn.right("50 %", loss));
+    columns.add(GridColumn.right("95 %", loss));
+    columns.add(GridColumn.right("95 % lies in", units.length().symbol()));
     if (models) {
-      columns.add(GridColumn.right("and model", "ft"));
+      columns.add(GridColumn.right("and model", units.length().symbol()));
     }
     columns.add(GridColumn.right("arrested", "share"));
     List<List<String>> lines = new ArrayList<>();
@@ -43,32 +44,32 @@ final class PilotGrid {
       above = Optional.of(line.recovery());
       if (delays) {
         texts.add(Decimals.given(line.delayS().orElseThrow()));
-        texts.add(line.standard().map(LossSheet::cell).orElse(""));
+        texts.add(line.standard().map(row -> LossSheet.cell(row, units)).orElse(""));
       }
-      texts.addAll(pilots(line.pilots().orElseThrow().losses(), models));
+      texts.addAll(pilots(line.pilots().orElseThrow().losses(), models, units));
       lines.add(texts);
     }
     return new Sheet.Grid(columns, lines);
   }
 
-  private static List<String> pilots(PilotLosses losses, boolean models) {
+  private static List<String> pilots(PilotLosses losses, boolean models, UnitSystem units) {
     List<String> texts = new ArrayList<>();
-    texts.add(text(losses, 0.5));
-    texts.add(text(losses, 0.95));
-    texts.add(PilotCells.band(losses.lossFt(0.95), Feet::rounded, Feet::rounded));
+    texts.add(text(losses, 0.5, units));
+    texts.add(text(losses, 0.95, units));
+    texts.add(PilotCells.band(losses.lossFt(0.95), units::rounded, units::rounded));
     if (models) {
-      texts.add(PilotCells.band(losses.widestLossFt(0.95), Feet::rounded, Feet::rounded));
+      texts.add(PilotCells.band(losses.widestLossFt(0.95), units::rounded, units::rounded));
     }
     texts.add(PilotCells.arrested(losses));
     return texts;
   }
 
-  private static String text(PilotLosses losses, double share) {
+  private static String text(PilotLosses losses, double share, UnitSystem units) {
     Optional<Quantile> quantile = losses.lossFt(share);
     if (quantile.isEmpty()) {
       return "no ring state";
     }
     double feet = quantile.get().value();
-    return Double.isInfinite(feet) ? losses.failure() : Feet.text(feet);
+    return Double.isInfinite(feet) ? losses.failure() : units.lost(feet);
   }
 }

@@ -4,7 +4,7 @@ import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Feet;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,37 +17,48 @@ import java.util.Optional;
  */
 final class PilotTakeAway {
 
-  private PilotTakeAway() {}
+  private final LossBlock block;
+  private final UnitSystem units;
+
+  private PilotTakeAway(LossBlock block, UnitSystem units) {
+    this.block = block;
+    this.units = units;
+  }
 
   /**
    * Puts a table into a sentence.
    *
    * @param block the table, with pilots
+   * @param units the units to speak in
    * @return the sentence
    */
-  static String of(LossBlock block) {
+  static String of(LossBlock block, UnitSystem units) {
+    return new PilotTakeAway(block, units).sentence();
+  }
+
+  private String sentence() {
     if (block.pilots().stream().allMatch(row -> row.losses().samples() == 0)) {
       return "These conditions do not lead into the ring state, so the table says nothing of what"
           + " pilots would lose.";
     }
     List<String> parts = new ArrayList<>();
     for (RecoveryKind recovery : block.recoveries()) {
-      parts.add(recovery.label() + " " + recovery(block, recovery));
+      parts.add(recovery.label() + " " + recovery(recovery));
     }
     return "What 95 % of the simulated pilots lost at most: " + String.join("; ", parts) + ".";
   }
 
-  private static String recovery(LossBlock block, RecoveryKind recovery) {
+  private String recovery(RecoveryKind recovery) {
     List<PilotRow> rows =
         block.pilots().stream()
             .filter(row -> row.recovery() == recovery)
             .sorted(Comparator.comparingDouble(row -> row.delayS().orElse(0)))
             .toList();
     List<PilotRow> ends = rows.size() == 1 ? rows : List.of(rows.get(0), rows.get(rows.size() - 1));
-    return PilotTerms.and(ends.stream().map(PilotTakeAway::lost).toList());
+    return PilotTerms.and(ends.stream().map(this::lost).toList());
   }
 
-  private static String lost(PilotRow row) {
+  private String lost(PilotRow row) {
     String at =
         row.delayS().isPresent() ? " at " + Decimals.brief(row.delayS().getAsDouble()) + " s" : "";
     Optional<Quantile> loss = row.losses().lossFt(0.95);
@@ -60,6 +71,6 @@ final class PilotTakeAway {
             + ", since only "
             + PilotCells.arrested(row.losses())
             + " arrested the descent"
-        : Feet.text(loss.get().value()) + " ft" + at;
+        : units.lost(loss.get().value()) + " " + units.length().symbol() + at;
   }
 }

@@ -3,7 +3,7 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Feet;
+import io.github.ringstate.instructor.report.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,19 +17,22 @@ import java.util.Locale;
 final class TakeAway {
 
   private final LossBlock block;
+  private final UnitSystem units;
 
-  private TakeAway(LossBlock block) {
+  private TakeAway(LossBlock block, UnitSystem units) {
     this.block = block;
+    this.units = units;
   }
 
   /**
    * Puts a table into a sentence.
    *
    * @param block the table
+   * @param units the units to speak in
    * @return the sentence
    */
-  static String of(LossBlock block) {
-    return new TakeAway(block).sentence();
+  static String of(LossBlock block, UnitSystem units) {
+    return new TakeAway(block, units).sentence();
   }
 
   private String sentence() {
@@ -70,7 +73,9 @@ final class TakeAway {
       if (cost >= 1) {
         costs.add(
             Decimals.fixed(cost, 0)
-                + " ft with "
+                + " "
+                + units.length().symbol()
+                + " with "
                 + way.label()
                 + (arrested.size() < block.delays().size()
                     ? " (up to " + seconds(last.delayS()) + ")"
@@ -142,8 +147,12 @@ final class TakeAway {
         + (spare < 0 ? "less power than" : "more power than");
   }
 
-  private static String lost(LossRow row) {
-    return Feet.text(row.altitudeLossFt().getAsDouble()) + " ft at " + seconds(row.delayS());
+  private String lost(LossRow row) {
+    return units.lost(row.altitudeLossFt().getAsDouble())
+        + " "
+        + units.length().symbol()
+        + " at "
+        + seconds(row.delayS());
   }
 
   private List<LossRow> with(RecoveryKind recovery, Ending ending) {
@@ -181,8 +190,8 @@ final class TakeAway {
     return row.ending() == Ending.ARRESTED;
   }
 
-  private static double printed(LossRow row) {
-    return Feet.rounded(row.altitudeLossFt().getAsDouble());
+  private double printed(LossRow row) {
+    return units.rounded(row.altitudeLossFt().getAsDouble());
   }
 
   private static String seconds(double delay) {

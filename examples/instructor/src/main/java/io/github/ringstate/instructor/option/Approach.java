@@ -4,7 +4,7 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
-import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.util.OptionalDouble;
 
@@ -53,9 +53,10 @@ public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
   /**
    * The wind in words.
    *
+   * @param units the units to speak in
    * @return for instance {@code calm} or {@code 10 kt from ahead}
    */
-  public String wind() {
-    return windKt == 0 ? "calm" : Decimals.brief(windKt) + " kt " + kind.windFrom();
+  public String wind(UnitSystem units) {
+    return windKt == 0 ? "calm" : units.given(Unit.KNOT, windKt) + " " + kind.windFrom();
   }
 }

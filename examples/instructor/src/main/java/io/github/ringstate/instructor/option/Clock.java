@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.option;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.Unit;
@@ -52,7 +53,16 @@ public enum Clock {
    * @return two words
    */
   public String from() {
-    return this == BOUNDARY ? "from onset" : "from the cue";
+    return "from " + start();
+  }
+
+  /**
+   * What a delay begins with.
+   *
+   * @return one word or two
+   */
+  public String start() {
+    return this == BOUNDARY ? "onset" : "the cue";
   }
 
   /**
@@ -60,19 +70,21 @@ public enum Clock {
    *
    * @param entry the entry
    * @param craft the craft, whose indicator lags
+   * @param units the units to speak in
    * @return a part of a sentence
    */
-  public String description(Entry entry, Helicopter craft) {
+  public String description(Entry entry, Helicopter craft, UnitSystem units) {
     return switch (this) {
       case BOUNDARY -> "delays count from the boundary: the onset of the ring state";
       case CUE ->
           "delays count from a cue: the vertical speed indicator, "
               + Decimals.brief(craft.numbers().get(Helicopter.VERTICAL_SPEED_LAG))
               + " s late, shows more than "
-              + Decimals.brief(
+              + units.given(
+                  Unit.FOOT_PER_MINUTE,
                   Unit.FOOT_PER_MINUTE.fromSi(entry.intendedDescent()) + Cue.SINK_MARGIN.standard())
-              + " ft/min of sink, "
-              + Decimals.brief(Cue.SINK_MARGIN.standard())
+              + " of sink, "
+              + units.given(Unit.FOOT_PER_MINUTE, Cue.SINK_MARGIN.standard())
               + " more than intended (assumed). At onset it may show so much already";
     };
   }

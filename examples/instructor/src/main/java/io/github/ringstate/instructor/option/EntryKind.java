@@ -4,7 +4,7 @@ import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.encounter.Steep;
-import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.List;
@@ -12,40 +12,17 @@ import java.util.List;
 /** The entries that the tool offers, in the words of its users. */
 public enum EntryKind {
   /** From a hover. */
-  SETTLING(
-      "settling",
-      "from a hover over one point out of ground effect: the collective is lowered a little and left"
-          + " there",
-      "from ahead"),
+  SETTLING("settling", "from ahead"),
   /** From a steep approach. */
-  STEEP(
-      "steep",
-      "a steep approach at "
-          + standard(Steep.APPROACH_AIRSPEED)
-          + " airspeed and "
-          + standard(Steep.DESCENT)
-          + ", slowed towards "
-          + standard(Steep.FINAL_AIRSPEED)
-          + " with the collective left alone",
-      "from ahead"),
+  STEEP("steep", "from ahead"),
   /** From a run with the wind behind. */
-  DOWNWIND(
-      "downwind",
-      "a run at "
-          + standard(Downwind.GROUND_SPEED)
-          + " over the ground, held with the nose while the wind, abeam at first, comes round behind"
-          + " in "
-          + standard(Downwind.TURN_TIME)
-          + " with the collective left alone",
-      "from behind");
+  DOWNWIND("downwind", "from behind");
 
   private final String label;
-  private final String description;
   private final String windFrom;
 
-  EntryKind(String label, String description, String windFrom) {
+  EntryKind(String label, String windFrom) {
     this.label = label;
-    this.description = description;
     this.windFrom = windFrom;
   }
 
@@ -61,10 +38,30 @@ public enum EntryKind {
   /**
    * What happens in the entry.
    *
+   * @param units the units to speak in
    * @return a part of a sentence
    */
-  public String description() {
-    return description;
+  public String description(UnitSystem units) {
+    return switch (this) {
+      case SETTLING ->
+          "from a hover over one point out of ground effect: the collective is lowered a little and"
+              + " left there";
+      case STEEP ->
+          "a steep approach at "
+              + standard(Steep.APPROACH_AIRSPEED, units)
+              + " airspeed and "
+              + standard(Steep.DESCENT, units)
+              + ", slowed towards "
+              + standard(Steep.FINAL_AIRSPEED, units)
+              + " with the collective left alone";
+      case DOWNWIND ->
+          "a run at "
+              + standard(Downwind.GROUND_SPEED, units)
+              + " over the ground, held with the nose while the wind, abeam at first, comes round"
+              + " behind in "
+              + standard(Downwind.TURN_TIME, units)
+              + " with the collective left alone";
+    };
   }
 
   /**
@@ -107,7 +104,7 @@ public enum EntryKind {
     return ParameterSet.standard(parameters).with(wind(), windKt);
   }
 
-  private static String standard(Parameter parameter) {
-    return Decimals.brief(parameter.standard()) + " " + parameter.unit().symbol();
+  private static String standard(Parameter parameter, UnitSystem units) {
+    return units.given(parameter.unit(), parameter.standard());
   }
 }

@@ -2,11 +2,12 @@ package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.report.Format;
+import io.github.ringstate.instructor.report.UnitSystem;
 import java.io.OutputStream;
 import java.util.List;
 import picocli.CommandLine.Option;
 
-/** In what format a report without a picture goes where. */
+/** In what format a report without a picture, and without units of its own, goes where. */
 public final class OutputOptions extends Destination {
 
   @Option(
@@ -28,6 +29,9 @@ public final class OutputOptions extends Destination {
    */
   public Delivery delivery(OutputStream terminal) {
     return delivery(
-        format, List.of(Format.TEXT, Format.CSV, Format.JSON), Writers::plain, terminal);
+        format,
+        List.of(Format.TEXT, Format.CSV, Format.JSON),
+        chosen -> Writers.plain(chosen, UnitSystem.AVIATION),
+        terminal);
   }
 }

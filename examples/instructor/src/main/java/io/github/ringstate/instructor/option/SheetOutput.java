@@ -27,6 +27,15 @@ public final class SheetOutput extends Destination {
   public SheetOutput() {}
 
   /**
+   * Whether a page is wanted.
+   *
+   * @return false for text and data
+   */
+  public boolean isPage() {
+    return List.of(Format.HTML.label(), Format.PDF.label()).contains(format.strip());
+  }
+
+  /**
    * The way out for the report; asked for before anything is computed, so that a wrong option costs
    * no time.
    *

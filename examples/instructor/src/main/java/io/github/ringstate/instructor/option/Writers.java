@@ -5,6 +5,7 @@ import io.github.ringstate.instructor.report.Format;
 import io.github.ringstate.instructor.report.JsonWriter;
 import io.github.ringstate.instructor.report.ReportWriter;
 import io.github.ringstate.instructor.report.TextWriter;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sheet.HtmlWriter;
 import io.github.ringstate.instructor.sheet.PageSettings;
 import io.github.ringstate.instructor.sheet.PdfWriter;
@@ -20,11 +21,12 @@ final class Writers {
    * A writer of characters alone.
    *
    * @param format text, CSV or JSON
+   * @param units the units of text
    * @return the writer
    */
-  static ReportWriter plain(Format format) {
+  static ReportWriter plain(Format format, UnitSystem units) {
     return switch (format) {
-      case TEXT -> new TextWriter();
+      case TEXT -> new TextWriter(units);
       case CSV -> new CsvWriter();
       case JSON -> new JsonWriter();
       case HTML, PDF, SVG, PNG -> throw new IllegalArgumentException(format.label());
@@ -40,7 +42,7 @@ final class Writers {
    */
   static ReportWriter any(Format format, PageSettings settings) {
     return switch (format) {
-      case TEXT, CSV, JSON -> plain(format);
+      case TEXT, CSV, JSON -> plain(format, settings.units());
       case HTML -> new HtmlWriter(settings);
       case PDF -> new PdfWriter(settings);
       case SVG -> new SvgWriter(settings);

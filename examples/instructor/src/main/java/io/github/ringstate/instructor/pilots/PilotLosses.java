@@ -24,6 +24,9 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
 
   private static final int DIGITS = 4;
 
+  /** What came of most of those who did not arrest the descent, if they reached the ground. */
+  public static final String GROUND = "ground";
+
   /** Copies the list. */
   public PilotLosses {
     models = List.copyOf(models);
@@ -106,7 +109,7 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    */
   public String failure() {
     return people.count(Ending.GROUND) > people.count(Ending.NOT_ARRESTED)
-        ? "ground"
+        ? GROUND
         : "not arrested";
   }
 

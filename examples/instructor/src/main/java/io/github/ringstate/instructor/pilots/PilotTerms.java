@@ -4,6 +4,7 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
@@ -62,33 +63,36 @@ public final class PilotTerms {
    * How the technique varies.
    *
    * @param recoveries the recoveries
+   * @param units the units to speak in
    * @return a line for each recovery of which something varies
    */
-  public static List<Term> spreads(List<RecoveryKind> recoveries) {
+  public static List<Term> spreads(List<RecoveryKind> recoveries, UnitSystem units) {
     return recoveries.stream()
         .map(Pool::technique)
         .filter(technique -> !technique.spreads().isEmpty())
-        .map(technique -> new Term(technique.name() + " pilots", spread(technique)))
+        .map(technique -> new Term(technique.name() + " pilots", spread(technique, units)))
         .toList();
   }
 
-  private static String spread(Technique technique) {
+  private static String spread(Technique technique, UnitSystem units) {
     return "mean +- standard deviation, or least to greatest, all assumed: "
-        + String.join(", ", technique.spreads().stream().map(PilotTerms::spread).toList());
+        + String.join(", ", technique.spreads().stream().map(one -> spread(one, units)).toList());
   }
 
-  private static String spread(Spread spread) {
+  private static String spread(Spread spread, UnitSystem units) {
     Parameter parameter = spread.parameter();
     RealDistribution distribution = spread.distribution();
-    String numbers =
-        distribution instanceof UniformRealDistribution
-            ? Decimals.brief(distribution.getSupportLowerBound())
-                + " to "
-                + Decimals.brief(distribution.getSupportUpperBound())
-            : Decimals.brief(distribution.getNumericalMean())
-                + " +- "
-                + Decimals.brief(Math.sqrt(distribution.getNumericalVariance()));
-    return parameter.name() + " " + numbers + " " + parameter.unit().symbol();
+    boolean uniform = distribution instanceof UniformRealDistribution;
+    double first = uniform ? distribution.getSupportLowerBound() : distribution.getNumericalMean();
+    double second =
+        uniform
+            ? distribution.getSupportUpperBound()
+            : Math.sqrt(distribution.getNumericalVariance());
+    return parameter.name()
+        + " "
+        + units.number(parameter.unit(), first)
+        + (uniform ? " to " : " +- ")
+        + units.given(parameter.unit(), second);
   }
 
   /**
@@ -119,17 +123,16 @@ public final class PilotTerms {
    * What disturbs the flights.
    *
    * @param disturbances the disturbances
+   * @param units the units to speak in
    * @return a part of a sentence
    */
-  public static String disturbances(Disturbances disturbances) {
+  public static String disturbances(Disturbances disturbances, UnitSystem units) {
     List<String> parts = new ArrayList<>();
     for (Parameter parameter :
         List.of(Disturbances.SHAKING, Disturbances.GUST_WIND, Disturbances.SHEAR)) {
       double value = disturbances.numbers().get(parameter);
       if (value > 0) {
-        parts.add(
-            (parameter.name() + " " + Decimals.brief(value) + " " + parameter.unit().symbol())
-                .strip());
+        parts.add(parameter.name() + " " + units.given(parameter.unit(), value));
       }
     }
     return parts.isEmpty() ? "none" : and(parts) + ", the strengths assumed";

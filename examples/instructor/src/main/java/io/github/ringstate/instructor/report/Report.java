@@ -9,9 +9,10 @@ public interface Report {
   /**
    * The report laid out for people.
    *
+   * @param units the units to speak in
    * @return the sheet
    */
-  Sheet sheet();
+  Sheet sheet(UnitSystem units);
 
   /**
    * The table that a CSV file holds.

@@ -6,8 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Writes the sheet of a report as plain text, at most {@link #WIDTH} columns wide. */
-public final class TextWriter implements CharacterWriter {
+/**
+ * Writes the sheet of a report as plain text, at most {@link #WIDTH} columns wide.
+ *
+ * @param units the units to speak in
+ */
+public record TextWriter(UnitSystem units) implements CharacterWriter {
 
   /** Columns of the page. */
   static final int WIDTH = 100;
@@ -16,13 +20,10 @@ public final class TextWriter implements CharacterWriter {
   private static final String GAP = "  ";
   private static final String NARROW_GAP = " ";
 
-  /** Creates the writer. */
-  public TextWriter() {}
-
   @Override
   public void write(Report report, Writer out) throws IOException {
     boolean first = true;
-    for (Sheet.Block block : report.sheet().blocks()) {
+    for (Sheet.Block block : report.sheet(units).blocks()) {
       if (!first) {
         out.write("\n");
       }

@@ -1,8 +1,12 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.air.WindTriangle;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Escape;
+import io.github.ringstate.study.RunPlan;
+import java.util.EnumSet;
 import java.util.stream.Collectors;
 
 /** Directions in words: the way out, and the tail rotor's sectors. */
@@ -33,17 +37,20 @@ final class EscapeWords {
     return row.escape().map(way -> side(way) + " " + threeDigits(bearingDeg(row, way))).orElse("-");
   }
 
-  /** The tail rotor's sectors that the relative wind lies in. */
+  /** The tail rotor's sectors that the relative wind lies in: in the mean wind, gusts or lulls. */
   static String sectors(RunsRequest request, RunRow row) {
-    String sectors =
-        TailRotorSector.of(
-                request.plan().craft().sense(),
-                row.track().triangle().relativeWind(),
-                row.track().triangle().airspeed())
-            .stream()
-            .map(TailRotorSector::label)
-            .collect(Collectors.joining(", "));
-    return sectors.isEmpty() ? "none" : sectors;
+    RunPlan plan = request.plan();
+    EnumSet<TailRotorSector> met = EnumSet.noneOf(TailRotorSector.class);
+    for (double wind : new double[] {plan.lull(), plan.windSpeed(), plan.gust()}) {
+      WindTriangle triangle =
+          new WindTriangle(
+              Wind.from(plan.windFrom(), wind), row.track().triangle().track(), plan.groundSpeed());
+      met.addAll(
+          TailRotorSector.of(plan.craft().sense(), triangle.relativeWind(), triangle.airspeed()));
+    }
+    return met.isEmpty()
+        ? "none"
+        : met.stream().map(TailRotorSector::label).collect(Collectors.joining(", "));
   }
 
   /** A direction as it is spoken. */

@@ -5,6 +5,7 @@ import io.github.ringstate.air.Wind;
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.RangeText;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunPlan;
 
@@ -41,16 +42,16 @@ record ReportedWind(double fromDeg, double meanKt, double gustKt, double exponen
   /**
    * The wind in words.
    *
+   * @param units the units to speak in
    * @return for instance {@code from 240 deg, 15 kt, gusts 22 kt}
    */
-  String inWords() {
+  String inWords(UnitSystem units) {
     return gustKt == 0
         ? "calm"
         : "from "
             + Decimals.brief(fromDeg)
             + " deg, "
-            + Decimals.brief(meanKt)
-            + " kt"
-            + (gustKt > meanKt ? ", gusts " + Decimals.brief(gustKt) + " kt" : ", no gusts");
+            + units.given(Unit.KNOT, meanKt)
+            + (gustKt > meanKt ? ", gusts " + units.given(Unit.KNOT, gustKt) : ", no gusts");
   }
 }

@@ -1,20 +1,17 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.instructor.chart.ChartPicture;
 import io.github.ringstate.instructor.chart.Legend;
 import io.github.ringstate.instructor.chart.Pen;
-import io.github.ringstate.instructor.sheet.UnitSystem;
+import io.github.ringstate.instructor.chart.Plot;
+import io.github.ringstate.instructor.chart.Points;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunVerdict;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.hipparchus.util.FastMath;
-import org.knowm.xchart.AnnotationText;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.XYSeries;
-import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
@@ -27,9 +24,14 @@ final class RunPolar {
   private static final int SIZE = 330;
   private static final int RINGS = 4;
 
+  /** The arrow of the wind on its way to the middle, over the outermost ring. */
+  private static final double TAIL = -0.98;
+
+  private static final double HEAD = -0.62;
+  private static final double BARB = -0.72;
+
   private static final Pen RING = new Pen(new Color(0xB8B8B8), Pen.line(0.7f), SeriesMarkers.NONE);
-  private static final Pen LEAST =
-      new Pen(ChartPicture.INK, Pen.line(1.2f, 3, 3), SeriesMarkers.NONE);
+  private static final Pen LEAST = new Pen(Plot.INK, Pen.line(1.2f, 3, 3), SeriesMarkers.NONE);
   private static final Pen TRACE = new Pen(new Color(0x6A6A6A), Pen.line(0.8f), SeriesMarkers.NONE);
   private static final Pen WIND = new Pen(new Color(0x0B4F8A), Pen.line(2.4f), SeriesMarkers.NONE);
 
@@ -56,7 +58,7 @@ final class RunPolar {
         switch (verdict) {
           case FLY -> new Color(0x0B4F8A);
           case FLY_WITH_A_LIMIT -> new Color(0xB4530A);
-          case DO_NOT_FLY -> ChartPicture.INK;
+          case DO_NOT_FLY -> Plot.INK;
         };
     return new Pen(color, Pen.line(1), marker(verdict));
   }
@@ -73,40 +75,72 @@ final class RunPolar {
   }
 
   /** The plot. */
-  ChartPicture plot() {
+  Plot plot() {
     double step = step();
     double reach = RINGS * step;
-    XYChart chart = ChartPicture.empty(SIZE, SIZE, "", "");
-    chart.getStyler().setAxisTicksVisible(false);
-    chart.getStyler().setAxisTitlesVisible(false);
-    chart.getStyler().setPlotGridLinesVisible(false);
-    chart.getStyler().setPlotContentSize(1);
-    chart.getStyler().setMarkerSize(9);
-    double edge = 1.16 * reach;
-    chart.getStyler().setXAxisMin(-edge).setXAxisMax(edge).setYAxisMin(-edge).setYAxisMax(edge);
+    Plot plot = Plot.square(SIZE, 1.16 * reach, description());
     for (int ring = 1; ring <= RINGS; ring++) {
-      circle(chart, "ring " + ring, ring * step, RING);
+      plot.line(circle(ring * step), RING, false);
     }
     for (int track = 0; track < 180; track += 30) {
-      spoke(chart, track, reach);
+      plot.line(along(track, -reach, reach), RING, false);
     }
     for (int track = 0; track < 360; track += 30) {
-      at(chart, EscapeWords.threeDigits(track), track, 1.085 * reach);
+      at(plot, EscapeWords.threeDigits(track), track, 1.085 * reach);
     }
-    // with the wind behind the airspeed is low, so that the scale has room there
-    double free = Unit.DEGREE.fromSi(request.plan().downwind()) + 15;
+    double free = clearest(step);
     for (int ring = 1; ring <= RINGS; ring++) {
-      at(chart, String.format(Locale.ROOT, "%.0f", ring * step), free, ring * step - 0.07 * reach);
+      at(plot, Decimals.fixed(ring * step, 0), free, scale(ring, step));
     }
     analysis
         .limits()
         .ifPresent(
             limits ->
-                circle(
-                    chart, "least", units.speed().fromSi(Unit.KNOT.toSi(limits.leastKt())), LEAST));
-    wind(chart, reach);
-    tracks(chart);
-    return new ChartPicture(chart, description());
+                plot.line(
+                    circle(units.speed().fromSi(Unit.KNOT.toSi(limits.leastKt()))), LEAST, false));
+    wind(plot, reach);
+    tracks(plot);
+    return plot;
+  }
+
+  /** Just inside its ring. */
+  private static double scale(int ring, double step) {
+    return (ring - 0.28) * step;
+  }
+
+  /** Between which spokes the numbers of the rings stand farthest from marks and arrow. */
+  private double clearest(double step) {
+    double clearest = 0;
+    double farthest = -1;
+    for (double track = 15; track < 360; track += 30) {
+      double nearest = Double.POSITIVE_INFINITY;
+      for (int ring = 1; ring <= RINGS; ring++) {
+        for (double[] mark : marks(step)) {
+          double east = east(track, scale(ring, step)) - mark[0];
+          double north = north(track, scale(ring, step)) - mark[1];
+          nearest = Math.min(nearest, Math.sqrt(east * east + north * north));
+        }
+      }
+      if (nearest > farthest) {
+        farthest = nearest;
+        clearest = track;
+      }
+    }
+    return clearest;
+  }
+
+  private List<double[]> marks(double step) {
+    List<double[]> marks = new ArrayList<>();
+    for (RunRow row : analysis.rows()) {
+      double airspeed = units.speed().fromSi(row.track().leastAirspeed());
+      marks.add(new double[] {east(row.trackDeg(), airspeed), north(row.trackDeg(), airspeed)});
+    }
+    for (double along = TAIL; along <= HEAD; along += 0.06) {
+      double from = request.reported().fromDeg();
+      double distance = -along * RINGS * step;
+      marks.add(new double[] {east(from, distance), north(from, distance)});
+    }
+    return marks;
   }
 
   private String description() {
@@ -116,7 +150,7 @@ final class RunPolar {
         + ". Worst "
         + directions.worst()
         + ". Wind "
-        + request.reported().inWords()
+        + request.reported().inWords(units)
         + ". The numbers stand in the table.";
   }
 
@@ -139,81 +173,56 @@ final class RunPolar {
     return distance * FastMath.cos(Unit.DEGREE.toSi(trackDeg));
   }
 
-  private static void circle(XYChart chart, String name, double radius, Pen pen) {
-    double[] across = new double[73];
-    double[] up = new double[73];
-    for (int i = 0; i < across.length; i++) {
-      across[i] = east(5.0 * i, radius);
-      up[i] = north(5.0 * i, radius);
+  private static Points circle(double radius) {
+    Points circle = new Points();
+    for (int i = 0; i <= 72; i++) {
+      circle.add(east(5.0 * i, radius), north(5.0 * i, radius));
     }
-    ChartPicture.line(chart, name, across, up, pen, false);
+    return circle;
   }
 
-  private static void spoke(XYChart chart, double track, double reach) {
-    ChartPicture.line(
-        chart,
-        "spoke " + track,
-        new double[] {east(track, reach), -east(track, reach)},
-        new double[] {north(track, reach), -north(track, reach)},
-        RING,
-        false);
+  private static Points along(double track, double from, double to) {
+    Points line = new Points();
+    line.add(east(track, from), north(track, from));
+    line.add(east(track, to), north(track, to));
+    return line;
   }
 
-  private static void at(XYChart chart, String text, double track, double distance) {
-    chart.addAnnotation(
-        new AnnotationText(text, east(track, distance), north(track, distance), false));
+  private static void at(Plot plot, String text, double track, double distance) {
+    plot.label(text, east(track, distance), north(track, distance));
   }
 
-  private void wind(XYChart chart, double reach) {
+  private void wind(Plot plot, double reach) {
     if (request.plan().gust() == 0) {
       return;
     }
     double to = request.reported().fromDeg() + 180;
-    double tail = -0.98 * reach;
-    double head = -0.62 * reach;
-    double barb = -0.72 * reach;
-    double[] across = {
-      east(to, tail), east(to, head), east(to - 6, barb), east(to, head), east(to + 6, barb)
-    };
-    double[] up = {
-      north(to, tail), north(to, head), north(to - 6, barb), north(to, head), north(to + 6, barb)
-    };
-    ChartPicture.line(chart, "wind", across, up, WIND, false);
+    plot.line(along(to, TAIL * reach, HEAD * reach), WIND, false);
+    Points barbs = new Points();
+    barbs.add(east(to - 6, BARB * reach), north(to - 6, BARB * reach));
+    barbs.add(east(to, HEAD * reach), north(to, HEAD * reach));
+    barbs.add(east(to + 6, BARB * reach), north(to + 6, BARB * reach));
+    plot.line(barbs, WIND, false);
   }
 
-  private void tracks(XYChart chart) {
+  private void tracks(Plot plot) {
+    Points trace = new Points();
     int count = analysis.rows().size();
-    double[] across = new double[count + 1];
-    double[] up = new double[count + 1];
     for (int i = 0; i <= count; i++) {
-      RunRow row = analysis.rows().get(i % count);
-      double airspeed = units.speed().fromSi(row.track().leastAirspeed());
-      across[i] = east(row.trackDeg(), airspeed);
-      up[i] = north(row.trackDeg(), airspeed);
+      add(trace, analysis.rows().get(i % count));
     }
-    ChartPicture.line(chart, "trace", across, up, TRACE, false);
+    plot.line(trace, TRACE, false);
     for (RunVerdict verdict : RunVerdict.values()) {
-      List<RunRow> rows =
-          analysis.rows().stream().filter(row -> row.judgement().verdict() == verdict).toList();
-      if (rows.isEmpty()) {
-        continue;
-      }
-      XYSeries marks =
-          chart.addSeries(
-              verdict.label(),
-              rows.stream()
-                  .mapToDouble(
-                      row ->
-                          east(row.trackDeg(), units.speed().fromSi(row.track().leastAirspeed())))
-                  .toArray(),
-              rows.stream()
-                  .mapToDouble(
-                      row ->
-                          north(row.trackDeg(), units.speed().fromSi(row.track().leastAirspeed())))
-                  .toArray());
-      marks.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
-      marks.setMarker(marker(verdict));
-      marks.setMarkerColor(pen(verdict).color());
+      Points marks = new Points();
+      analysis.rows().stream()
+          .filter(row -> row.judgement().verdict() == verdict)
+          .forEach(row -> add(marks, row));
+      plot.marks(marks, marker(verdict), pen(verdict).color());
     }
+  }
+
+  private void add(Points points, RunRow row) {
+    double airspeed = units.speed().fromSi(row.track().leastAirspeed());
+    points.add(east(row.trackDeg(), airspeed), north(row.trackDeg(), airspeed));
   }
 }

@@ -1,7 +1,6 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.instructor.report.Feet;
-import io.github.ringstate.instructor.sheet.UnitSystem;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunLimits;
 import io.github.ringstate.study.RunPlan;
@@ -124,11 +123,7 @@ final class RunReason {
   private String loss(RunRow row) {
     return row.isNotArrested()
         ? "everything, for more than 5 in 100 of the pilots did not arrest the descent,"
-        : (units == UnitSystem.AVIATION
-                ? Feet.text(row.lossFt().getAsDouble())
-                : units.length(row.loss().getAsDouble()))
-            + " "
-            + units.length().symbol();
+        : units.lost(row.lossFt().getAsDouble()) + " " + units.length().symbol();
   }
 
   private String speed(double si) {

@@ -3,7 +3,7 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Column;
 import io.github.ringstate.instructor.report.Table;
-import io.github.ringstate.instructor.sheet.UnitSystem;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunPlan;
 import java.util.List;

@@ -3,13 +3,13 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sheet.ModelNote;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
-import io.github.ringstate.instructor.sheet.UnitSystem;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.RunJudgement;
 import io.github.ringstate.study.RunPlan;
 import io.github.ringstate.study.RunVerdict;
 import java.util.ArrayList;
@@ -22,8 +22,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
-/** A run as a sheet: the tracks on its face, what the crew agrees and signs on its back. */
+/** A run as a sheet of one page: the tracks, and what the crew agrees and signs. */
 final class RunsPage {
+
+  /** The rate of descent from which handbooks warn of the ring state (FAA-H-8083-21A, quoted). */
+  private static final double SINK_TO_REFUSE = Unit.FOOT_PER_MINUTE.toSi(300);
 
   private final RunsRequest request;
   private final RunAnalysis analysis;
@@ -53,9 +56,6 @@ final class RunsPage {
       boolean isNo,
       boolean isLimit) {}
 
-  /** Why some tracks have their verdict. */
-  record Why(String verdict, boolean isNo, boolean isLimit, String tracks, String sentence) {}
-
   static Page of(RunsReport report, PageSettings settings) {
     return new RunsPage(report, settings.units()).page();
   }
@@ -65,20 +65,19 @@ final class RunsPage {
     Directions directions = new Directions(analysis);
     RunPlan plan = request.plan();
     Map<String, Object> model = new HashMap<>();
-    model.put("heading", heading());
-    model.put("best", directions.best());
-    model.put("worst", directions.worst());
+    model.put("situation", situation());
+    model.put("wind", wind(directions));
     model.put("lines", analysis.rows().stream().map(this::line).toList());
-    model.put("why", why());
+    model.put("why", Why.of(request, analysis, units));
     model.put("speedUnit", units.speed().symbol());
     model.put("sinkUnit", units.verticalSpeed().symbol());
     model.put("lengthUnit", units.length().symbol());
-    model.put("height", length(plan.height()));
+    model.put("height", units.lengthInWords(plan.height()));
     model.put("checks", checks());
     model.put("limits", limits());
-    model.put("tailRotor", sentence(RunsTerms.tailRotor(request)));
-    model.put("heightVelocity", sentence(RunsTerms.heightVelocity(request)));
-    model.put("terms", RunsTerms.ofTable(request));
+    model.put("tailRotor", sentence(RunsTerms.tailRotor(request, units)));
+    model.put("heightVelocity", sentence(RunsTerms.heightVelocity(request, units)));
+    model.put("terms", RunsTerms.ofSheet(request, analysis.technique().name()));
     model.put("commandHours", Decimals.brief(request.crew().commandHours()));
     model.put("typeHours", Decimals.brief(request.crew().typeHours()));
     model.put("pilots", request.pilots());
@@ -87,13 +86,14 @@ final class RunsPage {
     return new Page(
         "runs.mustache",
         "Slow runs: what each track takes",
+        true,
         model,
         Map.of("polar", polar.plot(), "legend", polar.legend()));
   }
 
-  private List<Term> heading() {
-    Conditions conditions = request.conditions();
+  private List<Term> situation() {
     RunPlan plan = request.plan();
+    Conditions conditions = request.conditions();
     OptionalDouble hover = new RunsColumns(request, analysis).hoverMarginPct();
     return List.of(
         new Term("Craft", conditions.craft().name() + ": " + conditions.craft().description()),
@@ -101,11 +101,11 @@ final class RunsPage {
             "Conditions",
             Decimals.brief(conditions.massKg())
                 + " kg, pressure altitude "
-                + length(conditions.air().pressureAltitude())
+                + units.lengthInWords(conditions.air().pressureAltitude())
                 + ", "
                 + Decimals.fixed(conditions.oatC(), 0)
                 + " °C, density altitude "
-                + length(conditions.air().densityAltitude())),
+                + units.lengthInWords(conditions.air().densityAltitude())),
         new Term(
             "Hover",
             "out of ground effect leaves "
@@ -114,11 +114,16 @@ final class RunsPage {
                 + (conditions.hover().isShort() ? ". WARNING: there is not enough to hover" : "")),
         new Term(
             "Run",
-            speed(plan.groundSpeed())
+            units.speedInWords(plan.groundSpeed())
                 + " over the ground, "
-                + length(plan.height())
+                + units.lengthInWords(plan.height())
                 + " above it, descending at "
-                + sink(plan.descent())),
+                + units.verticalSpeedInWords(plan.descent())));
+  }
+
+  private List<Term> wind(Directions directions) {
+    RunPlan plan = request.plan();
+    return List.of(
         new Term(
             "Wind",
             request.reported().gustKt() == 0
@@ -126,15 +131,20 @@ final class RunsPage {
                 : "from "
                     + EscapeWords.threeDigits(request.reported().fromDeg())
                     + "°, "
-                    + speed(Unit.KNOT.toSi(request.reported().meanKt()))
+                    + units.speedInWords(Unit.KNOT.toSi(request.reported().meanKt()))
                     + ", gusts "
-                    + speed(Unit.KNOT.toSi(request.reported().gustKt()))
+                    + units.speedInWords(Unit.KNOT.toSi(request.reported().gustKt()))
                     + " at "
-                    + length(10)
-                    + "; at the height flown "
-                    + speed(plan.windSpeed())
+                    + units.lengthInWords(10)
+                    + "; at "
+                    + units.lengthInWords(plan.height())
+                    + " "
+                    + units.speedInWords(plan.windSpeed())
                     + ", gusts "
-                    + speed(plan.gust())));
+                    + units.speedInWords(plan.gust())),
+        new Term("Turn downwind", RunsTerms.turn(analysis, units)),
+        new Term("Best direction", directions.best()),
+        new Term("Worst direction", directions.worst()));
   }
 
   private Line line(RunRow row) {
@@ -155,7 +165,7 @@ final class RunsPage {
         over,
         EscapeWords.brief(request, row),
         "none".equals(EscapeWords.sectors(request, row)) ? "" : "*",
-        verdict.label(),
+        verdict(row.judgement()),
         verdict == RunVerdict.DO_NOT_FLY,
         verdict == RunVerdict.FLY_WITH_A_LIMIT);
   }
@@ -167,57 +177,28 @@ final class RunsPage {
     if (row.isNotArrested()) {
       return "open";
     }
-    double value = units.length().fromSi(row.loss().getAsDouble());
-    return units == UnitSystem.AVIATION ? Feet.text(value) : Decimals.fixed(value, 0);
+    boolean over = row.loss().getAsDouble() >= request.plan().height();
+    return (over ? "> " : "") + units.lost(row.lossFt().getAsDouble());
+  }
+
+  /** The verdict with its limit, short enough for a table. */
+  private String verdict(RunJudgement judgement) {
+    if (judgement.leastAirspeedKt().isPresent()) {
+      double least = Unit.KNOT.toSi(judgement.leastAirspeedKt().getAsDouble());
+      return "limit: air ≥ " + units.speed(least);
+    }
+    if (judgement.greatestGroundSpeed().isPresent()) {
+      return "limit: ground ≤ " + units.speed(judgement.greatestGroundSpeed().getAsDouble());
+    }
+    return judgement.verdict().label();
   }
 
   private static String whole(OptionalDouble value) {
     return value.isPresent() ? Decimals.fixed(value.getAsDouble(), 0) : "–";
   }
 
-  /**
-   * For each verdict and ground the tracks, and the reason of the one nearest to the wind behind.
-   */
-  private List<Why> why() {
-    RunReason reason = new RunReason(request, analysis, units);
-    List<Why> why = new ArrayList<>();
-    analysis.rows().stream()
-        .map(RunRow::judgement)
-        .map(judgement -> List.of(judgement.verdict(), judgement.ground()))
-        .distinct()
-        .sorted(Comparator.comparing(Object::toString).reversed())
-        .forEach(
-            key -> {
-              RunRow worst =
-                  analysis.rows().stream()
-                      .filter(row -> isOf(row, key))
-                      .min(Comparator.comparingDouble(RunRow::leastAirspeedKt))
-                      .orElseThrow();
-              RunVerdict verdict = worst.judgement().verdict();
-              why.add(
-                  new Why(
-                      verdict.label(),
-                      verdict == RunVerdict.DO_NOT_FLY,
-                      verdict == RunVerdict.FLY_WITH_A_LIMIT,
-                      new Directions(analysis).arcs(row -> isOf(row, key)),
-                      "On "
-                          + EscapeWords.threeDigits(worst.trackDeg())
-                          + ": "
-                          + lowered(reason.sentence(worst))));
-            });
-    return why;
-  }
-
   private static String sentence(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-  }
-
-  private static String lowered(String sentence) {
-    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
-  }
-
-  private static boolean isOf(RunRow row, List<?> key) {
-    return row.judgement().verdict() == key.get(0) && row.judgement().ground() == key.get(1);
   }
 
   /** What the crew agrees on before the flight, with what the model proposes. */
@@ -236,13 +217,13 @@ final class RunsPage {
     List<Term> checks = new ArrayList<>();
     checks.add(
         new Term(
-            "Technique briefed for " + length(request.plan().height()),
+            "Technique briefed for " + units.lengthInWords(request.plan().height()),
             analysis.technique().name() + ": " + technique()));
     checks.add(
         new Term(
             "Least airspeed, turns included",
             analysis.limits().isPresent()
-                ? speed(Unit.KNOT.toSi(analysis.limits().get().leastKt()))
+                ? units.speedInWords(Unit.KNOT.toSi(analysis.limits().get().leastKt()))
                 : "none keeps the margins"));
     checks.add(new Term("Greatest tailwind", tailwind()));
     checks.add(
@@ -263,7 +244,7 @@ final class RunsPage {
                 + Decimals.brief(request.crew().commandHours())
                 + " h in command and "
                 + Decimals.brief(request.crew().typeHours())
-                + " h on type (the operator's own minimum)"));
+                + " h on type"));
     return checks;
   }
 
@@ -286,7 +267,8 @@ final class RunsPage {
       return "no track keeps the margins as planned";
     }
     return most.getAsDouble() > 0
-        ? speed(most.getAsDouble()) + " in the mean wind, the most on a track flown as planned"
+        ? units.speedInWords(most.getAsDouble())
+            + " in the mean wind, the most on a track flown as planned"
         : "none: only tracks without tailwind keep the margins as planned";
   }
 
@@ -299,27 +281,15 @@ final class RunsPage {
             limits ->
                 lines.add(
                     "Airspeed below "
-                        + speed(Unit.KNOT.toSi(limits.leastKt()))
+                        + units.speedInWords(Unit.KNOT.toSi(limits.leastKt()))
                         + ", whatever the picture needs."));
-    lines.add("More power needed than continuous power to hold height.");
+    lines.add("More than continuous power to hold height.");
     lines.add(
         "Rate of descent beyond "
-            + sink(request.plan().descent() + Unit.FOOT_PER_MINUTE.toSi(200))
+            + units.verticalSpeedInWords(Math.max(request.plan().descent(), SINK_TO_REFUSE))
             + " at low airspeed.");
     lines.add("A turn downwind with the ground speed held.");
-    lines.add("Less than " + length(request.plan().height()) + " above the ground.");
+    lines.add("Less than " + units.lengthInWords(request.plan().height()) + " above the ground.");
     return lines;
-  }
-
-  private String speed(double si) {
-    return units.speed(si) + " " + units.speed().symbol();
-  }
-
-  private String sink(double si) {
-    return units.verticalSpeed(si) + " " + units.verticalSpeed().symbol();
-  }
-
-  private String length(double si) {
-    return units.length(si) + " " + units.length().symbol();
   }
 }

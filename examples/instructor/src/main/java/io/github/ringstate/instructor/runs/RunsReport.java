@@ -5,6 +5,7 @@ import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
 import io.github.ringstate.instructor.sheet.Printable;
@@ -29,8 +30,8 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
   }
 
   @Override
-  public Sheet sheet() {
-    return RunsSheet.of(this);
+  public Sheet sheet(UnitSystem units) {
+    return RunsSheet.of(this, units);
   }
 
   @Override

@@ -3,7 +3,9 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -20,6 +22,10 @@ final class RunsTerms {
   private static final String POWER =
       "what is left of the continuous power, per cent of it; out of ground effect, at the worst of"
           + " the least, mean and greatest airspeed in gusts; negative where the run takes more";
+  private static final String POWER_OF_BOTH =
+      "what is left of the continuous and of the short-time power, per cent of it; out of ground"
+          + " effect, at the worst of the least, mean and greatest airspeed in gusts; negative where"
+          + " the run takes more";
   private static final String BOUNDARY =
       "extra rate of descent that reaches the ring state at the least airspeed in gusts; negative"
           + " where the planned descent is beyond it; none where no rate of descent reaches it";
@@ -43,10 +49,10 @@ final class RunsTerms {
         + " more; none where neither leads into the ring state";
   }
 
-  static List<Term> forPeople(RunsRequest request) {
+  static List<Term> forPeople(RunsRequest request, UnitSystem units) {
     List<Term> terms = new ArrayList<>(ofTable(request));
-    terms.add(new Term("tail rotor", tailRotor(request)));
-    terms.add(new Term("height-velocity", heightVelocity(request)));
+    terms.add(new Term("tail rotor", "not computed, only " + tailRotor(request, units)));
+    terms.add(new Term("height-velocity", "not computed: " + heightVelocity(request, units)));
     return terms;
   }
 
@@ -55,7 +61,7 @@ final class RunsTerms {
     terms.add(new Term("tail, cross", WIND));
     terms.add(new Term("air", AIRSPEED));
     terms.add(new Term("gusts", GUSTS));
-    terms.add(new Term("power", POWER));
+    terms.add(new Term("cont., short", POWER_OF_BOTH));
     terms.add(new Term("to ring", BOUNDARY + "; " + MODEL));
     terms.add(new Term("loss", loss(request) + ". OPEN: more than 5 in 100 did not arrest it"));
     terms.add(
@@ -68,25 +74,71 @@ final class RunsTerms {
     return terms;
   }
 
-  static String tailRotor(RunsRequest request) {
+  /** The same in as few words as a sheet has room for. */
+  static List<Term> ofSheet(RunsRequest request, String technique) {
+    String delay = Decimals.brief(PilotState.DISTRACTED.median()) + " s";
+    return List.of(
+        new Term("tail, cross", "mean wind at the height flown, from behind and from the left"),
+        new Term(
+            "air, gusts",
+            "airspeed in the mean wind, and the least in gusts and in lulls (as far below, assumed)"),
+        new Term(
+            "power, short",
+            "continuous and short-time power left at the worst airspeed, out of ground effect"),
+        new Term(
+            "to ring",
+            "extra rate of descent to the ring state at the least airspeed (heave-damping boundary,"
+                + " disc level)"),
+        new Term(
+            "loss",
+            "what 95 in 100 of "
+                + request.pilots()
+                + " distracted pilots (half wait up to "
+                + delay
+                + ", nine in ten up to "
+                + Decimals.brief(PilotState.DISTRACTED.ninetyPercent())
+                + " s, assumed) lose at most with "
+                + technique
+                + ", if the ground speed is held while the wind comes round behind in "
+                + Decimals.brief(Downwind.TURN_TIME.standard())
+                + " s with the collective left, or, where slow enough for it, if the collective is"
+                + " lowered a little, whichever is more; open: more than 5 in 100 did not arrest it"),
+        new Term(
+            "escape",
+            "ahead or to the side the tail rotor pushes to, whichever leaves the ring state sooner, "
+                + delay
+                + " after onset"),
+        new Term(
+            "limit",
+            "fly with a limit: least airspeed to keep, turns included, or greatest ground speed"));
+  }
+
+  /** What becomes of the airspeed if the ground speed is held through a turn downwind. */
+  static String turn(RunAnalysis analysis, UnitSystem units) {
+    return "with the ground speed held through it, "
+        + units.speedInWords(analysis.airspeedDownwind())
+        + " airspeed is left in gusts";
+  }
+
+  static String tailRotor(RunsRequest request, UnitSystem units) {
     List<String> sectors = new ArrayList<>();
     for (TailRotorSector sector : TailRotorSector.values()) {
       sectors.add(sector.label() + " " + sector.range(request.plan().craft().sense()));
     }
-    return "not computed, only flagged (*): below "
-        + Decimals.brief(TailRotorSector.AIRSPEED_KT)
-        + " kt airspeed with the nose on the track the relative wind comes from a sector in which a"
-        + " tail rotor is known to lose effect ("
+    return "flagged (*) where below "
+        + units.given(Unit.KNOT, TailRotorSector.AIRSPEED_KT)
+        + " airspeed, the nose on the track, the relative wind of mean wind, gusts or lulls comes"
+        + " from a sector in which a tail"
+        + " rotor is known to lose effect ("
         + String.join(", ", sectors)
         + " from the nose for a rotor turning "
         + request.plan().craft().sense().label()
         + "; FAA AC 90-95, from memory)";
   }
 
-  static String heightVelocity(RunsRequest request) {
+  static String heightVelocity(RunsRequest request, UnitSystem units) {
     String compare =
-        "not computed: compare airspeed and height with the height-velocity curve of the flight"
-            + " manual";
+        "compare airspeed and height with the height-velocity curve of the flight manual";
     if (request.curve().isEmpty()) {
       return compare;
     }
@@ -95,10 +147,9 @@ final class RunsTerms {
         + request.curve().stream()
             .map(
                 point ->
-                    Decimals.brief(point.airspeedKt())
-                        + " kt at "
-                        + Decimals.brief(point.heightFt())
-                        + " ft")
+                    units.given(Unit.KNOT, point.airspeedKt())
+                        + " at "
+                        + units.given(Unit.FOOT, point.heightFt()))
             .collect(Collectors.joining(", "));
   }
 
@@ -130,7 +181,9 @@ final class RunsTerms {
             "where the way out with the shortest exposure leads, clockwise from north, the nose on"
                 + " the track"));
     terms.add(new Term("escape_exposure_s", "time in the ring state on that way, from onset"));
-    terms.add(new Term("tail_rotor_sectors", tailRotor(request)));
+    terms.add(
+        new Term(
+            "tail_rotor_sectors", "not computed, only " + tailRotor(request, UnitSystem.AVIATION)));
     return terms;
   }
 }

@@ -21,6 +21,6 @@ public final class ModelNote {
         + RingStateInflow.PARAMETERS.stream()
             .map(parameter -> parameter.name() + " " + Decimals.brief(parameter.standard()))
             .collect(Collectors.joining(", "))
-        + "), heave-damping boundary, all other parameters standard";
+        + "), heave-damping boundary, all else standard";
   }
 }

@@ -8,11 +8,16 @@ import java.util.Map;
  *
  * @param template the name of the template
  * @param title the title of the document
+ * @param landscape whether the paper lies on its longer side
  * @param model what the template asks for: texts, numbers, lists and records
  * @param pictures the pictures by the names with which the template asks for them
  */
 public record Page(
-    String template, String title, Map<String, Object> model, Map<String, Picture> pictures) {
+    String template,
+    String title,
+    boolean landscape,
+    Map<String, Object> model,
+    Map<String, Picture> pictures) {
 
   /** Copies the maps. */
   public Page {

@@ -1,5 +1,7 @@
 package io.github.ringstate.instructor.sheet;
 
+import io.github.ringstate.instructor.report.UnitSystem;
+
 /**
  * What a user settles for all sheets.
  *

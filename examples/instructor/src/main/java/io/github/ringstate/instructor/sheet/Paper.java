@@ -1,20 +1,24 @@
 package io.github.ringstate.instructor.sheet;
 
+import io.github.ringstate.instructor.report.Decimals;
+
 /** Sizes of paper. */
 public enum Paper {
   /** ISO 216 A4. */
-  A4("a4", "A4", "210mm 297mm"),
+  A4("a4", "A4", 210, 297),
   /** North American letter. */
-  LETTER("letter", "Letter", "216mm 279mm");
+  LETTER("letter", "Letter", 215.9, 279.4);
 
   private final String label;
   private final String title;
-  private final String size;
+  private final double narrow;
+  private final double wide;
 
-  Paper(String label, String title, String size) {
+  Paper(String label, String title, double narrow, double wide) {
     this.label = label;
     this.title = title;
-    this.size = size;
+    this.narrow = narrow;
+    this.wide = wide;
   }
 
   /**
@@ -36,11 +40,16 @@ public enum Paper {
   }
 
   /**
-   * Width and height upright.
+   * Width and height.
    *
+   * @param landscape whether the paper lies on its longer side
    * @return as style sheets write them
    */
-  public String size() {
-    return size;
+  String size(boolean landscape) {
+    return landscape ? of(wide, narrow) : of(narrow, wide);
+  }
+
+  private static String of(double width, double height) {
+    return Decimals.brief(width) + "mm " + Decimals.brief(height) + "mm";
   }
 }

@@ -8,17 +8,20 @@ import com.openhtmltopdf.layout.SharedContext;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.RenderingContext;
+import com.samskivert.mustache.Escapers;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import io.github.ringstate.instructor.sheet.Pictured.Picture;
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.io.ByteArrayInputStream;
 import java.io.File;
 import java.io.IOException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -52,9 +55,9 @@ final class PictureDrawer implements SVGDrawer {
         + picture.width()
         + "\" height=\""
         + picture.height()
-        + "\"><desc>"
-        + picture.description().replace("&", "&amp;").replace("<", "&lt;")
-        + "</desc></svg>";
+        + "\" alt=\""
+        + Escapers.HTML.escape(picture.description())
+        + "\"></svg>";
   }
 
   @Override
@@ -130,7 +133,11 @@ final class PictureDrawer implements SVGDrawer {
           font.getFontName().contains("SemiBold") ? SheetFont.SEMIBOLD : SheetFont.REGULAR;
       PDFont known = fonts.get(wanted);
       if (known == null) {
-        known = PDType0Font.load(document, new ByteArrayInputStream(wanted.bytes()), true);
+        TrueTypeFont parsed = new TTFParser().parse(new RandomAccessReadBuffer(wanted.bytes()));
+        // a ligature, as of "ft", would be a glyph that stands for no letter: nobody could search
+        // it
+        parsed.setEnableGsub(false);
+        known = PDType0Font.load(document, parsed, true);
         fonts.put(wanted, known);
       }
       return known;

@@ -73,11 +73,28 @@ public enum SheetFont {
    * @return the font
    */
   public Font sized(double size) {
-    try {
-      return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(bytes()))
-          .deriveFont((float) size);
-    } catch (FontFormatException | IOException failed) {
-      throw new IllegalStateException("the font " + file + " cannot be used", failed);
+    return Drawn.of(this).deriveFont((float) size);
+  }
+
+  /** The fonts as the platform draws them, read once. */
+  private static final class Drawn {
+
+    private static final Font FOR_TEXT = drawn(REGULAR);
+    private static final Font FOR_HEADINGS = drawn(SEMIBOLD);
+
+    static Font of(SheetFont font) {
+      return switch (font) {
+        case REGULAR -> FOR_TEXT;
+        case SEMIBOLD -> FOR_HEADINGS;
+      };
+    }
+
+    private static Font drawn(SheetFont font) {
+      try {
+        return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(font.bytes()));
+      } catch (FontFormatException | IOException failed) {
+        throw new IllegalStateException("the font " + font.file + " cannot be used", failed);
+      }
     }
   }
 

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.sheet;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import com.samskivert.mustache.Escapers;
 import com.samskivert.mustache.Mustache;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.sheet.Pictured.Picture;
@@ -11,6 +12,7 @@ import java.io.Reader;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.BiFunction;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,8 +21,11 @@ import org.jspecify.annotations.Nullable;
  */
 final class Template {
 
+  /** A number and a unit that a line might otherwise be broken in. */
+  private static final Pattern QUANTITY = Pattern.compile("[0-9.]+ (m/s|ft/min)");
+
   private static final Mustache.Compiler COMPILER =
-      Mustache.compiler().escapeHTML(true).withLoader(Template::reader);
+      Mustache.compiler().withEscaper(Template::escaped).withLoader(Template::reader);
 
   private Template() {}
 
@@ -36,7 +41,8 @@ final class Template {
     Map<String, Object> model = new HashMap<>(page.model());
     page.pictures().forEach((name, picture) -> model.put(name, draw.apply(name, picture)));
     model.put("title", page.title());
-    model.put("paper", settings.paper().size());
+    model.put("paper", settings.paper().size(page.landscape()));
+    model.put("margin", page.landscape() ? "6mm 7mm" : "11mm 14mm 10mm 14mm");
     model.put("date", settings.date().toString());
     model.put("caution", Caution.TEXT);
     model.put("version", version());
@@ -56,6 +62,13 @@ final class Template {
     }
     model.put("fonts", fonts.toString());
     return COMPILER.loadTemplate(page.template()).execute(model);
+  }
+
+  /** Escaped for HTML; units with a stroke stay whole and with their number. */
+  private static String escaped(String text) {
+    return QUANTITY
+        .matcher(Escapers.HTML.escape(text))
+        .replaceAll("<span class=\"unit\">$0</span>");
   }
 
   private static String version() {

@@ -52,7 +52,8 @@
         high = Math.max(high, value);
       });
     });
-    return low < high ? [low, high] : [0, 1];
+    var room = 0.05 * (high - low);
+    return low < high ? [low - room, high + room] : [0, 1];
   }
 
   /* The sample at or before a time; the last one where the flight is over. */
@@ -132,21 +133,22 @@
     element(parent, "text", { x: box.left, y: box.top - 8, "font-weight": 600 }, yTitle);
   }
 
-  /* Names at the ends of lines, moved apart where they would lie on each other. */
-  function names(parent, flights, across, up, x, y) {
-    var taken = [];
-    flights.map(function (flight) {
+  /* Names at the ends of lines, inside the box, moved apart where they would lie on each other. */
+  function names(parent, flights, box, across, up, x, y) {
+    var labels = flights.map(function (flight) {
       var last = flight[x].length - 1;
       return {
-        name: flight.recovery, x: across(flight[x][last]) + 12, y: up(flight[y][last]) + 5
+        name: flight.recovery,
+        x: Math.min(across(flight[x][last]) + 12, 868),
+        y: Math.min(up(flight[y][last]) + 5, box.bottom - 3)
       };
-    }).sort(function (a, b) { return a.y - b.y; }).forEach(function (label) {
-      taken.forEach(function (other) {
-        if (Math.abs(other.x - label.x) < 90 && label.y - other.y < 15) { label.y = other.y + 15; }
+    }).sort(function (one, other) { return other.y - one.y; });
+    labels.forEach(function (label, i) {
+      labels.slice(0, i).forEach(function (below) {
+        if (Math.abs(below.x - label.x) < 90) { label.y = Math.min(label.y, below.y - 15); }
       });
-      taken.push(label);
       element(parent, "text", {
-        x: Math.min(label.x, 868), y: label.y, "font-weight": 600,
+        x: label.x, y: label.y, "font-weight": 600,
         stroke: "#fff", "stroke-width": 3, "paint-order": "stroke"
       }, label.name);
     });
@@ -167,7 +169,7 @@
     }
     chosen.forEach(function (flight) { line(side, flight, across, up, "x", "h", false); });
     chosen.forEach(function (flight) { marks(side, flight, across, up, "x", "h"); });
-    names(side, chosen, across, up, "x", "h");
+    names(side, chosen, box, across, up, "x", "h");
   }
 
   function drawStrips(chosen, all) {
@@ -191,7 +193,7 @@
         line(strips, flight, across, up, "t", strip.key, false);
       });
       chosen.forEach(function (flight) { marks(strips, flight, across, up, "t", strip.key); });
-      names(strips, chosen, across, up, "t", strip.key);
+      names(strips, chosen, box, across, up, "t", strip.key);
     });
     var now = across(Number(time.value));
     element(strips, "line", {

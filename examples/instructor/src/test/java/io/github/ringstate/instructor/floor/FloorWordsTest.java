@@ -16,6 +16,7 @@ import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.MadeUp;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.PilotState;
 import java.util.List;
 import java.util.Optional;
@@ -61,7 +62,8 @@ class FloorWordsTest {
   }
 
   private static String inShort(FloorRow... rows) {
-    return FloorTakeAway.of(new FloorBlock(CONDITIONS, List.of(rows), List.of()), REQUEST);
+    return FloorTakeAway.of(
+        new FloorBlock(CONDITIONS, List.of(rows), List.of()), REQUEST, UnitSystem.AVIATION);
   }
 
   private static final String HEAD =

@@ -9,6 +9,7 @@ import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.HoverPower;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.report.UnitSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -81,7 +82,9 @@ class TakeAwayTest {
   void saysWhatTheTableSays(String ways, String cells, String sentence) {
     List<RecoveryKind> columns =
         Arrays.stream(ways.split(" ", -1)).map(RecoveryKind::valueOf).toList();
-    assertEquals(sentence, TakeAway.of(block(FOUR, columns, List.of(cells.split(" ", -1)))));
+    assertEquals(
+        sentence,
+        TakeAway.of(block(FOUR, columns, List.of(cells.split(" ", -1))), UnitSystem.AVIATION));
   }
 
   @ParameterizedTest
@@ -101,7 +104,7 @@ class TakeAwayTest {
               default -> Integer.toString(random.nextInt(1, 1500));
             });
       }
-      String sentence = TakeAway.of(block(delays, ways, cells));
+      String sentence = TakeAway.of(block(delays, ways, cells), UnitSystem.AVIATION);
       assertTrue(sentence.matches("[A-Z][^.]*\\."), sentence);
       assertTrue(!sentence.toLowerCase(Locale.ROOT).contains("safe"), sentence);
       assertTrue(sentence.length() > 10, sentence);

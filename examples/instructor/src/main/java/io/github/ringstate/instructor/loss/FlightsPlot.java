@@ -1,0 +1,146 @@
+package io.github.ringstate.instructor.loss;
+
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.flight.History;
+import io.github.ringstate.flight.Occurrence;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.instructor.chart.Legend;
+import io.github.ringstate.instructor.chart.Pen;
+import io.github.ringstate.instructor.chart.Plot;
+import io.github.ringstate.instructor.chart.Points;
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.UnitSystem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.knowm.xchart.style.markers.Marker;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/** Height against time for each recovery at one delay, with what happens marked. */
+final class FlightsPlot {
+
+  /** The line of the planned height. */
+  static final Pen PLANNED = new Pen(Plot.INK, Pen.line(1.2f, 3, 3), SeriesMarkers.NONE);
+
+  /** The delay shown is the one nearest to this, s. */
+  private static final double SHOWN_DELAY = 2;
+
+  private static final double STEP = 0.1;
+
+  /** From where before onset to where after it a flight is shown, s. */
+  private static final double BEFORE = 2;
+
+  /** A descent that nothing arrests would press the others flat. */
+  private static final double AFTER = 25;
+
+  private static final Marker ACTS = SeriesMarkers.DIAMOND;
+  private static final Marker PHASES = SeriesMarkers.PLUS;
+  private static final Marker ENDS = SeriesMarkers.SQUARE;
+
+  private final LossRequest request;
+  private final UnitSystem units;
+  private final Points acts = new Points();
+  private final Points phases = new Points();
+  private final Points ends = new Points();
+
+  FlightsPlot(LossRequest request, UnitSystem units) {
+    this.request = request;
+    this.units = units;
+  }
+
+  /** What lines and marks mean, here and in the plot of losses. */
+  static Legend legend(LossRequest request, int width) {
+    List<Legend.Entry> entries = new ArrayList<>();
+    for (int i = 0; i < request.recoveries().size(); i++) {
+      entries.add(new Legend.Entry(request.recoveries().get(i).label(), Pen.of(i), true, true));
+    }
+    if (request.approach().heightFt().isPresent()) {
+      entries.add(new Legend.Entry("planned height", PLANNED, true, false));
+    }
+    entries.add(mark("pilot acts", ACTS));
+    entries.add(mark("phase ends", PHASES));
+    entries.add(mark("lowest or ground", ENDS));
+    return new Legend(width, entries);
+  }
+
+  private static Legend.Entry mark(String name, Marker marker) {
+    return new Legend.Entry(name, new Pen(Plot.INK, Pen.line(1), marker), false, true);
+  }
+
+  /** The delay flown, s. */
+  static double delay(LossRequest request) {
+    return request
+        .state()
+        .map(state -> Math.rint(10 * state.median()) / 10)
+        .or(
+            () ->
+                request.delays().stream()
+                    .min(Comparator.comparingDouble(delay -> Math.abs(delay - SHOWN_DELAY))))
+        .orElseThrow();
+  }
+
+  Plot plot(Conditions conditions, int width, int height) {
+    Plot plot =
+        Plot.of(
+            width,
+            height,
+            "time since onset, s",
+            (request.approach().heightFt().isPresent() ? "height, " : "height from onset, ")
+                + units.length().symbol(),
+            "Height against time for each recovery, begun "
+                + Decimals.brief(delay(request))
+                + " s after "
+                + request.clock().start()
+                + ", with the pilot's action, the ends of the recovery's phases and the lowest point"
+                + " marked.");
+    Encounter base = request.undisturbed(conditions).withDelay(delay(request));
+    for (int i = 0; i < request.recoveries().size(); i++) {
+      plot.line(flown(base.withRecovery(request.recoveries().get(i).recovery())), Pen.of(i), false);
+    }
+    plot.marks(phases, PHASES, Plot.INK);
+    plot.marks(ends, ENDS, Plot.INK);
+    plot.marks(acts, ACTS, Plot.INK);
+    return plot;
+  }
+
+  private Points flown(Encounter encounter) {
+    List<double[]> path = new ArrayList<>();
+    History history =
+        new History(
+            STEP,
+            (phase, motion) ->
+                path.add(new double[] {motion.time(), units.length().fromSi(motion.height())}));
+    Outcome outcome = encounter.fly(PreciseFlyer.standard(), history);
+    Points shown = new Points();
+    outcome
+        .onsetTime()
+        .ifPresent(
+            onset -> {
+              for (double[] at : path) {
+                if (at[0] - onset >= -BEFORE && at[0] - onset <= AFTER) {
+                  shown.add(at[0] - onset, at[1]);
+                }
+              }
+              outcome.occurrences().forEach(seen -> mark(seen, onset));
+            });
+    return shown;
+  }
+
+  private void mark(Occurrence seen, double onset) {
+    double since = seen.time() - onset;
+    if (since > AFTER) {
+      return;
+    }
+    double height = units.length().fromSi(seen.height());
+    switch (seen.kind()) {
+      case RECOGNITION -> acts.add(since, height);
+      case PHASE_END -> phases.add(since, height);
+      case ARREST, GROUND -> ends.add(since, height);
+      default -> {
+        // the others are no matter of the recovery
+      }
+    }
+  }
+}

@@ -1,0 +1,32 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.instructor.report.UnitSystem;
+import java.util.List;
+import picocli.CommandLine.Option;
+
+/** The units in which output for people speaks. */
+public final class UnitsOption {
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      defaultValue = "aviation",
+      description =
+          "Units of text, sheets and pictures: aviation (ft, kt, ft/min) or si (m, m/s). csv and json"
+              + " say the unit in each name and stay as they are. Unless given: ${DEFAULT-VALUE}.")
+  private String units = "";
+
+  /** Made by picocli. */
+  public UnitsOption() {}
+
+  /**
+   * What was given.
+   *
+   * @return the units
+   * @throws Refusal if the name is unknown
+   */
+  UnitSystem units() {
+    return new Choice<>("--units", List.of(UnitSystem.values()), UnitSystem::label).one(units);
+  }
+}

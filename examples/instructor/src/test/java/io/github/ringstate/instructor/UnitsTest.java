@@ -1,0 +1,98 @@
+package io.github.ringstate.instructor;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Output for people in SI units has no other units left. */
+class UnitsTest {
+
+  /** Units of the cockpit where a unit may stand: alone between blanks, brackets and stops. */
+  private static final Pattern COCKPIT =
+      Pattern.compile("(?<![-\\w])(ft|kt|ft/min|fpm|feet|knots)(?![-\\w])");
+
+  private static void assertNoUnitsOfTheCockpit(String text) {
+    List<String> left = new ArrayList<>();
+    COCKPIT
+        .matcher(text)
+        .results()
+        .forEach(
+            found ->
+                left.add(
+                    text.substring(
+                        Math.max(0, found.start() - 40),
+                        Math.min(text.length(), found.end() + 5))));
+    assertEquals(List.of(), left);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss --delays 0,3 --height-ft 60",
+        "loss --delays 0,3 --entry steep --wind-kt 5 --clock cue",
+        "loss --pilots 20 --delays 0,3 --models 2 --gust-kt 15 --shear 0.14",
+        "loss --pilots 20 --state startled --entry downwind",
+        "floor --pilots 20 --height-ft 250 --clock cue",
+        "fly --step 5",
+        "fly --step 5 --height-ft 60 --recovery none --entry downwind",
+        "boundary",
+        "runs --pilots 20",
+        "runs --pilots 20 --craft heavy --height-ft 150 --wind-kt 0 --gust-kt 0"
+      })
+  void textInSiUnits(String command) {
+    Run run = Run.of((command + " --units si").split(" ", -1));
+    assertEquals(0, run.status(), run.err());
+    assertNoUnitsOfTheCockpit(run.out());
+    PageTest.assertFitsThePage(run);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss --pilots 20 --delays 0,3 --height-ft 60 --gust-kt 15 --entry steep --format html",
+        "loss --pilots 20 --state startled --format html",
+        "runs --pilots 20 --craft heavy --height-ft 150 --format html",
+        "boundary --fly lateral --format html",
+        "boundary --fly lateral --format svg",
+        "fly --entry downwind --format html"
+      })
+  void pagesAndPicturesInSiUnits(String command) {
+    String page = new String(Documents.of((command + " --units si").split(" ", -1)), UTF_8);
+    assertNoUnitsOfTheCockpit(
+        page.replaceAll("(?s)<style>.*?</style>|<script>.*?</script>", " ")
+            .replaceAll("(aria-label|alt)=\"([^\"]*)\"", ">$2<")
+            .replaceAll("<[^>]*>", " "));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss --pilots 4 --delays 0,3 --format csv",
+        "loss --pilots 4 --delays 0,3 --format json",
+        "floor --pilots 4 --format json",
+        "runs --pilots 20 --format csv",
+        "fly --step 5 --format json"
+      })
+  void dataSayTheirUnitsInTheirNamesAndStayAsTheyAre(String command) {
+    assertEquals(Run.of(command.split(" ", -1)), Run.of((command + " --units si").split(" ", -1)));
+  }
+
+  @Test
+  void theSameLossIsToldInFeetAndInMetres() {
+    // the standard loss of the forward recovery, by 0.3048 m to the foot
+    String csv =
+        Run.of("loss", "--delays", "2", "--recoveries", "forward", "--format", "csv").out();
+    double feet =
+        Double.parseDouble(csv.lines().skip(1).findFirst().orElseThrow().split(",", -1)[8]);
+    String text = Run.of("loss", "--delays", "2", "--recoveries", "forward", "--units", "si").out();
+    long metres = Math.round(feet * 0.3048);
+    assertTrue(Pattern.compile("\n +2\\.0 +" + metres + "\n").matcher(text).find(), text);
+  }
+}
