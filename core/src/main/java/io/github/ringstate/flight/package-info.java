@@ -8,8 +8,9 @@
  * flies a {@link io.github.ringstate.flight.Leg}: from a state, under one law, until a {@link
  * io.github.ringstate.flight.FlightEvent} stops it. {@link io.github.ringstate.flight.PreciseFlyer}
  * does so with an integrator of Hipparchus; an event lies where its quantity vanishes, not where a
- * step ends. {@link io.github.ringstate.flight.Trim} finds the steady flight from which an
- * encounter starts.
+ * step ends. {@link io.github.ringstate.flight.SwiftCourse} does so for bulk work, some thirty
+ * times as quickly and without allocation, within a tenth of a foot in altitude loss. {@link
+ * io.github.ringstate.flight.Trim} finds the steady flight from which an encounter starts.
  *
  * <p>Frame: north, east, up over flat ground. Attitude: heading, pitch, bank. Axial speed through
  * the disc is positive in climb. Everything in SI units and radians.

@@ -14,6 +14,7 @@ import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.report.CsvWriter;
 import io.github.ringstate.instructor.report.TextWriter;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sweepfile.SweepFile;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -95,7 +96,7 @@ public final class SweepJob {
           new SweepJob(request, file, ResultFolder.named(request.output(), fileSystems(conf)));
       job.askedBefore();
       SummaryReport report = job.fly(conf, err);
-      new TextWriter().write(report, out);
+      new TextWriter(UnitSystem.AVIATION).write(report, out);
       if (report.summary().failed() > 0) {
         err.println(
             NAME

@@ -4,11 +4,11 @@ import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Column;
 import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Feet;
 import io.github.ringstate.instructor.report.Report;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Table;
 import io.github.ringstate.instructor.report.Term;
+import io.github.ringstate.instructor.report.UnitSystem;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -34,7 +34,7 @@ public record SummaryReport(LossSummary summary) implements Report {
   }
 
   @Override
-  public Sheet sheet() {
+  public Sheet sheet(UnitSystem units) {
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title(title()));
     blocks.add(
@@ -46,7 +46,8 @@ public record SummaryReport(LossSummary summary) implements Report {
                 + summary.failed()
                 + " could not be flown; their rows say why."));
     List<LossGroup> shown = summary.groups().stream().limit(MOST_ROWS).toList();
-    blocks.add(new Sheet.Grid(heads(), shown.stream().map(this::texts).toList()));
+    blocks.add(
+        new Sheet.Grid(heads(units), shown.stream().map(group -> texts(group, units)).toList()));
     if (shown.size() < summary.groups().size()) {
       blocks.add(
           new Sheet.Paragraph(
@@ -61,7 +62,7 @@ public record SummaryReport(LossSummary summary) implements Report {
     return new Sheet(blocks);
   }
 
-  private List<Sheet.GridColumn> heads() {
+  private List<Sheet.GridColumn> heads(UnitSystem units) {
     List<Sheet.GridColumn> heads = new ArrayList<>();
     heads.add(Sheet.GridColumn.left("", "craft"));
     heads.add(Sheet.GridColumn.left("", "entry"));
@@ -76,12 +77,12 @@ public record SummaryReport(LossSummary summary) implements Report {
     heads.add(Sheet.GridColumn.right("not", "flown"));
     heads.add(Sheet.GridColumn.right("no", "onset"));
     heads.add(Sheet.GridColumn.right("arrested", "%"));
-    heads.add(Sheet.GridColumn.right("loss, ft", "50 %"));
+    heads.add(Sheet.GridColumn.right("loss, " + units.length().symbol(), "50 %"));
     heads.add(Sheet.GridColumn.right("", "95 %"));
     return heads;
   }
 
-  private List<String> texts(LossGroup group) {
+  private List<String> texts(LossGroup group, UnitSystem units) {
     List<String> texts = new ArrayList<>();
     texts.add(group.craft());
     texts.add(group.entry());
@@ -100,16 +101,16 @@ public record SummaryReport(LossSummary summary) implements Report {
             .arrestedShare()
             .map(share -> share.multiply(PER_CENT).setScale(2).toPlainString())
             .orElse(""));
-    texts.add(feet(group.p50Ft()));
-    texts.add(feet(group.p95Ft()));
+    texts.add(lost(group.p50Ft(), units));
+    texts.add(lost(group.p95Ft(), units));
     return texts;
   }
 
-  private static String feet(OptionalDouble loss) {
+  private static String lost(OptionalDouble loss, UnitSystem units) {
     if (loss.isEmpty()) {
       return "";
     }
-    return Double.isInfinite(loss.getAsDouble()) ? "not arrested" : Feet.text(loss.getAsDouble());
+    return Double.isInfinite(loss.getAsDouble()) ? "not arrested" : units.lost(loss.getAsDouble());
   }
 
   @Override
