@@ -1,25 +1,47 @@
 package io.github.ringstate.encounter;
 
 import io.github.ringstate.flight.SwiftCourse;
+import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Flies many descents from one approach, swiftly and without allocation: the equations of motion
  * and controls are those of {@link Encounter#fly()}, flown by {@link SwiftCourse}. What all
  * descents have in common, the flight before recognition, is flown once.
  *
+ * <p>A descent may linger: sink without getting faster or slower, where a faster sink would grow by
+ * itself. Whatever is not quite right grows there too: after some seconds a thousandth of a foot
+ * has become feet, and a millisecond of delay decides whether the descent is arrested at all. A
+ * descent that lingers for longer than a second, one in a thousand of random ones, is flown again
+ * from its approach on, in steps a sixth as long.
+ *
  * <p>An instance is used over and over by one thread and is not safe to share. What a descent does
  * not have is NaN.
  */
 public final class BulkFlight {
 
-  private final Descent descent;
+  /** How long a descent may linger before it is flown again, s. */
+  private static final double LONGEST_LINGERING = 1;
+
+  /** Tolerance of its steps then. */
+  private static final double CAREFUL = 1e-6;
+
+  private final Approach approach;
+  private final boolean story;
   private final boolean onset;
+  private final SwiftCourse course = new SwiftCourse();
+  private final Descent swift;
+  private @Nullable Descent careful;
+  private Descent descent;
 
   private BulkFlight(Approach approach, boolean story) {
-    descent = new Descent(approach, new SwiftCourse(), null, story);
+    this.approach = approach;
+    this.story = story;
     onset = approach.onset();
+    swift = new Descent(approach, course, null, story);
+    descent = swift;
   }
 
   /**
@@ -54,8 +76,21 @@ public final class BulkFlight {
     if (!onset) {
       return Ending.NO_ONSET;
     }
-    descent.fly(recovery, recognition);
+    swift.fly(recovery, recognition);
+    descent = swift;
+    if (course.lingered() > LONGEST_LINGERING) {
+      descent = careful();
+      descent.fly(recovery, recognition);
+    }
     return descent.ending();
+  }
+
+  private Descent careful() {
+    if (careful == null) {
+      Approach again = Approach.fly(approach.encounter(), new SwiftFlyer(CAREFUL));
+      careful = new Descent(again, new SwiftCourse(CAREFUL), null, story);
+    }
+    return careful;
   }
 
   /**

@@ -450,6 +450,17 @@ public final class EquationsOfMotion {
     return Math.max(0, rate * (1 - steadyPerInduced));
   }
 
+  /**
+   * Whether, at the instant that was worked out last, a faster sink lets less air through the disc
+   * rather than more, so that it grows by itself.
+   *
+   * @return true if the slope of the total inflow over the axial speed is negative
+   */
+  boolean sinkFeedsItself() {
+    Motion m = motion;
+    return inflow.slope(m.edgewise / m.inflowScale, m.axial / m.inflowScale) < 0;
+  }
+
   private void follow(Controls c, double[] y, double[] dy) {
     double pitch = within(c.pitch, -pitchLimit, pitchLimit);
     double bank = within(c.bank, -bankLimit, bankLimit);

@@ -16,7 +16,8 @@ final class Milestones {
   private static final int FASTEST = State.SIZE + 2;
   private static final int STEADY = State.SIZE + 3;
   private static final int REACH = State.SIZE + 4;
-  private static final int WIDTH = State.SIZE + 5;
+  private static final int LINGERED = State.SIZE + 5;
+  private static final int WIDTH = State.SIZE + 6;
 
   /** What rounding may make of the end of a step, s. */
   private static final double ROUNDING = 1e-9;
@@ -28,7 +29,14 @@ final class Milestones {
     size = 0;
   }
 
-  void add(double time, double reach, double[] state, double step, double fastest, boolean steady) {
+  void add(
+      double time,
+      double reach,
+      double[] state,
+      double step,
+      double fastest,
+      double lingered,
+      boolean steady) {
     int at = size * WIDTH;
     if (at == numbers.length) {
       numbers = Arrays.copyOf(numbers, 2 * at);
@@ -37,6 +45,7 @@ final class Milestones {
     numbers[at + TIME] = time;
     numbers[at + STEP] = step;
     numbers[at + FASTEST] = fastest;
+    numbers[at + LINGERED] = lingered;
     numbers[at + STEADY] = steady ? 1 : 0;
     numbers[at + REACH] = size == 0 ? reach : Math.max(reach, numbers[at - WIDTH + REACH]);
     size++;
@@ -76,6 +85,10 @@ final class Milestones {
 
   double fastest(int i) {
     return numbers[i * WIDTH + FASTEST];
+  }
+
+  double lingered(int i) {
+    return numbers[i * WIDTH + LINGERED];
   }
 
   boolean steady(int i) {

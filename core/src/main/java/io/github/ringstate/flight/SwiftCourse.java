@@ -42,6 +42,11 @@ public final class SwiftCourse implements Course {
   /** Error of a step, over the tolerance, below which the flight is all but steady. */
   private static final double ALL_BUT_STEADY = 1e-3;
 
+  /** Vertical acceleration of a descent that lingers, m/s2, and its rate of descent, m/s. */
+  private static final double HARDLY_CHANGING = 0.1;
+
+  private static final double SINKING = 2;
+
   private static final double FIRST_STEP = 0.02;
   private static final double GREATEST_STEP = 0.5;
   private static final double LEAST_STEP = 1e-6;
@@ -91,6 +96,7 @@ public final class SwiftCourse implements Course {
   private double step;
   private double decay;
   private double fastest;
+  private double lingered;
   private boolean steady;
   private boolean firstLeg;
   private @Nullable ControlLaw keptLaw;
@@ -120,11 +126,12 @@ public final class SwiftCourse implements Course {
     System.arraycopy(at, 0, y, 0, State.SIZE);
     step = FIRST_STEP;
     fastest = Math.max(0, -y[State.SPEED_UP]);
+    lingered = 0;
     steady = false;
     firstLeg = true;
     occurrences.clear();
     kept.clear();
-    kept.add(time, time, y, step, fastest, steady);
+    kept.add(time, time, y, step, fastest, lingered, steady);
   }
 
   @Override
@@ -134,6 +141,7 @@ public final class SwiftCourse implements Course {
     kept.state(i, y);
     step = kept.step(i);
     fastest = kept.fastest(i);
+    lingered = kept.lingered(i);
     steady = kept.steady(i);
     firstLeg = true;
     occurrences.clear();
@@ -179,6 +187,11 @@ public final class SwiftCourse implements Course {
         }
       }
       lookForFastest(h, 1);
+      if (Math.abs(k4[State.SPEED_UP]) < HARDLY_CHANGING
+          && next[State.SPEED_UP] < -SINKING
+          && motion.sinkFeedsItself()) {
+        lingered += h;
+      }
       time += h;
       System.arraycopy(next, 0, y, 0, State.SIZE);
       System.arraycopy(k4, 0, k1, 0, State.SIZE);
@@ -189,7 +202,7 @@ public final class SwiftCourse implements Course {
         steady = error < ALL_BUT_STEADY;
         keeping &= occurrences.size() == noted;
         if (keeping && time > kept.last()) {
-          kept.add(time, reach, y, step, fastest, steady);
+          kept.add(time, reach, y, step, fastest, lingered, steady);
         }
       }
     }
@@ -402,6 +415,17 @@ public final class SwiftCourse implements Course {
   @Override
   public double fastestDescent() {
     return fastest;
+  }
+
+  /**
+   * How long the descent has lingered since the start: sinking, hardly changing, and where a faster
+   * sink grows by itself. From there small errors grow as well, so a flight that lingers for long
+   * is not known well.
+   *
+   * @return the time, s
+   */
+  public double lingered() {
+    return lingered;
   }
 
   @Override

@@ -7,10 +7,22 @@ import org.jspecify.annotations.Nullable;
 /** Flies legs on a {@link SwiftCourse}: quick, without history. One instance serves one thread. */
 public final class SwiftFlyer implements Flyer {
 
-  private final SwiftCourse course = new SwiftCourse();
+  private final SwiftCourse course;
 
-  /** Creates a swift flyer. */
-  public SwiftFlyer() {}
+  /** Creates a flyer with the standard tolerance. */
+  public SwiftFlyer() {
+    course = new SwiftCourse();
+  }
+
+  /**
+   * Creates a flyer.
+   *
+   * @param tolerance error of a step that is let pass, in units of about 1 m, 1 m/s, 0.2 rad,
+   *     positive
+   */
+  public SwiftFlyer(double tolerance) {
+    course = new SwiftCourse(tolerance);
+  }
 
   @Override
   public Leg fly(

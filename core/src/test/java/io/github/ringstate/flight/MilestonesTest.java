@@ -16,7 +16,8 @@ class MilestonesTest {
       double[] state = new double[State.SIZE];
       state[State.UP] = -i;
       // a step tried from the hundredth reached to the hundred and fifth
-      milestones.add(0.1 * i, i == 100 ? 10.5 : 0.1 * i, state, 0.05 * i, 2 * i, i % 2 == 1);
+      milestones.add(
+          0.1 * i, i == 100 ? 10.5 : 0.1 * i, state, 0.05 * i, 2 * i, 0.5 * i, i % 2 == 1);
     }
     assertEquals(0, milestones.onTheWayTo(-1));
     assertEquals(0, milestones.onTheWayTo(0.05));
@@ -33,6 +34,7 @@ class MilestonesTest {
     assertArrayEquals(expected, state);
     assertEquals(0.05 * 205, milestones.step(found));
     assertEquals(410, milestones.fastest(found));
+    assertEquals(0.5 * 205, milestones.lingered(found));
     assertTrue(milestones.steady(found));
     assertFalse(milestones.steady(204));
     assertEquals(0.1 * 299, milestones.last());
