@@ -8,6 +8,7 @@ import io.github.ringstate.flight.Motion;
 import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.flight.State;
 import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Recovery;
@@ -37,7 +38,7 @@ public final class EnergyBalance implements Topic {
   @Override
   public Section section(Models models) {
     List<Check> checks = new ArrayList<>();
-    for (Recovery recovery : List.of(new Forward(), new Lateral())) {
+    for (Recovery recovery : List.of(new Forward(), new Lateral(), new Autorotation())) {
       List<Sample> samples = fly(models, recovery);
       double instant = 0;
       double scale = 0;
