@@ -40,7 +40,6 @@ final class Descent {
   private final boolean story;
   private final EquationsOfMotion motion;
   private final ControlLaw entryLaw;
-  private final double[] onsetState;
   private final double level;
   private final double warning;
   private final ControlLaw recoveryLaw = (seen, controls) -> command(seen, controls);
@@ -52,7 +51,6 @@ final class Descent {
   private Recovery recovery = new NoRecovery();
   private Cue cue = Cue.of("none", seen -> -1);
   private int phase;
-  private boolean started;
   private Ending ending = Ending.NO_ONSET;
   private double recognisedAt;
 
@@ -72,7 +70,7 @@ final class Descent {
     Encounter encounter = approach.encounter();
     motion = approach.scene().equations(encounter.height().isPresent());
     entryLaw = approach.scene().start().law();
-    onsetState = approach.state();
+    course.start(approach.time(), approach.state(), entryLaw);
     level = encounter.height().orElse(0);
     warning = encounter.craft().si(Helicopter.LOW_ROTOR_SPEED);
     always = List.copyOf(events(encounter.height().isPresent(), story));
@@ -129,12 +127,7 @@ final class Descent {
     recovery = flown;
     recognisedAt = Double.NaN;
     motion.begin(Double.NaN, -1, approach.time());
-    if (started) {
-      course.again(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
-    } else {
-      course.start(approach.time(), onsetState, entryLaw);
-      started = true;
-    }
+    course.again(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
     approach.noteOnset(course.occurrences());
     ending(waiting(recognition));
   }

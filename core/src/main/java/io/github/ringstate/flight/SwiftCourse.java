@@ -192,8 +192,7 @@ public final class SwiftCourse implements Course {
           && motion.sinkFeedsItself()) {
         lingered += h;
       }
-      time += h;
-      System.arraycopy(next, 0, y, 0, State.SIZE);
+      moveOn(h);
       System.arraycopy(k4, 0, k1, 0, State.SIZE);
       System.arraycopy(after, 0, before, 0, count);
       decay = nextDecay;
@@ -245,13 +244,18 @@ public final class SwiftCourse implements Course {
       if (cut > INSTANT) {
         lookForFastest(h, done);
         attempt(motion, law, cut);
-        System.arraycopy(next, 0, y, 0, State.SIZE);
-        time += cut;
-        fastest = Math.max(fastest, -y[State.SPEED_UP]);
+        moveOn(cut);
       }
       occurrences.add(event.kind(), time, y[State.UP], y[State.SPEED_UP]);
       return event.kind();
     }
+  }
+
+  /** Goes to the end of a step that was worked out. */
+  private void moveOn(double h) {
+    time += h;
+    System.arraycopy(next, 0, y, 0, State.SIZE);
+    fastest = Math.max(fastest, -y[State.SPEED_UP]);
   }
 
   /**
@@ -301,22 +305,14 @@ public final class SwiftCourse implements Course {
 
   /** The motion within the step, on the cubic through values and slopes at its ends. */
   private Motion interpolated(EquationsOfMotion motion, ControlLaw law, double h, double s) {
-    double r = 1 - s;
-    double h00 = (1 + 2 * s) * r * r;
-    double h10 = s * r * r * h;
-    double h01 = s * s * (3 - 2 * s);
-    double h11 = -s * s * r * h;
     for (int i = 0; i < State.SIZE; i++) {
-      probe[i] = h00 * y[i] + h10 * k1[i] + h01 * next[i] + h11 * k4[i];
+      probe[i] = cubic(i, h, s);
     }
     return motion.look(time + s * h, probe, law);
   }
 
-  /** Takes note of the greatest rate of descent in the first part s of a step. */
+  /** Takes note of the greatest rate of descent within the first part s of a step. */
   private void lookForFastest(double h, double s) {
-    if (s == 1) {
-      fastest = Math.max(fastest, -next[State.SPEED_UP]);
-    }
     if (!(k1[State.SPEED_UP] < 0 && k4[State.SPEED_UP] > 0)) {
       return;
     }

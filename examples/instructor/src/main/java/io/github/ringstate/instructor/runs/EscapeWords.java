@@ -39,6 +39,18 @@ final class EscapeWords {
 
   /** The tail rotor's sectors that the relative wind lies in: in the mean wind, gusts or lulls. */
   static String sectors(RunsRequest request, RunRow row) {
+    EnumSet<TailRotorSector> met = met(request, row);
+    return met.isEmpty()
+        ? "none"
+        : met.stream().map(TailRotorSector::label).collect(Collectors.joining(", "));
+  }
+
+  /** A star if the relative wind lies in one of these sectors. */
+  static String mark(RunsRequest request, RunRow row) {
+    return met(request, row).isEmpty() ? "" : "*";
+  }
+
+  private static EnumSet<TailRotorSector> met(RunsRequest request, RunRow row) {
     RunPlan plan = request.plan();
     EnumSet<TailRotorSector> met = EnumSet.noneOf(TailRotorSector.class);
     for (double wind : new double[] {plan.lull(), plan.windSpeed(), plan.gust()}) {
@@ -48,9 +60,7 @@ final class EscapeWords {
       met.addAll(
           TailRotorSector.of(plan.craft().sense(), triangle.relativeWind(), triangle.airspeed()));
     }
-    return met.isEmpty()
-        ? "none"
-        : met.stream().map(TailRotorSector::label).collect(Collectors.joining(", "));
+    return met;
   }
 
   /** A direction as it is spoken. */

@@ -28,6 +28,8 @@ final class RunsPage {
   /** The rate of descent from which handbooks warn of the ring state (FAA-H-8083-21A, quoted). */
   private static final double SINK_TO_REFUSE = Unit.FOOT_PER_MINUTE.toSi(300);
 
+  private static final String DASH = "–";
+
   private final RunsRequest request;
   private final RunAnalysis analysis;
   private final UnitSystem units;
@@ -40,14 +42,7 @@ final class RunsPage {
 
   /** One line of the table. */
   record Line(
-      String track,
-      String tail,
-      String cross,
-      String air,
-      String least,
-      String power,
-      String shortTime,
-      String ring,
+      TrackNumbers numbers,
       String loss,
       boolean lossIsOver,
       String escape,
@@ -149,36 +144,29 @@ final class RunsPage {
 
   private Line line(RunRow row) {
     RunVerdict verdict = row.judgement().verdict();
-    boolean over = row.loss().isPresent() && row.loss().getAsDouble() >= request.plan().height();
     return new Line(
-        EscapeWords.threeDigits(row.trackDeg()),
-        units.speed(row.track().triangle().tailwind()),
-        units.speed(row.track().triangle().crosswind()),
-        units.speed(row.track().triangle().airspeed()),
-        units.speed(row.track().leastAirspeed()),
-        whole(row.continuousMarginPct()),
-        whole(row.shortTimeMarginPct()),
-        row.track().boundaryMargin().isPresent()
-            ? units.verticalSpeed(row.track().boundaryMargin().getAsDouble())
-            : "–",
+        TrackNumbers.of(row, units, DASH),
         loss(row),
-        over,
+        isOver(row),
         EscapeWords.brief(request, row),
-        "none".equals(EscapeWords.sectors(request, row)) ? "" : "*",
+        EscapeWords.mark(request, row),
         verdict(row.judgement()),
         verdict == RunVerdict.DO_NOT_FLY,
         verdict == RunVerdict.FLY_WITH_A_LIMIT);
   }
 
+  private boolean isOver(RunRow row) {
+    return row.loss().isPresent() && row.loss().getAsDouble() >= request.plan().height();
+  }
+
   private String loss(RunRow row) {
     if (row.loss().isEmpty()) {
-      return "–";
+      return DASH;
     }
     if (row.isNotArrested()) {
       return "open";
     }
-    boolean over = row.loss().getAsDouble() >= request.plan().height();
-    return (over ? "> " : "") + units.lost(row.lossFt().getAsDouble());
+    return (isOver(row) ? "> " : "") + units.lost(row.lossFt().getAsDouble());
   }
 
   /** The verdict with its limit, short enough for a table. */
@@ -191,10 +179,6 @@ final class RunsPage {
       return "limit: ground ≤ " + units.speed(judgement.greatestGroundSpeed().getAsDouble());
     }
     return judgement.verdict().label();
-  }
-
-  private static String whole(OptionalDouble value) {
-    return value.isPresent() ? Decimals.fixed(value.getAsDouble(), 0) : "–";
   }
 
   private static String sentence(String text) {

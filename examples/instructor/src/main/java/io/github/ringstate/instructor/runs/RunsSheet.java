@@ -11,10 +11,11 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunPlan;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** A run laid out for people. */
 final class RunsSheet {
+
+  private static final String DASH = "-";
 
   private final RunsRequest request;
   private final RunAnalysis analysis;
@@ -98,32 +99,19 @@ final class RunsSheet {
   }
 
   private List<String> line(RunRow row) {
-    return List.of(
-        EscapeWords.threeDigits(row.trackDeg()),
-        units.speed(row.track().triangle().tailwind()),
-        units.speed(row.track().triangle().crosswind()),
-        units.speed(row.track().triangle().airspeed()),
-        units.speed(row.track().leastAirspeed()),
-        whole(row.continuousMarginPct()),
-        whole(row.shortTimeMarginPct()),
-        row.track().boundaryMargin().isPresent()
-            ? units.verticalSpeed(row.track().boundaryMargin().getAsDouble())
-            : "-",
-        loss(row),
-        EscapeWords.brief(request, row),
-        "none".equals(EscapeWords.sectors(request, row)) ? "" : "*",
-        row.judgement().verdict().label());
+    List<String> texts = new ArrayList<>(TrackNumbers.of(row, units, DASH).inOrder());
+    texts.add(loss(row));
+    texts.add(EscapeWords.brief(request, row));
+    texts.add(EscapeWords.mark(request, row));
+    texts.add(row.judgement().verdict().label());
+    return texts;
   }
 
   private String loss(RunRow row) {
     if (row.isNotArrested()) {
       return "OPEN";
     }
-    return row.lossFt().isPresent() ? units.lost(row.lossFt().getAsDouble()) : "-";
-  }
-
-  private static String whole(OptionalDouble value) {
-    return value.isPresent() ? Decimals.fixed(value.getAsDouble(), 0) : "-";
+    return row.lossFt().isPresent() ? units.lost(row.lossFt().getAsDouble()) : DASH;
   }
 
   private List<Term> reasons() {

@@ -1,0 +1,40 @@
+package io.github.ringstate.instructor.runs;
+
+import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.UnitSystem;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The numbers of a track as a table for people shows them, on paper and on a screen. */
+record TrackNumbers(
+    String track,
+    String tail,
+    String cross,
+    String air,
+    String least,
+    String power,
+    String shortTime,
+    String ring) {
+
+  /** The numbers of a row; where it has none, a dash of one's own choice. */
+  static TrackNumbers of(RunRow row, UnitSystem units, String dash) {
+    OptionalDouble margin = row.track().boundaryMargin();
+    return new TrackNumbers(
+        EscapeWords.threeDigits(row.trackDeg()),
+        units.speed(row.track().triangle().tailwind()),
+        units.speed(row.track().triangle().crosswind()),
+        units.speed(row.track().triangle().airspeed()),
+        units.speed(row.track().leastAirspeed()),
+        whole(row.continuousMarginPct(), dash),
+        whole(row.shortTimeMarginPct(), dash),
+        margin.isPresent() ? units.verticalSpeed(margin.getAsDouble()) : dash);
+  }
+
+  private static String whole(OptionalDouble value, String dash) {
+    return value.isPresent() ? Decimals.fixed(value.getAsDouble(), 0) : dash;
+  }
+
+  List<String> inOrder() {
+    return List.of(track, tail, cross, air, least, power, shortTime, ring);
+  }
+}
