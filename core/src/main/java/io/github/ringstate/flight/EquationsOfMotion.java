@@ -258,7 +258,25 @@ public final class EquationsOfMotion {
    * @return the motion at that instant, valid until the next call
    */
   public Motion at(double time, double[] state, ControlLaw law) {
-    look(time, state, law);
+    motion.copy(state);
+    look(time, law);
+    complete();
+    return motion;
+  }
+
+  /**
+   * The same as {@link #at}, worked out on the caller's own numbers.
+   *
+   * @param time time since the flight began, s
+   * @param state the state, in the order of {@link State}, SI units; part of the motion until the
+   *     next call
+   * @param rates where the rates of the state are written, in the same order
+   * @param law what is done with the controls
+   * @return the motion at that instant, valid until the next call
+   */
+  Motion on(double time, double[] state, double[] rates, ControlLaw law) {
+    motion.lend(state, rates);
+    look(time, law);
     complete();
     return motion;
   }
@@ -273,9 +291,14 @@ public final class EquationsOfMotion {
    * @return the motion at that instant, valid until the next call
    */
   Motion look(double time, double[] state, ControlLaw law) {
+    motion.copy(state);
+    look(time, law);
+    return motion;
+  }
+
+  private void look(double time, ControlLaw law) {
     Motion m = motion;
     double[] y = m.state;
-    System.arraycopy(state, 0, y, 0, State.SIZE);
     m.time = time;
     lastLaw = law;
     complete = false;
@@ -290,7 +313,6 @@ public final class EquationsOfMotion {
     m.sidewaysGroundSpeed = y[State.SPEED_EAST] * cosHeading - y[State.SPEED_NORTH] * sinHeading;
     m.sinHeading = sinHeading;
     m.cosHeading = cosHeading;
-    return m;
   }
 
   /** Works out what {@link #look} left out. */

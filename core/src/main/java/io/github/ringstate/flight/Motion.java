@@ -9,8 +9,10 @@ import java.util.Arrays;
 public final class Motion implements Cockpit {
 
   private final EquationsOfMotion equations;
-  final double[] state = new double[State.SIZE];
-  final double[] rates = new double[State.SIZE];
+  private final double[] ownState = new double[State.SIZE];
+  private final double[] ownRates = new double[State.SIZE];
+  double[] state = ownState;
+  double[] rates = ownRates;
   final Controls controls = new Controls();
   final double[] wind = new double[3];
 
@@ -55,6 +57,18 @@ public final class Motion implements Cockpit {
 
   Motion(EquationsOfMotion equations) {
     this.equations = equations;
+  }
+
+  /** Goes on with a copy of a state, and rates of its own. */
+  void copy(double[] of) {
+    System.arraycopy(of, 0, ownState, 0, State.SIZE);
+    lend(ownState, ownRates);
+  }
+
+  /** Goes on with a state and rates that belong to somebody else. */
+  void lend(double[] lentState, double[] lentRates) {
+    state = lentState;
+    rates = lentRates;
   }
 
   void begin(int next, double time) {

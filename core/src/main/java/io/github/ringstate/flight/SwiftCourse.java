@@ -55,8 +55,10 @@ public final class SwiftCourse implements Course {
   private static final double GREATEST_FACTOR = 3;
   private static final int MOST_EVENTS = 16;
   private static final double INSTANT = 1e-9;
-  private static final double LOCATED = 1e-7;
-  private static final double NOTED = 1e-4;
+
+  /** Part of a step by which the place of an event moves when it is known well enough. */
+  private static final double SETTLED = 1e-4;
+
   private static final int ITERATIONS = 60;
 
   /** One over the scale of each quantity of the state, in the order of {@link State}. */
@@ -83,12 +85,12 @@ public final class SwiftCourse implements Course {
   private final Occurrences occurrences = new Occurrences();
   private final Milestones kept = new Milestones();
   private final DecayWeights weights = new DecayWeights();
-  private final double[] y = new double[State.SIZE];
-  private final double[] next = new double[State.SIZE];
-  private final double[] k1 = new double[State.SIZE];
+  private double[] y = new double[State.SIZE];
+  private double[] next = new double[State.SIZE];
+  private double[] k1 = new double[State.SIZE];
   private final double[] k2 = new double[State.SIZE];
   private final double[] k3 = new double[State.SIZE];
-  private final double[] k4 = new double[State.SIZE];
+  private double[] k4 = new double[State.SIZE];
   private final double[] probe = new double[State.SIZE];
   private final double[] before = new double[MOST_EVENTS];
   private final double[] after = new double[MOST_EVENTS];
@@ -158,7 +160,7 @@ public final class SwiftCourse implements Course {
     if (count > MOST_EVENTS) {
       throw new IllegalArgumentException("at most " + MOST_EVENTS + " events, not " + count);
     }
-    Motion m = evaluate(motion, law, time, y, k1);
+    Motion m = motion.on(time, y, k1, law);
     decay = motion.inflowDecay();
     for (int i = 0; i < count; i++) {
       before[i] = events.get(i).value().applyAsDouble(m);
@@ -193,7 +195,6 @@ public final class SwiftCourse implements Course {
         lingered += h;
       }
       moveOn(h);
-      System.arraycopy(k4, 0, k1, 0, State.SIZE);
       System.arraycopy(after, 0, before, 0, count);
       decay = nextDecay;
       if (h == wanted) {
@@ -251,17 +252,22 @@ public final class SwiftCourse implements Course {
     }
   }
 
-  /** Goes to the end of a step that was worked out. */
+  /** Goes to the end of a step that was worked out; its slopes there begin the next one. */
   private void moveOn(double h) {
     time += h;
-    System.arraycopy(next, 0, y, 0, State.SIZE);
+    double[] left = y;
+    y = next;
+    next = left;
+    double[] slope = k1;
+    k1 = k4;
+    k4 = slope;
     fastest = Math.max(fastest, -y[State.SPEED_UP]);
   }
 
   /**
-   * Part of the step at which an event's quantity vanishes: regula falsi, Illinois variant. Where a
-   * leg ends is located as finely as the state allows; what is only noted, to a ten-thousandth of
-   * the step.
+   * Part of the step at which an event's quantity vanishes: regula falsi in the variant of Anderson
+   * and Björck (BIT 13, 1973), until it moves by less than a ten-thousandth of the step and so is
+   * known far better than that.
    */
   private double located(
       EquationsOfMotion motion,
@@ -274,33 +280,44 @@ public final class SwiftCourse implements Course {
     double right = 1;
     double f = atBegin;
     double g = atEnd;
-    double accuracy = event.stops() ? LOCATED : NOTED;
-    for (int i = 0; i < ITERATIONS && right - left > accuracy; i++) {
+    double last = Double.NaN;
+    int kept = 0;
+    for (int i = 0; i < ITERATIONS; i++) {
       double s = (left * g - right * f) / (g - f);
       if (!(s > left && s < right)) {
         s = 0.5 * (left + right);
       }
+      if (Math.abs(s - last) < SETTLED) {
+        return s;
+      }
+      last = s;
       double value = event.value().applyAsDouble(interpolated(motion, law, h, s));
       if (value == 0) {
         return s;
       }
       if (value < 0 == g < 0) {
-        if (right - s < accuracy) {
-          return s;
+        if (kept < 0) {
+          f *= weight(value, g);
         }
         right = s;
         g = value;
-        f *= 0.5;
+        kept = -1;
       } else {
-        if (s - left < accuracy) {
-          return s;
+        if (kept > 0) {
+          g *= weight(value, f);
         }
         left = s;
         f = value;
-        g *= 0.5;
+        kept = 1;
       }
     }
     return right;
+  }
+
+  /** What the value at an end that is kept for the second time counts for. */
+  private static double weight(double now, double previous) {
+    double weight = 1 - now / previous;
+    return weight > 0 ? weight : 0.5;
   }
 
   /** The motion within the step, on the cubic through values and slopes at its ends. */
@@ -345,19 +362,19 @@ public final class SwiftCourse implements Course {
       next[i] = y[i] + 0.5 * h * k1[i];
     }
     next[State.INDUCED] = induced + h * weights.second(n1);
-    evaluate(motion, law, time + 0.5 * h, next, k2);
+    motion.on(time + 0.5 * h, next, k2, law);
     double n2 = k2[State.INDUCED] + excess * (next[State.INDUCED] - induced);
     for (int i = 0; i < State.SIZE; i++) {
       next[i] = y[i] + 0.75 * h * k2[i];
     }
     next[State.INDUCED] = induced + h * weights.third(n1, n2);
-    evaluate(motion, law, time + 0.75 * h, next, k3);
+    motion.on(time + 0.75 * h, next, k3, law);
     double n3 = k3[State.INDUCED] + excess * (next[State.INDUCED] - induced);
     for (int i = 0; i < State.SIZE; i++) {
       next[i] = y[i] + h * (2.0 / 9 * k1[i] + 1.0 / 3 * k2[i] + 4.0 / 9 * k3[i]);
     }
     next[State.INDUCED] = induced + h * weights.end(n1, n2, n3);
-    evaluate(motion, law, time + h, next, k4);
+    motion.on(time + h, next, k4, law);
     double even = 0;
     double odd = 0;
     for (int i = 0; i < State.SIZE; i += 2) {
@@ -372,13 +389,6 @@ public final class SwiftCourse implements Course {
   private double error(int i) {
     return PER_SCALE[i]
         * (-5.0 / 72 * k1[i] + 1.0 / 12 * k2[i] + 1.0 / 9 * k3[i] - 1.0 / 8 * k4[i]);
-  }
-
-  private Motion evaluate(
-      EquationsOfMotion motion, ControlLaw law, double t, double[] state, double[] rates) {
-    Motion m = motion.at(t, state, law);
-    System.arraycopy(m.rates, 0, rates, 0, State.SIZE);
-    return m;
   }
 
   /** How much longer or shorter the next step is: the cube root of what the error leaves. */

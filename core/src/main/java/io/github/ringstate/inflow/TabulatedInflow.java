@@ -95,22 +95,21 @@ public final class TabulatedInflow implements InflowModel {
     double s2 = s * s;
     double t2 = t * t;
     // Hermite's four cubics in each direction
-    double a1 = s2 * (3 - 2 * s);
-    double a0 = 1 - a1;
-    double a2 = s * (1 - s) * (1 - s);
-    double a3 = s2 * (s - 1);
     double b1 = t2 * (3 - 2 * t);
     double b0 = 1 - b1;
     double b2 = t * (1 - t) * (1 - t);
     double b3 = t2 * (t - 1);
+    double a1 = s2 * (3 - 2 * s);
     int near = index(i, j);
     int far = index(i + 1, j);
-    double[] n = nodes;
-    double value0 = b0 * n[near] + b2 * n[near + 2] + b1 * n[near + 4] + b3 * n[near + 6];
-    double slope0 = b0 * n[near + 1] + b2 * n[near + 3] + b1 * n[near + 5] + b3 * n[near + 7];
-    double value1 = b0 * n[far] + b2 * n[far + 2] + b1 * n[far + 4] + b3 * n[far + 6];
-    double slope1 = b0 * n[far + 1] + b2 * n[far + 3] + b1 * n[far + 5] + b3 * n[far + 7];
-    return a0 * value0 + a2 * slope0 + a1 * value1 + a3 * slope1;
+    return (1 - a1) * along(near, b0, b2, b1, b3)
+        + s * (1 - s) * (1 - s) * along(near + 1, b0, b2, b1, b3)
+        + a1 * along(far, b0, b2, b1, b3)
+        + s2 * (s - 1) * along(far + 1, b0, b2, b1, b3);
+  }
+
+  private double along(int at, double b0, double b2, double b1, double b3) {
+    return b0 * nodes[at] + b2 * nodes[at + 2] + b1 * nodes[at + 4] + b3 * nodes[at + 6];
   }
 
   @Override
