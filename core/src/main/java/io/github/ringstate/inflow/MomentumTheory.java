@@ -68,11 +68,6 @@ public final class MomentumTheory implements InflowModel {
     return "momentum-theory";
   }
 
-  @Override
-  public Quantity edgewiseRange() {
-    return HoverUnits.EDGEWISE;
-  }
-
   /** {@inheritDoc} Between -2 and 0 only from {@link #singleRootEdgewise()} on. */
   @Override
   public Quantity axialRange() {
