@@ -6,8 +6,6 @@
  * the encounter that was flown and its whole outcome, so that nothing is dropped on the way to a
  * table.
  *
- * <p>*
- *
  * <h2>Many pilots</h2>
  *
  * {@link io.github.ringstate.study.PilotStudy} flies one encounter with many people and gives a
