@@ -42,7 +42,6 @@ class HouseTest {
             crooked.arrowsRunDownward(),
             "inflow.InflowThatKnowsItsRotor",
             "quantity.QuantityThatKnowsItsCraft",
-            "recording.RecordingThatKnowsStudies",
             "rotor.RotorThatKnowsTheAir"),
         rule(
             straight.everyClassLivesInARoom(),

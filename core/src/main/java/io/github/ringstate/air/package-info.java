@@ -18,7 +18,8 @@
  * {@link io.github.ringstate.air.WindField} is the interface to write for another wind. All of them
  * give the velocity of the air over the ground: north, east, up, in m/s, positive where the air
  * goes to. Reports name a wind after where it comes from; {@link io.github.ringstate.air.Wind#from}
- * converts.
+ * converts. {@link io.github.ringstate.air.WindTriangle} gives the airspeed and the relative wind
+ * on a track that is held at a ground speed.
  *
  * <table>
  *   <caption>Models of the air, their range and their source</caption>

@@ -17,6 +17,10 @@
  * height at onset less the lowest height. An encounter that never meets the ring state says so, one
  * that is not recovered says so, and one that reaches the ground gives the speed of impact.
  *
+ * <p>Encounters that differ in recognition and recovery alone share what comes before, an {@link
+ * io.github.ringstate.encounter.Approach}; {@link io.github.ringstate.encounter.BulkFlight} flies
+ * many of them from one, for tables, studies and sweeps.
+ *
  * <table>
  * <caption>Entries</caption>
  * <tr><th>name</th><th>what happens</th></tr>

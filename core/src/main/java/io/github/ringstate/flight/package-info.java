@@ -15,6 +15,10 @@
  * <p>Frame: north, east, up over flat ground. Attitude: heading, pitch, bank. Axial speed through
  * the disc is positive in climb. Everything in SI units and radians.
  *
+ * <p>A control law sees what a {@link io.github.ringstate.flight.Cockpit} shows and sets {@link
+ * io.github.ringstate.flight.Controls}. A {@link io.github.ringstate.flight.ThrustDisturbance}
+ * shakes the thrust, as {@link io.github.ringstate.flight.RingStateShaking} does in the ring state.
+ *
  * <p>Left out: flapping and control inputs below the attitude, so a commanded attitude is reached
  * at limited rates whatever the rotor does; yaw dynamics beyond a rate; sloping ground; change of
  * density with height.

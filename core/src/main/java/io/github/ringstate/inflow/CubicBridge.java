@@ -1,7 +1,5 @@
 package io.github.ringstate.inflow;
 
-import io.github.ringstate.quantity.Quantity;
-
 /**
  * Momentum theory with a cubic over its singularity: v = z (0.373 z^2 + 0.598 x^2 - 1.991) where
  * 1.5 x^2 + (2 z + 3)^2 &lt; 1.
@@ -37,16 +35,6 @@ public final class CubicBridge implements InflowModel {
   @Override
   public String name() {
     return "cubic-bridge";
-  }
-
-  @Override
-  public Quantity edgewiseRange() {
-    return HoverUnits.EDGEWISE;
-  }
-
-  @Override
-  public Quantity axialRange() {
-    return HoverUnits.AXIAL;
   }
 
   @Override

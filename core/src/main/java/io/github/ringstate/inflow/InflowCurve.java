@@ -35,7 +35,7 @@ public record InflowCurve(String model, double edgewise, List<Point> points) {
    * @param model the model
    * @param edgewise edgewise speed, in hover induced velocities
    * @param fromAxial axial speed of the first point, in hover induced velocities, positive in climb
-   * @param toAxial axial speed of the last point, above or below the first
+   * @param toAxial axial speed of the last point, in the same unit, above or below the first
    * @param count the number of points, 2 or more
    * @return the curve
    * @throws OutOfRangeException if the model does not hold at one of the points

@@ -26,16 +26,20 @@ public interface InflowModel {
   /**
    * The edgewise speeds that the model accepts.
    *
-   * @return the range, in hover induced velocities
+   * @return the range, in hover induced velocities; 0 to 200 unless the model says otherwise
    */
-  Quantity edgewiseRange();
+  default Quantity edgewiseRange() {
+    return HoverUnits.EDGEWISE;
+  }
 
   /**
    * The axial speeds that the model accepts.
    *
-   * @return the range, in hover induced velocities
+   * @return the range, in hover induced velocities; -200 to 200 unless the model says otherwise
    */
-  Quantity axialRange();
+  default Quantity axialRange() {
+    return HoverUnits.AXIAL;
+  }
 
   /**
    * The induced velocity.

@@ -54,7 +54,8 @@ public final class MomentumTheory implements InflowModel {
    *
    * @param edgewise edgewise speed x, in hover induced velocities, 0 to 200
    * @param axial axial speed z, in hover induced velocities, -200 to 200, positive in climb
-   * @return the induced velocities in rising order: one, three, or two where two of three coincide
+   * @return the induced velocities in rising order, in hover induced velocities: one, three, or two
+   *     where two of three coincide
    * @throws OutOfRangeException if an argument is outside its range or not a number
    */
   public static double[] roots(double edgewise, double axial) {
@@ -66,11 +67,6 @@ public final class MomentumTheory implements InflowModel {
   @Override
   public String name() {
     return "momentum-theory";
-  }
-
-  @Override
-  public Quantity edgewiseRange() {
-    return HoverUnits.EDGEWISE;
   }
 
   /** {@inheritDoc} Between -2 and 0 only from {@link #singleRootEdgewise()} on. */

@@ -2,7 +2,6 @@ package io.github.ringstate.inflow;
 
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
-import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 import java.util.stream.Stream;
@@ -167,16 +166,6 @@ public final class RingStateInflow implements InflowModel {
   @Override
   public String name() {
     return "ring-state";
-  }
-
-  @Override
-  public Quantity edgewiseRange() {
-    return HoverUnits.EDGEWISE;
-  }
-
-  @Override
-  public Quantity axialRange() {
-    return HoverUnits.AXIAL;
   }
 
   @Override

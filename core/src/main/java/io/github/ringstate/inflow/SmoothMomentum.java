@@ -2,7 +2,6 @@ package io.github.ringstate.inflow;
 
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
-import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 
@@ -103,16 +102,6 @@ public final class SmoothMomentum implements InflowModel {
   @Override
   public String name() {
     return "smooth-momentum";
-  }
-
-  @Override
-  public Quantity edgewiseRange() {
-    return HoverUnits.EDGEWISE;
-  }
-
-  @Override
-  public Quantity axialRange() {
-    return HoverUnits.AXIAL;
   }
 
   @Override

@@ -53,14 +53,15 @@
  * <p>{@link io.github.ringstate.inflow.RingStateInflow} is the model to fly with. Each of its
  * numbers is a {@link io.github.ringstate.quantity.Parameter} that says where it comes from; none
  * is published. {@link io.github.ringstate.inflow.InflowCurve} samples any model for a chart or a
- * table.
+ * table; {@link io.github.ringstate.inflow.TabulatedInflow} is a model as a table, for bulk work.
  *
  * <h2>Working states and boundaries</h2>
  *
  * <p>From climb to fast descent a rotor passes the {@linkplain
  * io.github.ringstate.inflow.WorkingState normal working, vortex ring, turbulent wake and windmill
- * brake states}. The last two meet at the {@linkplain io.github.ringstate.inflow.Autorotation
- * autorotation point}, where w = 0. Where the ring begins and ends is a matter of the {@link
+ * brake states}; {@link io.github.ringstate.inflow.WorkingStates} says in which it is. The last two
+ * states meet at the {@linkplain io.github.ringstate.inflow.Autorotation autorotation point}, where
+ * w = 0. Where the ring begins and ends is a matter of the {@link
  * io.github.ringstate.inflow.BoundaryCriterion}, and of the inflow that the criterion is given:
  *
  * <table>

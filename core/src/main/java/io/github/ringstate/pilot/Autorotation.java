@@ -57,9 +57,9 @@ public final class Autorotation implements Recovery {
           CLIMB_POWER,
           COLLECTIVE_LATER);
 
-  /** Rotor speed over its nominal value beyond which the pilot raises the collective (assumed). */
   private static final List<String> PHASES = List.of("glide", "flare and power");
 
+  /** Rotor speed over its nominal value beyond which the pilot raises the collective (assumed). */
   private static final double FAST_ROTOR = 1.05;
 
   /** Collective for an excess of all the nominal rotor speed, rad (assumed). */

@@ -10,7 +10,8 @@
  * <p>Values in a set are kept in the parameter's own {@link io.github.ringstate.quantity.Unit}, so
  * that what a user writes is read back to the last digit; {@link
  * io.github.ringstate.quantity.ParameterSet#si} converts once, where a model is built. Everywhere
- * else the library computes in SI units.
+ * else the library computes in SI units. {@link io.github.ringstate.quantity.SoftLimit} bends a
+ * limit in, where a corner would cost an integrator its order.
  */
 @NullMarked
 package io.github.ringstate.quantity;

@@ -16,7 +16,8 @@
  * <tr><td>power</td><td>T (Vaxial + k v) + profile power</td><td>Leishman ch. 5</td></tr>
  * <tr><td>inflow lag</td><td>apparent mass, mass flow bounded from below</td>
  *     <td>NACA TN 3044; Vertica 5, 1981</td></tr>
- * <tr><td>ground effect</td><td>image source</td><td>ARC R&amp;M 3021</td></tr>
+ * <tr><td>{@link io.github.ringstate.rotor.GroundEffect ground effect}</td><td>image source</td>
+ *     <td>ARC R&amp;M 3021</td></tr>
  * </table>
  *
  * <p>Left out: flapping and the tilt of the disc against the shaft, non-uniform inflow as states,

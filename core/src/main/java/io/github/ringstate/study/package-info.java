@@ -6,8 +6,6 @@
  * the encounter that was flown and its whole outcome, so that nothing is dropped on the way to a
  * table.
  *
- * <p>*
- *
  * <h2>Many pilots</h2>
  *
  * {@link io.github.ringstate.study.PilotStudy} flies one encounter with many people and gives a
@@ -23,13 +21,19 @@
  * io.github.ringstate.study.ModelSpread}, kept apart, so that two bands stand side by side: people
  * alone, and people and model.
  *
- * <p>{@link io.github.ringstate.study.sweep} flies any number of settings against each other, row
- * by row.
+ * <h2>Slow runs</h2>
  *
- * <p>{@link io.github.ringstate.study.RunStudy} takes a slow run over the ground, as for
- * photographs, apart by track: airspeed in gusts, power, distance to the ring state, and what is
- * lost if the ground speed is held through a turn downwind. {@link
- * io.github.ringstate.study.RunJudgement} puts that into a verdict.
+ * {@link io.github.ringstate.study.RunStudy} takes a slow run over the ground, as for photographs,
+ * a {@link io.github.ringstate.study.RunPlan}, apart by track: airspeed in gusts, power, distance
+ * to the ring state, and what is lost if the ground speed is held through a turn downwind. {@link
+ * io.github.ringstate.study.RunLimits} are the airspeeds that keep the margins, {@link
+ * io.github.ringstate.study.Escape} is the way out that leaves the ring state soonest, and {@link
+ * io.github.ringstate.study.RunJudgement} is the verdict on a track.
+ *
+ * <h2>Sweeps</h2>
+ *
+ * {@link io.github.ringstate.study.sweep} flies any number of settings against each other, row by
+ * row.
  */
 @NullMarked
 package io.github.ringstate.study;

@@ -29,9 +29,9 @@ class StandardAtmosphereTest {
     try (BufferedReader reader =
         new BufferedReader(
             new InputStreamReader(
-                StandardAtmosphereTest.class.getResourceAsStream("/standard_atmosphere_1976.csv"),
+                StandardAtmosphereTest.class.getResourceAsStream("standard_atmosphere_1976.csv"),
                 StandardCharsets.UTF_8))) {
-      return reader.lines().skip(1).map(line -> List.of(line.split(","))).toList().stream();
+      return reader.lines().skip(2).map(line -> List.of(line.split(","))).toList().stream();
     }
   }
 

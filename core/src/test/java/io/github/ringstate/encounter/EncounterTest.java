@@ -13,12 +13,9 @@ import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.Occurrence;
 import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.pilot.Autorotation;
-import io.github.ringstate.pilot.CollectiveOnly;
-import io.github.ringstate.pilot.Forward;
-import io.github.ringstate.pilot.Lateral;
-import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.ArrayList;
@@ -36,53 +33,11 @@ class EncounterTest {
 
   private static final Encounter LIGHT = Encounter.of(DemoCraft.TRAINER);
 
-  /** A technique of one's own: nose down and bank together, all the power there is. */
-  private static final class Diagonal implements Recovery {
-
-    @Override
-    public String name() {
-      return "diagonal";
-    }
-
-    @Override
-    public List<String> phases() {
-      return List.of("out", "level");
-    }
-
-    @Override
-    public void command(int phase, Cockpit seen, Controls controls) {
-      double lean = phase == 0 ? 0.2 : 0;
-      controls.pitch(seen.hoverPitch() - lean, 0.3);
-      controls.bank(seen.hoverBank() + seen.tailPush() * lean, 0.3);
-      controls.collective(seen.collective() + 0.08 * (1 - seen.power()), 0.1);
-    }
-
-    @Override
-    public double phaseEnd(int phase, Cockpit seen) {
-      return Math.hypot(seen.forwardAirspeed(), seen.sidewaysAirspeed()) - 9;
-    }
-  }
-
-  @Test
-  void aTechniqueOfOnesOwnIsFlownLikeTheBuiltInOnes() {
-    Outcome outcome = LIGHT.withRecovery(new Diagonal()).fly();
-    assertEquals(Ending.ARRESTED, outcome.ending());
-    double loss = outcome.altitudeLoss().orElseThrow();
-    double forward = LIGHT.fly().altitudeLoss().orElseThrow();
-    assertTrue(loss > 3 && loss < forward, "loss " + loss + " m, forward " + forward + " m");
-  }
-
   static Stream<Arguments> entriesAndRecoveries() {
     List<Arguments> all = new ArrayList<>();
     for (Entry entry : List.of(new Settling(), new Steep(), new Downwind())) {
-      for (Recovery recovery :
-          List.of(
-              new Forward(),
-              new Lateral(),
-              new Autorotation(),
-              new CollectiveOnly(),
-              new NoRecovery())) {
-        all.add(Arguments.of(entry, recovery));
+      for (Technique technique : Technique.ALL) {
+        all.add(Arguments.of(entry, technique.standard()));
       }
     }
     return all.stream();

@@ -9,12 +9,8 @@ import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.Motion;
 import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.flight.State;
-import io.github.ringstate.pilot.Autorotation;
-import io.github.ringstate.pilot.CollectiveOnly;
-import io.github.ringstate.pilot.Forward;
-import io.github.ringstate.pilot.Lateral;
-import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -35,14 +31,8 @@ class EnergyBalanceTest {
   static Stream<Arguments> flights() {
     List<Arguments> flights = new ArrayList<>();
     for (Helicopter craft : DemoCraft.ALL) {
-      for (Recovery recovery :
-          List.of(
-              new Forward(),
-              new Lateral(),
-              new Autorotation(),
-              new CollectiveOnly(),
-              new NoRecovery())) {
-        flights.add(Arguments.of(craft, recovery));
+      for (Technique technique : Technique.ALL) {
+        flights.add(Arguments.of(craft, technique.standard()));
       }
     }
     return flights.stream();

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.flight.Cockpit;
 import io.github.ringstate.flight.Controls;
-import io.github.ringstate.flight.EventKind;
 import io.github.ringstate.pilot.Limited;
 import io.github.ringstate.pilot.Recovery;
 import java.util.List;
@@ -41,13 +40,13 @@ class OwnRecoveryTest {
 
   @Test
   void aRecoveryOfOnesOwnFliesLikeTheBuiltInOnes() {
-    Encounter encounter =
-        Encounter.of(DemoCraft.TRAINER).withRecovery(new PowerAndNose()).withHeight(120);
+    Encounter forward = Encounter.of(DemoCraft.TRAINER).withHeight(120);
+    Encounter encounter = forward.withRecovery(new PowerAndNose());
     Outcome outcome = encounter.fly();
     assertEquals(Ending.ARRESTED, outcome.ending());
-    assertTrue(outcome.altitudeLoss().orElseThrow() > 5);
+    double loss = outcome.altitudeLoss().orElseThrow();
+    assertTrue(loss > 3 && loss < forward.fly().altitudeLoss().orElseThrow(), loss + " m");
     Outcome limited = encounter.withRecovery(new Limited(new PowerAndNose())).fly();
     assertEquals(Ending.ARRESTED, limited.ending());
-    assertTrue(outcome.happened(EventKind.PHASE_END) || outcome.timeToArrest().isPresent());
   }
 }

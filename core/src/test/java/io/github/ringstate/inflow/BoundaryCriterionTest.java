@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.ParameterSet;
-import io.github.ringstate.quantity.Quantity;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -238,16 +237,6 @@ class BoundaryCriterionTest {
     @Override
     public String name() {
       return "climb-root";
-    }
-
-    @Override
-    public Quantity edgewiseRange() {
-      return HoverUnits.EDGEWISE;
-    }
-
-    @Override
-    public Quantity axialRange() {
-      return HoverUnits.AXIAL;
     }
 
     @Override

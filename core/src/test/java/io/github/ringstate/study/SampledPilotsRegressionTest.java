@@ -34,7 +34,7 @@ class SampledPilotsRegressionTest {
   }
 
   @Test
-  void theNumbersOfASample() {
+  void aSampleDrawsTheNumbersThatItDrewBefore() {
     Draws draws = new Draws(42, 7);
     assertBits(0x1.a04657dd4c7d9p-1, draws.uniform());
     assertBits(0x1.d3af22517807fp-1, draws.uniform());
@@ -42,14 +42,14 @@ class SampledPilotsRegressionTest {
   }
 
   @Test
-  void theDelays() {
+  void delaysAreWhatTheyWere() {
     assertBits(
         0x1.bdc164e230f91p1, PilotState.DISTRACTED.delays().inverseCumulativeProbability(0.73));
     assertBits(0x1.efc68ca8319dfp0, Delays.gamma(1.5, 2.5).inverseCumulativeProbability(0.73));
   }
 
   @Test
-  void theLossesOfSinglePilots() {
+  void singlePilotsLoseWhatTheyLost() {
     assertBits(
         0x1.098462f8fb21ep5,
         study(Technique.FORWARD, Disturbances.NONE).fly(0).altitudeLoss().orElseThrow());
@@ -65,7 +65,7 @@ class SampledPilotsRegressionTest {
   }
 
   @Test
-  void theLossOfADisturbedPilot() {
+  void aDisturbedPilotLosesWhatWasLost() {
     Disturbances rough =
         new Disturbances(
             ParameterSet.standard(Disturbances.PARAMETERS)
@@ -79,7 +79,7 @@ class SampledPilotsRegressionTest {
   }
 
   @Test
-  void theQuantileOfAStudy() {
+  void theQuantileOfAStudyIsWhatItWas() {
     Quantile quantile =
         study(Technique.LATERAL, Disturbances.NONE)
             .fly(Sampling.of(200), Progress.SILENT)
@@ -90,7 +90,7 @@ class SampledPilotsRegressionTest {
   }
 
   @Test
-  void aModelThatIsDrawnAndTheShaking() {
+  void aModelThatIsDrawnAndTheShakingAreWhatTheyWere() {
     RingStateInflow model =
         new ModelSpread(study(Technique.LATERAL, Disturbances.NONE), 5).model(4);
     assertBits(0x1.22744ea27ef72p1, model.induced(0.2, -1.1));

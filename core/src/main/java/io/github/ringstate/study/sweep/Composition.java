@@ -127,7 +127,6 @@ final class Composition {
   }
 
   private static Optional<PilotState> state(Values values) {
-    String label = values.word(Settings.STATE, "");
-    return Stream.of(PilotState.values()).filter(state -> state.label().equals(label)).findFirst();
+    return PilotState.named(values.word(Settings.STATE, ""));
   }
 }

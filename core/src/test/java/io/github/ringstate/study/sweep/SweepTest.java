@@ -399,12 +399,13 @@ class SweepTest {
           .forEach(
               (kind, range) -> {
                 List<Axis> fixed = new ArrayList<>();
-                fixed.add(new Axis.Numbers(setting.key(), List.of(range.low())));
                 if (!kind.isEmpty()) {
                   boolean entry = setting.group().equals("entry");
                   fixed.add(word(entry ? "entry.kind" : "pilot.technique", kind));
                 }
-                new Sweep(new SweepSpec(1, 0, fixed, List.of(), Sample.NONE));
+                Axis ends = new Axis.Numbers(setting.key(), List.of(range.low(), range.high()));
+                Sweep sweep = new Sweep(new SweepSpec(1, 0, fixed, List.of(ends), Sample.NONE));
+                assertEquals(2, sweep.count(), setting.key());
               });
     }
   }

@@ -7,13 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.instructor.report.UnitSystem;
 import java.io.IOException;
-import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,13 +27,7 @@ class LossSheetTest {
       Pattern.compile("<td class=\"(?:gap|most)(?: mark)?\">(?:<span>)?([^<]*)<");
 
   private static List<CSVRecord> csv(String command) throws IOException {
-    return CSVFormat.RFC4180
-        .builder()
-        .setHeader()
-        .setSkipHeaderRecord(true)
-        .get()
-        .parse(new StringReader(Run.of((command + " --format csv").split(" ", -1)).out()))
-        .getRecords();
+    return Run.of((command + " --format csv").split(" ", -1)).records();
   }
 
   private static String page(String command) {

@@ -8,10 +8,8 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
-import java.io.StringReader;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,13 +37,7 @@ class PilotTablesTest {
   }
 
   private static List<CSVRecord> records(String command) throws IOException {
-    return CSVFormat.RFC4180
-        .builder()
-        .setHeader()
-        .setSkipHeaderRecord(true)
-        .get()
-        .parse(new StringReader(run(command + " --format csv").out()))
-        .getRecords();
+    return Run.of((command + " --format csv").split(" ", -1)).records();
   }
 
   private static JsonNode json(String command) throws JsonProcessingException {

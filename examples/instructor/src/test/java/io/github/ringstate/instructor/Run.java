@@ -1,11 +1,16 @@
 package io.github.ringstate.instructor;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
 
 /**
  * What a run of the tool left behind.
@@ -22,6 +27,18 @@ public record Run(int status, String out, String err) {
     StringWriter err = new StringWriter();
     int status = Main.commandLine(out).setErr(new PrintWriter(err, true)).execute(args);
     return new Run(status, out.toString(UTF_8), err.toString());
+  }
+
+  /** The rows of the CSV that it printed; it must have gone well. */
+  public List<CSVRecord> records() throws IOException {
+    assertEquals(0, status, err);
+    return CSVFormat.RFC4180
+        .builder()
+        .setHeader()
+        .setSkipHeaderRecord(true)
+        .get()
+        .parse(new StringReader(out))
+        .getRecords();
   }
 
   /** What it printed, line by line. */

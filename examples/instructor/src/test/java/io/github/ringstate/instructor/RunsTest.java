@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,7 +15,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,17 +25,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RunsTest {
 
   private static List<CSVRecord> records(String args) throws IOException {
-    Run run =
-        Run.of(
-            ("runs --format csv --pilots 20 --technique lateral " + args).strip().split(" +", -1));
-    assertEquals(0, run.status(), run.err());
-    return CSVFormat.RFC4180
-        .builder()
-        .setHeader()
-        .setSkipHeaderRecord(true)
-        .get()
-        .parse(new StringReader(run.out()))
-        .getRecords();
+    return Run.of(
+            ("runs --format csv --pilots 20 --technique lateral " + args).strip().split(" +", -1))
+        .records();
   }
 
   private static double number(CSVRecord record, String column) {

@@ -11,10 +11,8 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.github.ringstate.instructor.report.Caution;
 import java.io.IOException;
-import java.io.StringReader;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,17 +24,6 @@ class TablesTest {
 
   private static final Pattern ONE_DECIMAL = Pattern.compile("-?(0|[1-9][0-9]*)\\.[0-9]");
   private static final Pattern DECIMAL = Pattern.compile("-?(0|[1-9][0-9]*)\\.[0-9]+");
-
-  private static List<CSVRecord> records(Run run) throws IOException {
-    assertEquals(0, run.status(), run.err());
-    return CSVFormat.RFC4180
-        .builder()
-        .setHeader()
-        .setSkipHeaderRecord(true)
-        .get()
-        .parse(new StringReader(run.out()))
-        .getRecords();
-  }
 
   private static String[] args(String command) {
     return command.split(" ", -1);
@@ -76,7 +63,7 @@ class TablesTest {
     Run run = Run.of(args(command + " --format csv"));
     assertTrue(run.out().endsWith("\r\n"));
     assertEquals(run.out(), run.out().replace("\r\n", "\n").replace("\n", "\r\n"));
-    List<CSVRecord> records = records(run);
+    List<CSVRecord> records = run.records();
     assertTrue(!records.isEmpty());
     records.forEach(record -> assertTrue(record.isConsistent(), record.toString()));
   }
@@ -86,7 +73,7 @@ class TablesTest {
     String command =
         "loss --delays 0,2 --mass-kg 560,600 --pressure-altitude-ft 0,1000 --recoveries"
             + " forward,collective,none --height-ft 200 --format csv";
-    List<CSVRecord> records = records(Run.of(args(command)));
+    List<CSVRecord> records = Run.of(args(command)).records();
     assertEquals(2 * 2 * 3 * 2, records.size());
     for (CSVRecord record : records) {
       for (String column :
@@ -99,7 +86,7 @@ class TablesTest {
         assertTrue(field.isEmpty() || ONE_DECIMAL.matcher(field).matches(), field);
       }
     }
-    for (CSVRecord record : records(Run.of(args("fly --step 0.1 --format csv")))) {
+    for (CSVRecord record : Run.of(args("fly --step 0.1 --format csv")).records()) {
       for (int i = 0; i < record.size() - 1; i++) {
         assertTrue(DECIMAL.matcher(record.get(i)).matches(), record.get(i));
         assertTrue(!record.get(i).matches("-0\\.0*"), record.get(i));
@@ -110,14 +97,14 @@ class TablesTest {
   @Test
   void aDelayFinerThanATenthIsNotRoundedAway() throws IOException {
     List<CSVRecord> records =
-        records(Run.of(args("loss --recoveries lateral --delays 0.25,0.3 --format csv")));
+        Run.of(args("loss --recoveries lateral --delays 0.25,0.3 --format csv")).records();
     assertEquals("0.25", records.get(0).get("delay_s"));
     assertEquals("0.3", records.get(1).get("delay_s"));
   }
 
   @Test
   void theTimeOfEverySampleIsAWholeMultipleOfTheStep() throws IOException {
-    List<CSVRecord> records = records(Run.of(args("fly --step 0.05 --format csv")));
+    List<CSVRecord> records = Run.of(args("fly --step 0.05 --format csv")).records();
     for (int i = 0; i < records.size(); i++) {
       assertEquals(i * 0.05, Double.parseDouble(records.get(i).get("time_s")), 1e-9);
     }
@@ -130,11 +117,12 @@ class TablesTest {
     String flight = " --entry downwind --wind-kt 15 --format csv";
     double loss =
         Double.parseDouble(
-            records(Run.of(args("loss --recoveries lateral --delays 2" + flight)))
+            Run.of(args("loss --recoveries lateral --delays 2" + flight))
+                .records()
                 .get(0)
                 .get("altitude_loss_ft"));
     double lowest =
-        records(Run.of(args("fly --recovery lateral --delay 2 --step 0.05" + flight))).stream()
+        Run.of(args("fly --recovery lateral --delay 2 --step 0.05" + flight)).records().stream()
             .mapToDouble(record -> Double.parseDouble(record.get("height_ft")))
             .min()
             .orElseThrow();
@@ -143,16 +131,20 @@ class TablesTest {
 
   @Test
   void outcomesWithoutANumberLeaveTheFieldEmpty() throws IOException {
-    CSVRecord none = records(Run.of(args("loss --recoveries none --delays 1 --format csv"))).get(0);
+    CSVRecord none =
+        Run.of(args("loss --recoveries none --delays 1 --format csv")).records().get(0);
     assertEquals("not-arrested", none.get("outcome"));
     assertEquals("", none.get("altitude_loss_ft"));
     assertEquals("", none.get("time_to_arrest_s"));
     CSVRecord fast =
-        records(Run.of(args("loss --wind-kt 40 --delays 1 --recoveries none --format csv"))).get(0);
+        Run.of(args("loss --wind-kt 40 --delays 1 --recoveries none --format csv"))
+            .records()
+            .get(0);
     assertEquals("no-onset", fast.get("outcome"));
     assertEquals("", fast.get("peak_descent_fpm"));
     CSVRecord low =
-        records(Run.of(args("loss --height-ft 30 --delays 9 --recoveries none --format csv")))
+        Run.of(args("loss --height-ft 30 --delays 9 --recoveries none --format csv"))
+            .records()
             .get(0);
     assertEquals("ground", low.get("outcome"));
     // All the height at onset is lost; the ground came before recognition.
@@ -168,7 +160,7 @@ class TablesTest {
     double area = Math.PI * 3.9 * 3.9;
     double hover = Math.sqrt(600 * 9.80665 / (2 * 1.225 * area));
     CSVRecord first =
-        records(Run.of("boundary", "--format", "csv")).stream()
+        Run.of("boundary", "--format", "csv").records().stream()
             .filter(record -> record.get("criterion").equals("tip-vortex"))
             .findFirst()
             .orElseThrow();
@@ -181,7 +173,7 @@ class TablesTest {
   @Test
   void aClosedBoundaryNarrowsUntilItEnds() throws IOException {
     List<CSVRecord> records =
-        records(Run.of(args("boundary --step-kt 0.5 --craft twin --format csv")));
+        Run.of(args("boundary --step-kt 0.5 --craft twin --format csv")).records();
     for (String criterion : List.of("heave-damping", "wake-transport")) {
       List<CSVRecord> rows =
           records.stream().filter(record -> record.get("criterion").equals(criterion)).toList();
@@ -214,7 +206,7 @@ class TablesTest {
   void jsonHoldsTheSameNumbersAsTheCsv(String command, String table) throws IOException {
     String typed = command.replace("0 1 2.5", "0,1,2.5");
     JsonNode json = json(Run.of(args(typed + " --format json")));
-    List<CSVRecord> records = records(Run.of(args(typed + " --format csv")));
+    List<CSVRecord> records = Run.of(args(typed + " --format csv")).records();
     assertEquals(records.size(), json.get(table).size());
     for (int i = 0; i < records.size(); i++) {
       JsonNode row = json.get(table).get(i);

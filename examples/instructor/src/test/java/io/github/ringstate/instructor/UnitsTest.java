@@ -46,7 +46,7 @@ class UnitsTest {
         "runs --pilots 20",
         "runs --pilots 20 --craft heavy --height-ft 150 --wind-kt 0 --gust-kt 0"
       })
-  void textInSiUnits(String command) {
+  void textSpeaksSiUnits(String command) {
     Run run = Run.of((command + " --units si").split(" ", -1));
     assertEquals(0, run.status(), run.err());
     assertNoUnitsOfTheCockpit(run.out());
@@ -63,7 +63,7 @@ class UnitsTest {
         "boundary --fly lateral --format svg",
         "fly --entry downwind --format html"
       })
-  void pagesAndPicturesInSiUnits(String command) {
+  void pagesAndPicturesSpeakSiUnits(String command) {
     String page = new String(Documents.of((command + " --units si").split(" ", -1)), UTF_8);
     assertNoUnitsOfTheCockpit(
         page.replaceAll("(?s)<style>.*?</style>|<script>.*?</script>", " ")

@@ -151,8 +151,8 @@ public final class AltitudeLosses implements Topic {
 
   private static double feet(Models models, Helicopter declared, Recovery recovery, double delay) {
     Outcome outcome =
-        Encounter.of(models.craft().apply(declared))
-            .withAir(models.atmosphere().apply(0))
+        Encounter.of(models.craft(declared))
+            .withAir(models.air(0))
             .withInflow(models.ring(), new HeaveDamping(models.ring()))
             .withRecovery(recovery)
             .withDelay(delay)

@@ -79,9 +79,7 @@ public final class AtmosphereChecks implements Topic {
             .of(
                 table,
                 column,
-                Arrays.stream(altitude)
-                    .map(h -> quantity.applyAsDouble(models.atmosphere().apply(h)))
-                    .toArray()));
+                Arrays.stream(altitude).map(h -> quantity.applyAsDouble(models.air(h))).toArray()));
   }
 
   private static Plot plot(
@@ -89,7 +87,7 @@ public final class AtmosphereChecks implements Topic {
     return Plot.of("geopotential altitude, m", "density, kg/m3")
         .x(-200, 6200)
         .y(0.6, 1.3)
-        .curve("library", Line.SOLID, 0, 6000, h -> models.atmosphere().apply(h).density())
+        .curve("library", Line.SOLID, 0, 6000, h -> models.air(h).density())
         .points(
             "computed",
             Mark.CIRCLE,

@@ -45,11 +45,11 @@ public final class AxialFlow implements Topic {
     checks.add(
         closedForm("windmill state begins at z = -2", "v")
             .near(1, 1e-15, models.momentum().induced(0, -2), ROUNDING));
-    double[] below = models.momentumEquation().roots(0, -1);
+    double[] below = models.momentumRoots(0, -1);
     checks.add(
         closedForm("climb branch continued to z = -1", "v")
             .near(1 + golden, 1e-15, below[below.length - 1], ROUNDING));
-    double[] end = models.momentumEquation().roots(0, -2);
+    double[] end = models.momentumRoots(0, -2);
     checks.add(
         closedForm("climb branch continued to z = -2", "v")
             .near(1 + Math.sqrt(2), 1e-15, end[end.length - 1], ROUNDING));

@@ -91,8 +91,8 @@ public final class Boundaries implements Topic {
   }
 
   private static void wakeTransport(Models models, List<Check> checks) {
-    BoundaryCriterion onSmooth = models.wakeTransport().apply(models.smooth());
-    BoundaryCriterion onQuartic = models.wakeTransport().apply(models.quartic().apply(1));
+    BoundaryCriterion onSmooth = models.wakeTransport(models.smooth());
+    BoundaryCriterion onQuartic = models.wakeTransport(models.quartic(1));
     double w = 0.5 * (0.2 + Math.sqrt(0.04 + 2));
     checks.add(
         transport("wake transport: axial onset on the climb branch", "z", CheckKind.CLOSED_FORM)
@@ -274,12 +274,12 @@ public final class Boundaries implements Topic {
         plot,
         "wake transport, smooth momentum",
         Line.DASHED,
-        models.wakeTransport().apply(models.smooth()));
+        models.wakeTransport(models.smooth()));
     outline(
         plot,
         "wake transport, ring-state model",
         Line.DASH_DOT,
-        models.wakeTransport().apply(models.ring()));
+        models.wakeTransport(models.ring()));
     return plot.curve(
         "tip vortex, onset only",
         Line.DOTTED,

@@ -20,10 +20,9 @@ record Craft(Helicopter declared, EquationsOfMotion motion) {
   static final ControlLaw HANDS_OFF = (seen, controls) -> {};
 
   static Craft of(Models models, Helicopter declared, InflowModel inflow) {
-    Air air = models.atmosphere().apply(0);
+    Air air = models.air(0);
     return new Craft(
-        declared,
-        new EquationsOfMotion(models.craft().apply(declared), air, Wind.CALM, inflow, false));
+        declared, new EquationsOfMotion(models.craft(declared), air, Wind.CALM, inflow, false));
   }
 
   /** The motion in steady vertical flight, its blades still. */

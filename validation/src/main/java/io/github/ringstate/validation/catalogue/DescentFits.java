@@ -26,7 +26,7 @@ public final class DescentFits implements Topic {
 
   @Override
   public Section section(Models models) {
-    InflowModel ideal = models.quartic().apply(1);
+    InflowModel ideal = models.quartic(1);
     ReferenceTable table = ReferenceTable.read("descent_fits.csv");
     double[] z = table.numbers("axial_over_vh");
     List<Check> checks = new ArrayList<>();
@@ -34,10 +34,10 @@ public final class DescentFits implements Topic {
         fit("quartic fit, k = 1", Sources.LEISHMAN).of(table, "quartic_k1", along(ideal, z)));
     checks.addAll(
         fit("quartic fit, k = 1.15", Sources.LEISHMAN)
-            .of(table, "quartic_k1.15", along(models.quartic().apply(1.15), z)));
+            .of(table, "quartic_k1.15", along(models.quartic(1.15), z)));
     checks.addAll(
         fit("two-segment fit, k = 1", Sources.YOUNG)
-            .of(table, "two_segment_k1", along(models.twoSegment().apply(1), z)));
+            .of(table, "two_segment_k1", along(models.twoSegment(1), z)));
     checks.addAll(
         fit("cubic bridge on the axis", Sources.JOHNSON_RING)
             .of(table, "cubic_bridge", along(models.cubic(), z)));
@@ -46,13 +46,13 @@ public final class DescentFits implements Topic {
             .near(-1.7766, 5e-5, autorotation(ideal), "Four decimals computed."));
     checks.add(
         autorotation("two-segment fit, k = 1", Sources.YOUNG)
-            .near(-1.75, 1e-12, autorotation(models.twoSegment().apply(1)), "-7/4 exactly."));
+            .near(-1.75, 1e-12, autorotation(models.twoSegment(1)), "-7/4 exactly."));
     checks.add(
         autorotation("two-segment fit, k = 1.15", Sources.YOUNG)
             .near(
                 -7 * 1.15 / (1 + 3 * 1.15),
                 1e-12,
-                autorotation(models.twoSegment().apply(1.15)),
+                autorotation(models.twoSegment(1.15)),
                 "-7 k / (1 + 3 k), and the root finder's 1e-13."));
     checks.add(
         autorotation("cubic bridge", Sources.JOHNSON_RING)
@@ -75,7 +75,7 @@ public final class DescentFits implements Topic {
                 -0.125, 1e-15, ideal.slope(0, 0), "1 - 1.125, rounding only; a trait of the fit."));
     checks.add(
         slope("two-segment fit: heave slope above z = -1.5, k = 1.15", Sources.YOUNG)
-            .near(-0.15, 1e-15, models.twoSegment().apply(1.15).slope(0, -1), "1 - k, rounding."));
+            .near(-0.15, 1e-15, models.twoSegment(1.15).slope(0, -1), "1 - k, rounding."));
     edges(models, checks);
     return new Section(
         "descent-fits",
@@ -204,9 +204,9 @@ public final class DescentFits implements Topic {
 
   private static Plot plot(Models models, ReferenceTable table) {
     double[] z = table.numbers("axial_over_vh");
-    InflowModel ideal = models.quartic().apply(1);
-    InflowModel measured = models.quartic().apply(1.15);
-    InflowModel lines = models.twoSegment().apply(1);
+    InflowModel ideal = models.quartic(1);
+    InflowModel measured = models.quartic(1.15);
+    InflowModel lines = models.twoSegment(1);
     return Plot.of("axial speed z / vh", "induced velocity v / vh")
         .x(-2.05, 0.05)
         .y(0.8, 2.7)
@@ -221,8 +221,8 @@ public final class DescentFits implements Topic {
   }
 
   private static Plot slopes(Models models) {
-    InflowModel ideal = models.quartic().apply(1);
-    InflowModel lines = models.twoSegment().apply(1);
+    InflowModel ideal = models.quartic(1);
+    InflowModel lines = models.twoSegment(1);
     return Plot.of("axial speed z / vh", "heave slope d(z + v)/dz")
         .x(-2, 0)
         .y(-1, 2)

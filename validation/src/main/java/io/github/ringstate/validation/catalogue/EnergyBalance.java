@@ -91,7 +91,7 @@ public final class EnergyBalance implements Topic {
   private static List<Sample> fly(Models models, Recovery recovery) {
     Helicopter declared = DemoCraft.TRAINER;
     List<Sample> samples = new ArrayList<>();
-    Encounter.of(models.craft().apply(declared))
+    Encounter.of(models.craft(declared))
         .withInflow(models.ring(), new HeaveDamping(models.ring()))
         .withRecovery(recovery)
         .withDelay(2)

@@ -40,7 +40,7 @@ public final class EnginePower implements Topic {
               .near(
                   LAPSE[i],
                   5e-5,
-                  models.pistonLapse().applyAsDouble(DENSITY[i]),
+                  models.pistonLapse(DENSITY[i]),
                   "Half a unit of the fourth decimal computed from the formula."));
     }
     checks.add(
@@ -56,8 +56,7 @@ public final class EnginePower implements Topic {
                 Grid.largest(
                     new double[] {0},
                     Grid.spaced(0.5, 1, 51),
-                    (x, s) ->
-                        Math.abs(models.pistonLapse().applyAsDouble(s) - (s - (1 - s) / 7.55))),
+                    (x, s) -> Math.abs(models.pistonLapse(s) - (s - (1 - s) / 7.55))),
                 "1 / 7.55 is 0.13245, which the other form rounds to 0.132: 2.3e-4 at half density."));
     checks.add(
         new Question(
@@ -70,7 +69,7 @@ public final class EnginePower implements Topic {
             .near(
                 Math.exp(0.8 * Math.log(0.7385)),
                 1e-12,
-                models.turbineLapse().applyAsDouble(0.7385),
+                models.turbineLapse(0.7385),
                 "Rounding. The exponent is assumed; the check holds it where it is."));
     Helicopter twin = DemoCraft.TWIN;
     checks.add(
@@ -84,7 +83,7 @@ public final class EnginePower implements Topic {
             .near(
                 1,
                 1e-12,
-                models.craft().apply(twin).continuousPower(models.atmosphere().apply(1500))
+                models.craft(twin).continuousPower(models.air(1500))
                     / twin.si(Helicopter.CONTINUOUS_POWER),
                 "Its capability there, 0.89 of 1,350 kW, is above the rating."));
     return new Section(
@@ -112,18 +111,13 @@ public final class EnginePower implements Topic {
     return Plot.of("geopotential altitude, m", "power over power at sea level")
         .x(0, 5000)
         .y(0.5, 1.02)
-        .curve(
-            "piston",
-            Line.SOLID,
-            0,
-            5000,
-            h -> models.pistonLapse().applyAsDouble(models.atmosphere().apply(h).densityRatio()))
+        .curve("piston", Line.SOLID, 0, 5000, h -> models.pistonLapse(models.air(h).densityRatio()))
         .curve(
             "turbine (assumed)",
             Line.DASHED,
             0,
             5000,
-            h -> models.turbineLapse().applyAsDouble(models.atmosphere().apply(h).densityRatio()))
+            h -> models.turbineLapse(models.air(h).densityRatio()))
         .points("Gagg and Ferrar", Mark.CIRCLE, altitude, LAPSE);
   }
 }

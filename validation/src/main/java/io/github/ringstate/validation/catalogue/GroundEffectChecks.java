@@ -29,7 +29,7 @@ public final class GroundEffectChecks implements Topic {
               .near(
                   Math.pow(1 - Math.pow(1 / (4 * height), 2), 1.5),
                   1e-9,
-                  models.groundEffect().inducedRatio(RADIUS, height * RADIUS, 0, 8),
+                  models.groundEffect(RADIUS, height * RADIUS, 0, 8),
                   "(1 - (R / 4Z)^2)^(3/2) at constant thrust; the library's guard against a division by zero is 1e-12."));
     }
     checks.add(
@@ -37,7 +37,7 @@ public final class GroundEffectChecks implements Topic {
             .near(
                 Math.pow(1 - 1.0 / 16 / 2, 1.5),
                 1e-9,
-                models.groundEffect().inducedRatio(RADIUS, RADIUS, 8, 8),
+                models.groundEffect(RADIUS, RADIUS, 8, 8),
                 "(1 - (R / 4Z)^2 / (1 + (V / v)^2))^(3/2); rounding and the guard of 1e-12."));
     for (double height : new double[] {1, 2}) {
       checks.add(
@@ -65,7 +65,7 @@ public final class GroundEffectChecks implements Topic {
             .near(
                 1 / (0.9926 + 0.0379 * 4),
                 0.02,
-                models.groundEffect().inducedRatio(RADIUS, RADIUS, 0, 8),
+                models.groundEffect(RADIUS, RADIUS, 0, 8),
                 "2 per cent of the induced power, the scatter to expect of a fit to flight tests.")
             .butDiffers(
                 0.90,
@@ -92,7 +92,7 @@ public final class GroundEffectChecks implements Topic {
 
   /** With P = T v and v = ratio sqrt(T): T^1.5 ratio = 1. */
   private static double thrustAtConstantPower(Models models, double height) {
-    return Math.pow(models.groundEffect().inducedRatio(RADIUS, height * RADIUS, 0, 8), -2.0 / 3);
+    return Math.pow(models.groundEffect(RADIUS, height * RADIUS, 0, 8), -2.0 / 3);
   }
 
   private static Question question(String name, Source source) {

@@ -52,9 +52,9 @@ public final class Headline {
             .where("branch", "axial"::equals)
             .where("axial_over_vh", z -> Double.parseDouble(z) >= LEFT)
             .where("axial_over_vh", z -> Double.parseDouble(z) <= RIGHT);
-    InflowModel quartic = models.quartic().apply(1);
-    InflowModel measured = models.quartic().apply(1.15);
-    InflowModel lines = models.twoSegment().apply(1);
+    InflowModel quartic = models.quartic(1);
+    InflowModel measured = models.quartic(1.15);
+    InflowModel lines = models.twoSegment(1);
     Plot plot =
         Plot.of("axial speed z / vh (climb positive)", "induced velocity v / vh", 700, 600)
             .x(LEFT, RIGHT)

@@ -147,7 +147,7 @@ public final class Hover implements Topic {
 
   private static void power(Models models, List<Check> checks) {
     ParameterSet numbers = DemoCraft.TRAINER.numbers();
-    Rotor rotor = models.rotor().apply(numbers);
+    Rotor rotor = models.rotor(numbers);
     double tip = numbers.si(Rotor.TIP_SPEED);
     double area = Math.PI * Math.pow(numbers.si(Rotor.RADIUS), 2);
     double hover = numbers.si(Rotor.SOLIDITY) * 0.01 / 8 * 1.225 * area * Math.pow(tip, 3);
@@ -195,7 +195,7 @@ public final class Hover implements Topic {
 
   private static double loading(
       Models models, ParameterSet numbers, double collective, double mu, double lambda) {
-    Rotor rotor = models.rotor().apply(numbers);
+    Rotor rotor = models.rotor(numbers);
     double tip = numbers.si(Rotor.TIP_SPEED);
     double thrust = rotor.thrust(1.225, tip, collective, mu * mu * tip * tip, lambda * tip);
     double area = Math.PI * Math.pow(numbers.si(Rotor.RADIUS), 2);

@@ -159,7 +159,7 @@ public final class InclinedFlow implements Topic {
         THREE_AXIAL,
         (x, z) -> {
           double[] expected = solver.roots(x, z);
-          double[] actual = models.momentumEquation().roots(x, z);
+          double[] actual = models.momentumRoots(x, z);
           if (expected.length != actual.length) {
             return Double.NaN;
           }

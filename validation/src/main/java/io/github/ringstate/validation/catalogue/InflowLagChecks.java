@@ -26,7 +26,7 @@ public final class InflowLagChecks implements Topic {
   public Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (Helicopter craft : DemoCraft.ALL) {
-      Rotor rotor = models.rotor().apply(craft.numbers());
+      Rotor rotor = models.rotor(craft.numbers());
       double vh = 8;
       checks.add(
           new Question(
@@ -43,7 +43,7 @@ public final class InflowLagChecks implements Topic {
                   "A two-thousandth: what keeps the mean flow from dividing by nothing adds 0.00005"
                       + " of it in hover."));
     }
-    Rotor held = models.rotor().apply(DemoCraft.TRAINER.numbers());
+    Rotor held = models.rotor(DemoCraft.TRAINER.numbers());
     checks.add(
         new Question(
                 "time constant where no mean flow passes the disc",
@@ -71,7 +71,7 @@ public final class InflowLagChecks implements Topic {
                 0.001,
                 Rotor.APPARENT_MASS.standard(),
                 "0.637 times 4/3 and 8 / (3 pi) are the same number rounded differently."));
-    Rotor rotor = models.rotor().apply(DemoCraft.TRAINER.numbers());
+    Rotor rotor = models.rotor(DemoCraft.TRAINER.numbers());
     double radius = DemoCraft.TRAINER.si(Rotor.RADIUS);
     double worst =
         Grid.largest(
@@ -147,12 +147,12 @@ public final class InflowLagChecks implements Topic {
   }
 
   private static double reference(double degrees) {
-    ThrustResponse declared = response(Models.standard(), degrees);
+    ThrustResponse declared = response(new Models(), degrees);
     return declared.overshoot(declared::apparentMass);
   }
 
   private static ThrustResponse response(Models models, double degrees) {
-    Rotor rotor = models.rotor().apply(DemoCraft.TRAINER.numbers());
+    Rotor rotor = models.rotor(DemoCraft.TRAINER.numbers());
     double start = Math.toRadians(6);
     return new ThrustResponse(
         rotor,

@@ -140,13 +140,8 @@ public final class VerticalAutorotation implements Topic {
         .y(-1.2, 1.5)
         .shade(-1.9, -1.7, -1.2, 1.5, 236)
         .line(Line.RULE, new double[] {-2.4, -1.4}, new double[] {0, 0})
-        .curve("quartic, k = 1", Line.DASHED, -2, -1.4, z -> models.quartic().apply(1).total(0, z))
-        .curve(
-            "two segments, k = 1",
-            Line.DOTTED,
-            -2,
-            -1.4,
-            z -> models.twoSegment().apply(1).total(0, z))
+        .curve("quartic, k = 1", Line.DASHED, -2, -1.4, z -> models.quartic(1).total(0, z))
+        .curve("two segments, k = 1", Line.DOTTED, -2, -1.4, z -> models.twoSegment(1).total(0, z))
         .curve("cubic bridge", Line.DASH_DOT, -1.999, -1.4, z -> models.cubic().total(0, z))
         .curve("ring-state model", Line.THICK, -2.4, -1.4, z -> models.ring().total(0, z))
         .curve("windmill branch", Line.SOLID, -2.4, -2, z -> z + PublishedFits.windmill(z))

@@ -99,8 +99,7 @@ public final class WholeRange implements Topic {
         second("slope of the quartic fit", Sources.DIFFERENCES)
             .atMost(
                 1e-8,
-                slopeError(
-                    models.quartic().apply(1), new double[] {0}, Grid.spaced(-1.9, -0.1, 37)),
+                slopeError(models.quartic(1), new double[] {0}, Grid.spaced(-1.9, -0.1, 37)),
                 "Central differences with step 1e-5."));
     spread(models, checks);
     return new Section(
@@ -212,9 +211,9 @@ public final class WholeRange implements Topic {
   }
 
   private static Plot plot(Models models) {
-    InflowModel quartic = models.quartic().apply(1);
-    InflowModel measured = models.quartic().apply(1.15);
-    InflowModel lines = models.twoSegment().apply(1);
+    InflowModel quartic = models.quartic(1);
+    InflowModel measured = models.quartic(1.15);
+    InflowModel lines = models.twoSegment(1);
     Plot plot =
         Plot.of("axial speed z / vh", "v over momentum theory's v", 860, 520)
             .x(-3.5, 1)

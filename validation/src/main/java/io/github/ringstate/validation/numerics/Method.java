@@ -21,7 +21,7 @@ import org.hipparchus.ode.nonstiff.GraggBulirschStoerIntegrator;
 
 /** The integrators under test, those of Hipparchus. */
 public enum Method {
-  /** Dormand and Prince of order 8, which flies the library. */
+  /** Dormand and Prince of order 8, the library's yardstick. */
   DORMAND_PRINCE_853("Dormand-Prince 8(5,3)", 8) {
     @Override
     AdaptiveStepsizeIntegrator adaptive(double least, double greatest, double tolerance) {

@@ -43,7 +43,7 @@ public final class ValidationReport {
     if (arguments.length != 1) {
       throw new IllegalArgumentException("one argument is wanted: the folder to write to");
     }
-    Models models = Models.standard();
+    Models models = new Models();
     write(Catalogue.sections(models), models, Path.of(arguments[0]));
   }
 }

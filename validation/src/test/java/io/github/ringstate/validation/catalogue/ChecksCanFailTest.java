@@ -6,6 +6,7 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.BoundaryCriterion;
+import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.SmoothMomentum;
@@ -28,7 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ChecksCanFailTest {
 
   private static final double WRONG = 1.01;
-  private static final Models RIGHT = Models.standard();
+  private static final Models RIGHT = new Models();
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("spoilt")
@@ -50,21 +51,26 @@ class ChecksCanFailTest {
         Stream.of(
             Arguments.of(
                 "momentum theory: v sqrt(...) = 1.01",
-                RIGHT.withMomentum(
-                    new AlteredInflow(
+                new Models() {
+                  @Override
+                  InflowModel momentum() {
+                    return new AlteredInflow(
                         RIGHT.momentum(),
                         (x, z) -> {
                           double axial = z < 0 ? Math.min(z / root, -2) : z / root;
                           double v = RIGHT.momentum().induced(x / root, axial);
                           return root * v - RIGHT.momentum().induced(x, z);
-                        }))),
+                        });
+                  }
+                }),
             Arguments.of(
                 "momentum theory: its roots",
-                RIGHT.withMomentumEquation(
-                    (x, z) ->
-                        Arrays.stream(RIGHT.momentumEquation().roots(x, z))
-                            .map(v -> WRONG * v)
-                            .toArray())),
+                new Models() {
+                  @Override
+                  double[] momentumRoots(double x, double z) {
+                    return Arrays.stream(RIGHT.momentumRoots(x, z)).map(v -> WRONG * v).toArray();
+                  }
+                }),
             cubic("0.373", (x, z) -> 0.00373 * z * z * z),
             cubic("0.598", (x, z) -> 0.00598 * z * x * x),
             cubic("1.991", (x, z) -> -0.01991 * z),
@@ -77,23 +83,35 @@ class ChecksCanFailTest {
             segments("1 z", z -> z >= -1.5 ? -0.01 * z : 0),
             segments("7", z -> z >= -1.5 ? 0 : 0.07),
             segments("3 z", z -> z >= -1.5 ? 0 : 0.03 * z));
-    Stream<Arguments> smooth =
-        SmoothMomentum.PARAMETERS.stream()
-            .map(
-                parameter ->
-                    Arguments.of(
-                        "smooth momentum theory: " + parameter.name(),
-                        RIGHT.withSmooth(
-                            new SmoothMomentum(wrong(SmoothMomentum.PARAMETERS, parameter)))));
-    Stream<Arguments> ring =
-        RingStateInflow.PARAMETERS.stream()
-            .map(
-                parameter ->
-                    Arguments.of(
-                        "ring-state model: " + parameter.name(),
-                        RIGHT.withRing(
-                            new RingStateInflow(wrong(RingStateInflow.PARAMETERS, parameter)))));
-    return Stream.of(plain, smooth, ring).flatMap(arguments -> arguments);
+    return Stream.of(
+            plain,
+            SmoothMomentum.PARAMETERS.stream().map(ChecksCanFailTest::smooth),
+            RingStateInflow.PARAMETERS.stream().map(ChecksCanFailTest::ring))
+        .flatMap(arguments -> arguments);
+  }
+
+  private static Arguments smooth(Parameter parameter) {
+    InflowModel wrong = new SmoothMomentum(wrong(SmoothMomentum.PARAMETERS, parameter));
+    return Arguments.of(
+        "smooth momentum theory: " + parameter.name(),
+        new Models() {
+          @Override
+          InflowModel smooth() {
+            return wrong;
+          }
+        });
+  }
+
+  private static Arguments ring(Parameter parameter) {
+    InflowModel wrong = new RingStateInflow(wrong(RingStateInflow.PARAMETERS, parameter));
+    return Arguments.of(
+        "ring-state model: " + parameter.name(),
+        new Models() {
+          @Override
+          InflowModel ring() {
+            return wrong;
+          }
+        });
   }
 
   private static ParameterSet wrong(List<Parameter> parameters, Parameter parameter) {
@@ -103,44 +121,62 @@ class ChecksCanFailTest {
   private static Arguments cubic(String coefficient, DoubleBinaryOperator added) {
     return Arguments.of(
         "cubic bridge: " + coefficient,
-        RIGHT.withCubic(
-            new AlteredInflow(
+        new Models() {
+          @Override
+          InflowModel cubic() {
+            return new AlteredInflow(
                 RIGHT.cubic(),
                 (x, z) ->
-                    1.5 * x * x + (2 * z + 3) * (2 * z + 3) < 1 ? added.applyAsDouble(x, z) : 0)));
+                    1.5 * x * x + (2 * z + 3) * (2 * z + 3) < 1 ? added.applyAsDouble(x, z) : 0);
+          }
+        });
   }
 
   private static Arguments quartic(String coefficient, DoubleUnaryOperator added) {
     return Arguments.of(
         "quartic fit: " + coefficient,
-        RIGHT.withQuartic(
-            k -> new AlteredInflow(RIGHT.quartic().apply(k), (x, z) -> added.applyAsDouble(z))));
+        new Models() {
+          @Override
+          InflowModel quartic(double k) {
+            return new AlteredInflow(RIGHT.quartic(k), (x, z) -> added.applyAsDouble(z));
+          }
+        });
   }
 
   private static Arguments segments(String coefficient, DoubleUnaryOperator added) {
     return Arguments.of(
         "two-segment fit: " + coefficient,
-        RIGHT.withTwoSegment(
-            k ->
-                new AlteredInflow(
-                    RIGHT.twoSegment().apply(k), (x, z) -> k * added.applyAsDouble(z))));
+        new Models() {
+          @Override
+          InflowModel twoSegment(double k) {
+            return new AlteredInflow(RIGHT.twoSegment(k), (x, z) -> k * added.applyAsDouble(z));
+          }
+        });
   }
 
   private static Stream<Arguments> boundaries() {
-    Stream<Arguments> transport =
-        WakeTransport.PARAMETERS.stream()
-            .map(
-                parameter ->
-                    Arguments.of(
-                        parameter.name(),
-                        RIGHT.withWakeTransport(
-                            inflow ->
-                                new WakeTransport(
-                                    inflow, wrong(WakeTransport.PARAMETERS, parameter)))));
     return Stream.concat(
-        transport,
+        WakeTransport.PARAMETERS.stream().map(ChecksCanFailTest::transport),
         Stream.of(
-            Arguments.of("tip vortex: 2 |z| = 1.01 v", RIGHT.withTipVortex(new WrongTipVortex()))));
+            Arguments.of(
+                "tip vortex: 2 |z| = 1.01 v",
+                new Models() {
+                  @Override
+                  BoundaryCriterion tipVortex() {
+                    return new WrongTipVortex();
+                  }
+                })));
+  }
+
+  private static Arguments transport(Parameter parameter) {
+    return Arguments.of(
+        parameter.name(),
+        new Models() {
+          @Override
+          BoundaryCriterion wakeTransport(InflowModel inflow) {
+            return new WakeTransport(inflow, wrong(WakeTransport.PARAMETERS, parameter));
+          }
+        });
   }
 
   /** The tip-vortex criterion with both speeds of its boundary one per cent too high. */
@@ -172,21 +208,40 @@ class ChecksCanFailTest {
     return Stream.of(
         Arguments.of(
             "atmosphere: lapse rate",
-            RIGHT.withAtmosphere(altitude -> lapsed(altitude, WRONG * 0.0065))),
+            new Models() {
+              @Override
+              Air air(double altitude) {
+                return lapsed(altitude, WRONG * 0.0065);
+              }
+            }),
         Arguments.of(
             "atmosphere: density",
-            RIGHT.withAtmosphere(
-                altitude -> {
-                  Air air = StandardAtmosphere.at(altitude);
-                  return new Air(
-                      altitude, air.temperature(), air.pressure(), WRONG * air.density());
-                })),
+            new Models() {
+              @Override
+              Air air(double altitude) {
+                Air air = StandardAtmosphere.at(altitude);
+                return new Air(altitude, air.temperature(), air.pressure(), WRONG * air.density());
+              }
+            }),
+        Arguments.of("piston engine: 1.132", piston(ratio -> WRONG * 1.132 * ratio - 0.132)),
+        Arguments.of("piston engine: 0.132", piston(ratio -> 1.132 * ratio - WRONG * 0.132)),
         Arguments.of(
-            "piston engine: 1.132", RIGHT.withPistonLapse(ratio -> WRONG * 1.132 * ratio - 0.132)),
-        Arguments.of(
-            "piston engine: 0.132", RIGHT.withPistonLapse(ratio -> 1.132 * ratio - WRONG * 0.132)),
-        Arguments.of(
-            "turbine: exponent", RIGHT.withTurbineLapse(ratio -> Math.pow(ratio, WRONG * 0.8))));
+            "turbine: exponent",
+            new Models() {
+              @Override
+              double turbineLapse(double ratio) {
+                return Math.pow(ratio, WRONG * 0.8);
+              }
+            }));
+  }
+
+  private static Models piston(DoubleUnaryOperator lapse) {
+    return new Models() {
+      @Override
+      double pistonLapse(double ratio) {
+        return lapse.applyAsDouble(ratio);
+      }
+    };
   }
 
   private static Air lapsed(double altitude, double lapse) {
@@ -216,9 +271,12 @@ class ChecksCanFailTest {
               double factor = parameter.equals(Rotor.TIP_LOSS) ? 1 / WRONG : WRONG;
               return Arguments.of(
                   "rotor: " + parameter.name(),
-                  RIGHT.withRotor(
-                      numbers ->
-                          new Rotor(numbers.with(parameter, factor * numbers.get(parameter)))));
+                  new Models() {
+                    @Override
+                    Rotor rotor(ParameterSet numbers) {
+                      return new Rotor(numbers.with(parameter, factor * numbers.get(parameter)));
+                    }
+                  });
             });
   }
 
@@ -233,8 +291,12 @@ class ChecksCanFailTest {
             parameter ->
                 Arguments.of(
                     "craft that flies: " + parameter.name(),
-                    RIGHT.withCraft(
-                        craft -> craft.with(parameter, WRONG * craft.numbers().get(parameter)))));
+                    new Models() {
+                      @Override
+                      Helicopter craft(Helicopter declared) {
+                        return declared.with(parameter, WRONG * declared.numbers().get(parameter));
+                      }
+                    }));
   }
 
   private static Stream<Arguments> others() {
@@ -242,23 +304,34 @@ class ChecksCanFailTest {
     return Stream.of(
         Arguments.of(
             "ground effect: R / 4Z",
-            RIGHT.withGroundEffect(
-                (radius, height, edgewise, induced) ->
-                    RIGHT.groundEffect().inducedRatio(WRONG * radius, height, edgewise, induced))),
-        Arguments.of(
-            "three-state theory: uniform mass",
-            RIGHT.withDynamicInflow(
-                new PittPetersInflow(
-                    WRONG * theory.uniformMass(), theory.gradientMass(), theory.coupling()))),
-        Arguments.of(
-            "three-state theory: gradient mass",
-            RIGHT.withDynamicInflow(
-                new PittPetersInflow(
-                    theory.uniformMass(), WRONG * theory.gradientMass(), theory.coupling()))),
-        Arguments.of(
-            "three-state theory: coupling",
-            RIGHT.withDynamicInflow(
-                new PittPetersInflow(
-                    theory.uniformMass(), theory.gradientMass(), WRONG * theory.coupling()))));
+            new Models() {
+              @Override
+              double groundEffect(double radius, double height, double edgewise, double induced) {
+                return RIGHT.groundEffect(WRONG * radius, height, edgewise, induced);
+              }
+            }),
+        threeState(
+            "uniform mass",
+            new PittPetersInflow(
+                WRONG * theory.uniformMass(), theory.gradientMass(), theory.coupling())),
+        threeState(
+            "gradient mass",
+            new PittPetersInflow(
+                theory.uniformMass(), WRONG * theory.gradientMass(), theory.coupling())),
+        threeState(
+            "coupling",
+            new PittPetersInflow(
+                theory.uniformMass(), theory.gradientMass(), WRONG * theory.coupling())));
+  }
+
+  private static Arguments threeState(String coefficient, PittPetersInflow wrong) {
+    return Arguments.of(
+        "three-state theory: " + coefficient,
+        new Models() {
+          @Override
+          PittPetersInflow dynamicInflow() {
+            return wrong;
+          }
+        });
   }
 }

@@ -24,9 +24,6 @@ import java.util.function.BooleanSupplier;
  */
 public record PortionRows(SweepFile file, Portion portion, BooleanSupplier cancelled) {
 
-  /** Rows of a chunk, the same as the local tool's. */
-  private static final int CHUNK = 16 * SweepFlight.BLOCK;
-
   /**
    * Flies and writes.
    *
@@ -39,10 +36,14 @@ public record PortionRows(SweepFile file, Portion portion, BooleanSupplier cance
     RowFormat format = RowFormat.of("parquet", sweep.rowColumns(), file.text());
     out.write(format.head());
     List<Chunk> chunks = new ArrayList<>();
-    for (int done = 0; done < portion.size(); done += CHUNK) {
+    for (int done = 0; done < portion.size(); done += Chunk.ROWS) {
       ChunkRows rows =
           ChunkRows.of(
-              flown(sweep, format, portion.from() + done, Math.min(CHUNK, portion.size() - done)));
+              flown(
+                  sweep,
+                  format,
+                  portion.from() + done,
+                  Math.min(Chunk.ROWS, portion.size() - done)));
       for (byte[] piece : rows.pieces()) {
         out.write(piece);
       }

@@ -65,9 +65,8 @@ record FlightPath(
                         motion.axialOverHover() * hover,
                         "")));
     Encounter encounter =
-        Encounter.of(conditions.craft())
-            .withAir(conditions.air())
-            .withEntry(approach.entry())
+        approach
+            .encounter(conditions.craft(), conditions.air())
             .withRecovery(recovery.recovery())
             .withDelay(delayS);
     Outcome outcome;

@@ -3,7 +3,6 @@ package io.github.ringstate.instructor.floor;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotCells;
-import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.report.Decimals;
@@ -16,7 +15,6 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Floors laid out for people. */
 final class FloorSheet {
@@ -105,8 +103,8 @@ final class FloorSheet {
     List<String> texts = new ArrayList<>();
     texts.add(state);
     texts.add(row.recovery().label());
-    texts.add(loss(row.losses(), 0.5));
-    texts.add(loss(row.losses(), row.share()));
+    texts.add(PilotCells.loss(row.losses(), 0.5, units));
+    texts.add(PilotCells.loss(row.losses(), row.share(), units));
     texts.add(
         row.floorFt()
             .map(Quantile::value)
@@ -118,15 +116,6 @@ final class FloorSheet {
     }
     texts.add(PilotCells.arrested(row.losses()));
     return texts;
-  }
-
-  private String loss(PilotLosses losses, double share) {
-    Optional<Quantile> loss = losses.lossFt(share);
-    if (loss.isEmpty()) {
-      return "no ring state";
-    }
-    double feet = loss.get().value();
-    return Double.isInfinite(feet) ? losses.failure() : units.lost(feet);
   }
 
   private List<Term> briefings(FloorBlock block, double heightFt) {

@@ -15,9 +15,6 @@ final class FloorTerms {
   /** The longest delay that is looked at for a latest moment, s. */
   static final double LATEST = 8;
 
-  private static final String ONSET =
-      "the descent crosses the heave-damping boundary of the ring state; from there a faster sink"
-          + " means less thrust, and the sink grows by itself";
   private static final String LOSS =
       "height at onset less the lowest height; so many of the pilots lost no more than this. A pilot"
           + " who did not arrest the descent counts as one who lost more than any other";
@@ -53,7 +50,7 @@ final class FloorTerms {
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("floor", floor(request, units) + ". Rounded upwards"));
     terms.add(new Term("none", "so many did not recover, from whatever height"));
-    terms.add(new Term("onset", ONSET));
+    terms.add(PilotTerms.ONSET);
     terms.add(new Term("loss", LOSS));
     terms.add(new Term("floor lies in", PilotTerms.BAND));
     if (request.pool().models().isPresent()) {
@@ -66,7 +63,7 @@ final class FloorTerms {
       terms.add(new Term("latest moment", latest(request)));
     }
     request.states().forEach(state -> terms.add(PilotTerms.state(state)));
-    terms.addAll(recoveries(request));
+    terms.addAll(PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)));
     terms.addAll(PilotTerms.spreads(request.recoveries(), units));
     return terms;
   }
@@ -83,7 +80,7 @@ final class FloorTerms {
             floor(request, units) + ". Rounded upwards; nothing where so many did not recover"));
     terms.add(new Term("floor_low_ft, floor_high_ft", PilotTerms.BAND));
     terms.add(new Term("floor_models_low_ft, floor_models_high_ft", PilotTerms.MODELS));
-    terms.add(new Term("onset", ONSET));
+    terms.add(PilotTerms.ONSET);
     terms.add(new Term("samples", "how many pilots met the ring state"));
     terms.add(new Term("arrested_share", ARRESTED));
     terms.add(new Term("p50_ft, p95_ft", LOSS + ", 50 and 95 %"));
@@ -99,14 +96,8 @@ final class FloorTerms {
                 .description(request.approach().entry(), request.loaded().get(0), units)));
     terms.add(PilotTerms.pilots(request.pool(), request.disturbances(), true));
     request.states().forEach(state -> terms.add(PilotTerms.state(state)));
-    terms.addAll(recoveries(request));
+    terms.addAll(PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)));
     terms.addAll(PilotTerms.spreads(request.recoveries(), units));
     return terms;
-  }
-
-  private static List<Term> recoveries(FloorRequest request) {
-    return request.recoveries().stream()
-        .map(kind -> new Term(kind.label(), kind.description(request.loaded().get(0).sense())))
-        .toList();
   }
 }

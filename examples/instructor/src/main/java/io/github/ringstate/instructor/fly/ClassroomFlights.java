@@ -89,13 +89,7 @@ record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List
     TreeSet<Double> delays = new TreeSet<>(OFFERED);
     delays.add(request.delayS());
     List<RecoveryKind> recoveries = List.of(RecoveryKind.values());
-    Encounter base =
-        Encounter.of(request.conditions().craft())
-            .withAir(request.conditions().air())
-            .withEntry(request.approach().entry());
-    if (request.approach().heightFt().isPresent()) {
-      base = base.withHeight(Unit.FOOT.toSi(request.approach().heightFt().getAsDouble()));
-    }
+    Encounter base = request.encounter();
     PreciseFlyer flyer = PreciseFlyer.standard();
     Approach approach = Approach.fly(base, flyer);
     List<Flight> flights = new ArrayList<>();

@@ -6,7 +6,6 @@ import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,14 +30,7 @@ record FlownEncounter(Outcome outcome, List<Sample> samples) {
    */
   static FlownEncounter fly(FlyRequest request) {
     Encounter encounter =
-        Encounter.of(request.conditions().craft())
-            .withAir(request.conditions().air())
-            .withEntry(request.approach().entry())
-            .withRecovery(request.recovery().recovery())
-            .withDelay(request.delayS());
-    if (request.approach().heightFt().isPresent()) {
-      encounter = encounter.withHeight(Unit.FOOT.toSi(request.approach().heightFt().getAsDouble()));
-    }
+        request.encounter().withRecovery(request.recovery().recovery()).withDelay(request.delayS());
     List<Sample> samples = new ArrayList<>();
     History history =
         new History(request.stepS(), (phase, motion) -> samples.add(Sample.of(phase, motion)));

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.RecoveryKind;
@@ -14,4 +15,10 @@ import io.github.ringstate.instructor.option.RecoveryKind;
  * @param stepS time between samples, s
  */
 record FlyRequest(
-    Conditions conditions, Approach approach, RecoveryKind recovery, double delayS, double stepS) {}
+    Conditions conditions, Approach approach, RecoveryKind recovery, double delayS, double stepS) {
+
+  /** The encounter, its recovery and delay to be set. */
+  Encounter encounter() {
+    return approach.encounter(conditions.craft(), conditions.air());
+  }
+}

@@ -15,9 +15,6 @@ import java.util.List;
 /** The words of a loss table, explained. */
 final class LossTerms {
 
-  private static final String ONSET =
-      "the descent crosses the heave-damping boundary of the ring state; from there a faster sink"
-          + " means less thrust, and the sink grows by itself";
   private static final String LOSS =
       "height at onset less the lowest height, reached when the vertical speed is back to zero"
           + " (arrest)";
@@ -48,7 +45,7 @@ final class LossTerms {
   static List<Term> forPeople(LossRequest request, UnitSystem units) {
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("delay", delay(request)));
-    terms.add(new Term("onset", ONSET));
+    terms.add(PilotTerms.ONSET);
     terms.add(
         new Term(
             "loss",
@@ -61,7 +58,7 @@ final class LossTerms {
                   + units.verticalSpeed().symbol()));
     }
     terms.add(new Term("not arrested", NOT_ARRESTED));
-    terms.addAll(recoveries(request));
+    terms.addAll(PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)));
     if (request.pool().isPresent()) {
       terms.addAll(pilots(request, request.pool().get(), units));
     }
@@ -92,7 +89,7 @@ final class LossTerms {
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("hover", "power of a hover out of ground effect in calm air"));
     terms.add(new Term("delay", delay(request)));
-    terms.add(new Term("onset", ONSET));
+    terms.add(PilotTerms.ONSET);
     terms.add(new Term("loss", LOSS + ", rounded " + units.steps().inWords()));
     terms.add(
         new Term(
@@ -119,7 +116,7 @@ final class LossTerms {
   static List<Term> forData(LossRequest request) {
     UnitSystem units = UnitSystem.AVIATION;
     List<Term> terms = new ArrayList<>();
-    terms.add(new Term("onset", ONSET));
+    terms.add(PilotTerms.ONSET);
     terms.add(
         new Term(
             "delay_s", delay(request) + "; nothing where each pilot has a delay of their own"));
@@ -137,7 +134,7 @@ final class LossTerms {
     terms.add(new Term("impact_speed_fpm", "rate of descent at ground contact"));
     terms.add(new Term(Ending.NOT_ARRESTED.label(), NOT_ARRESTED));
     terms.add(new Term(Ending.NO_ONSET.label(), "the ring state was not entered"));
-    terms.addAll(recoveries(request));
+    terms.addAll(PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)));
     terms.add(
         new Term(
             "p50_ft, p90_ft, p95_ft",
@@ -161,11 +158,5 @@ final class LossTerms {
             });
     request.state().ifPresent(state -> terms.add(PilotTerms.state(state)));
     return terms;
-  }
-
-  private static List<Term> recoveries(LossRequest request) {
-    return request.recoveries().stream()
-        .map(kind -> new Term(kind.label(), kind.description(request.loaded().get(0).sense())))
-        .toList();
   }
 }

@@ -7,7 +7,6 @@ import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.UnitSystem;
-import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -54,22 +53,13 @@ final class PilotGrid {
 
   private static List<String> pilots(PilotLosses losses, boolean models, UnitSystem units) {
     List<String> texts = new ArrayList<>();
-    texts.add(text(losses, 0.5, units));
-    texts.add(text(losses, 0.95, units));
+    texts.add(PilotCells.loss(losses, 0.5, units));
+    texts.add(PilotCells.loss(losses, 0.95, units));
     texts.add(PilotCells.band(losses.lossFt(0.95), units::rounded, units::rounded));
     if (models) {
       texts.add(PilotCells.band(losses.widestLossFt(0.95), units::rounded, units::rounded));
     }
     texts.add(PilotCells.arrested(losses));
     return texts;
-  }
-
-  private static String text(PilotLosses losses, double share, UnitSystem units) {
-    Optional<Quantile> quantile = losses.lossFt(share);
-    if (quantile.isEmpty()) {
-      return "no ring state";
-    }
-    double feet = quantile.get().value();
-    return Double.isInfinite(feet) ? losses.failure() : units.lost(feet);
   }
 }

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.UnitSystem;
 import java.util.ArrayList;
@@ -84,7 +85,7 @@ final class TakeAway {
     }
     return costs.isEmpty()
         ? List.of()
-        : List.of("act at once: each second of delay costs on average " + and(costs));
+        : List.of("act at once: each second of delay costs on average " + PilotTerms.and(costs));
   }
 
   /** Which of the ways out loses least, delay by delay. */
@@ -103,7 +104,9 @@ final class TakeAway {
         parts.add("with " + way.label() + delays(least));
       }
     }
-    return parts.isEmpty() ? List.of() : List.of("of the ways out, least is lost " + and(parts));
+    return parts.isEmpty()
+        ? List.of()
+        : List.of("of the ways out, least is lost " + PilotTerms.and(parts));
   }
 
   private boolean losesLess(RecoveryKind other, LossRow row) {
@@ -175,7 +178,7 @@ final class TakeAway {
         from = i + 1;
       }
     }
-    return " at " + and(runs) + " s";
+    return " at " + PilotTerms.and(runs) + " s";
   }
 
   /** Neighbouring delays in words: three and more as a range. */
@@ -196,12 +199,5 @@ final class TakeAway {
 
   private static String seconds(double delay) {
     return Decimals.brief(delay) + " s";
-  }
-
-  private static String and(List<String> parts) {
-    int last = parts.size() - 1;
-    return last == 0
-        ? parts.get(0)
-        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 }

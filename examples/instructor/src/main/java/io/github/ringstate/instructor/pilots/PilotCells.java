@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.instructor.report.Cell;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.study.Quantile;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -62,6 +63,22 @@ public final class PilotCells {
 
   private static String text(DoubleUnaryOperator rounding, double feet) {
     return Decimals.fixed(rounding.applyAsDouble(feet), 0);
+  }
+
+  /**
+   * What a share of the pilots lost at most, for people.
+   *
+   * @param losses the losses
+   * @param share the share, between 0 and 1
+   * @param units the units to speak in
+   * @return a height, or in words why there is none
+   */
+  public static String loss(PilotLosses losses, double share, UnitSystem units) {
+    return losses
+        .lossFt(share)
+        .map(Quantile::value)
+        .map(feet -> Double.isInfinite(feet) ? losses.failure() : units.lost(feet))
+        .orElse("no ring state");
   }
 
   /**

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.pilots;
 
+import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Decimals;
@@ -14,8 +15,15 @@ import java.util.List;
 import org.hipparchus.distribution.RealDistribution;
 import org.hipparchus.distribution.continuous.UniformRealDistribution;
 
-/** The words of tables about many pilots, explained. */
+/** The words that tables of losses and of floors share, explained. */
 public final class PilotTerms {
+
+  /** What the onset is. */
+  public static final Term ONSET =
+      new Term(
+          "onset",
+          "the descent crosses the heave-damping boundary of the ring state; from there a faster"
+              + " sink means less thrust, and the sink grows by itself");
 
   /** What stands beside an interval. */
   public static final String BAND =
@@ -57,6 +65,19 @@ public final class PilotTerms {
             + and(varying)
             + "; the same seed gives the same pilots. No source says how much pilots differ: every"
             + " spread is assumed");
+  }
+
+  /**
+   * What is done in each recovery.
+   *
+   * @param recoveries the recoveries
+   * @param craft the craft that flies them
+   * @return a line for each
+   */
+  public static List<Term> recoveries(List<RecoveryKind> recoveries, Helicopter craft) {
+    return recoveries.stream()
+        .map(kind -> new Term(kind.label(), kind.description(craft.sense())))
+        .toList();
   }
 
   /**

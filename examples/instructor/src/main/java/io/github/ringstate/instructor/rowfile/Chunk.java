@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.rowfile;
 
+import io.github.ringstate.study.sweep.SweepFlight;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -14,6 +15,9 @@ import java.util.Optional;
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared
 public record Chunk(int rows, int failed, int check, long[] plain, long[] written) {
+
+  /** Rows of a chunk: what a kill can cost at most, and what is forced to the disk in one go. */
+  public static final int ROWS = 16 * SweepFlight.BLOCK;
 
   /**
    * The length of the chunk.

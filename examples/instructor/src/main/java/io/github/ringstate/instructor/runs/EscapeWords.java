@@ -15,8 +15,8 @@ final class EscapeWords {
   private EscapeWords() {}
 
   /** Ahead, right or left; a hyphen where the ring state is not met or not left. */
-  static String way(RunsRequest request, RunRow row) {
-    return row.escape().map(way -> side(way)).orElse("-");
+  static String way(RunRow row) {
+    return row.escape().map(EscapeWords::side).orElse("-");
   }
 
   private static String side(Escape way) {
@@ -33,7 +33,7 @@ final class EscapeWords {
   }
 
   /** The way out as it is briefed. */
-  static String brief(RunsRequest request, RunRow row) {
+  static String brief(RunRow row) {
     return row.escape().map(way -> side(way) + " " + threeDigits(bearingDeg(row, way))).orElse("-");
   }
 

@@ -61,7 +61,7 @@ final class RunsColumns {
         new Column<>(
             "airspeed_downwind_kt",
             row -> Cell.number(Unit.KNOT.fromSi(analysis.airspeedDownwind()))),
-        new Column<>("escape", row -> Cell.text(EscapeWords.way(request, row))),
+        new Column<>("escape", row -> Cell.text(EscapeWords.way(row))),
         new Column<>(
             "escape_deg",
             row ->

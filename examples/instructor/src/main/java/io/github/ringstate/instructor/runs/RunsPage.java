@@ -148,7 +148,7 @@ final class RunsPage {
         TrackNumbers.of(row, units, DASH),
         loss(row),
         isOver(row),
-        EscapeWords.brief(request, row),
+        EscapeWords.brief(row),
         EscapeWords.mark(request, row),
         verdict(row.judgement()),
         verdict == RunVerdict.DO_NOT_FLY,
@@ -214,7 +214,7 @@ final class RunsPage {
         new Term(
             "Escape direction",
             best.escape().isPresent()
-                ? EscapeWords.brief(request, best)
+                ? EscapeWords.brief(best)
                     + " on track "
                     + EscapeWords.threeDigits(best.trackDeg())
                     + "; the others in the table"

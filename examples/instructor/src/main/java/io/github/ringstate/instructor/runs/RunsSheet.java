@@ -101,7 +101,7 @@ final class RunsSheet {
   private List<String> line(RunRow row) {
     List<String> texts = new ArrayList<>(TrackNumbers.of(row, units, DASH).inOrder());
     texts.add(loss(row));
-    texts.add(EscapeWords.brief(request, row));
+    texts.add(EscapeWords.brief(row));
     texts.add(EscapeWords.mark(request, row));
     texts.add(row.judgement().verdict().label());
     return texts;

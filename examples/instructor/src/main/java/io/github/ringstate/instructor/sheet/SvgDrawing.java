@@ -103,7 +103,6 @@ public final class SvgDrawing {
     try {
       Transformer transformer = TransformerFactory.newDefaultInstance().newTransformer();
       transformer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
-      transformer.setOutputProperty(OutputKeys.METHOD, "xml");
       StringWriter drawing = new StringWriter();
       transformer.transform(new DOMSource(root), new StreamResult(drawing));
       return drawing.toString();

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.sweep;
 
+import io.github.ringstate.instructor.rowfile.Chunk;
 import io.github.ringstate.instructor.rowfile.RowFile;
 import io.github.ringstate.instructor.rowfile.RowFormat;
 import io.github.ringstate.instructor.sweepfile.SweepFile;
@@ -10,9 +11,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Flies a sweep into a file of rows, from where the file ends. */
 record SweepRun(SweepFile sweep, String ending, RowFormat format, int threads) {
-
-  /** Rows of a chunk: what a kill can cost at most, and what is forced to the disk in one go. */
-  private static final int CHUNK = 16 * SweepFlight.BLOCK;
 
   /** Flies what is missing; returns how many of all points could not be flown. */
   long into(RowFile rows) {
@@ -28,7 +26,7 @@ record SweepRun(SweepFile sweep, String ending, RowFormat format, int threads) {
             encoded -> {
               rows.append(encoded);
               end[0] += encoded.rows();
-              if (end[0] % CHUNK == 0) {
+              if (end[0] % Chunk.ROWS == 0) {
                 rows.sync();
               }
             },

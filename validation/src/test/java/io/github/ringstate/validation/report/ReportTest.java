@@ -13,7 +13,7 @@ import io.github.ringstate.validation.check.Source;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class SummaryCsvTest {
+class ReportTest {
 
   private static final Question QUESTION =
       new Question(

@@ -1,5 +1,0 @@
-package io.github.ringstate.crooked.recording;
-
-import io.github.ringstate.crooked.study.HonestStudy;
-
-record RecordingThatKnowsStudies(HonestStudy study) {}

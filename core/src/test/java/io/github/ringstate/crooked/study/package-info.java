@@ -1,4 +1,0 @@
-@NullMarked
-package io.github.ringstate.crooked.study;
-
-import org.jspecify.annotations.NullMarked;
