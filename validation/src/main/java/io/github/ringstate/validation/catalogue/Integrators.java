@@ -95,8 +95,8 @@ public final class Integrators implements Topic {
         "integrators",
         "Numerical quality",
         List.of(
-            "Three problems with closed forms are solved with the integrators that fly the library:"
-                + " a fall with drag by the square of speed, a harmonic oscillator with an event at"
+            "Three problems with closed forms are solved with the integrators that fly encounters"
+                + " precisely: a fall with drag by the square of speed, a harmonic oscillator with an event at"
                 + " every passage through zero, and a ball that keeps four fifths of its speed at"
                 + " each contact. Cost is counted in evaluations of the right-hand side, which is"
                 + " the same on every machine.",
@@ -184,7 +184,7 @@ public final class Integrators implements Topic {
             .atMost(
                 0.01,
                 Math.abs(loss(models, new SwiftFlyer(), new Forward()) - yardstick),
-                "A hundredth of a foot, which is what bulk work is allowed."));
+                "A hundredth of a foot; bulk work as a whole is held within a tenth."));
     Counting counting = new Counting(new Forward());
     loss(models, PreciseFlyer.standard(), counting);
     checks.add(
