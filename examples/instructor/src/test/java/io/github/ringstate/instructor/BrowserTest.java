@@ -105,10 +105,12 @@ class BrowserTest {
     assertEquals("", first.complaints() + later.complaints() + slower.complaints());
     assertEquals("1.0 s", found(first.dom(), rest));
     assertEquals("4.0 s", found(slower.dom(), rest));
-    // three seconds of the 27 that the axis of 790 units spans
+    // three seconds of the 27 that the axis spans, which is as wide as the window lets it be
+    double axis =
+        Double.parseDouble(found(first.dom(), "id=\"strips\"[^>]*viewBox=\"0 0 ([0-9]+) ")) - 170;
     double moved =
         Double.parseDouble(found(later.dom(), line)) - Double.parseDouble(found(first.dom(), line));
-    assertEquals(3 * 790.0 / 27, moved, 0.1);
+    assertEquals(3 * axis / 27, moved, 0.1);
     // a longer delay loses more, and no less than that
     int little = Integer.parseInt(found(first.dom(), loss));
     int much = Integer.parseInt(found(slower.dom(), loss));
@@ -178,6 +180,7 @@ class BrowserTest {
         "Array.from(document.querySelectorAll('#side polyline[stroke-width=\"2.4\"]'))"
             + ".map(function (l) { return l.getAttribute('data-delay'); }).join(' ')";
     String line = "document.getElementById('now-line').getAttribute('x1')";
+    String wide = "String(document.getElementById('strips').viewBox.baseVal.width)";
     try (DevTools page = open("fly", "--delay", "1", "--format", "html")) {
       tabTo(page, "delay");
       double before = loss(page);
@@ -195,15 +198,66 @@ class BrowserTest {
       assertEquals("0 0", page.ask(drawn));
 
       tabTo(page, "time");
+      double axis = Double.parseDouble(page.ask(wide)) - 170;
       double now = Double.parseDouble(page.ask(line));
       page.press("ArrowRight");
-      // one step of 0.2 s of the 27 s that the axis of 790 units spans
-      assertEquals(now + 0.2 * 790 / 27, Double.parseDouble(page.ask(line)), 0.05);
+      // one step of 0.2 s of the 27 s that the axis spans
+      assertEquals(now + 0.2 * axis / 27, Double.parseDouble(page.ask(line)), 0.05);
       page.press("Home");
       assertEquals(70, Double.parseDouble(page.ask(line)), 0.05);
       page.press("End");
-      assertEquals(860, Double.parseDouble(page.ask(line)), 0.05);
+      assertEquals(70 + axis, Double.parseDouble(page.ask(line)), 0.05);
       assertEquals(List.of(), page.complaints());
+    }
+  }
+
+  @Test
+  void theRingOnALineStandsAtTheTimeChosenAndTheDiamondAtTheDelay()
+      throws IOException, InterruptedException {
+    String rings =
+        "String(Array.from(document.querySelectorAll('#strips circle.now')).map(function (c) {"
+            + " return Math.abs(c.getAttribute('cx')"
+            + " - document.getElementById('now-line').getAttribute('x1')); })"
+            + ".reduce(function (a, b) { return Math.max(a, b); }))";
+    String diamond =
+        "document.querySelector('#strips path[fill=\"#111\"]').getAttribute('d')"
+            + ".replace(/^M([0-9.]+) .*/, '$1')";
+    String wide = "String(document.getElementById('strips').viewBox.baseVal.width)";
+    // samples are whole steps since the start of the flight, hence never at the instants asked for
+    try (DevTools page = open("fly", "--delay", "1", "--format", "html")) {
+      double axis = Double.parseDouble(page.ask(wide)) - 170;
+      assertEquals(0, Double.parseDouble(page.ask(rings)), 0.05);
+      // four of the 27 s that begin 3 s before onset; the delay is given in hundredths
+      assertEquals(70 + 4 * axis / 27, Double.parseDouble(page.ask(diamond)), 0.2);
+    }
+  }
+
+  @Test
+  void inANarrowWindowNoPageIsWiderThanTheWindowAndLettersKeepTheirSize()
+      throws IOException, InterruptedException {
+    for (String command :
+        List.of(
+            "fly --format html",
+            "loss --pilots 20 --mass-kg 520,600 --format html",
+            "loss --pilots 20 --format html",
+            "runs --pilots 20 --format html",
+            "boundary --format html")) {
+      try (DevTools page = open(command.split(" ", -1))) {
+        page.narrow(390);
+        assertEquals(
+            "0",
+            page.ask("document.documentElement.scrollWidth - document.documentElement.clientWidth"),
+            command);
+        assertEquals(List.of(), page.complaints());
+      }
+    }
+    try (DevTools page = open("fly", "--format", "html")) {
+      page.narrow(390);
+      String scale =
+          "String(document.getElementById('side').clientWidth"
+              + " / document.getElementById('side').viewBox.baseVal.width)";
+      // letters are drawn 14 units high; below 0.8 they would be smaller than 11 pixels
+      assertTrue(Double.parseDouble(page.ask(scale)) > 0.8, page.ask(scale));
     }
   }
 

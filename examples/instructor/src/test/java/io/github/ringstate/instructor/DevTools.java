@@ -217,6 +217,18 @@ final class DevTools implements AutoCloseable {
   }
 
   /**
+   * Makes the window that of a telephone.
+   *
+   * @param width its width, in pixels
+   */
+  void narrow(int width) throws IOException, InterruptedException {
+    command(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
+    await("window.innerWidth === " + width);
+  }
+
+  /**
    * What went to the console.
    *
    * @return the messages

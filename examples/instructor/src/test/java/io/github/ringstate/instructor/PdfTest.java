@@ -62,6 +62,33 @@ class PdfTest {
     }
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "loss --pilots 20 --mass-kg 420,520,600 --pressure-altitude-ft 0,4000 --format pdf",
+        "loss --pilots 20 --mass-kg 420,480,520,600 --pressure-altitude-ft 0,2000,4000"
+            + " --paper letter --format pdf",
+        "loss --pilots 4 --delays 0,1,2,3,4,5,6,7,8,9,10,11,12,13,14,15,16,17,18,19,20,21,22,23"
+            + " --format pdf"
+      })
+  void ofALongSheetEveryPageHasTheWholeCautionAndItsNumber(String command) throws IOException {
+    try (PDDocument document = Loader.loadPDF(Documents.of(command.split(" ", -1)))) {
+      assertEquals(2, document.getNumberOfPages());
+      PDFTextStripper page = new PDFTextStripper();
+      for (int i = 1; i <= 2; i++) {
+        page.setStartPage(i);
+        page.setEndPage(i);
+        String text = page.getText(document).replaceAll("\\s+", " ");
+        assertTrue(text.contains(Caution.TEXT + " Page " + i + " of 2."), text);
+        // the frame around the caution is not torn by the end of a page
+        assertEquals(i == 2, text.contains("CAUTION. " + Caution.TEXT), text);
+        assertEquals(i == 2, text.contains("No number says that a height is safe"), text);
+        assertLettersAreEmbedded(document.getPage(i - 1).getResources());
+      }
+    }
+  }
+
   private static void assertLettersAreEmbedded(PDResources resources) throws IOException {
     for (COSName name : resources.getFontNames()) {
       PDFont font = resources.getFont(name);

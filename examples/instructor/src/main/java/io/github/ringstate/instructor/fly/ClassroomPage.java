@@ -127,6 +127,7 @@ final class ClassroomPage {
       json.writeEndArray();
       json.writeStringField("length", units.length().symbol());
       json.writeStringField("sink", units.verticalSpeed().symbol());
+      json.writeNumberField("sinkDecimals", sinkDecimals());
       json.writeBooleanField("ground", request.approach().heightFt().isPresent());
       json.writeArrayFieldStart("pens");
       for (int i = 0; i < flights.recoveries().size(); i++) {
@@ -168,20 +169,20 @@ final class ClassroomPage {
     json.writeNumber(Decimals.brief(flight.delay()));
     json.writeStringField("ending", ending(flight.outcome().ending()));
     number(json, "loss", flight.outcome().altitudeLoss(), units.length(), 1);
-    number(json, "acts", flight.when(EventKind.RECOGNITION), Unit.SECOND, 1);
-    number(json, "arrest", flight.when(EventKind.ARREST), Unit.SECOND, 1);
+    number(json, "acts", flight.when(EventKind.RECOGNITION), Unit.SECOND, 2);
+    number(json, "arrest", flight.when(EventKind.ARREST), Unit.SECOND, 2);
     numbers(json, "t", flight, ClassroomFlights.Instant::time, 2);
     numbers(json, "x", flight, at -> units.length().fromSi(at.distance()), 1);
     numbers(json, "h", flight, at -> units.length().fromSi(at.height()), 1);
     numbers(
-        json,
-        "v",
-        flight,
-        at -> units.verticalSpeed().fromSi(at.verticalSpeed()),
-        units == UnitSystem.AVIATION ? 0 : 2);
+        json, "v", flight, at -> units.verticalSpeed().fromSi(at.verticalSpeed()), sinkDecimals());
     numbers(json, "i", flight, ClassroomFlights.Instant::inflow, 2);
     numbers(json, "p", flight, ClassroomFlights.Instant::power, 1);
     json.writeEndObject();
+  }
+
+  private int sinkDecimals() {
+    return units == UnitSystem.AVIATION ? 0 : 2;
   }
 
   private static String ending(Ending ending) {

@@ -38,6 +38,9 @@ final class LossPage {
   private static final int MIDDLE = 214;
   private static final int LOW = 172;
 
+  /** Lines beyond which a sheet takes more than one page, each of which then has the caution. */
+  private static final int MOST_ON_A_PAGE = 20;
+
   private final LossReport report;
   private final LossRequest request;
   private final Pool pool;
@@ -96,6 +99,7 @@ final class LossPage {
     model.put("recoveries", recoveries());
     model.put("pilots", pool.pilots());
     model.put("seed", pool.seed());
+    model.put("isLong", lines() > MOST_ON_A_PAGE);
     model.put("parameters", ModelNote.standard());
     return new Page(
         "loss.mustache",
@@ -111,9 +115,16 @@ final class LossPage {
             FlightsPlot.legend(request, LEGEND_WIDTH)));
   }
 
+  private int lines() {
+    return (report.blocks().size() + 1) / 2 * (4 + Math.max(1, request.delays().size()));
+  }
+
   private int plotHeight() {
-    int lines = (report.blocks().size() + 1) / 2 * (4 + Math.max(1, request.delays().size()));
-    return lines <= 11 ? HIGH : lines <= 16 ? MIDDLE : LOW;
+    int lines = lines();
+    if (lines <= 11) {
+      return HIGH;
+    }
+    return lines <= 16 || lines > MOST_ON_A_PAGE ? MIDDLE : LOW;
   }
 
   private List<Term> heading() {

@@ -47,6 +47,7 @@ final class Template {
     model.put("caution", Caution.TEXT);
     model.put("version", version());
     model.putIfAbsent("pilots", false);
+    model.putIfAbsent("isLong", false);
     model.put("fonts", "");
     String bare = COMPILER.loadTemplate(page.template()).execute(model);
     StringBuilder fonts = new StringBuilder();

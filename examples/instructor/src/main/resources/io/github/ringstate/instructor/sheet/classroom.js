@@ -23,6 +23,24 @@
     return made;
   }
 
+  /* The plots are as wide as the window shows them, so that letters keep their size; on paper they
+     are low, so that all of it is one page. */
+  var SCREEN = { side: 380, strips: 640 };
+  var PAPER = { side: 262, strips: 460, wide: 960 };
+  var LEAST = 420;
+  var MOST = 960;
+  var shape = SCREEN;
+
+  function wide() {
+    return shape.wide || Math.round(Math.min(MOST, Math.max(LEAST, side.clientWidth || MOST)));
+  }
+
+  function sized(plot, height) {
+    empty(plot);
+    plot.setAttribute("viewBox", "0 0 " + wide() + " " + height);
+    return { left: 70, right: wide() - 100 };
+  }
+
   function empty(node) { while (node.firstChild) { node.removeChild(node.firstChild); } }
 
   function pen(name) {
@@ -63,6 +81,14 @@
     return found;
   }
 
+  /* What a flight has at a time, on the line between its samples. */
+  function valueAt(flight, key, at) {
+    var i = place(flight, at);
+    if (i + 1 === flight.t.length || at <= flight.t[i]) { return flight[key][i]; }
+    var part = (at - flight.t[i]) / (flight.t[i + 1] - flight.t[i]);
+    return flight[key][i] + part * (flight[key][i + 1] - flight[key][i]);
+  }
+
   function mapped(from, to, low, high) {
     return function (value) { return low + (value - from) / (to - from) * (high - low); };
   }
@@ -85,10 +111,9 @@
   }
 
   function marks(parent, flight, across, up, x, y) {
-    var now = place(flight, Number(time.value));
+    var now = Number(time.value);
     if (flight.acts !== null) {
-      var acts = place(flight, flight.acts);
-      diamond(parent, across(flight[x][acts]), up(flight[y][acts]));
+      diamond(parent, across(valueAt(flight, x, flight.acts)), up(valueAt(flight, y, flight.acts)));
     }
     if (flight.arrest !== null) {
       var low = place(flight, flight.arrest);
@@ -97,7 +122,7 @@
       });
     }
     element(parent, "circle", {
-      cx: across(flight[x][now]), cy: up(flight[y][now]), r: 8, fill: "#fff",
+      cx: across(valueAt(flight, x, now)), cy: up(valueAt(flight, y, now)), r: 8, fill: "#fff",
       stroke: pen(flight.recovery).color, "stroke-width": 3, "class": "now",
       "data-recovery": flight.recovery
     });
@@ -139,7 +164,7 @@
       var last = flight[x].length - 1;
       return {
         name: flight.recovery,
-        x: Math.min(across(flight[x][last]) + 12, 868),
+        x: Math.min(across(flight[x][last]) + 12, box.right + 8),
         y: Math.min(up(flight[y][last]) + 5, box.bottom - 3)
       };
     }).sort(function (one, other) { return other.y - one.y; });
@@ -155,13 +180,14 @@
   }
 
   function drawSide(chosen, all) {
-    empty(side);
-    var box = { left: 70, right: 860, top: 30, bottom: 330 };
-    var wide = range(all, "x");
+    var box = sized(side, shape.side);
+    box.top = 30;
+    box.bottom = shape.side - 50;
+    var far = range(all, "x");
     var high = range(all, "h");
-    var across = mapped(wide[0], wide[1], box.left, box.right);
+    var across = mapped(far[0], far[1], box.left, box.right);
     var up = mapped(high[0], high[1], box.bottom, box.top);
-    axes(side, box, scale(wide[0], wide[1], 10), scale(high[0], high[1], 6), across, up,
+    axes(side, box, scale(far[0], far[1], wide() / 96), scale(high[0], high[1], 6), across, up,
       "distance from the point of onset, " + data.length,
       (data.ground ? "height above ground, " : "height from that of onset, ") + data.length);
     if (others.checked) {
@@ -173,17 +199,18 @@
   }
 
   function drawStrips(chosen, all) {
-    empty(strips);
-    var left = 70;
-    var right = 860;
+    var frame = sized(strips, shape.strips);
+    var left = frame.left;
+    var right = frame.right;
     var across = mapped(Number(time.min), Number(time.max), left, right);
-    var tall = 112;
+    var gap = 34;
+    var tall = (shape.strips - 90 + gap) / STRIPS.length - gap;
     STRIPS.forEach(function (strip, i) {
-      var top = 26 + i * (tall + 34);
+      var top = 26 + i * (tall + gap);
       var box = { left: left, right: right, top: top, bottom: top + tall };
       var values = range(all, strip.key);
       var up = mapped(values[0], values[1], box.bottom, box.top);
-      axes(strips, box, scale(Number(time.min), Number(time.max), 12),
+      axes(strips, box, scale(Number(time.min), Number(time.max), wide() / 80),
         scale(values[0], values[1], 4), across, up,
         i === STRIPS.length - 1 ? "time since onset, s" : null, strip.title);
       if (others.checked) {
@@ -197,8 +224,8 @@
     });
     var now = across(Number(time.value));
     element(strips, "line", {
-      x1: now, x2: now, y1: 26, y2: 26 + 4 * tall + 3 * 34, stroke: "#111", "stroke-width": 1.4,
-      id: "now-line"
+      x1: now, x2: now, y1: 26, y2: 26 + STRIPS.length * (tall + gap) - gap, stroke: "#111",
+      "stroke-width": 1.4, id: "now-line"
     });
   }
 
@@ -210,6 +237,11 @@
     row.appendChild(made);
   }
 
+  function fixed(value, decimals) {
+    var text = value.toFixed(decimals);
+    return Number(text) === 0 ? (0).toFixed(decimals) : text;
+  }
+
   function ending(flight) {
     if (flight.loss === null) { return flight.ending; }
     return flight.ending + ", " + Math.round(flight.loss) + " " + data.length + " lost";
@@ -219,13 +251,13 @@
     var body = document.getElementById("readout").tBodies[0];
     empty(body);
     chosen.forEach(function (flight) {
-      var i = place(flight, Number(time.value));
+      var now = Number(time.value);
       var row = document.createElement("tr");
       cell(row, "th", flight.recovery, true);
-      cell(row, "td", Math.round(flight.h[i]));
-      cell(row, "td", flight.v[i]);
-      cell(row, "td", flight.i[i].toFixed(2));
-      cell(row, "td", Math.round(flight.p[i]));
+      cell(row, "td", Math.round(valueAt(flight, "h", now)));
+      cell(row, "td", fixed(valueAt(flight, "v", now), data.sinkDecimals));
+      cell(row, "td", valueAt(flight, "i", now).toFixed(2));
+      cell(row, "td", Math.round(valueAt(flight, "p", now)));
       cell(row, "td", flight.acts === null ? "–" : flight.acts.toFixed(1));
       cell(row, "td", ending(flight), true);
       body.appendChild(row);
@@ -268,5 +300,14 @@
   [delay, time, others].concat(ticks).forEach(function (control) {
     control.addEventListener("input", draw);
   });
+  function drawFor(medium) {
+    return function () {
+      shape = medium;
+      draw();
+    };
+  }
+  window.addEventListener("resize", draw);
+  window.addEventListener("beforeprint", drawFor(PAPER));
+  window.addEventListener("afterprint", drawFor(SCREEN));
   draw();
 })();
