@@ -21,10 +21,14 @@ import java.util.concurrent.CancellationException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command-line tool. */
 @Command(
@@ -38,7 +42,16 @@ import picocli.CommandLine.Spec;
           + " get out: computed from a simplified model, in print or as data.",
       ""
     },
-    footer = {"", "Example: what delay costs in the trainer", "  ringstate loss", "", Caution.TEXT})
+    footer = {
+      "",
+      "Example: what delay costs in the trainer",
+      "  ringstate loss",
+      "",
+      "Exit status: 0 done, 1 a file cannot be read or written or holds a wrong value, 2 a wrong"
+          + " option or value, 130 or 143 ended from outside.",
+      "",
+      Caution.TEXT
+    })
 public final class Main implements Runnable {
 
   /** The commands, in the order in which the help lists them. */
@@ -110,10 +123,26 @@ public final class Main implements Runnable {
 
   private static int notUnderstood(ParameterException refused) {
     CommandLine command = refused.getCommandLine();
-    String message = String.valueOf(refused.getMessage()).lines().findFirst().orElse("");
-    say(command, message);
+    say(command, why(refused));
     command.getErr().println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
     return Refusal.USAGE;
+  }
+
+  /** What was not understood; two messages of the library are for programmers. */
+  private static String why(ParameterException refused) {
+    if (refused instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()) {
+      String argument = Refusal.quoted(unmatched.getUnmatched().get(0));
+      return unmatched.getCommandLine().getParent() == null
+          ? "there is no command " + argument + Refusal.ALLOWED + String.join(", ", COMMANDS)
+          : argument + " is one argument too many";
+    }
+    if (refused instanceof MissingParameterException missing && missing.getMissing().size() == 1) {
+      ArgSpec missed = missing.getMissing().get(0);
+      if (missed instanceof OptionSpec option) {
+        return option.longestName() + " has no value" + Refusal.ALLOWED + option.paramLabel();
+      }
+    }
+    return String.valueOf(refused.getMessage()).lines().findFirst().orElse("");
   }
 
   private static int failed(Exception failed, CommandLine command) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.instructor.report.Caution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 
@@ -64,6 +65,29 @@ class MainTest {
       assertTrue(run.out().contains(word), word);
     }
     assertTrue(run.out().startsWith("#!/usr/bin/env bash"), run.out().substring(0, 40));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "lose|ringstate: there is no command 'lose'; allowed: loss, floor, fly, runs, boundary,",
+        "loss 3|ringstate loss: '3' is one argument too many",
+        "loss --mass-kg|ringstate loss: --mass-kg has no value; allowed: KG[,KG...]",
+        "loss --masskg 3|ringstate loss: Unknown option"
+      })
+  void whatIsNotUnderstoodIsSaidInPlainWords(String args, String beginning) {
+    Run run = Run.of(args.split(" ", -1));
+    assertEquals(CommandLine.ExitCode.USAGE, run.status());
+    assertTrue(run.err().startsWith(beginning), run.err());
+    assertEquals(2, run.err().lines().count(), run.err());
+  }
+
+  @Test
+  void theHelpSaysWhatTheExitStatusMeans() {
+    String help = oneLine(Run.of("--help").out());
+    assertTrue(help.contains("Exit status: 0 done, 1 a file cannot be read or written"), help);
+    assertTrue(help.contains("2 a wrong option or value, 130 or 143 ended"), help);
   }
 
   @Test

@@ -115,6 +115,26 @@ class PageTest {
   }
 
   @Test
+  void aFlightWithoutRingStateHasNoEventsAndNoRecoveryBegun() {
+    Run run = Run.of("fly", "--wind-kt", "40", "--step", "10");
+    assertTrue(run.out().contains("forward, never begun: "), run.out());
+    assertTrue(run.out().contains("None: the pilot had nothing to recover from."), run.out());
+    assertFalse(run.out().contains("begun 1 s after onset"), run.out());
+    assertTrue(Run.of("fly", "--step", "10").out().contains("begun 1 s after onset"));
+  }
+
+  @Test
+  void aTimeHistorySaysWhereTheGroundIsAndWhatItsWordsMean() {
+    Run run = Run.of("fly", "--height-ft", "300", "--step", "1");
+    assertTrue(run.out().contains("300 ft below the craft at onset"), run.out());
+    for (String word :
+        List.of("time", "ring state begins", "recognition", "phase ends", "rotor", "v/s")) {
+      assertTrue(
+          Pattern.compile("(?m)^  " + word + " +[a-z]+:? .*[a-z]").matcher(run.out()).find(), word);
+    }
+  }
+
+  @Test
   void aCellThatEndsOnTheGroundSaysHowFast() {
     Run run = Run.of("loss", "--height-ft", "30", "--delays", "2", "--recoveries", "none");
     assertTrue(run.out().matches("(?s).*GROUND [0-9]{3,4}\n.*"), run.out());

@@ -10,6 +10,7 @@ import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
 import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.Quantity;
@@ -40,6 +41,7 @@ import picocli.CommandLine.Option;
     })
 public final class BoundaryCommand implements Runnable {
 
+  private static final String DELAY = "2";
   private static final Quantity STEP = new Quantity("step", Unit.KNOT, 0.1, 20);
 
   private final OutputStream terminal;
@@ -65,16 +67,14 @@ public final class BoundaryCommand implements Runnable {
   @Option(
       names = "--delay",
       paramLabel = "S",
-      defaultValue = "2",
-      description = "Delay of that flight, from onset to action. Unless given: ${DEFAULT-VALUE}.")
-  private String delay = "";
+      description = "Delay of that flight, from onset to action. Unless given: " + DELAY + ".")
+  private @Nullable String delay;
 
   @Option(
       names = "--entry",
       paramLabel = "ENTRY",
-      defaultValue = "settling",
       description = "Entry of that flight: settling, steep or downwind. Unless given: settling.")
-  private String entry = "";
+  private @Nullable String entry;
 
   @Mixin private final PictureOutput output = new PictureOutput();
 
@@ -97,10 +97,21 @@ public final class BoundaryCommand implements Runnable {
 
   private Optional<FlightPath> path(Conditions conditions) {
     EntryKind kind =
-        new Choice<>("--entry", List.of(EntryKind.values()), EntryKind::label).one(entry);
-    double delayS = NumberText.one("--delay", delay, Recognition.DELAY);
+        entry == null
+            ? EntryKind.SETTLING
+            : new Choice<>("--entry", List.of(EntryKind.values()), EntryKind::label).one(entry);
+    double delayS = NumberText.one("--delay", delay == null ? DELAY : delay, Recognition.DELAY);
     if (recovery == null) {
+      if (delay != null || entry != null) {
+        throw Refusal.usage(
+            (delay != null ? "--delay" : "--entry")
+                + " needs --fly: it is that of the flight drawn");
+      }
       return Optional.empty();
+    }
+    if (!output.isPicture()) {
+      throw Refusal.usage(
+          "--fly has no place in text and tables" + Refusal.ALLOWED + "html, svg, png");
     }
     RecoveryKind chosen =
         new Choice<>("--fly", List.of(RecoveryKind.values()), RecoveryKind::label).one(recovery);

@@ -52,6 +52,24 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
   public Page page(PageSettings settings) {
     List<Term> words = new ArrayList<>(definitions());
     words.removeIf(term -> term.word().contains("_"));
+    words.add(
+        0,
+        new Term(
+            "ring state",
+            "the speeds between the two branches of a line, by its criterion; published criteria"
+                + " differ this much"));
+    if (path.isPresent()) {
+      words.add(
+          new Term(
+              "flight",
+              "at recognition the delay is over and the pilot first moves the controls; the descent"
+                  + " is arrested when the vertical speed is back to zero, which along a tilted"
+                  + " shaft it need not be"));
+    }
+    words.add(
+        new Term(
+            "hover induced velocity",
+            "the speed at which the rotor drives the air down in a hover out of ground effect"));
     return new Page(
         "boundary.mustache",
         "Vortex ring state: its boundary",

@@ -99,7 +99,7 @@ final class CraftReader {
   private Helicopter craft() {
     refuseUnknown();
     points();
-    String name = word(NAME, ONE_WORD, "one word of at most 30 letters, digits, _ and -");
+    String name = word(NAME, ONE_WORD, "one word of at most 30 letters a to z, digits, _ and -");
     String description = word(DESCRIPTION, ONE_LINE, "one line of at most 300 characters");
     RotationSense sense =
         choice(ROTATION, Arrays.asList(RotationSense.values()), RotationSense::label);

@@ -87,6 +87,11 @@ record HeightBriefing(double heightFt, List<Way> ways) {
           ". Even so it is more than the "
               + FloorTakeAway.percent(1 - first.row().share())
               + " that the share asked for leaves";
+    } else if (heightFt < first.row().floorFt().orElseThrow().value()) {
+      text +=
+          ". Even so the height is less than the floor: fewer than "
+              + FloorTakeAway.percent(first.row().share())
+              + " recovered with the margin";
     }
     List<Way> alike = alike();
     return alike.isEmpty()

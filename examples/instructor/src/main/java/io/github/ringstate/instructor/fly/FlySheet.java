@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.report.Caution;
@@ -28,12 +29,15 @@ final class FlySheet {
   }
 
   private Sheet sheet() {
+    boolean eventful = !report.flown().outcome().occurrences().isEmpty();
     return new Sheet(
         List.of(
             new Sheet.Title("Vortex ring state: one flight"),
             new Sheet.Terms(heading()),
             new Sheet.Heading("Events"),
-            events(),
+            eventful
+                ? events()
+                : new Sheet.Paragraph("None: the pilot had nothing to recover from."),
             new Sheet.Heading("Time history"),
             samples(),
             new Sheet.Terms(FlyTerms.forPeople(report, units)),
@@ -53,14 +57,15 @@ final class FlySheet {
     terms.add(
         new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
     terms.add(new Term("Wind", approach.wind(units)));
+    terms.add(new Term("Ground", approach.ground(units)));
     terms.addAll(request.conditions().terms(units));
     terms.add(
         new Term(
             "Recovery",
             request.recovery().label()
-                + ", begun "
-                + Decimals.brief(request.delayS())
-                + " s after onset: "
+                + (report.flown().outcome().ending() == Ending.NO_ONSET
+                    ? ", never begun: "
+                    : ", begun " + Decimals.brief(request.delayS()) + " s after onset: ")
                 + request.recovery().description(request.conditions().craft().sense())));
     terms.add(new Term("Outcome", outcome(report.flown().outcome())));
     return terms;

@@ -8,6 +8,11 @@ import java.util.List;
 /** The words of a time history, explained. */
 final class FlyTerms {
 
+  private static final String TIME = "since the start of the flight, which is before onset";
+  private static final String RECOGNITION = "the delay is over: the pilot first moves the controls";
+  private static final String PHASE_ENDS =
+      "the pilot goes on to the next part of the recovery; the column phase names the parts";
+  private static final String ROTOR = "speed of the main rotor, per cent of the usual";
   private static final String ANY_DIRECTION = "horizontal, in whatever direction";
   private static final String COLLECTIVE = "blade pitch at three quarters of the radius";
   private static final String POWER =
@@ -17,11 +22,19 @@ final class FlyTerms {
 
   static List<Term> forPeople(FlyReport report, UnitSystem units) {
     return List.of(
+        new Term("time", TIME),
+        new Term(
+            "ring state begins",
+            "onset: the descent crosses the heave-damping boundary; from there a faster sink means"
+                + " less thrust, and the sink grows by itself. Delays count from here"),
+        new Term("recognition", RECOGNITION),
+        new Term("phase ends", PHASE_ENDS),
         new Term("height", height(report)),
         new Term("ground, air", "speeds over the ground and through the air; " + ANY_DIRECTION),
         new Term("v/s", "vertical speed, negative in descent"),
         new Term("pitch, bank", "positive nose up, positive to the right"),
         new Term("coll.", COLLECTIVE),
+        new Term("rotor", ROTOR),
         new Term("power", POWER),
         new Term("ind.", "induced velocity, " + unit(report, units)),
         new Term("axial, edge", "air speeds along the shaft and in the disc, same unit"));
@@ -29,6 +42,9 @@ final class FlyTerms {
 
   static List<Term> forData(FlyReport report) {
     return List.of(
+        new Term("time_s", TIME),
+        new Term("recognition", RECOGNITION),
+        new Term("phase ends", PHASE_ENDS),
         new Term("height_ft", height(report)),
         new Term("ground_speed_kt", ANY_DIRECTION),
         new Term("airspeed_kt", ANY_DIRECTION),
@@ -36,6 +52,7 @@ final class FlyTerms {
         new Term("pitch_deg", "positive nose up"),
         new Term("bank_deg", "positive to the right"),
         new Term("collective_deg", COLLECTIVE),
+        new Term("rotor_speed_pct", ROTOR),
         new Term("power_pct", POWER),
         new Term("induced_over_hover", "induced velocity, " + unit(report, UnitSystem.AVIATION)),
         new Term("axial_over_hover", "air speed along the shaft, positive in climb, same unit"),

@@ -13,7 +13,6 @@ import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** A loss table laid out for people. */
 final class LossSheet {
@@ -53,18 +52,12 @@ final class LossSheet {
   private List<Term> heading() {
     Helicopter craft = request.loaded().get(0);
     Approach approach = request.approach();
-    OptionalDouble height = approach.heightFt();
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
     terms.add(
         new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
     terms.add(new Term("Wind", approach.wind(units)));
-    terms.add(
-        new Term(
-            "Ground",
-            height.isPresent()
-                ? units.given(Unit.FOOT, height.getAsDouble()) + " below the craft at onset"
-                : "none within reach"));
+    terms.add(new Term("Ground", approach.ground(units)));
     terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));
     if (request.disturbances().any()) {
       terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances(), units)));

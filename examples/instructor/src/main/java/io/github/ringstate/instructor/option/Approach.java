@@ -51,6 +51,18 @@ public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
   }
 
   /**
+   * Where the ground is, in words.
+   *
+   * @param units the units to speak in
+   * @return for instance {@code 300 ft below the craft at onset}
+   */
+  public String ground(UnitSystem units) {
+    return heightFt.isPresent()
+        ? units.given(Unit.FOOT, heightFt.getAsDouble()) + " below the craft at onset"
+        : "none within reach";
+  }
+
+  /**
    * The wind in words.
    *
    * @param units the units to speak in

@@ -27,6 +27,16 @@ public final class PictureOutput extends Destination {
   public PictureOutput() {}
 
   /**
+   * Whether a picture is wanted.
+   *
+   * @return false for text and data
+   */
+  public boolean isPicture() {
+    return List.of(Format.HTML.label(), Format.SVG.label(), Format.PNG.label())
+        .contains(format.strip());
+  }
+
+  /**
    * The way out for the report; asked for before anything is computed, so that a wrong option costs
    * no time.
    *

@@ -15,7 +15,8 @@ public final class SheetSettings {
       names = "--paper",
       paramLabel = "SIZE",
       defaultValue = "a4",
-      description = "Paper of html and pdf: a4 or letter. Unless given: ${DEFAULT-VALUE}.")
+      description =
+          "Paper for which pages (html, pdf) are laid out: a4 or letter. Unless given: ${DEFAULT-VALUE}.")
   private String paper = "";
 
   @Mixin private final UnitsOption units = new UnitsOption();

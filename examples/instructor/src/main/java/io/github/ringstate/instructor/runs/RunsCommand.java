@@ -31,9 +31,10 @@ import picocli.CommandLine.Option;
     },
     footer = {
       "",
-      "Example: the utility, 30 kt over the ground at 300 ft, wind from 200 deg, 12 kt, gusts 18",
-      "  ringstate runs --craft utility --ground-speed-kt 30 --height-ft 300 --wind-from-deg 200"
-          + " --wind-kt 12 --gust-kt 18",
+      "Example: the trainer at 300 ft, wind from 200 deg, 12 kt, gusts 18",
+      "  ringstate runs --height-ft 300 --wind-from-deg 200 --wind-kt 12 --gust-kt 18",
+      "and the sheet to agree on before the flight",
+      "  ringstate runs --height-ft 300 --format pdf --output runs.pdf",
       "",
       Caution.TEXT
     })

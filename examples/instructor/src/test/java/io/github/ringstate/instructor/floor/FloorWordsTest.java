@@ -104,7 +104,8 @@ class FloorWordsTest {
     // of losses evenly up to 400 ft, 50.1 % are 200 ft or more; up to 210 ft, 48 of 1000
     assertEquals(
         "brief lateral, with which the fewest simulated pilots would still have hit the ground: 48"
-            + " of 1000 (4.8 %), against 501 of 1000 (50.1 %) with forward",
+            + " of 1000 (4.8 %), against 501 of 1000 (50.1 %) with forward. Even so the height is"
+            + " less than the floor: fewer than 95 % recovered with the margin",
         briefing(200, row(RecoveryKind.FORWARD, 400, 0), row(RecoveryKind.LATERAL, 210, 0)));
   }
 
@@ -113,6 +114,16 @@ class FloorWordsTest {
     assertTrue(
         briefing(200, row(RecoveryKind.LATERAL, 250, 0))
             .endsWith("Even so it is more than the 5 % that the share asked for leaves"));
+  }
+
+  @Test
+  void aBriefingForAHeightOfTheFloorOrMoreSaysNoSuchThing() {
+    // 95 % of 210 ft and 50 ft: 249.5 ft
+    assertTrue(briefing(249, row(RecoveryKind.LATERAL, 210, 0)).contains("less than the floor"));
+    assertEquals(
+        "brief lateral, with which the fewest simulated pilots would still have hit the ground:"
+            + " none of 1000",
+        briefing(250, row(RecoveryKind.LATERAL, 210, 0)));
   }
 
   @Test
