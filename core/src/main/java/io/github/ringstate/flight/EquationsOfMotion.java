@@ -258,8 +258,7 @@ public final class EquationsOfMotion {
    * @return the motion at that instant, valid until the next call
    */
   public Motion at(double time, double[] state, ControlLaw law) {
-    motion.copy(state);
-    look(time, law);
+    look(time, state, law);
     complete();
     return motion;
   }
