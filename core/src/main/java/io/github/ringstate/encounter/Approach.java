@@ -7,6 +7,7 @@ import io.github.ringstate.flight.FlightEvent.Crossing;
 import io.github.ringstate.flight.Flyer;
 import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.Leg;
+import io.github.ringstate.flight.Motion;
 import io.github.ringstate.flight.Occurrence;
 import io.github.ringstate.flight.Occurrences;
 import io.github.ringstate.flight.State;
@@ -77,17 +78,22 @@ public final class Approach {
     free.begin(Double.NaN, -1, 0);
     double[] state = scene.start().state().clone();
     state[State.UP] += lift;
-    if (scene.margin(free.at(0, state, scene.start().law())) < 0) {
+    Motion first = free.at(0, state, scene.start().law());
+    if (scene.margin(first) < 0 && sinks(first)) {
       Occurrence inside =
           new Occurrence(EventKind.ONSET, 0, state[State.UP], state[State.SPEED_UP]);
       return new Leg(0, state, Optional.of(EventKind.ONSET), List.of(inside));
     }
     FlightEvent crossing =
         FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
-            .when(motion -> motion.verticalAcceleration() < 0);
+            .when(motion -> motion.verticalAcceleration() < 0 && sinks(motion));
     FlightEvent building =
         FlightEvent.stop(
                 EventKind.ONSET, Crossing.FALLING, motion -> motion.verticalAcceleration() + STEADY)
+            .when(motion -> scene.margin(motion) < 0 && sinks(motion));
+    // in an updraught a craft may climb over the ground while the disc is inside the boundary
+    FlightEvent sinking =
+        FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, Motion::verticalSpeed)
             .when(motion -> scene.margin(motion) < 0);
     return flyer.fly(
         free,
@@ -95,8 +101,14 @@ public final class Approach {
         0,
         state,
         Encounter.ENTRY_TIME,
-        List.of(crossing, building),
+        List.of(crossing, building, sinking),
         history);
+  }
+
+  /** Whether height is lost at this instant or begins to be. */
+  private static boolean sinks(Motion motion) {
+    double speed = motion.verticalSpeed();
+    return speed < 0 || (speed == 0 && motion.verticalAcceleration() < 0);
   }
 
   /**

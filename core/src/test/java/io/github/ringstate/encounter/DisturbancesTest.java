@@ -12,6 +12,9 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.flight.EventKind;
 import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.flight.State;
+import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -19,6 +22,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DisturbancesTest {
 
@@ -139,5 +144,35 @@ class DisturbancesTest {
     assertEquals(
         encounter.withDelay(2).fly(),
         encounter.withDelay(2).fly(approach, PreciseFlyer.standard(), null));
+  }
+
+  /**
+   * Altitude loss is height at onset less the lowest height after it, so by definition it is not
+   * negative, and a craft that climbs has not failed to arrest a descent. In gusts as strong as
+   * these an updraught carries the disc of some flights into the boundary while the craft climbs.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"settling", "downwind"})
+  void aCraftThatClimbsInAnUpdraughtHasNotBegunToLoseHeight(String entry) {
+    Encounter rough =
+        TRAINER
+            .withEntry(entry.equals("settling") ? new Settling() : new Downwind())
+            .withRecovery(new Forward())
+            .withDelay(0);
+    int climbing = 0;
+    for (long seed = 0; seed < 100; seed++) {
+      Encounter one =
+          rough.withDisturbances(with(Disturbances.GUST_WIND, 45).withSeed(seed * 7919 + 3));
+      Approach approach = Approach.fly(one, new SwiftFlyer());
+      if (approach.onset()) {
+        // where the climb ends, to what a swift flight locates it
+        assertTrue(approach.state()[State.SPEED_UP] < 1e-3, "climbs at onset, seed " + seed);
+        climbing += approach.state()[State.SPEED_UP] > -1e-3 ? 1 : 0;
+        BulkFlight flight = new BulkFlight(approach);
+        assertEquals(Ending.ARRESTED, flight.fly(one.recovery(), one.recognition()));
+        assertTrue(flight.altitudeLoss() >= 0, "gains height, seed " + seed);
+      }
+    }
+    assertTrue(climbing > 0, "no flight climbed into the boundary");
   }
 }
