@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * The flight from the start of the entry to the onset of the ring state. It does not depend on what
  * the pilot does afterwards, so encounters that differ in recognition and recovery alone share it.
  *
- * <p>It is flown away from the ground; its height is then set so that onset is at the height of the
+ * <p>It is flown away from the ground, from a height at which onset is at the height of the
  * encounter.
  */
 public final class Approach {
@@ -55,22 +55,21 @@ public final class Approach {
   public static Approach fly(Encounter encounter, Flyer flyer) {
     Scene scene = new Scene(encounter);
     double level = encounter.height().orElse(0);
+    Leg leg;
     double lift = level;
-    Leg leg = fly(scene, lift, flyer, null);
-    double below = level - height(leg, scene, lift);
     if (encounter.disturbances().sheared()) {
-      // The wind depends on height: flown again from where onset will be at its height.
-      lift += below;
+      StartHeight.Tried start = StartHeight.find(level, from -> fly(scene, from, flyer, null));
+      lift = start.lift();
+      leg = start.leg();
+    } else {
       leg = fly(scene, lift, flyer, null);
-      below = level - height(leg, scene, lift);
     }
+    if (leg.stop().isEmpty()) {
+      return new Approach(encounter, scene, leg, lift);
+    }
+    double below = level - leg.state()[State.UP];
     leg.state()[State.UP] += below;
     return new Approach(encounter, scene, leg, lift + below);
-  }
-
-  /** The height of onset, or of the start if there was no onset. */
-  private static double height(Leg leg, Scene scene, double lift) {
-    return leg.stop().isPresent() ? leg.state()[State.UP] : scene.start().state()[State.UP] + lift;
   }
 
   private static Leg fly(Scene scene, double lift, Flyer flyer, @Nullable History history) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.PowerLawWind;
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.DemoCraft;
@@ -18,11 +19,13 @@ import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class DisturbancesTest {
@@ -120,6 +123,77 @@ class DisturbancesTest {
     Outcome outcome = WINDY.withHeight(60).withDisturbances(with(Disturbances.SHEAR, 0.28)).fly();
     assertEquals(60, outcome.occurrences().get(0).height(), 1e-9);
     assertEquals(EventKind.ONSET, outcome.occurrences().get(0).kind());
+  }
+
+  /** One flight from its start to its end: nothing may jump where onset divides it. */
+  @ParameterizedTest
+  @CsvSource({
+    "settling, 4, 30",
+    "settling, 8, 10",
+    "settling, 8, 60",
+    "steep, 12, 5",
+    "steep, 20, 30",
+    "downwind, 20, 10",
+    "downwind, 12, 30"
+  })
+  void withShearTheEntryEndsAtTheHeightAndInTheWindOfOnset(String entry, double knots, double at) {
+    ParameterSet numbers =
+        ParameterSet.standard(
+                switch (entry) {
+                  case "settling" -> Settling.PARAMETERS;
+                  case "steep" -> Steep.PARAMETERS;
+                  default -> Downwind.PARAMETERS;
+                })
+            .with("wind", knots);
+    Entry flown =
+        switch (entry) {
+          case "settling" -> new Settling(numbers);
+          case "steep" -> new Steep(numbers);
+          default -> new Downwind(numbers);
+        };
+    double step = 0.002;
+    double[] before = {Double.NaN, 0, 0};
+    boolean[] joined = {false};
+    History history =
+        new History(
+            step,
+            (phase, seen) -> {
+              if (!phase.equals("entry") && !joined[0]) {
+                joined[0] = true;
+                assertEquals(before[0] + step * before[1], seen.height(), 2e-3, "height");
+                assertEquals(before[2], seen.forwardAirspeed(), 0.02, "airspeed");
+              }
+              before[0] = seen.height();
+              before[1] = seen.verticalSpeed();
+              before[2] = seen.forwardAirspeed();
+            });
+    TRAINER
+        .withEntry(flown)
+        .withHeight(at)
+        .withDisturbances(with(Disturbances.SHEAR, 0.28))
+        .fly(PreciseFlyer.standard(), history);
+    assertTrue(joined[0], "the entry leads into the ring state");
+  }
+
+  /**
+   * The wind of the entry is that at onset, so whatever it is above, a headwind there that is
+   * faster than the boundary reaches keeps a craft that hovers over one point out of the ring
+   * state.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {10, 30, 100})
+  void aWindFasterThanTheBoundaryReachesLeadsToNoOnsetWithShearEither(double height) {
+    double wind = Unit.KNOT.toSi(12);
+    double hover = DemoCraft.TRAINER.hoverInducedVelocity(StandardAtmosphere.at(0));
+    assertTrue(TRAINER.boundary().reach().orElseThrow() * hover < wind);
+    Encounter windy =
+        TRAINER
+            .withEntry(
+                new Settling(ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 12)))
+            .withHeight(height);
+    assertEquals(Ending.NO_ONSET, windy.fly().ending());
+    assertEquals(
+        Ending.NO_ONSET, windy.withDisturbances(with(Disturbances.SHEAR, 0.28)).fly().ending());
   }
 
   @Test
