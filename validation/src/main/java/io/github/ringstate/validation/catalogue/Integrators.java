@@ -184,7 +184,7 @@ public final class Integrators implements Topic {
             .atMost(
                 0.01,
                 Math.abs(loss(models, new SwiftFlyer(), new Forward()) - yardstick),
-                "A hundredth of a foot, which is what bulk work is allowed."));
+                "A hundredth of a foot for this flight; bulk work is allowed a tenth."));
     Counting counting = new Counting(new Forward());
     loss(models, PreciseFlyer.standard(), counting);
     checks.add(
