@@ -32,6 +32,12 @@ public final class Approach {
    */
   static final double STEADY = 1e-3;
 
+  /**
+   * Rate of descent that is none, m/s. A hover begins at exactly zero and may stay there, and an
+   * integrator that looks for events cannot tell on which side of zero that is.
+   */
+  private static final double LEVEL = 1e-6;
+
   private final Encounter encounter;
   private final Scene scene;
   private final Leg leg;
@@ -92,7 +98,8 @@ public final class Approach {
             .when(motion -> scene.margin(motion) < 0 && sinks(motion));
     // in an updraught a craft may climb over the ground while the disc is inside the boundary
     FlightEvent sinking =
-        FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, Motion::verticalSpeed)
+        FlightEvent.stop(
+                EventKind.ONSET, Crossing.FALLING, motion -> motion.verticalSpeed() + LEVEL)
             .when(motion -> scene.margin(motion) < 0);
     return flyer.fly(
         free,
