@@ -13,8 +13,9 @@ import java.util.function.DoubleFunction;
  * <p>A start higher up usually gives an onset higher up, though less so; the secant method needs
  * three or four flights then. Where it does not lead there, starts are tried ever higher until one
  * has its onset above, and the interval is closed. There may be no such start: in that wind the
- * ring state is not entered at that height. In gusts the height of onset may jump over the one
- * wanted; the nearer side of the jump is then taken.
+ * ring state is not entered at that height. Where a descent grazes the boundary, in gusts above
+ * all, the height of onset may jump over the one wanted; the nearer side of the jump is then taken,
+ * and the entry and the descent do not quite join.
  */
 final class StartHeight {
 
