@@ -7,6 +7,7 @@ import io.github.ringstate.flight.FlightEvent.Crossing;
 import io.github.ringstate.flight.Flyer;
 import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.Leg;
+import io.github.ringstate.flight.Motion;
 import io.github.ringstate.flight.Occurrence;
 import io.github.ringstate.flight.Occurrences;
 import io.github.ringstate.flight.State;
@@ -18,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * The flight from the start of the entry to the onset of the ring state. It does not depend on what
  * the pilot does afterwards, so encounters that differ in recognition and recovery alone share it.
  *
- * <p>It is flown away from the ground; its height is then set so that onset is at the height of the
+ * <p>It is flown away from the ground, from a height at which onset is at the height of the
  * encounter.
  */
 public final class Approach {
@@ -30,6 +31,12 @@ public final class Approach {
    * sharp, and by less than 0.005 m/s where the descent takes ten seconds to turn.
    */
   static final double STEADY = 1e-3;
+
+  /**
+   * Rate of descent that is none, m/s. A hover begins at exactly zero and may stay there, and an
+   * integrator that looks for events cannot tell on which side of zero that is.
+   */
+  private static final double LEVEL = 1e-6;
 
   private final Encounter encounter;
   private final Scene scene;
@@ -54,22 +61,21 @@ public final class Approach {
   public static Approach fly(Encounter encounter, Flyer flyer) {
     Scene scene = new Scene(encounter);
     double level = encounter.height().orElse(0);
+    Leg leg;
     double lift = level;
-    Leg leg = fly(scene, lift, flyer, null);
-    double below = level - height(leg, scene, lift);
     if (encounter.disturbances().sheared()) {
-      // The wind depends on height: flown again from where onset will be at its height.
-      lift += below;
+      StartHeight.Tried start = StartHeight.find(level, from -> fly(scene, from, flyer, null));
+      lift = start.lift();
+      leg = start.leg();
+    } else {
       leg = fly(scene, lift, flyer, null);
-      below = level - height(leg, scene, lift);
     }
+    if (leg.stop().isEmpty()) {
+      return new Approach(encounter, scene, leg, lift);
+    }
+    double below = level - leg.state()[State.UP];
     leg.state()[State.UP] += below;
     return new Approach(encounter, scene, leg, lift + below);
-  }
-
-  /** The height of onset, or of the start if there was no onset. */
-  private static double height(Leg leg, Scene scene, double lift) {
-    return leg.stop().isPresent() ? leg.state()[State.UP] : scene.start().state()[State.UP] + lift;
   }
 
   private static Leg fly(Scene scene, double lift, Flyer flyer, @Nullable History history) {
@@ -77,17 +83,23 @@ public final class Approach {
     free.begin(Double.NaN, -1, 0);
     double[] state = scene.start().state().clone();
     state[State.UP] += lift;
-    if (scene.margin(free.at(0, state, scene.start().law())) < 0) {
+    Motion first = free.at(0, state, scene.start().law());
+    if (scene.margin(first) < 0 && sinks(first)) {
       Occurrence inside =
           new Occurrence(EventKind.ONSET, 0, state[State.UP], state[State.SPEED_UP]);
       return new Leg(0, state, Optional.of(EventKind.ONSET), List.of(inside));
     }
     FlightEvent crossing =
         FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
-            .when(motion -> motion.verticalAcceleration() < 0);
+            .when(motion -> motion.verticalAcceleration() < 0 && sinks(motion));
     FlightEvent building =
         FlightEvent.stop(
                 EventKind.ONSET, Crossing.FALLING, motion -> motion.verticalAcceleration() + STEADY)
+            .when(motion -> scene.margin(motion) < 0 && sinks(motion));
+    // in an updraught a craft may climb over the ground while the disc is inside the boundary
+    FlightEvent sinking =
+        FlightEvent.stop(
+                EventKind.ONSET, Crossing.FALLING, motion -> motion.verticalSpeed() + LEVEL)
             .when(motion -> scene.margin(motion) < 0);
     return flyer.fly(
         free,
@@ -95,8 +107,14 @@ public final class Approach {
         0,
         state,
         Encounter.ENTRY_TIME,
-        List.of(crossing, building),
+        List.of(crossing, building, sinking),
         history);
+  }
+
+  /** Whether height is lost at this instant or begins to be. */
+  private static boolean sinks(Motion motion) {
+    double speed = motion.verticalSpeed();
+    return speed < 0 || (speed == 0 && motion.verticalAcceleration() < 0);
   }
 
   /**

@@ -24,9 +24,11 @@ import org.jspecify.annotations.Nullable;
  * arrest, ground contact or the end of the time.
  *
  * <p>Onset is the first instant inside the boundary at which the descent is building: usually the
- * crossing of the boundary; the start, if the entry starts inside. The pilot acts as the
- * recognition says, by a delay from onset or from a cue; until then the controls are as in the
- * entry. The descent is arrested when the vertical speed rises through zero. Speeds are held
+ * crossing of the boundary; the start, if the entry starts inside and sinks. Where an updraught
+ * carries the disc into the boundary while the craft climbs, nothing is lost yet, and onset is
+ * where the climb ends, if it ends inside. The altitude loss is therefore never negative. The pilot
+ * acts as the recognition says, by a delay from onset or from a cue; until then the controls are as
+ * in the entry. The descent is arrested when the vertical speed rises through zero. Speeds are held
  * against the boundary in units of the hover induced velocity at the craft's weight.
  *
  * @param craft the helicopter

@@ -13,9 +13,10 @@
  * io.github.ringstate.encounter.Disturbances} shake the thrust in the ring state, gust, shear and
  * turn the wind; all are off unless set.
  *
- * <p>Onset is the crossing of the boundary with the descent still building. Altitude loss is the
- * height at onset less the lowest height. An encounter that never meets the ring state says so, one
- * that is not recovered says so, and one that reaches the ground gives the speed of impact.
+ * <p>Onset is the crossing of the boundary with the descent still building; a craft that climbs in
+ * an updraught does not descend, wherever its disc is. Altitude loss is the height at onset less
+ * the lowest height. An encounter that never meets the ring state says so, one that is not
+ * recovered says so, and one that reaches the ground gives the speed of impact.
  *
  * <p>Encounters that differ in recognition and recovery alone share what comes before, an {@link
  * io.github.ringstate.encounter.Approach}; {@link io.github.ringstate.encounter.BulkFlight} flies

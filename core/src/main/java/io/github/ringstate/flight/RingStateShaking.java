@@ -14,7 +14,7 @@ import org.hipparchus.util.FastMath;
  * <p>In time it is a sum of sinusoids with frequencies spread about one in some tens of revolutions
  * and random phases: a smooth function of time for a given seed. In speed it fades as a bell about
  * the strongest descent, and with edgewise speed (to a fiftieth at the reach). A bend keeps the
- * thrust positive; it takes about a sixth off a standard deviation of 30 per cent and next to
+ * thrust positive; it takes about a tenth off a standard deviation of 30 per cent and next to
  * nothing off one of 5.
  *
  * <p>Sources: greatest at 1.2 to 1.3 times the hover induced velocity (Veismann, Dougherty and

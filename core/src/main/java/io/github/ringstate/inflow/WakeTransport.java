@@ -13,9 +13,10 @@ import java.util.OptionalDouble;
  * <p>Basset, Chen, Prasad and Kolb, Journal of the American Helicopter Society, 2008 (k = 4 and eps
  * = 0.2 from memory, unsure). Its authors used an induced velocity of the momentum kind; hence
  * {@link SmoothMomentum} unless another model is given. The choice matters: with the standard
- * constants the axial band is -0.41 to -1.01 on the climb root of momentum theory, and -0.49 to
- * -1.19 on {@link QuarticFit} with k = 1. The boundary reaches x = k eps on any inflow, since z + v
- * / 2 is zero somewhere in the descent at every edgewise speed.
+ * constants the axial band is -0.41 to -1.01 on the climb root of momentum theory, to -0.97 on
+ * {@link SmoothMomentum}, which leaves that root at -0.8, and -0.50 to -1.19 on {@link QuarticFit}
+ * with k = 1. The boundary reaches x = k eps on any inflow, since z + v / 2 is zero somewhere in
+ * the descent at every edgewise speed.
  */
 public final class WakeTransport implements BoundaryCriterion {
 

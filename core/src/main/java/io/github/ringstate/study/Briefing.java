@@ -124,8 +124,11 @@ public record Briefing(double share, double margin, Sampling sampling) {
 
   /**
    * The longest delay with which the share of the pilots still recovered within a height, margin
-   * included. Without gusts and shaking more delay never gains height, so it is found by halving;
-   * with them the same pilots meet the same gusts at any delay, and it is one such delay.
+   * included. In steady air more delay costs height but for rare exceptions, so it is found by
+   * halving. The exceptions are descents that the wind or the craft's own speed carries out of the
+   * ring state if the pilot waits; there, in wind that turns or changes with height, and in gusts
+   * and shaking, which the same pilots meet at any delay, it is one such delay, and a shorter one
+   * may do worse.
    *
    * @param study the study; its delays are not used, its base has no height
    * @param height the height at onset, m

@@ -6,19 +6,27 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.PowerLawWind;
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.flight.EventKind;
 import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.flight.State;
+import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DisturbancesTest {
 
@@ -117,6 +125,77 @@ class DisturbancesTest {
     assertEquals(EventKind.ONSET, outcome.occurrences().get(0).kind());
   }
 
+  /** One flight from its start to its end: nothing may jump where onset divides it. */
+  @ParameterizedTest
+  @CsvSource({
+    "settling, 4, 30",
+    "settling, 8, 10",
+    "settling, 8, 60",
+    "steep, 12, 5",
+    "steep, 20, 30",
+    "downwind, 20, 10",
+    "downwind, 12, 30"
+  })
+  void withShearTheEntryEndsAtTheHeightAndInTheWindOfOnset(String entry, double knots, double at) {
+    ParameterSet numbers =
+        ParameterSet.standard(
+                switch (entry) {
+                  case "settling" -> Settling.PARAMETERS;
+                  case "steep" -> Steep.PARAMETERS;
+                  default -> Downwind.PARAMETERS;
+                })
+            .with("wind", knots);
+    Entry flown =
+        switch (entry) {
+          case "settling" -> new Settling(numbers);
+          case "steep" -> new Steep(numbers);
+          default -> new Downwind(numbers);
+        };
+    double step = 0.002;
+    double[] before = {Double.NaN, 0, 0};
+    boolean[] joined = {false};
+    History history =
+        new History(
+            step,
+            (phase, seen) -> {
+              if (!phase.equals("entry") && !joined[0]) {
+                joined[0] = true;
+                assertEquals(before[0] + step * before[1], seen.height(), 2e-3, "height");
+                assertEquals(before[2], seen.forwardAirspeed(), 0.02, "airspeed");
+              }
+              before[0] = seen.height();
+              before[1] = seen.verticalSpeed();
+              before[2] = seen.forwardAirspeed();
+            });
+    TRAINER
+        .withEntry(flown)
+        .withHeight(at)
+        .withDisturbances(with(Disturbances.SHEAR, 0.28))
+        .fly(PreciseFlyer.standard(), history);
+    assertTrue(joined[0], "the entry leads into the ring state");
+  }
+
+  /**
+   * The wind of the entry is that at onset, so whatever it is above, a headwind there that is
+   * faster than the boundary reaches keeps a craft that hovers over one point out of the ring
+   * state.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {10, 30, 100})
+  void aWindFasterThanTheBoundaryReachesLeadsToNoOnsetWithShearEither(double height) {
+    double wind = Unit.KNOT.toSi(12);
+    double hover = DemoCraft.TRAINER.hoverInducedVelocity(StandardAtmosphere.at(0));
+    assertTrue(TRAINER.boundary().reach().orElseThrow() * hover < wind);
+    Encounter windy =
+        TRAINER
+            .withEntry(
+                new Settling(ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 12)))
+            .withHeight(height);
+    assertEquals(Ending.NO_ONSET, windy.fly().ending());
+    assertEquals(
+        Ending.NO_ONSET, windy.withDisturbances(with(Disturbances.SHEAR, 0.28)).fly().ending());
+  }
+
   @Test
   void aWindThatComesRoundTurnsAHeadwindIntoATailwind() {
     Disturbances turn = with(Disturbances.WIND_TURN, -180);
@@ -139,5 +218,35 @@ class DisturbancesTest {
     assertEquals(
         encounter.withDelay(2).fly(),
         encounter.withDelay(2).fly(approach, PreciseFlyer.standard(), null));
+  }
+
+  /**
+   * Altitude loss is height at onset less the lowest height after it, so by definition it is not
+   * negative, and a craft that climbs has not failed to arrest a descent. In gusts as strong as
+   * these an updraught carries the disc of some flights into the boundary while the craft climbs.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"settling", "downwind"})
+  void aCraftThatClimbsInAnUpdraughtHasNotBegunToLoseHeight(String entry) {
+    Encounter rough =
+        TRAINER
+            .withEntry(entry.equals("settling") ? new Settling() : new Downwind())
+            .withRecovery(new Forward())
+            .withDelay(0);
+    int climbing = 0;
+    for (long seed = 0; seed < 100; seed++) {
+      Encounter one =
+          rough.withDisturbances(with(Disturbances.GUST_WIND, 45).withSeed(seed * 7919 + 3));
+      Approach approach = Approach.fly(one, new SwiftFlyer());
+      if (approach.onset()) {
+        // where the climb ends, to what a swift flight locates it
+        assertTrue(approach.state()[State.SPEED_UP] < 1e-3, "climbs at onset, seed " + seed);
+        climbing += approach.state()[State.SPEED_UP] > -1e-3 ? 1 : 0;
+        BulkFlight flight = new BulkFlight(approach);
+        assertEquals(Ending.ARRESTED, flight.fly(one.recovery(), one.recognition()));
+        assertTrue(flight.altitudeLoss() >= 0, "gains height, seed " + seed);
+      }
+    }
+    assertTrue(climbing > 0, "no flight climbed into the boundary");
   }
 }

@@ -30,6 +30,11 @@
  * alone stands before their axes. Points that differ in the pilot alone therefore follow each other
  * and share the flight before recognition.
  *
+ * <p>Gusts and shaking come from the seed alone or, where pilots are drawn, from the seed and the
+ * pilot's number. Points of a grid or a sample therefore meet one and the same gusts: they differ
+ * in what is set and not in chance, and a mean over points is no mean over gusts. Pilots are what
+ * averages them.
+ *
  * <p>A number that cannot be is refused when the sweep is made. A combination that cannot be, each
  * number being possible by itself, is found when its point is flown; it becomes a row that says
  * why, and the sweep goes on.

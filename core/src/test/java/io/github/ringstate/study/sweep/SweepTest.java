@@ -120,6 +120,32 @@ class SweepTest {
     assertEquals(whole.size(), whole.stream().map(row -> row.split(";", -1)[7]).distinct().count());
   }
 
+  /** As the package says: chance is in the pilots, not in the points. */
+  @Test
+  void pointsMeetTheSameGustsAndPilotsEachTheirOwn() {
+    List<Axis> rough = List.of(number("disturbance.gust_wind_kt", 15));
+    Sample sample =
+        new Sample(
+            Sample.Method.LATIN_HYPERCUBE,
+            20,
+            List.of(new Sample.Dimension("craft.mass_kg", 450, 600, Scale.LINEAR)));
+    Sweep points = new Sweep(new SweepSpec(3, 0, rough, List.of(), sample));
+    Sweep people =
+        new Sweep(
+            new SweepSpec(
+                3,
+                20,
+                rough,
+                List.of(new Axis.Numbers("craft.mass_kg", List.of(500.0, 600.0))),
+                Sample.NONE));
+    for (int i = 0; i < 20; i++) {
+      assertEquals(3, points.encounter(i).disturbances().seed());
+      long seed = people.encounter(i).disturbances().seed();
+      assertEquals(seed, people.encounter(20 + i).disturbances().seed());
+      assertTrue(i == 0 || seed != people.encounter(i - 1).disturbances().seed());
+    }
+  }
+
   @Test
   void theRowsDoNotDependOnTheLocale() {
     Locale before = Locale.getDefault();

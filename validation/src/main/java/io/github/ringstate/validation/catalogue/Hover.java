@@ -74,8 +74,8 @@ public final class Hover implements Topic {
                   1,
                   0.005,
                   thrust * (1 - craft.si(Helicopter.DOWNLOAD)) / weight,
-                  "The shaft leans by two or three degrees against the tail rotor's side force; its"
-                      + " cosine is 0.998 or more."));
+                  "The shaft leans by 2.7 to 4.3 degrees against the tail rotor's side force; the"
+                      + " cosine of that is 0.997 or more."));
     }
     bladeElements(models, checks);
     power(models, checks);

@@ -1,0 +1,141 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.flight.Leg;
+import io.github.ringstate.flight.State;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+
+/**
+ * Finds how high an approach has to start for its onset to be at a height, where the wind depends
+ * on height and with it how far the approach goes down.
+ *
+ * <p>A start higher up usually gives an onset higher up, though less so; the secant method needs
+ * three or four flights then. Where it does not lead there, starts are tried ever higher until one
+ * has its onset above, and the interval is closed. There may be no such start: in that wind the
+ * ring state is not entered at that height. Where a descent grazes the boundary, in gusts above
+ * all, the height of onset may jump over the one wanted; the nearer side of the jump is then taken,
+ * and the entry and the descent do not quite join.
+ */
+final class StartHeight {
+
+  /** How near to its height an onset has to be, m. */
+  private static final double CLOSE = 1e-3;
+
+  /** Onset height over start height below which the secant method is not followed. */
+  private static final double LEAST_SLOPE = 0.1;
+
+  private static final int SECANTS = 6;
+
+  /** How far above the onset the first and the highest start tried is, m. */
+  private static final double LOWEST = 2;
+
+  private static final double HIGHEST = 512;
+
+  /** Interval of starts that is not divided any more, m. */
+  private static final double NARROW = 1e-4;
+
+  private final double level;
+  private final DoubleFunction<Leg> flight;
+
+  private StartHeight(double level, DoubleFunction<Leg> flight) {
+    this.level = level;
+    this.flight = flight;
+  }
+
+  /**
+   * A start that was tried.
+   *
+   * @param lift how high it was, m
+   * @param leg the approach from there
+   * @param miss how much its onset is above the height wanted, m; NaN without onset
+   */
+  record Tried(double lift, Leg leg, double miss) {
+
+    private boolean lost() {
+      return Double.isNaN(miss);
+    }
+
+    private boolean isWithin(double distance) {
+      return Math.abs(miss) <= distance;
+    }
+  }
+
+  /**
+   * Finds the start.
+   *
+   * @param level the height at which onset is to be, m
+   * @param flight flies the approach from a start so much higher than that of the entry, m
+   * @return the start found; without onset if there is none that leads there
+   */
+  static Tried find(double level, DoubleFunction<Leg> flight) {
+    StartHeight search = new StartHeight(level, flight);
+    Tried found = search.bySecants();
+    return found.isWithin(CLOSE) ? found : search.byHalving();
+  }
+
+  private Tried at(double lift) {
+    Leg leg = flight.apply(lift);
+    return new Tried(
+        lift, leg, leg.stop().isPresent() ? leg.state()[State.UP] - level : Double.NaN);
+  }
+
+  private Tried bySecants() {
+    Tried before = at(level);
+    if (before.lost() || before.isWithin(CLOSE)) {
+      return before;
+    }
+    Tried now = at(level - before.miss());
+    for (int i = 0; i < SECANTS && !now.lost() && !now.isWithin(CLOSE); i++) {
+      double slope = (now.miss() - before.miss()) / (now.lift() - before.lift());
+      if (!(slope >= LEAST_SLOPE)) {
+        return now;
+      }
+      before = now;
+      now = at(now.lift() - now.miss() / slope);
+    }
+    return now;
+  }
+
+  /** From below, whether without onset or with one that is too low, to one that is too high. */
+  private Tried byHalving() {
+    Tried first = at(level);
+    Tried low = first;
+    Tried high = first;
+    for (double above = LOWEST; !(high.miss() >= 0 || (high.lost() && !low.lost())); above *= 2) {
+      if (above > HIGHEST) {
+        return none(first);
+      }
+      low = high;
+      high = at(level + above);
+    }
+    for (int i = 0; high.lift() - low.lift() > NARROW; i++) {
+      Tried middle = at(between(low, high, i));
+      if (middle.isWithin(CLOSE)) {
+        return middle;
+      }
+      if (middle.lost() ? low.lost() : middle.miss() < 0) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    if (low.lost() || high.lost()) {
+      return none(first);
+    }
+    return -low.miss() < high.miss() ? low : high;
+  }
+
+  /** By the chord and in the middle in turn. */
+  private static double between(Tried low, Tried high, int turn) {
+    double chord = -low.miss() / (high.miss() - low.miss());
+    double share = turn % 2 == 0 && chord > 0 && chord < 1 ? chord : 0.5;
+    return low.lift() + share * (high.lift() - low.lift());
+  }
+
+  private static Tried none(Tried first) {
+    Leg leg = first.leg();
+    Leg without = new Leg(leg.time(), leg.state(), Optional.empty(), List.of());
+    return new Tried(first.lift(), without, Double.NaN);
+  }
+}
