@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -229,6 +230,38 @@ class BrowserTest {
       assertEquals(0, Double.parseDouble(page.ask(rings)), 0.05);
       // four of the 27 s that begin 3 s before onset; the delay is given in hundredths
       assertEquals(70 + 4 * axis / 27, Double.parseDouble(page.ask(diamond)), 0.2);
+    }
+  }
+
+  @Test
+  void aFlightIntoTheGroundIsToldAsSuch() throws IOException, InterruptedException {
+    String[] args = {"fly", "--height-ft", "100", "--recovery", "autorotation", "--delay", "2"};
+    String csv =
+        Run.of("loss", "--height-ft", "100", "--recoveries", "autorotation", "--delays", "2").out();
+    String impact = found(csv, "GROUND ([0-9]+)");
+    try (DevTools page = open(with(args, "--format", "html"))) {
+      String said = page.ask("document.getElementById('said').textContent");
+      double told =
+          Double.parseDouble(found(said, "autorotation reaches the ground at ([0-9]+) ft/min"));
+      // the table is rounded to 10 ft/min, and flown swiftly
+      assertEquals(Double.parseDouble(impact), told, 10);
+      assertEquals(List.of(), page.complaints());
+    }
+  }
+
+  private static String[] with(String[] args, String... more) {
+    return Stream.of(args, more).flatMap(Stream::of).toArray(String[]::new);
+  }
+
+  @Test
+  void aPageWithoutRingStateHasNothingToMoveAndDrawsNothing()
+      throws IOException, InterruptedException {
+    try (DevTools page = open("fly", "--wind-kt", "40", "--format", "html")) {
+      assertEquals("0", page.ask("document.querySelectorAll('input, svg, script').length"));
+      String text = page.ask("document.body.textContent.replace(/\\s+/g, ' ')");
+      assertTrue(text.contains("This entry does not lead into the ring state"), text);
+      assertTrue(text.contains(Caution.TEXT), text);
+      assertEquals(List.of(), page.complaints());
     }
   }
 

@@ -226,6 +226,15 @@ final class DevTools implements AutoCloseable {
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
     await("window.innerWidth === " + width);
+    // the page hears of its new width when the next frame is drawn, in any case before the one after
+    command(
+        "Runtime.evaluate",
+        Map.of(
+            "expression",
+            "new Promise(function (drawn) { requestAnimationFrame(function () {"
+                + " requestAnimationFrame(drawn); }); })",
+            "awaitPromise",
+            true));
   }
 
   /**

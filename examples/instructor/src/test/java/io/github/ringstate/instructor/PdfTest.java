@@ -135,6 +135,24 @@ class PdfTest {
   private static final String ONE =
       "loss --pilots 4 --delays 0,2 --recoveries forward --format pdf";
 
+  @ParameterizedTest
+  @CsvSource({"Привет Ελλάδα Łódź, false", "\u76f4\u5347\u673a, true"})
+  void aSheetSaysThatItsTypefaceLacksALetterWhereItDoes(
+      String typed, boolean lacks, @TempDir Path folder) throws IOException {
+    Path craft = folder.resolve("odd.toml");
+    Files.writeString(
+        craft,
+        Run.of("craft", "trainer")
+            .out()
+            .replaceFirst("description = .*", "description = \"" + typed + "\""));
+    String command = "loss --pilots 4 --delays 0 --format pdf --craft " + craft;
+    try (PDDocument document = Loader.loadPDF(Documents.of(split(command)))) {
+      String text = text(document);
+      assertEquals(!lacks, text.contains("trainer: " + typed), text);
+      assertEquals(lacks, text.contains("# stands for a letter that the typeface lacks."), text);
+    }
+  }
+
   @Test
   void whatUsersTypedIsPrintedAsTyped(@TempDir Path folder) throws IOException {
     Path craft = folder.resolve("odd.toml");

@@ -289,6 +289,18 @@ class RunnableJarIT {
 
   @Test
   @EnabledOnOs(OS.LINUX)
+  void withoutTheJarTheScriptSaysWhatIsMissing() throws IOException, InterruptedException {
+    Path place = Files.createDirectory(folder.resolve("no jar"));
+    Files.copy(Path.of("ringstate"), place.resolve("ringstate"));
+    Run run = script(place.resolve("ringstate"), "craft");
+    assertEquals(1, run.status());
+    assertEquals("", run.out());
+    assertTrue(
+        run.err().matches("ringstate: .*ringstate.jar is missing; README.md .*\n"), run.err());
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
   void theBuildLeavesAnArchiveOfClassDataThatIsUsed() throws IOException, InterruptedException {
     Path archive = Path.of(property("ringstate.jar")).resolveSibling("ringstate.jsa");
     List<String> options = List.of("-XX:SharedArchiveFile=" + archive, "-Xlog:class+load");

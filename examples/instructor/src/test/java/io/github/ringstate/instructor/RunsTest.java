@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
@@ -87,6 +88,23 @@ class RunsTest {
                         .collect(Collectors.joining(",")))
             .collect(Collectors.toSet());
     assertEquals(1, rows.size(), rows.toString());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--wind-kt 0 --ground-speed-kt 10", "--units si", "--wind-kt 30"})
+  void theRingsOfThePlotReachTheAirspeedToKeep(String args) {
+    String page =
+        new String(Documents.of(("runs --pilots 20 --format html " + args).split(" ", -1)), UTF_8);
+    // tracks have three digits, the rings one or two
+    double outermost =
+        Pattern.compile(">([0-9]{1,2})</text>")
+            .matcher(page)
+            .results()
+            .mapToDouble(ring -> Double.parseDouble(ring.group(1)))
+            .max()
+            .orElseThrow();
+    // 24 kt, the upper end of effective translational lift; 12.3 m/s
+    assertTrue(outermost >= (args.contains("si") ? 12.3 : 24), args + ": " + outermost);
   }
 
   @Test

@@ -169,6 +169,7 @@ final class ClassroomPage {
     json.writeNumber(Decimals.brief(flight.delay()));
     json.writeStringField("ending", ending(flight.outcome().ending()));
     number(json, "loss", flight.outcome().altitudeLoss(), units.length(), 1);
+    number(json, "impact", flight.outcome().impactSpeed(), units.verticalSpeed(), sinkDecimals());
     number(json, "acts", flight.when(EventKind.RECOGNITION), Unit.SECOND, 2);
     number(json, "arrest", flight.when(EventKind.ARREST), Unit.SECOND, 2);
     numbers(json, "t", flight, ClassroomFlights.Instant::time, 2);

@@ -94,6 +94,7 @@ final class TakeAway {
       return List.of();
     }
     List<String> parts = new ArrayList<>();
+    List<Double> delays = new ArrayList<>();
     for (RecoveryKind way : ways) {
       List<LossRow> least =
           block.column(way).stream()
@@ -102,11 +103,17 @@ final class TakeAway {
               .toList();
       if (!least.isEmpty()) {
         parts.add("with " + way.label() + delays(least));
+        least.forEach(row -> delays.add(row.delayS()));
       }
     }
-    return parts.isEmpty()
-        ? List.of()
-        : List.of("of the ways out, least is lost " + PilotTerms.and(parts));
+    if (parts.isEmpty()) {
+      return List.of();
+    }
+    boolean tied = delays.stream().distinct().count() < delays.size();
+    return List.of(
+        "of the ways out, least is lost "
+            + PilotTerms.and(parts)
+            + (tied ? " (alike where they share a delay)" : ""));
   }
 
   private boolean losesLess(RecoveryKind other, LossRow row) {

@@ -7,6 +7,7 @@ import io.github.ringstate.instructor.chart.Points;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.RunLimits;
 import io.github.ringstate.study.RunVerdict;
 import java.awt.Color;
 import java.util.ArrayList;
@@ -92,12 +93,7 @@ final class RunPolar {
     for (int ring = 1; ring <= RINGS; ring++) {
       at(plot, Decimals.fixed(ring * step, 0), free, scale(ring, step));
     }
-    analysis
-        .limits()
-        .ifPresent(
-            limits ->
-                plot.line(
-                    circle(units.speed().fromSi(Unit.KNOT.toSi(limits.leastKt()))), LEAST, false));
+    analysis.limits().ifPresent(limits -> plot.line(circle(least(limits)), LEAST, false));
     wind(plot, reach);
     tracks(plot);
     return plot;
@@ -156,13 +152,18 @@ final class RunPolar {
 
   /** Least airspeed from ring to ring: a round number that leaves all tracks inside. */
   private double step() {
-    double most =
+    double flown =
         analysis.rows().stream()
             .mapToDouble(row -> units.speed().fromSi(row.track().leastAirspeed()))
             .max()
             .orElse(0);
+    double most = Math.max(flown, analysis.limits().map(this::least).orElse(0.0));
     double round = units == UnitSystem.AVIATION ? 5 : 2;
     return round * Math.max(1, Math.ceil(most / RINGS / round));
+  }
+
+  private double least(RunLimits limits) {
+    return units.speed().fromSi(Unit.KNOT.toSi(limits.leastKt()));
   }
 
   private static double east(double trackDeg, double distance) {

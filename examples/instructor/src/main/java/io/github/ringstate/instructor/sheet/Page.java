@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.sheet;
 
 import io.github.ringstate.instructor.sheet.Pictured.Picture;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -23,5 +24,12 @@ public record Page(
   public Page {
     model = Map.copyOf(model);
     pictures = Map.copyOf(pictures);
+  }
+
+  /** The page with one more thing, or another one, that the template asks for. */
+  Page with(String name, Object value) {
+    Map<String, Object> more = new HashMap<>(model);
+    more.put(name, value);
+    return new Page(template, title, landscape, more, pictures);
   }
 }

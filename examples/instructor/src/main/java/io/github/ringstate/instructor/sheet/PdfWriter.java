@@ -30,7 +30,11 @@ public record PdfWriter(PageSettings settings) implements ReportWriter {
     Page page = ((Printable) report).page(settings);
     XRLog.setLoggingEnabled(false);
     PdfRendererBuilder builder = new PdfRendererBuilder();
-    builder.withHtmlContent(Template.fill(page, settings, PictureDrawer::place), null);
+    String filled = Template.fill(page, settings, PictureDrawer::place);
+    if (SheetFont.REGULAR.lacksSome(filled)) {
+      filled = Template.fill(page.with(Template.LACKING, true), settings, PictureDrawer::place);
+    }
+    builder.withHtmlContent(filled, null);
     builder.usePdfUaAccessibility(true);
     builder.withProducer(PRODUCER);
     for (SheetFont font : SheetFont.values()) {

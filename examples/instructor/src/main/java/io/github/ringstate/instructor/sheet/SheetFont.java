@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.util.Base64;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -95,6 +96,25 @@ public enum SheetFont {
       } catch (FontFormatException | IOException failed) {
         throw new IllegalStateException("the font " + font.file + " cannot be used", failed);
       }
+    }
+  }
+
+  /**
+   * Whether the font has no shape for some of the letters.
+   *
+   * @param text the text
+   * @return true if some letter cannot be drawn
+   */
+  boolean lacksSome(String text) {
+    int[] rare = text.codePoints().filter(c -> c > NO_BREAK_SPACE).distinct().toArray();
+    if (rare.length == 0) {
+      return false;
+    }
+    try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(bytes()))) {
+      CmapLookup shapes = font.getUnicodeCmapLookup();
+      return IntStream.of(rare).anyMatch(c -> shapes.getGlyphId(c) == 0);
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
     }
   }
 

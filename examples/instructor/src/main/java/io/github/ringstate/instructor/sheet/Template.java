@@ -24,6 +24,9 @@ final class Template {
   /** A number and a unit that a line might otherwise be broken in. */
   private static final Pattern QUANTITY = Pattern.compile("[0-9.]+ (m/s|ft/min)");
 
+  /** In a model: that the page has letters which are printed as #. */
+  static final String LACKING = "isLacking";
+
   private static final Mustache.Compiler COMPILER =
       Mustache.compiler().withEscaper(Template::escaped).withLoader(Template::reader);
 
@@ -48,6 +51,7 @@ final class Template {
     model.put("version", version());
     model.putIfAbsent("pilots", false);
     model.putIfAbsent("isLong", false);
+    model.putIfAbsent(LACKING, false);
     model.put("fonts", "");
     String bare = COMPILER.loadTemplate(page.template()).execute(model);
     StringBuilder fonts = new StringBuilder();

@@ -243,6 +243,9 @@
   }
 
   function ending(flight) {
+    if (flight.impact !== null) {
+      return "reaches the ground at " + flight.impact + " " + data.sink;
+    }
     if (flight.loss === null) { return flight.ending; }
     return flight.ending + ", " + Math.round(flight.loss) + " " + data.length + " lost";
   }

@@ -76,7 +76,7 @@ class TakeAwayTest {
             + " with forward at 2 and 3 s and with lateral at 0 and 1 s.",
         // 181 and 179 are both printed as 180: equal to a reader
         "FORWARD LATERAL|181 G G G 179 G G G|Of the ways out, least is lost with forward at 0 s and"
-            + " with lateral at 0 s; forward ends on the ground at 1 to 3 s; lateral ends on the"
+            + " with lateral at 0 s (alike where they share a delay); forward ends on the ground at 1 to 3 s; lateral ends on the"
             + " ground at 1 to 3 s.",
       })
   void saysWhatTheTableSays(String ways, String cells, String sentence) {
