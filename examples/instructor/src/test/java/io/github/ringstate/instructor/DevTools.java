@@ -226,7 +226,8 @@ final class DevTools implements AutoCloseable {
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
     await("window.innerWidth === " + width);
-    // the page hears of its new width when the next frame is drawn, in any case before the one after
+    // the page hears of its new width when the next frame is drawn, in any case before the one
+    // after
     command(
         "Runtime.evaluate",
         Map.of(
