@@ -8,88 +8,140 @@ import java.util.OptionalDouble;
  *
  * @param verdict the verdict
  * @param ground why
+ * @param loss the loss that it reckons with; empty where the ring state is not reckoned with
  * @param leastAirspeedKt the limit of airspeed, kt; empty unless that is the limit
  * @param greatestGroundSpeed the limit of ground speed, m/s; empty unless that is the limit
  */
 public record RunJudgement(
     RunVerdict verdict,
     Ground ground,
+    Optional<RunLoss> loss,
     OptionalDouble leastAirspeedKt,
     OptionalDouble greatestGroundSpeed) {
 
-  /** Why a verdict is what it is. */
+  /** Why a verdict is what it is. A height covers a loss if the margin is left below it. */
   public enum Ground {
-    /** The margins hold in gusts, and a turn downwind does not lead into the ring state. */
+    /** The margins hold in gusts, and in a turn downwind as well. */
     MARGINS_HOLD,
-    /** As before, but the turn does; the height is more than the loss. */
-    TURN_LOSES_LESS_THAN_THE_HEIGHT,
-    /** The turn leads into the ring state, and the height is not more than the loss. */
+    /** The turn leads into the ring state, and the height covers what most pilots lose. */
+    HEIGHT_COVERS_THE_TURN,
+    /** No track leads into the ring state, but in the turn the airspeed falls below the limits. */
+    TURN_LOW,
+    /** As one of these, but the short-time power does not suffice to hover. */
+    NO_HOVER,
+    /** The turn leads into the ring state, and the height covers what half of the pilots lose. */
+    HEIGHT_COVERS_THE_TURN_OF_HALF,
+    /** The turn leads into the ring state, and the height does not even cover that. */
     TURN_LOSES_THE_HEIGHT,
-    /** In gusts the airspeed falls below the limits; the height is more than the loss. */
+    /** In gusts the airspeed falls below the limits; the height covers what most pilots lose. */
     AIRSPEED_LOW,
-    /** As before, but the height is not more than the loss. */
+    /** As before, but the height does not cover it. */
     AIRSPEED_LOW_AND_HEIGHT_LOST,
     /** As before, but no ground speed on this track gives the airspeed. */
     AIRSPEED_LOW_AT_ANY_GROUND_SPEED,
     /** In gusts the airspeed rises to where the power does not suffice. */
     AIRSPEED_HIGH,
+    /** As before, and the turn loses what the height does not cover. */
+    AIRSPEED_HIGH_AND_HEIGHT_LOST,
     /** The power does not suffice at any airspeed that keeps away from the ring state. */
     POWER
   }
 
   /**
-   * Judges a run.
+   * Judges a run. Two things keep the craft from the ground: an airspeed away from the ring state,
+   * and a height that covers what it costs to meet it all the same. A run is flown as planned where
+   * both hold; where one is short, within a limit; where both are, not at all. An airspeed that
+   * nothing but the pilot keeps does not make up for a height that half of the pilots would lose
+   * (assumed).
    *
-   * @param plan the run
+   * <p>Whether a track just meets the ring state or just misses it turns on a knot. A track that
+   * misses it below the airspeeds that keep the margins, or in a turn below them, is therefore
+   * judged as if it lost what the worst track of the run does.
+   *
+   * @param study the run
    * @param limits the airspeeds that keep the margins; empty where there are none
    * @param track the run on a track
-   * @param loss altitude loss to reckon with if the ground speed is held downwind, m; infinite
-   *     where the descent is not arrested; empty where the ring state is not met
+   * @param loss altitude loss if the ring state is met from this track; empty where it is not met
+   * @param worst the greatest such loss on any track; empty where it is met on none
    * @return the judgement
    */
   public static RunJudgement of(
-      RunPlan plan, Optional<RunLimits> limits, RunTrack track, OptionalDouble loss) {
+      RunStudy study,
+      Optional<RunLimits> limits,
+      RunTrack track,
+      Optional<RunLoss> loss,
+      Optional<RunLoss> worst) {
     if (limits.isEmpty()) {
-      return no(Ground.POWER);
+      return no(Ground.POWER, loss);
     }
     RunLimits keep = limits.get();
-    boolean covered = loss.isEmpty() || loss.getAsDouble() < plan.height();
+    boolean low = keep.below(track.leastAirspeed()) || keep.below(study.airspeedDownwind());
+    return judge(study, keep, track, loss.isEmpty() && low ? worst : loss);
+  }
+
+  private static RunJudgement judge(
+      RunStudy study, RunLimits keep, RunTrack track, Optional<RunLoss> loss) {
+    RunPlan plan = study.plan();
+    boolean covered = loss.isEmpty() || plan.covers(loss.get().most());
     double direction = track.triangle().track();
     if (keep.below(track.leastAirspeed())) {
       if (!covered) {
-        return no(Ground.AIRSPEED_LOW_AND_HEIGHT_LOST);
+        return no(Ground.AIRSPEED_LOW_AND_HEIGHT_LOST, loss);
       }
       return keep.leastGroundSpeed(plan, direction).isPresent()
-          ? atLeast(keep, Ground.AIRSPEED_LOW)
-          : no(Ground.AIRSPEED_LOW_AT_ANY_GROUND_SPEED);
+          ? atLeast(keep, Ground.AIRSPEED_LOW, loss)
+          : no(Ground.AIRSPEED_LOW_AT_ANY_GROUND_SPEED, loss);
     }
     if (keep.above(track.greatestAirspeed())) {
+      if (!covered) {
+        return no(Ground.AIRSPEED_HIGH_AND_HEIGHT_LOST, loss);
+      }
       OptionalDouble slower = keep.greatestGroundSpeed(plan, direction);
       return slower.isPresent()
           ? new RunJudgement(
-              RunVerdict.FLY_WITH_A_LIMIT, Ground.AIRSPEED_HIGH, OptionalDouble.empty(), slower)
-          : no(Ground.POWER);
+              RunVerdict.FLY_WITH_A_LIMIT,
+              Ground.AIRSPEED_HIGH,
+              loss,
+              OptionalDouble.empty(),
+              slower)
+          : no(Ground.POWER, loss);
     }
     if (!covered) {
-      return atLeast(keep, Ground.TURN_LOSES_THE_HEIGHT);
+      return plan.covers(loss.get().half())
+          ? atLeast(keep, Ground.HEIGHT_COVERS_THE_TURN_OF_HALF, loss)
+          : no(Ground.TURN_LOSES_THE_HEIGHT, loss);
+    }
+    if (!canHover(study)) {
+      return atLeast(keep, Ground.NO_HOVER, loss);
+    }
+    if (loss.isEmpty() && keep.below(study.airspeedDownwind())) {
+      return atLeast(keep, Ground.TURN_LOW, loss);
     }
     return new RunJudgement(
         RunVerdict.FLY,
-        loss.isPresent() ? Ground.TURN_LOSES_LESS_THAN_THE_HEIGHT : Ground.MARGINS_HOLD,
+        loss.isPresent() ? Ground.HEIGHT_COVERS_THE_TURN : Ground.MARGINS_HOLD,
+        loss,
         OptionalDouble.empty(),
         OptionalDouble.empty());
   }
 
-  private static RunJudgement atLeast(RunLimits limits, Ground ground) {
+  private static boolean canHover(RunStudy study) {
+    RunPlan plan = study.plan();
+    OptionalDouble needed = study.hoverPower();
+    return needed.isPresent() && needed.getAsDouble() <= plan.craft().shortTimePower(plan.air());
+  }
+
+  private static RunJudgement atLeast(RunLimits limits, Ground ground, Optional<RunLoss> loss) {
     return new RunJudgement(
         RunVerdict.FLY_WITH_A_LIMIT,
         ground,
+        loss,
         OptionalDouble.of(limits.leastKt()),
         OptionalDouble.empty());
   }
 
-  private static RunJudgement no(Ground ground) {
+  private static RunJudgement no(Ground ground, Optional<RunLoss> loss) {
     return new RunJudgement(
-        RunVerdict.DO_NOT_FLY, ground, OptionalDouble.empty(), OptionalDouble.empty());
+        RunVerdict.DO_NOT_FLY, ground, loss, OptionalDouble.empty(), OptionalDouble.empty());
   }
 }

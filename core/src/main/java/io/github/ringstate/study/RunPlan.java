@@ -20,6 +20,7 @@ import io.github.ringstate.quantity.Unit;
  * @param groundSpeed ground speed to be held, m/s
  * @param descent rate of descent planned, m/s, not negative
  * @param height height above the ground, m
+ * @param margin height to be left below the lowest point of a descent, m, not negative
  */
 public record RunPlan(
     Helicopter craft,
@@ -29,7 +30,8 @@ public record RunPlan(
     double gust,
     double groundSpeed,
     double descent,
-    double height) {
+    double height,
+    double margin) {
 
   /** Where the wind comes from. */
   public static final Quantity WIND_FROM = new Quantity("wind direction", Unit.DEGREE, 0, 360);
@@ -57,6 +59,7 @@ public record RunPlan(
     GROUND_SPEED.quantity().check(Unit.KNOT.fromSi(groundSpeed));
     DESCENT.quantity().check(Unit.FOOT_PER_MINUTE.fromSi(descent));
     HEIGHT.quantity().check(Unit.FOOT.fromSi(height));
+    Briefing.MARGIN.check(margin);
   }
 
   /**
@@ -111,13 +114,23 @@ public record RunPlan(
   }
 
   /**
+   * Whether the height is enough for a loss and leaves the margin below it.
+   *
+   * @param loss altitude loss, m; infinite where the descent is not arrested
+   * @return true if it is
+   */
+  public boolean covers(double loss) {
+    return loss + margin <= height;
+  }
+
+  /**
    * The same plan at another ground speed.
    *
    * @param other ground speed, m/s
    * @return the changed plan
    */
   public RunPlan withGroundSpeed(double other) {
-    return new RunPlan(craft, air, windFrom, windSpeed, gust, other, descent, height);
+    return new RunPlan(craft, air, windFrom, windSpeed, gust, other, descent, height, margin);
   }
 
   private WindTriangle triangle(double track, double speed) {

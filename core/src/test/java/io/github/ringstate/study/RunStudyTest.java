@@ -22,6 +22,7 @@ import io.github.ringstate.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,7 +40,8 @@ class RunStudyTest {
         Unit.KNOT.toSi(gust),
         Unit.KNOT.toSi(groundSpeed),
         Unit.FOOT_PER_MINUTE.toSi(100),
-        Unit.FOOT.toSi(500));
+        Unit.FOOT.toSi(500),
+        Unit.FOOT.toSi(50));
   }
 
   private static RunStudy study(double wind, double gust, double groundSpeed) {
@@ -185,58 +187,139 @@ class RunStudyTest {
     RunStudy study = new RunStudy(weak);
     assertEquals(Optional.empty(), RunLimits.find(study, 0, 0));
     assertEquals(
-        RunVerdict.DO_NOT_FLY,
-        RunJudgement.of(weak, Optional.empty(), study.track(0), OptionalDouble.empty()).verdict());
+        RunVerdict.DO_NOT_FLY, judged(study, Optional.empty(), 0, Optional.empty()).verdict());
   }
 
   @ParameterizedTest
   @CsvSource({
-    // track, loss ft (-1: none), verdict, ground; wind north 20 kt, ground speed 20 kt, 500 ft
-    "0, -1, FLY, MARGINS_HOLD",
-    "0, 499, FLY, TURN_LOSES_LESS_THAN_THE_HEIGHT",
-    "0, 500, FLY_WITH_A_LIMIT, TURN_LOSES_THE_HEIGHT",
-    "180, 499, FLY_WITH_A_LIMIT, AIRSPEED_LOW",
-    "180, 500, DO_NOT_FLY, AIRSPEED_LOW_AND_HEIGHT_LOST"
+    // track, loss of half and of most, ft (-1: none), verdict, ground; wind north 20 kt, ground
+    // speed 20 kt, 500 ft, of which 50 are to be left
+    "0, -1, -1, FLY_WITH_A_LIMIT, TURN_LOW",
+    "0, 100, 450, FLY, HEIGHT_COVERS_THE_TURN",
+    "0, 100, 450.1, FLY_WITH_A_LIMIT, HEIGHT_COVERS_THE_TURN_OF_HALF",
+    "0, 450, Infinity, FLY_WITH_A_LIMIT, HEIGHT_COVERS_THE_TURN_OF_HALF",
+    "0, 450.1, 451, DO_NOT_FLY, TURN_LOSES_THE_HEIGHT",
+    "0, Infinity, Infinity, DO_NOT_FLY, TURN_LOSES_THE_HEIGHT",
+    "180, 100, 450, FLY_WITH_A_LIMIT, AIRSPEED_LOW",
+    "180, 100, 450.1, DO_NOT_FLY, AIRSPEED_LOW_AND_HEIGHT_LOST",
+    "180, 100, Infinity, DO_NOT_FLY, AIRSPEED_LOW_AND_HEIGHT_LOST"
   })
   void theVerdictFollowsFromAirspeedAndLoss(
-      double track, double lossFt, RunVerdict verdict, RunJudgement.Ground ground) {
-    RunPlan plan = plan(DemoCraft.TRAINER, 20, 20, 20);
+      double track, double halfFt, double mostFt, RunVerdict verdict, RunJudgement.Ground ground) {
+    RunStudy study = study(20, 20, 20);
     RunJudgement judged =
-        RunJudgement.of(
-            plan,
-            Optional.of(new RunLimits(24, 80)),
-            new RunStudy(plan).track(Unit.DEGREE.toSi(track)),
-            lossFt < 0 ? OptionalDouble.empty() : OptionalDouble.of(Unit.FOOT.toSi(lossFt)));
+        judged(study, Optional.of(new RunLimits(24, 80)), track, loss(halfFt, mostFt));
     assertEquals(verdict, judged.verdict());
     assertEquals(ground, judged.ground());
     assertEquals(verdict == RunVerdict.FLY_WITH_A_LIMIT, judged.leastAirspeedKt().isPresent());
   }
 
   @Test
-  void aDescentThatIsNotArrestedIsNotCoveredByAnyHeight() {
-    RunPlan plan = plan(DemoCraft.TRAINER, 20, 20, 20);
+  void aRunThatKeepsItsAirspeedInATurnAsWellIsFlown() {
+    // 40 kt over the ground less 10 kt of wind: 30 kt with the wind behind.
+    RunStudy study = study(10, 10, 40);
+    RunJudgement judged = judged(study, Optional.of(new RunLimits(24, 80)), 0, Optional.empty());
+    assertEquals(RunVerdict.FLY, judged.verdict());
+    assertEquals(RunJudgement.Ground.MARGINS_HOLD, judged.ground());
+  }
+
+  private static RunJudgement judged(
+      RunStudy study, Optional<RunLimits> limits, double trackDeg, Optional<RunLoss> loss) {
+    return RunJudgement.of(study, limits, study.track(Unit.DEGREE.toSi(trackDeg)), loss, loss);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // track, loss of half and of most on the worst track, ft; wind north 20 kt, ground speed 20 kt
+    "0, 100, 450, FLY, HEIGHT_COVERS_THE_TURN",
+    "0, 460, 470, DO_NOT_FLY, TURN_LOSES_THE_HEIGHT",
+    "180, 100, 460, DO_NOT_FLY, AIRSPEED_LOW_AND_HEIGHT_LOST"
+  })
+  void aTrackThatJustMissesTheRingStateIsJudgedAsTheWorstTrack(
+      double track, double halfFt, double mostFt, RunVerdict verdict, RunJudgement.Ground ground) {
+    RunStudy study = study(20, 20, 20);
     RunJudgement judged =
         RunJudgement.of(
-            plan,
+            study,
             Optional.of(new RunLimits(24, 80)),
-            new RunStudy(plan).track(Math.PI),
-            OptionalDouble.of(Double.POSITIVE_INFINITY));
-    assertEquals(RunVerdict.DO_NOT_FLY, judged.verdict());
+            study.track(Unit.DEGREE.toSi(track)),
+            Optional.empty(),
+            loss(halfFt, mostFt));
+    assertEquals(verdict, judged.verdict());
+    assertEquals(ground, judged.ground());
+    // where no turn takes the airspeed down, the worst track is none of its business
+    RunStudy brisk = study(10, 10, 40);
+    assertEquals(
+        RunJudgement.Ground.MARGINS_HOLD,
+        RunJudgement.of(
+                brisk,
+                Optional.of(new RunLimits(24, 80)),
+                brisk.track(0),
+                Optional.empty(),
+                loss(halfFt, mostFt))
+            .ground());
+  }
+
+  private static Optional<RunLoss> loss(double halfFt, double mostFt) {
+    // a hair less, so that 450 and 50 are 500 whatever the rounding
+    return mostFt < 0
+        ? Optional.empty()
+        : Optional.of(new RunLoss(Unit.FOOT.toSi(halfFt - 1e-9), Unit.FOOT.toSi(mostFt - 1e-9)));
+  }
+
+  @Test
+  void withoutThePowerToHoverNoRunIsFlownWithoutALimit() {
+    // 80 kW of short-time power hover the trainer, which takes some 77; 70 do not.
+    Helicopter weak =
+        DemoCraft.TRAINER
+            .with(Helicopter.CONTINUOUS_POWER, 70)
+            .with(Helicopter.SHORT_TIME_POWER, 70);
+    RunStudy study = new RunStudy(plan(weak, 20, 20, 20));
+    assertTrue(study.hoverPower().getAsDouble() > 70_000);
+    for (Optional<RunLoss> loss : List.of(loss(-1, -1), loss(100, 300))) {
+      RunJudgement judged = judged(study, Optional.of(new RunLimits(24, 80)), 0, loss);
+      assertEquals(RunVerdict.FLY_WITH_A_LIMIT, judged.verdict());
+      assertEquals(RunJudgement.Ground.NO_HOVER, judged.ground());
+      assertEquals(24, judged.leastAirspeedKt().getAsDouble());
+    }
+  }
+
+  @Test
+  void moreHeightOrLessLossNeverMakesAVerdictStricter() {
+    SplittableRandom random = new SplittableRandom(11);
+    RunStudy study = study(15, 22, 25);
+    Optional<RunLimits> limits = Optional.of(new RunLimits(24, 45));
+    for (int track = 0; track < 360; track += RunStudy.TRACK_STEP) {
+      for (int i = 0; i < 200; i++) {
+        double half = random.nextDouble(600);
+        double most = half + random.nextDouble(600);
+        RunVerdict verdict = judged(study, limits, track, loss(half, most)).verdict();
+        double less = random.nextDouble();
+        RunVerdict easier = judged(study, limits, track, loss(less * half, less * most)).verdict();
+        assertTrue(easier.compareTo(verdict) <= 0, track + ": " + half + ", " + most);
+      }
+    }
+  }
+
+  @Test
+  void halfOfThePilotsCannotLoseMoreThanMostOfThem() {
+    assertThrows(IllegalArgumentException.class, () -> new RunLoss(2, 1));
+    assertThrows(IllegalArgumentException.class, () -> new RunLoss(Double.NaN, 1));
+    assertThrows(IllegalArgumentException.class, () -> new RunLoss(1, Double.NaN));
   }
 
   @Test
   void tooMuchAirspeedIsLimitedByGroundSpeed() {
     // North wind 20 kt at 50 kt over the ground: 70 kt of air into the wind. With 60 kt allowed,
     // 40 kt over the ground are left.
-    RunPlan plan = plan(DemoCraft.TRAINER, 20, 20, 50);
-    RunJudgement judged =
-        RunJudgement.of(
-            plan,
-            Optional.of(new RunLimits(24, 60)),
-            new RunStudy(plan).track(0),
-            OptionalDouble.empty());
+    RunStudy study = study(20, 20, 50);
+    Optional<RunLimits> limits = Optional.of(new RunLimits(24, 60));
+    RunJudgement judged = judged(study, limits, 0, Optional.empty());
     assertEquals(RunJudgement.Ground.AIRSPEED_HIGH, judged.ground());
     assertEquals(40, Unit.KNOT.fromSi(judged.greatestGroundSpeed().getAsDouble()), 1e-9);
+    assertEquals(
+        RunJudgement.Ground.AIRSPEED_HIGH_AND_HEIGHT_LOST,
+        judged(study, limits, 0, loss(100, 460)).ground());
   }
 
   @Test

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -116,6 +118,57 @@ class RunsTest {
     assertEquals("fly", ahead.get("verdict"));
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "--height-ft 300",
+        "--height-ft 350 --margin-ft 0",
+        "--height-ft 500",
+        "--height-ft 500 --margin-ft 250",
+        "--craft heavy --height-ft 800 --mass-kg 9000 --oat-c 35",
+        "--craft utility --height-ft 700 --units si"
+      })
+  void whereARunIsToBeFlownAsPlannedTheHeightCoversTheLossAndTheMargin(String args)
+      throws IOException {
+    Matcher given = Pattern.compile("--margin-ft ([0-9]+)").matcher(args);
+    double margin = given.find() ? Double.parseDouble(given.group(1)) : 50;
+    int covered = 0;
+    for (CSVRecord record : records(args)) {
+      if (record.get("verdict").equals("fly") && !record.get("loss_p95_ft").isEmpty()) {
+        // losses are written in tenths of a foot
+        assertTrue(
+            number(record, "loss_p95_ft") + margin <= number(record, "height_ft") + 0.05,
+            record.toString());
+        covered++;
+      }
+    }
+    assertTrue(covered > 0, args);
+  }
+
+  @Test
+  void atSixtyFeetInAFreshWindNoRunIsFlownAsPlanned() throws IOException {
+    // Half of the pilots lose more in a turn downwind than there is; 30 kt over the ground leave
+    // too little airspeed to meet the ring state for certain, and too little to rely on.
+    for (CSVRecord record : records("--height-ft 60")) {
+      assertEquals("do not fly", record.get("verdict"), record.toString());
+    }
+    for (CSVRecord record : records("--height-ft 60 --ground-speed-kt 30")) {
+      assertNotEquals("fly", record.get("verdict"), record.toString());
+    }
+  }
+
+  @Test
+  void withoutThePowerToHoverEveryRunThatIsFlownHasALimit() throws IOException {
+    String thinAir = "--pressure-altitude-ft 8000 --oat-c 20 --height-ft 5000";
+    assertTrue(json(thinAir).get("tracks").get(0).get("hover_margin_pct").asDouble() < 0);
+    boolean said = false;
+    for (CSVRecord record : records(thinAir)) {
+      assertNotEquals("fly", record.get("verdict"), record.toString());
+      said |= record.get("reason").contains("does not suffice to hover");
+    }
+    assertTrue(said);
+  }
+
   @Test
   void theSheetShowsTheNumbersOfTheCsv() throws IOException {
     String args = "--wind-from-deg 30";
@@ -208,7 +261,7 @@ class RunsTest {
       strings = {
         "",
         "--craft heavy --height-ft 300 --units si",
-        "--craft heavy --mass-kg 9000 --oat-c 35 --ground-speed-kt 45 --gust-kt 40 --height-ft 150"
+        "--craft heavy --mass-kg 9000 --oat-c 35 --ground-speed-kt 45 --gust-kt 40 --height-ft 1500"
       })
   void aLimitIsANumberThatItsReasonTells(String args) throws IOException {
     Set<String> kinds = new TreeSet<>();

@@ -1,8 +1,7 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.Briefing;
 import io.github.ringstate.study.Sampling;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What share of the pilots is to recover, and with what margin. */
@@ -16,12 +15,7 @@ public final class BriefingOptions {
           "Share of the simulated pilots that is to recover. Unless given: ${DEFAULT-VALUE}.")
   private String share = "";
 
-  @Option(
-      names = "--margin-ft",
-      paramLabel = "FT",
-      defaultValue = "50",
-      description = "Height to be left below the lowest point. Unless given: ${DEFAULT-VALUE}.")
-  private String margin = "";
+  @Mixin private final MarginOption margin = new MarginOption();
 
   /** Made by picocli. */
   public BriefingOptions() {}
@@ -41,6 +35,6 @@ public final class BriefingOptions {
    * @return the margin, ft
    */
   public double marginFt() {
-    return NumberText.one("--margin-ft", margin, Ranges.in(Unit.FOOT, Briefing.MARGIN));
+    return margin.marginFt();
   }
 }

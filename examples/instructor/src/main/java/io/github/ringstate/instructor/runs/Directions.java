@@ -27,7 +27,7 @@ final class Directions {
     RunRow finest =
         rows.stream().max(Comparator.comparingDouble(RunRow::leastAirspeedKt)).orElseThrow();
     return verdict == RunVerdict.DO_NOT_FLY
-        ? "none: no track keeps the margins"
+        ? "none: no track is to be flown"
         : point(finest)
             + " ("
             + EscapeWords.threeDigits(finest.trackDeg())

@@ -9,6 +9,7 @@ import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.Progress;
 import io.github.ringstate.study.RunJudgement;
 import io.github.ringstate.study.RunLimits;
+import io.github.ringstate.study.RunLoss;
 import io.github.ringstate.study.RunMishap;
 import io.github.ringstate.study.RunStudy;
 import io.github.ringstate.study.RunTrack;
@@ -41,8 +42,6 @@ record RunAnalysis(
   /** The share of the pilots whose loss is reckoned with. */
   static final double SHARE = 0.95;
 
-  private static final double CONFIDENCE = 0.95;
-
   RunAnalysis {
     rows = List.copyOf(rows);
   }
@@ -52,7 +51,7 @@ record RunAnalysis(
 
     private final RunsRequest request;
     private final RunStudy study;
-    private final Map<Key, OptionalDouble> losses = new HashMap<>();
+    private final Map<Key, Optional<RunLoss>> losses = new HashMap<>();
     private final Map<Key, Optional<Escape>> escapes = new HashMap<>();
 
     /** Mirrored tracks have the same airspeeds to a hundredth of a knot, hence the same entry. */
@@ -71,34 +70,36 @@ record RunAnalysis(
     }
 
     /** The greater loss of the mishaps. */
-    OptionalDouble loss(RunTrack track, Technique technique) {
+    Optional<RunLoss> loss(RunTrack track, Technique technique) {
       return Stream.of(RunMishap.values())
           .map(mishap -> loss(track, mishap, technique))
-          .flatMapToDouble(OptionalDouble::stream)
-          .max();
+          .flatMap(Optional::stream)
+          .max(Comparator.comparingDouble(RunLoss::most));
     }
 
-    private OptionalDouble loss(RunTrack track, RunMishap mishap, Technique technique) {
+    /** The greatest loss on any track. */
+    Optional<RunLoss> worst(List<RunTrack> tracks, Technique technique) {
+      return tracks.stream()
+          .map(track -> loss(track, technique))
+          .flatMap(Optional::stream)
+          .max(Comparator.comparingDouble(RunLoss::most));
+    }
+
+    private Optional<RunLoss> loss(RunTrack track, RunMishap mishap, Technique technique) {
       return losses.computeIfAbsent(
           Key.of(mishap, technique.name(), track),
-          key ->
-              study
-                  .encounter(track, mishap)
-                  .map(encounter -> fly(encounter, technique))
-                  .orElse(OptionalDouble.empty()));
+          key -> study.encounter(track, mishap).flatMap(encounter -> fly(encounter, technique)));
     }
 
-    private OptionalDouble fly(Encounter encounter, Technique technique) {
+    private Optional<RunLoss> fly(Encounter encounter, Technique technique) {
       try {
         LossSpread spread =
             study
                 .pilots(encounter, technique, PilotState.DISTRACTED, request.seed())
                 .fly(Sampling.of(request.pilots()), Progress.SILENT);
-        return spread.samples() == 0
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(spread.quantile(SHARE, CONFIDENCE).value());
+        return spread.samples() == 0 ? Optional.empty() : Optional.of(RunLoss.of(spread, SHARE));
       } catch (IllegalStateException noStart) {
-        return OptionalDouble.of(Double.POSITIVE_INFINITY);
+        return Optional.of(RunLoss.OPEN);
       }
     }
 
@@ -106,7 +107,9 @@ record RunAnalysis(
     Optional<Escape> escape(RunTrack track, Technique technique) {
       return Stream.of(RunMishap.values())
           .filter(mishap -> loss(track, mishap, technique).isPresent())
-          .max(Comparator.comparingDouble(mishap -> loss(track, mishap, technique).getAsDouble()))
+          .max(
+              Comparator.comparingDouble(
+                  mishap -> loss(track, mishap, technique).orElseThrow().most()))
           .flatMap(mishap -> escape(track, mishap));
     }
 
@@ -135,31 +138,24 @@ record RunAnalysis(
     RunStudy study = new RunStudy(request.plan());
     Flights flights = new Flights(request, study);
     List<RunTrack> tracks = study.tracks();
-    Technique technique = request.techniques().get(0);
-    double least = Double.POSITIVE_INFINITY;
-    for (Technique each : request.techniques()) {
-      double greatest =
-          tracks.stream()
-              .map(track -> flights.loss(track, each))
-              .mapToDouble(loss -> loss.orElse(0))
-              .max()
-              .orElse(0);
-      if (greatest < least) {
-        least = greatest;
-        technique = each;
-      }
-    }
+    Technique technique =
+        request.techniques().stream()
+            .min(
+                Comparator.comparingDouble(
+                    each -> flights.worst(tracks, each).map(RunLoss::most).orElse(0.0)))
+            .orElseThrow();
     Optional<RunLimits> limits =
         RunLimits.find(study, request.boundaryMargin(), request.leastAirspeed());
+    Optional<RunLoss> worst = flights.worst(tracks, technique);
     List<RunRow> rows = new ArrayList<>();
     for (RunTrack track : tracks) {
-      OptionalDouble loss = flights.loss(track, technique);
+      Optional<RunLoss> loss = flights.loss(track, technique);
       rows.add(
           new RunRow(
               track,
               loss,
               flights.escape(track, technique),
-              RunJudgement.of(request.plan(), limits, track, loss)));
+              RunJudgement.of(study, limits, track, loss, worst)));
     }
     return new RunAnalysis(technique, limits, study.hoverPower(), study.airspeedDownwind(), rows);
   }

@@ -30,64 +30,54 @@ final class RunReason {
     String text =
         switch (row.judgement().ground()) {
           case MARGINS_HOLD ->
-              "in gusts the airspeed stays at "
-                  + least(row)
-                  + " or more, and holding the ground speed through a turn downwind does not lead"
-                  + " into the ring state in this model";
-          case TURN_LOSES_LESS_THAN_THE_HEIGHT ->
-              "in gusts the airspeed stays at "
-                  + least(row)
-                  + " or more, and "
-                  + turn()
-                  + " loses "
-                  + loss(row)
-                  + " of the "
-                  + height();
-          case TURN_LOSES_THE_HEIGHT ->
+              stays(row)
+                  + ", and at "
+                  + speed(analysis.airspeedDownwind())
+                  + " or more if the ground speed is held through a turn downwind";
+          case HEIGHT_COVERS_THE_TURN -> stays(row) + ", and " + turn(row) + of(row);
+          case TURN_LOW ->
               "keep at least "
                   + limit()
-                  + " airspeed in every turn: "
-                  + turn()
-                  + " loses "
-                  + loss(row)
-                  + " with "
-                  + height()
-                  + " below";
+                  + " airspeed in every turn: with the ground speed held through one downwind, "
+                  + speed(analysis.airspeedDownwind())
+                  + " are left";
+          case NO_HOVER ->
+              "keep at least "
+                  + limit()
+                  + " airspeed, turns included: short-time power does not suffice to hover out of"
+                  + " ground effect in this air";
+          case HEIGHT_COVERS_THE_TURN_OF_HALF ->
+              "keep at least " + limit() + " airspeed in every turn: " + turn(row) + with(row);
+          case TURN_LOSES_THE_HEIGHT ->
+              turn(row) + with(row) + ", and half of the pilots lose " + half(row);
           case AIRSPEED_LOW ->
-              "in gusts the airspeed falls to "
-                  + least(row)
+              falls(row)
                   + "; keep at least "
                   + limit()
                   + ", which takes "
                   + groundSpeed(row)
                   + " over the ground on this track"
-                  + (row.loss().isPresent()
-                      ? ": a ring state met from here loses " + loss(row) + " of the " + height()
-                      : "");
+                  + (row.judgement().loss().isPresent() ? ": " + met(row) + of(row) : "");
           case AIRSPEED_LOW_AND_HEIGHT_LOST ->
-              "in gusts the airspeed falls to "
-                  + least(row)
+              falls(row)
                   + ", below the "
                   + limit()
-                  + " that keep the margins, and a ring state met from here loses "
-                  + loss(row)
-                  + " with "
-                  + height()
-                  + " below";
+                  + " that keep the margins, and "
+                  + met(row)
+                  + with(row);
           case AIRSPEED_LOW_AT_ANY_GROUND_SPEED ->
-              "in gusts the airspeed falls to "
-                  + least(row)
+              falls(row)
                   + ", and no ground speed up to "
                   + speed(Unit.KNOT.toSi(RunPlan.GROUND_SPEED.quantity().high()))
                   + " keeps it at "
                   + limit()
                   + " or more on this track";
           case AIRSPEED_HIGH ->
-              "in gusts the airspeed rises to "
-                  + speed(row.track().greatestAirspeed())
-                  + ", where continuous power does not suffice; keep to "
+              rises(row)
+                  + "; keep to "
                   + speed(row.judgement().greatestGroundSpeed().getAsDouble())
                   + " over the ground or less";
+          case AIRSPEED_HIGH_AND_HEIGHT_LOST -> rises(row) + ", and " + turn(row) + with(row);
           case POWER ->
               "at no airspeed of such a run does continuous power suffice with the margin to the"
                   + " ring state kept";
@@ -95,10 +85,29 @@ final class RunReason {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
   }
 
-  private String turn() {
+  private String stays(RunRow row) {
+    return "in gusts the airspeed stays at " + least(row) + " or more";
+  }
+
+  private String falls(RunRow row) {
+    return "in gusts the airspeed falls to " + least(row);
+  }
+
+  private String rises(RunRow row) {
+    return "in gusts the airspeed rises to "
+        + speed(row.track().greatestAirspeed())
+        + ", where continuous power does not suffice";
+  }
+
+  private String turn(RunRow row) {
     return "holding the ground speed through a turn downwind leaves "
         + speed(analysis.airspeedDownwind())
-        + " airspeed and";
+        + " airspeed and"
+        + (row.loss().isPresent() ? "" : ", from the worst track,");
+  }
+
+  private static String met(RunRow row) {
+    return "a ring state met from " + (row.loss().isPresent() ? "here" : "the worst track");
   }
 
   private String groundSpeed(RunRow row) {
@@ -119,11 +128,35 @@ final class RunReason {
     return units.length(request.plan().height()) + " " + units.length().symbol();
   }
 
-  /** As people should read it: no finer than the model is good. */
+  private String of(RunRow row) {
+    return " loses " + loss(row) + " of the " + height();
+  }
+
+  private String with(RunRow row) {
+    double margin = request.plan().margin();
+    return " loses "
+        + loss(row)
+        + " with "
+        + height()
+        + " below"
+        + (margin > 0 ? ", of which " + units.lengthInWords(margin) + " are to be left" : "");
+  }
+
   private String loss(RunRow row) {
-    return row.isNotArrested()
+    double most = row.judgement().loss().orElseThrow().most();
+    return Double.isInfinite(most)
         ? "everything, for more than 5 in 100 of the pilots did not arrest the descent,"
-        : units.lost(row.lossFt().getAsDouble()) + " " + units.length().symbol();
+        : lost(most);
+  }
+
+  private String half(RunRow row) {
+    double half = row.judgement().loss().orElseThrow().half();
+    return Double.isInfinite(half) ? "everything" : lost(half) + " or more";
+  }
+
+  /** As people should read it: no finer than the model is good. */
+  private String lost(double metres) {
+    return units.lost(Unit.FOOT.fromSi(metres)) + " " + units.length().symbol();
   }
 
   private String speed(double si) {

@@ -3,6 +3,8 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Escape;
 import io.github.ringstate.study.RunJudgement;
+import io.github.ringstate.study.RunLoss;
+import io.github.ringstate.study.RunPlan;
 import io.github.ringstate.study.RunTrack;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,13 +13,13 @@ import java.util.OptionalDouble;
  * One track of a run.
  *
  * @param track what it takes
- * @param loss altitude loss of the 95 per cent of the pilots, m; infinite where so many did not
- *     arrest the descent; empty where the ring state is not met
+ * @param loss altitude loss of half and of 95 per cent of the pilots; empty where the ring state is
+ *     not met
  * @param escape the way out with the shortest exposure
  * @param judgement the verdict
  */
 record RunRow(
-    RunTrack track, OptionalDouble loss, Optional<Escape> escape, RunJudgement judgement) {
+    RunTrack track, Optional<RunLoss> loss, Optional<Escape> escape, RunJudgement judgement) {
 
   double trackDeg() {
     return Math.rint(Unit.DEGREE.fromSi(track.triangle().track()));
@@ -59,13 +61,18 @@ record RunRow(
 
   /** Feet that were lost; empty where the ring state is not met or the descent not arrested. */
   OptionalDouble lossFt() {
-    return loss.isPresent() && Double.isInfinite(loss.getAsDouble())
+    return loss.isEmpty() || isNotArrested()
         ? OptionalDouble.empty()
-        : in(Unit.FOOT, loss);
+        : OptionalDouble.of(Unit.FOOT.fromSi(loss.get().most()));
   }
 
   boolean isNotArrested() {
-    return loss.isPresent() && Double.isInfinite(loss.getAsDouble());
+    return loss.isPresent() && Double.isInfinite(loss.get().most());
+  }
+
+  /** Whether the ring state is met and the height does not cover the loss. */
+  boolean isOver(RunPlan plan) {
+    return loss.isPresent() && !plan.covers(loss.get().most());
   }
 
   static OptionalDouble in(Unit unit, OptionalDouble si) {

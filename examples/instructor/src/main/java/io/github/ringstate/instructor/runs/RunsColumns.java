@@ -86,8 +86,6 @@ final class RunsColumns {
   }
 
   private String covered(RunRow row) {
-    return row.loss().getAsDouble() < request.plan().height()
-        ? "less-than-the-height"
-        : "the-height-or-more";
+    return row.isOver(request.plan()) ? "not-covered" : "covered";
   }
 }

@@ -6,6 +6,7 @@ import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
+import io.github.ringstate.instructor.option.MarginOption;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.report.Caution;
@@ -101,6 +102,8 @@ public final class RunsCommand implements Runnable {
       description = "Rate of descent planned. Unless given: ${DEFAULT-VALUE}.")
   private String descent = "";
 
+  @Mixin private final MarginOption heightMargin = new MarginOption();
+
   @Option(
       names = "--technique",
       paramLabel = "NAME",
@@ -193,7 +196,8 @@ public final class RunsCommand implements Runnable {
             Unit.KNOT.toSi(reported.gustKt() * ratio),
             Unit.KNOT.toSi(groundSpeedKt),
             Unit.FOOT_PER_MINUTE.toSi(descentFpm),
-            Unit.FOOT.toSi(heightFt));
+            Unit.FOOT.toSi(heightFt),
+            Unit.FOOT.toSi(heightMargin.marginFt()));
     return new RunsRequest(
         conditions,
         reported,

@@ -72,7 +72,7 @@ final class RunsPage {
     model.put("limits", limits());
     model.put("tailRotor", sentence(RunsTerms.tailRotor(request, units)));
     model.put("heightVelocity", sentence(RunsTerms.heightVelocity(request, units)));
-    model.put("terms", RunsTerms.ofSheet(request, analysis.technique().name()));
+    model.put("terms", RunsTerms.ofSheet(request, analysis.technique().name(), units));
     model.put("commandHours", Decimals.brief(request.crew().commandHours()));
     model.put("typeHours", Decimals.brief(request.crew().typeHours()));
     model.put("pilots", request.pilots());
@@ -147,16 +147,12 @@ final class RunsPage {
     return new Line(
         TrackNumbers.of(row, units, DASH),
         loss(row),
-        isOver(row),
+        row.isOver(request.plan()),
         EscapeWords.brief(row),
         EscapeWords.mark(request, row),
         verdict(row.judgement()),
         verdict == RunVerdict.DO_NOT_FLY,
         verdict == RunVerdict.FLY_WITH_A_LIMIT);
-  }
-
-  private boolean isOver(RunRow row) {
-    return row.loss().isPresent() && row.loss().getAsDouble() >= request.plan().height();
   }
 
   private String loss(RunRow row) {
@@ -166,7 +162,7 @@ final class RunsPage {
     if (row.isNotArrested()) {
       return "open";
     }
-    return (isOver(row) ? "> " : "") + units.lost(row.lossFt().getAsDouble());
+    return (row.isOver(request.plan()) ? "> " : "") + units.lost(row.lossFt().getAsDouble());
   }
 
   /** The verdict with its limit, short enough for a table. */

@@ -66,6 +66,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
     facts.put("gust_at_height_kt", Cell.number(Unit.KNOT.fromSi(request.plan().gust())));
     facts.put(
         "planned_descent_fpm", Cell.given(Unit.FOOT_PER_MINUTE.fromSi(request.plan().descent())));
+    facts.put("margin_ft", Cell.given(Unit.FOOT.fromSi(request.plan().margin())));
     facts.put("technique", Cell.text(analysis.technique().name()));
     facts.put("pilot_state", Cell.text(PilotState.DISTRACTED.label()));
     facts.put("pilots", Cell.number(request.pilots(), 0));

@@ -50,13 +50,6 @@ final class RunsTerms {
   }
 
   static List<Term> forPeople(RunsRequest request, UnitSystem units) {
-    List<Term> terms = new ArrayList<>(ofTable(request));
-    terms.add(new Term("tail rotor", "not computed, only " + tailRotor(request, units)));
-    terms.add(new Term("height-velocity", "not computed: " + heightVelocity(request, units)));
-    return terms;
-  }
-
-  static List<Term> ofTable(RunsRequest request) {
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("tail, cross", WIND));
     terms.add(new Term("air", AIRSPEED));
@@ -71,11 +64,25 @@ final class RunsTerms {
                 + " shorter time in it, begun "
                 + Decimals.brief(PilotState.DISTRACTED.median())
                 + " s after onset, the nose on the track"));
+    terms.add(new Term("verdict", verdict(request, units)));
+    terms.add(new Term("tail rotor", "not computed, only " + tailRotor(request, units)));
+    terms.add(new Term("height-velocity", "not computed: " + heightVelocity(request, units)));
     return terms;
   }
 
+  /** What stands behind a verdict. */
+  private static String verdict(RunsRequest request, UnitSystem units) {
+    return "fly: in gusts the airspeed keeps the margins, the height covers the loss with "
+        + units.lengthInWords(request.plan().margin())
+        + " left below, and there is power to hover; fly with a limit: one of these is short, and"
+        + " what remains holds within the limit; do not fly: the airspeed and the height are short,"
+        + " or no limit mends it, or half of the pilots lose more than the height covers. A track that"
+        + " misses the ring state only just, its airspeed or that of the turn below the margins, is"
+        + " judged by the loss of the worst track";
+  }
+
   /** The same in as few words as a sheet has room for. */
-  static List<Term> ofSheet(RunsRequest request, String technique) {
+  static List<Term> ofSheet(RunsRequest request, String technique, UnitSystem units) {
     String delay = Decimals.brief(PilotState.DISTRACTED.median()) + " s";
     return List.of(
         new Term("tail, cross", "mean wind at the height flown, from behind and from the left"),
@@ -109,8 +116,11 @@ final class RunsTerms {
                 + delay
                 + " after onset"),
         new Term(
-            "limit",
-            "fly with a limit: least airspeed to keep, turns included, or greatest ground speed"));
+            "verdict",
+            "limit: the least airspeed to keep, turns included, or the greatest ground speed; > before"
+                + " a loss: not covered by the height with "
+                + units.lengthInWords(request.plan().margin())
+                + " left below"));
   }
 
   /** What becomes of the airspeed if the ground speed is held through a turn downwind. */
@@ -171,6 +181,7 @@ final class RunsTerms {
         new Term(
             "loss_p95_ft",
             loss(request) + "; empty as well where more than 5 in 100 did not arrest the descent"));
+    terms.add(new Term("verdict", verdict(request, UnitSystem.AVIATION)));
     terms.add(
         new Term(
             "airspeed_downwind_kt",

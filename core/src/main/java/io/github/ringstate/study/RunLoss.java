@@ -1,0 +1,39 @@
+package io.github.ringstate.study;
+
+/**
+ * Altitude loss to reckon with on a run: how much half of the simulated pilots lose at most, and
+ * how much most of them do.
+ *
+ * @param half loss of the half of the pilots, m; infinite where so many did not arrest the descent
+ * @param most loss of the greater share that is asked for, m, not below that of the half; infinite
+ *     where so many did not arrest the descent
+ */
+public record RunLoss(double half, double most) {
+
+  /** A descent that is not arrested, or a flight that cannot be begun. */
+  public static final RunLoss OPEN =
+      new RunLoss(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+  /** Plays no part in the value of a quantile. */
+  private static final double CONFIDENCE = 0.95;
+
+  /** Checks the order. */
+  public RunLoss {
+    if (!(half <= most)) {
+      throw new IllegalArgumentException(
+          "half of the pilots cannot lose " + half + " m where most lose " + most + " m at most");
+    }
+  }
+
+  /**
+   * Reads a spread.
+   *
+   * @param losses what the pilots lost; at least one sample
+   * @param share the greater share, from 0.5 to below 1
+   * @return the loss
+   */
+  public static RunLoss of(LossSpread losses, double share) {
+    return new RunLoss(
+        losses.quantile(0.5, CONFIDENCE).value(), losses.quantile(share, CONFIDENCE).value());
+  }
+}
