@@ -112,7 +112,7 @@ public record Briefing(double share, double margin, Sampling sampling) {
   }
 
   /**
-   * The longest delay with which the share of the pilots still recovered, silently.
+   * The delay up to which the share of the pilots still recovered, silently.
    *
    * @param study the study; its delays are not used, its base has no height
    * @param height the height at onset, m
@@ -123,12 +123,10 @@ public record Briefing(double share, double margin, Sampling sampling) {
   }
 
   /**
-   * The longest delay with which the share of the pilots still recovered within a height, margin
-   * included. In steady air more delay costs height but for rare exceptions, so it is found by
-   * halving. The exceptions are descents that the wind or the craft's own speed carries out of the
-   * ring state if the pilot waits; there, in wind that turns or changes with height, and in gusts
-   * and shaking, which the same pilots meet at any delay, it is one such delay, and a shorter one
-   * may do worse.
+   * The delay up to which the share of the pilots still recovered within a height, margin included:
+   * with it and with every shorter one. They are tried from none upwards, to the first with which
+   * they did not; a longer one is not relied on even if it does better again, as where the wind or
+   * the craft's own speed carries those who wait out of the ring state.
    *
    * @param study the study; its delays are not used, its base has no height
    * @param height the height at onset, m
@@ -139,29 +137,22 @@ public record Briefing(double share, double margin, Sampling sampling) {
    */
   public OptionalDouble latestMoment(PilotStudy study, double height, Progress progress) {
     requireNoHeight(study);
-    int low = -1;
-    int high = (int) Math.round(LATEST_DELAY / DELAY_STEP) + 1;
-    int halvings = Integer.SIZE - Integer.numberOfLeadingZeros(high);
-    for (int done = 0; high - low > 1; done++) {
-      int middle = (low + high) >>> 1;
-      PilotStudy fixed =
-          new PilotStudy(
-              study.base().withDelay(middle * DELAY_STEP),
-              study.pilots(),
-              Optional.empty(),
-              study.seed());
-      LossSpread losses =
-          fixed.fly(sampling.withShare(share), new PartOf(progress, done, halvings));
-      if (losses.samples() == 0) {
-        return OptionalDouble.empty();
-      }
-      if (losses.quantile(share, sampling.confidence()).value() + margin <= height) {
-        low = middle;
-      } else {
-        high = middle;
-      }
+    int steps = (int) Math.round(LATEST_DELAY / DELAY_STEP) + 1;
+    int held = 0;
+    while (held < steps
+        && recover(study, held * DELAY_STEP, height, new PartOf(progress, held, steps))) {
+      held++;
     }
-    return low < 0 ? OptionalDouble.empty() : OptionalDouble.of(low * DELAY_STEP);
+    return held == 0 ? OptionalDouble.empty() : OptionalDouble.of((held - 1) * DELAY_STEP);
+  }
+
+  private boolean recover(PilotStudy study, double delay, double height, Progress progress) {
+    PilotStudy fixed =
+        new PilotStudy(
+            study.base().withDelay(delay), study.pilots(), Optional.empty(), study.seed());
+    LossSpread losses = fixed.fly(sampling.withShare(share), progress);
+    return losses.samples() > 0
+        && losses.quantile(share, sampling.confidence()).value() + margin <= height;
   }
 
   private static void requireNoHeight(PilotStudy study) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Settling;
@@ -116,13 +117,31 @@ class BriefingTest {
   }
 
   @Test
-  void theLatestMomentWorksAndAStepLaterDoesNot() {
+  void theLatestMomentAndAllBeforeItWorkAndAStepLaterDoesNot() {
     Briefing briefing = new Briefing(0.9, 15, Sampling.of(40));
     double height = 60;
     PilotStudy study = study(Technique.FORWARD);
     double latest = briefing.latestMoment(study, height).orElseThrow();
-    assertTrue(floorAt(study, latest) <= height);
+    for (double delay = 0; delay <= latest; delay += 0.25) {
+      assertTrue(floorAt(study, delay) <= height, delay + " s");
+    }
     assertTrue(floorAt(study, latest + 0.25) > height);
+  }
+
+  @Test
+  void aLongerDelayThatDoesBetterAgainIsNotReliedOn() {
+    // A wind of 40 kt from behind carries those who wait out of the ring state; those who put the
+    // nose down at once stay in it for longer.
+    Encounter tailwind =
+        TRAINER.withEntry(
+            new Downwind(ParameterSet.standard(Downwind.PARAMETERS).with(Downwind.WIND, 40)));
+    PilotStudy study = new PilotStudy(tailwind, Technique.FORWARD, Optional.empty(), 4);
+    double atOnce = floorAt(study, 0);
+    double later = floorAt(study, 4);
+    assertTrue(later < atOnce, later + " m against " + atOnce + " m");
+    assertEquals(
+        OptionalDouble.empty(),
+        new Briefing(0.9, 15, Sampling.of(40)).latestMoment(study, (atOnce + later) / 2));
   }
 
   private static double floorAt(PilotStudy study, double delay) {

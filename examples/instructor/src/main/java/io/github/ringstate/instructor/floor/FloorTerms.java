@@ -37,11 +37,11 @@ final class FloorTerms {
   }
 
   private static String latest(FloorRequest request) {
-    return "longest delay, "
+    return "the delay, "
         + request.clock().from()
-        + ", with which "
+        + ", up to which "
         + FloorTakeAway.percent(request.share())
-        + " still recovered with the margin, if all wait so long; looked for in steps of 0.25 s up to "
+        + " still recovered with the margin, if all wait as long; tried in steps of 0.25 s up to "
         + Decimals.brief(LATEST)
         + " s";
   }

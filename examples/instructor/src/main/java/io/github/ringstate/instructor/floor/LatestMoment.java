@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  *
  * @param conditions craft, mass and air
  * @param recovery what the pilots were briefed to do
- * @param delayS the longest delay with which the share still recovered with the margin, s; empty if
- *     not even without delay did so many
+ * @param delayS the delay up to which the share still recovered with the margin, s; empty if not
+ *     even without delay did so many
  */
 record LatestMoment(Conditions conditions, RecoveryKind recovery, OptionalDouble delayS) {}
