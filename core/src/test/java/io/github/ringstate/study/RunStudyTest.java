@@ -173,6 +173,21 @@ class RunStudyTest {
     assertEquals(24, RunLimits.find(study, wanted, Unit.KNOT.toSi(24)).orElseThrow().leastKt());
   }
 
+  @Test
+  void theGreatestAirspeedIsTheLastWithThePower() {
+    for (Helicopter craft : DemoCraft.ALL) {
+      RunStudy study = new RunStudy(plan(craft, 0, 0, 20));
+      int greatest = RunLimits.find(study, 0, 0).orElseThrow().greatestKt();
+      double available = craft.continuousPower(StandardAtmosphere.at(0));
+      assertTrue(study.power(Unit.KNOT.toSi(greatest)).getAsDouble() <= available);
+      OptionalDouble beyond = study.power(Unit.KNOT.toSi(greatest + 1));
+      // 160 kt: 60 kt over the ground into a wind of 100, beyond which no run leads
+      assertTrue(
+          greatest == 160 || beyond.isEmpty() || beyond.getAsDouble() > available,
+          craft.name() + ": " + greatest);
+    }
+  }
+
   private static boolean keeps(RunStudy study, int knots, double wanted) {
     OptionalDouble margin = study.boundaryMargin(Unit.KNOT.toSi(knots));
     double power = study.power(Unit.KNOT.toSi(knots)).getAsDouble();

@@ -132,14 +132,12 @@ final class RunReason {
     return " loses " + loss(row) + " of the " + height();
   }
 
+  /** A loss that is not covered. */
   private String with(RunRow row) {
-    double margin = request.plan().margin();
-    return " loses "
-        + loss(row)
-        + " with "
-        + height()
-        + " below"
-        + (margin > 0 ? ", of which " + units.lengthInWords(margin) + " are to be left" : "");
+    RunPlan plan = request.plan();
+    return row.judgement().loss().orElseThrow().most() < plan.height()
+        ? of(row) + ", which leaves less than " + units.lengthInWords(plan.margin())
+        : " loses " + loss(row) + " with " + height() + " below";
   }
 
   private String loss(RunRow row) {

@@ -117,10 +117,9 @@ final class RunsTerms {
                 + " after onset"),
         new Term(
             "verdict",
-            "limit: the least airspeed to keep, turns included, or the greatest ground speed; > before"
-                + " a loss: not covered by the height with "
-                + units.lengthInWords(request.plan().margin())
-                + " left below"));
+            "limit: least airspeed to keep, turns included, or greatest ground speed; > before a loss"
+                + " that leaves less than "
+                + units.lengthInWords(request.plan().margin())));
   }
 
   /** What becomes of the airspeed if the ground speed is held through a turn downwind. */
