@@ -65,6 +65,8 @@ record BadInput(String what, int status, List<String> args, List<String> message
               "runs --gust-kt 80 --wind-exponent 0.6 --height-ft 900",
               "--gust-kt",
               "0 to 100 kt"),
+          option("negative margin", "runs --margin-ft -1", "--margin-ft", "'-1'", "0 to 3280.8 ft"),
+          option("no margin", "runs --margin-ft NaN", "--margin-ft", "'NaN'", "0 to 3280.8 ft"),
           option("ground speed", "runs --ground-speed-kt 61", "'61'", "0 to 60 kt"),
           option("half a pilot", "runs --pilots 99.5", "--pilots", "'99.5'", "a whole number"),
           option("unknown technique", "runs --technique none", "'none'", "forward, lateral"),
