@@ -1,9 +1,8 @@
 package io.github.ringstate.instructor;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
+import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.fly.FlyCommand;
 import io.github.ringstate.instructor.loss.LossCommand;
@@ -14,18 +13,21 @@ import io.github.ringstate.instructor.sweep.SweepCommand;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ExecutionException;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -102,9 +104,24 @@ public final class Main implements Runnable {
     return tool.setExpandAtFiles(false)
         .setUsageHelpWidth(HELP_WIDTH)
         .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
-        .setOut(new PrintWriter(new OutputStreamWriter(terminal, UTF_8), true))
+        .setExecutionStrategy(parsed -> run(parsed, terminal))
         .setParameterExceptionHandler((refused, args) -> notUnderstood(refused))
         .setExecutionExceptionHandler((failed, command, parsed) -> failed(failed, command));
+  }
+
+  /** Help, version and completion are gathered before: a print writer swallows what goes wrong. */
+  private static int run(ParseResult parsed, OutputStream terminal) {
+    StringWriter said = new StringWriter();
+    List<CommandLine> asked = parsed.asCommandLineList();
+    asked.get(0).setOut(new PrintWriter(said));
+    int status = new RunLast().execute(parsed);
+    try {
+      Delivery.print(said.toString(), terminal);
+    } catch (Refusal refusal) {
+      throw new ExecutionException(
+          asked.get(asked.size() - 1), String.valueOf(refusal.getMessage()), refusal);
+    }
+    return status;
   }
 
   private static Object command(String name, OutputStream terminal) {

@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.instructor.report.Caution;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -106,5 +110,34 @@ class MainTest {
 
   private static String oneLine(String text) {
     return text.replaceAll("\\s+", " ");
+  }
+
+  private static Run failing(String message, String... args) {
+    StringWriter err = new StringWriter();
+    OutputStream full =
+        new OutputStream() {
+          @Override
+          public void write(int one) throws IOException {
+            throw new IOException(message);
+          }
+        };
+    int status = Main.commandLine(full).setErr(new PrintWriter(err, true)).execute(args);
+    return new Run(status, "", err.toString());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--help,ringstate",
+    "--version,ringstate",
+    "loss --help,ringstate loss",
+    "completion,ringstate completion",
+    "sweep --example,ringstate sweep",
+    "craft,ringstate craft"
+  })
+  void whatCannotBePrintedIsSaidAndAReaderThatHasSeenEnoughIsNoError(String args, String command) {
+    assertEquals(
+        new Run(1, "", command + ": standard output cannot be written: No space left on device\n"),
+        failing("No space left on device", args.split(" ", -1)));
+    assertEquals(new Run(0, "", ""), failing("Broken pipe", args.split(" ", -1)));
   }
 }

@@ -5,7 +5,6 @@ import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
@@ -157,12 +156,18 @@ class RunnableJarIT {
     assertEquals(run(args).out(), Files.readString(file));
   }
 
-  @Test
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"craft", "--help", "loss --help", "--version", "completion", "sweep --example"})
   @EnabledOnOs(OS.LINUX)
-  void aFullDiskBehindStandardOutputIsReported() throws IOException, InterruptedException {
+  void aFullDiskBehindStandardOutputIsReported(String command)
+      throws IOException, InterruptedException {
     File err = Files.createTempFile(folder, "err", ".txt").toFile();
     Process process =
-        jar(List.of(), "craft").redirectOutput(new File("/dev/full")).redirectError(err).start();
+        jar(List.of(), command.split(" ", -1))
+            .redirectOutput(new File("/dev/full"))
+            .redirectError(err)
+            .start();
     assertEquals(1, process.waitFor());
     String message = Files.readString(err.toPath());
     assertTrue(message.contains("standard output cannot be written"), message);
@@ -178,6 +183,31 @@ class RunnableJarIT {
     }
     assertEquals(0, process.waitFor());
     assertEquals("", Files.readString(err.toPath()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"craft", "--help", "completion", "sweep --example"})
+  @EnabledOnOs(OS.LINUX)
+  void aReaderThatHasGoneBeforeTheFirstLineIsNoErrorEither(String command)
+      throws IOException, InterruptedException {
+    File err = Files.createTempFile(folder, "err", ".txt").toFile();
+    Process process = jar(List.of(), command.split(" ", -1)).redirectError(err).start();
+    process.getInputStream().close();
+    assertEquals(0, process.waitFor());
+    assertEquals("", Files.readString(err.toPath()));
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void aPipeIsNoFileToBeReplaced() throws IOException, InterruptedException {
+    Run run = run("craft", "--output", "/dev/stdout");
+    assertEquals(
+        new Run(
+            1,
+            "",
+            "ringstate craft: /dev/stdout cannot be written: it is not a plain file, and only a"
+                + " plain file can be replaced as a whole\n"),
+        run);
   }
 
   /** Interrupts the tool as a keyboard does, some time after it began. */
@@ -199,23 +229,11 @@ class RunnableJarIT {
     return process.exitValue();
   }
 
-  /** A build in the background of a script is deaf to interrupts, and its children with it. */
-  private static void assumeInterruptsAreHeard() throws IOException {
-    String ignored =
-        Files.readAllLines(Path.of("/proc/self/status")).stream()
-            .filter(line -> line.startsWith("SigIgn:"))
-            .findFirst()
-            .orElseThrow()
-            .replaceFirst("SigIgn:\\s*", "");
-    // the lowest bit stands for signal 1, the next for SIGINT (proc(5))
-    assumeTrue((Long.parseUnsignedLong(ignored, 16) & 2) == 0, "interrupts are ignored here");
-  }
-
   @Test
   @EnabledOnOs(OS.LINUX)
   void anInterruptedComputationEndsAndLeavesTheOldFileAndNothingElse()
       throws IOException, InterruptedException {
-    assumeInterruptsAreHeard();
+    Interrupts.assumeHeard();
     Path place = Files.createDirectory(folder.resolve("interrupted"));
     Path file = Files.writeString(place.resolve("floor.csv"), "old");
     // a million pilots take minutes
@@ -232,7 +250,7 @@ class RunnableJarIT {
   @Test
   @EnabledOnOs(OS.LINUX)
   void aFileIsOldOrNewWheneverTheInterruptComes() throws IOException, InterruptedException {
-    assumeInterruptsAreHeard();
+    Interrupts.assumeHeard();
     Path place = Files.createDirectory(folder.resolve("whenever"));
     String[] args = {"fly", "--step", "0.01", "--format", "csv"};
     String whole = run(args).out();

@@ -1,5 +1,7 @@
 package io.github.ringstate.instructor.delivery;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Report;
 import io.github.ringstate.instructor.report.ReportWriter;
@@ -42,6 +44,33 @@ public abstract class Delivery {
   }
 
   /**
+   * Prints what is no report, such as a help, to a stream that stays open.
+   *
+   * @param text the text
+   * @param out the stream
+   * @throws Refusal if it cannot be written
+   */
+  public static void print(String text, OutputStream out) {
+    send(content -> content.write(text.getBytes(UTF_8)), out);
+  }
+
+  private static void send(WholeFile.Content content, OutputStream out) {
+    try {
+      content.writeTo(out);
+      out.flush();
+    } catch (IOException failed) {
+      if (!readerIsGone(failed)) {
+        throw Refusal.file("standard output", "cannot be written: " + failed.getMessage(), failed);
+      }
+    }
+  }
+
+  /** A reader that has seen enough, for instance {@code head}, is no error. */
+  private static boolean readerIsGone(IOException failed) {
+    return String.valueOf(failed.getMessage()).toLowerCase(Locale.ROOT).contains("broken pipe");
+  }
+
+  /**
    * Delivers a report.
    *
    * @param report the report
@@ -71,20 +100,7 @@ public abstract class Delivery {
 
     @Override
     public void deliver(Report report) {
-      try {
-        write(report, out);
-        out.flush();
-      } catch (IOException failed) {
-        if (!readerIsGone(failed)) {
-          throw Refusal.file(
-              "standard output", "cannot be written: " + failed.getMessage(), failed);
-        }
-      }
-    }
-
-    /** A reader that has seen enough, for instance {@code head}, is no error. */
-    private static boolean readerIsGone(IOException failed) {
-      return String.valueOf(failed.getMessage()).toLowerCase(Locale.ROOT).contains("broken pipe");
+      send(content -> write(report, content), out);
     }
   }
 

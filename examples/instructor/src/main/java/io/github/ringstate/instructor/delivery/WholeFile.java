@@ -55,14 +55,18 @@ public final class WholeFile {
     }
     try {
       Path path = Path.of(name).toAbsolutePath();
-      // What a link points to is replaced, not the link.
-      Path place = Files.exists(path) ? path.toRealPath() : path.normalize();
-      if (Files.isDirectory(place)) {
+      if (Files.isDirectory(path)) {
         throw Refusal.file(name, "cannot be written: it is a directory", null);
       }
-      if (Files.exists(place) && !Files.isRegularFile(place)) {
-        throw Refusal.file(name, "cannot be written: it is not a plain file", null);
+      if (Files.exists(path) && !Files.isRegularFile(path)) {
+        throw Refusal.file(
+            name,
+            "cannot be written: it is not a plain file, and only a plain file can be replaced as a"
+                + " whole",
+            null);
       }
+      // What a link points to is replaced, not the link.
+      Path place = Files.exists(path) ? path.toRealPath() : path.normalize();
       Path folder = place.getParent();
       if (folder == null || !Files.isDirectory(folder)) {
         throw Refusal.file(name, "cannot be written: its folder does not exist", null);

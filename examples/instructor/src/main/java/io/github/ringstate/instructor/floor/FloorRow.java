@@ -73,6 +73,11 @@ record FloorRow(
             .toList();
   }
 
+  /** Whether too few pilots were flown for the interval of the floor to have two ends. */
+  boolean tooFew() {
+    return losses.tooFew(share);
+  }
+
   private Optional<Briefing.Line> line() {
     return widestFloorFt()
         .map(

@@ -56,7 +56,9 @@ final class FloorTakeAway {
     return rows.size() == 1
         ? height
         : height
-            + ", which the model cannot tell from "
+            + (rows.stream().anyMatch(FloorRow::tooFew)
+                ? ", which too few pilots were flown to tell from "
+                : ", which the model cannot tell from ")
             + PilotTerms.and(rows.stream().skip(1).map(row -> row.recovery().label()).toList());
   }
 

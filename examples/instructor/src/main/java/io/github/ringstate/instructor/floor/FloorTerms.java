@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
@@ -46,6 +47,12 @@ final class FloorTerms {
         + " s";
   }
 
+  private static String tooFew(FloorRequest request) {
+    return "for an interval with two ends "
+        + PilotLosses.fewest(request.share())
+        + " pilots or more must meet the ring state; --pilots flies more";
+  }
+
   static List<Term> forPeople(FloorRequest request, UnitSystem units) {
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("floor", floor(request, units) + ". Rounded upwards"));
@@ -53,6 +60,9 @@ final class FloorTerms {
     terms.add(PilotTerms.ONSET);
     terms.add(new Term("loss", LOSS));
     terms.add(new Term("floor lies in", PilotTerms.BAND));
+    if (request.pool().pilots() < PilotLosses.fewest(request.share())) {
+      terms.add(new Term("too few", tooFew(request)));
+    }
     if (request.pool().models().isPresent()) {
       terms.add(new Term("and model", PilotTerms.MODELS));
     }

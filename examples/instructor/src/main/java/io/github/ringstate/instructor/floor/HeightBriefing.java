@@ -97,7 +97,9 @@ record HeightBriefing(double heightFt, List<Way> ways) {
     return alike.isEmpty()
         ? text
         : text
-            + ". The model cannot tell "
+            + (first.row().tooFew() || alike.stream().anyMatch(way -> way.row().tooFew())
+                ? ". Too few pilots were flown to tell "
+                : ". The model cannot tell ")
             + first.name()
             + " from "
             + PilotTerms.and(alike.stream().map(Way::name).toList())

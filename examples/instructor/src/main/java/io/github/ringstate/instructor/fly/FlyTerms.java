@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Term;
 import io.github.ringstate.instructor.report.UnitSystem;
 import java.util.List;
@@ -25,8 +26,7 @@ final class FlyTerms {
         new Term("time", TIME),
         new Term(
             "ring state begins",
-            "onset: the descent crosses the heave-damping boundary; from there a faster sink means"
-                + " less thrust, and the sink grows by itself. Delays count from here"),
+            "onset: " + PilotTerms.ONSET.meaning() + ". Delays count from here"),
         new Term("recognition", RECOGNITION),
         new Term("phase ends", PHASE_ENDS),
         new Term("height", height(report)),

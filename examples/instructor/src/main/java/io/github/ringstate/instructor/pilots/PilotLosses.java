@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.util.FastMath;
 
 /**
  * What many pilots lost.
@@ -39,6 +40,30 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    */
   public int samples() {
     return people.samples();
+  }
+
+  /**
+   * The least number of pilots for which the interval of a loss has two ends. With fewer, all of
+   * them may well have lost less than that part of very many pilots, or all of them more: the
+   * chances are the share to the power of their number, and the rest likewise (David and Nagaraja,
+   * <i>Order Statistics</i>, ch. 7; from memory).
+   *
+   * @param share the part, between 0 and 1
+   * @return the number
+   */
+  public static long fewest(double share) {
+    return (long)
+        Math.ceil(FastMath.log((1 - CONFIDENCE) / 2) / FastMath.log(Math.max(share, 1 - share)));
+  }
+
+  /**
+   * Whether too few pilots met the ring state for the interval of a loss to have two ends.
+   *
+   * @param share the part, between 0 and 1
+   * @return true if they are fewer than {@link #fewest}
+   */
+  public boolean tooFew(double share) {
+    return people.samples() < fewest(share);
   }
 
   /**

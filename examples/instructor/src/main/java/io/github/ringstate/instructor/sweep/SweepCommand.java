@@ -1,7 +1,6 @@
 package io.github.ringstate.instructor.sweep;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
+import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.delivery.WholeFile;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.refusal.Refusal;
@@ -12,7 +11,6 @@ import io.github.ringstate.instructor.sweepfile.SweepFile;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.sweep.SweepFlight;
-import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -103,7 +101,7 @@ public final class SweepCommand implements Runnable {
   @Override
   public void run() {
     if (example) {
-      printExample();
+      Delivery.print(SweepFile.example(), terminal);
       return;
     }
     if (file == null) {
@@ -142,27 +140,18 @@ public final class SweepCommand implements Runnable {
             "has a run begun: go on with --resume, or remove its .part and .journal",
             null);
       }
-      long failed = new SweepRun(sweep, ending, format, flying).into(rows);
+      long failed = new SweepRun(sweep, ending, format, flying).into(rows, this::say);
       if (failed > 0) {
-        spec.commandLine()
-            .getErr()
-            .println(
-                spec.qualifiedName()
-                    + ": "
-                    + failed
-                    + " of "
-                    + sweep.sweep().count()
-                    + " points could not be flown; their rows say why");
+        say(
+            failed
+                + " of "
+                + sweep.sweep().count()
+                + " points could not be flown; their rows say why");
       }
     }
   }
 
-  private void printExample() {
-    try {
-      terminal.write(SweepFile.example().getBytes(UTF_8));
-      terminal.flush();
-    } catch (IOException failed) {
-      throw Refusal.file("standard output", "cannot be written: " + failed.getMessage(), failed);
-    }
+  private void say(String message) {
+    spec.commandLine().getErr().println(spec.qualifiedName() + ": " + message);
   }
 }

@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.delivery;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.ringstate.instructor.refusal.Refusal;
 import java.io.IOException;
@@ -10,7 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WholeFileTest {
 
@@ -89,5 +94,20 @@ class WholeFileTest {
     Refusal refusal = assertThrows(Refusal.class, () -> file.replace(out -> out.write('1')));
     assertEquals(Refusal.FILE, refusal.status());
     assertHoldsOnly();
+  }
+
+  /** A pipe has no name in a folder; the device stands for whatever is no plain file. */
+  @ParameterizedTest
+  @ValueSource(strings = {"/dev/null", "/dev/fd/0"})
+  @EnabledOnOs(OS.LINUX)
+  void whatIsNoPlainFileIsRefusedWithTheReason(String name) {
+    Path place = Path.of(name);
+    assumeTrue(Files.exists(place) && !Files.isRegularFile(place), "a plain file stands there");
+    Refusal refusal = assertThrows(Refusal.class, () -> WholeFile.named("--output", name));
+    assertEquals(
+        name
+            + " cannot be written: it is not a plain file, and only a plain file can be replaced as"
+            + " a whole",
+        refusal.getMessage());
   }
 }

@@ -46,9 +46,13 @@ class FloorWordsTest {
 
   /** A thousand pilots who lose evenly up to a height in feet, some of whom do not arrest. */
   private static FloorRow row(RecoveryKind recovery, double greatestFt, int lost) {
-    double[] feet = new double[1000];
-    for (int i = 0; i < 1000; i++) {
-      feet[i] = i < lost ? -1 : greatestFt * (i + 1) / 1000;
+    return row(recovery, 1000, greatestFt, lost);
+  }
+
+  private static FloorRow row(RecoveryKind recovery, int pilots, double greatestFt, int lost) {
+    double[] feet = new double[pilots];
+    for (int i = 0; i < pilots; i++) {
+      feet[i] = i < lost ? -1 : greatestFt * (i + 1) / pilots;
     }
     return new FloorRow(
         CONDITIONS,
@@ -83,6 +87,23 @@ class FloorWordsTest {
     assertEquals(
         HEAD + "245 ft with lateral, which the model cannot tell from forward.",
         inShort(row(RecoveryKind.FORWARD, 202, 0), row(RecoveryKind.LATERAL, 201, 0)));
+  }
+
+  @Test
+  void tooFewPilotsAreNotLaidToTheModel() {
+    // of 71, however far apart their losses, the greatest may lie below the 95 % of very many
+    assertTrue(
+        inShort(row(RecoveryKind.FORWARD, 71, 2000, 0), row(RecoveryKind.LATERAL, 71, 200, 0))
+            .endsWith("with lateral, which too few pilots were flown to tell from forward."));
+    assertTrue(
+        briefing(400, row(RecoveryKind.FORWARD, 71, 200, 0), row(RecoveryKind.LATERAL, 71, 100, 0))
+            .endsWith("Too few pilots were flown to tell lateral from forward here"));
+    assertTrue(
+        inShort(row(RecoveryKind.FORWARD, 72, 2000, 0), row(RecoveryKind.LATERAL, 72, 200, 0))
+            .endsWith("with lateral."));
+    assertTrue(
+        briefing(400, row(RecoveryKind.FORWARD, 72, 200, 0), row(RecoveryKind.LATERAL, 72, 100, 0))
+            .endsWith("The model cannot tell lateral from forward here"));
   }
 
   @Test

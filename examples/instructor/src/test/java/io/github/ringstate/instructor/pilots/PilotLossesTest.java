@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.pilots;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.study.LossSpread;
@@ -10,6 +11,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PilotLossesTest {
 
@@ -96,5 +99,33 @@ class PilotLossesTest {
 
   private static String band(double low, double high) {
     return PilotCells.band(Optional.of(new Quantile(0.95, 15, low, high)), Math::rint, Math::rint);
+  }
+
+  @Test
+  void seventyTwoPilotsAreTheFewestForBothEndsOfAnIntervalAtNinetyFivePerCent() {
+    // closed form: 0.95^71 = 0.0262 is more than half of 5 %, 0.95^72 = 0.0249 is not
+    assertEquals(72, PilotLosses.fewest(0.95));
+    // of the smallest and the greatest of six values: 0.5^6 = 0.0156, 0.5^5 = 0.0313
+    assertEquals(6, PilotLosses.fewest(0.5));
+    assertEquals(PilotLosses.fewest(0.9), PilotLosses.fewest(0.1));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.01, 0.1, 0.5, 0.9, 0.95, 0.99, 0.999})
+  void anIntervalHasBothEndsFromTheFewestPilotsOnAndNotBefore(double share) {
+    int fewest = Math.toIntExact(PilotLosses.fewest(share));
+    PilotLosses enough = losses(spread(new double[fewest]));
+    assertFalse(enough.tooFew(share));
+    assertTrue(Double.isFinite(enough.lossFt(share).orElseThrow().width()));
+    PilotLosses few = losses(spread(new double[fewest - 1]));
+    assertTrue(few.tooFew(share));
+    assertTrue(Double.isInfinite(few.lossFt(share).orElseThrow().width()));
+  }
+
+  @Test
+  void whoDidNotMeetTheRingStateIsNotCountedAmongThePilots() {
+    double[] feet = new double[72];
+    feet[0] = Double.NaN;
+    assertTrue(losses(spread(feet)).tooFew(0.95));
   }
 }

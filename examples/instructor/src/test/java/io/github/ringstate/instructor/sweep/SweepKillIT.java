@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.instructor.Interrupts;
 import io.github.ringstate.instructor.rowfile.ParquetTable;
 import java.io.File;
 import java.io.IOException;
@@ -20,6 +21,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -117,6 +120,41 @@ class SweepKillIT {
     } else {
       assertSameRows(ParquetTable.read(undisturbed), ParquetTable.read(out));
     }
+  }
+
+  private static long chunks(Path journal) throws IOException {
+    return Files.exists(journal)
+        ? Files.readAllLines(journal).stream().filter(line -> line.startsWith("chunk ")).count()
+        : 0;
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void anInterruptedRunSaysHowManyRowsAreKeptAndGoesOnWithResume()
+      throws IOException, InterruptedException {
+    Interrupts.assumeHeard();
+    Path spec = folder.resolve("sweep.toml");
+    Path undisturbed = folder.resolve("whole.csv");
+    assertEnds(start(spec, undisturbed));
+    Path out = folder.resolve("interrupted.csv");
+    Path journal = folder.resolve("interrupted.csv.journal");
+    Process process = start(spec, out);
+    // a second chunk in the journal means that the first is there for good
+    while (process.isAlive() && chunks(journal) < 2) {
+      TimeUnit.MILLISECONDS.sleep(1);
+    }
+    new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
+    // 128 and the number of SIGINT: common practice, no source
+    assertEquals(130, process.waitFor());
+    String message = Files.readString(folder.resolve("err.txt"));
+    assertTrue(
+        message.matches(
+            "ringstate sweep: interrupted; [1-9][0-9]* of 160000 rows are kept, and the same"
+                + " command with --resume goes on\n"),
+        message);
+    assertFalse(Files.exists(out));
+    assertEnds(start(spec, out, "--resume"));
+    assertArrayEquals(Files.readAllBytes(undisturbed), Files.readAllBytes(out));
   }
 
   private static void assertSameRows(ParquetTable expected, ParquetTable actual) {
