@@ -35,8 +35,9 @@ public record RunLimits(int leastKt, int greatestKt) {
           "upper end of effective translational lift, 16 to 24 kt, below which handbooks place the"
               + " ring state (FAA-H-8083-21A, quoted)");
 
-  /** Airspeeds that are looked at, kt: beyond them no slow run is flown. */
-  private static final int FASTEST_KT = 90;
+  /** Airspeeds that are looked at, kt: no run has more, even against the greatest wind. */
+  private static final int FASTEST_KT =
+      (int) (RunPlan.GROUND_SPEED.quantity().high() + RunPlan.WIND.high());
 
   /**
    * Finds them, in whole knots.

@@ -173,6 +173,18 @@ class RunStudyTest {
     assertEquals(24, RunLimits.find(study, wanted, Unit.KNOT.toSi(24)).orElseThrow().leastKt());
   }
 
+  @Test
+  void noRunWithContinuousPowerLeftIsTooFast() {
+    // 60 kt over the ground against gusts of 55: 115 kt by arithmetic, and with the twin's 960 kW
+    // there is power left at each of them.
+    RunStudy study = new RunStudy(plan(DemoCraft.TWIN, 40, 55, 60));
+    RunTrack against = study.track(0);
+    assertEquals(115, Unit.KNOT.fromSi(against.greatestAirspeed()), 1e-9);
+    assertTrue(against.continuousMargin() > 0);
+    RunLimits limits = RunLimits.find(study, 0, 0).orElseThrow();
+    assertFalse(limits.above(against.greatestAirspeed()));
+  }
+
   private static boolean keeps(RunStudy study, int knots, double wanted) {
     OptionalDouble margin = study.boundaryMargin(Unit.KNOT.toSi(knots));
     double power = study.power(Unit.KNOT.toSi(knots)).getAsDouble();
@@ -182,7 +194,8 @@ class RunStudyTest {
   @Test
   void withoutPowerAtAnyAirspeedThereAreNoLimits() {
     // 30 kW: induced power alone at 90 kt and less, by momentum theory T^2 / (2 rho A V), and the
-    // blades' profile power of some 25 kW together are more than that at any airspeed.
+    // blades' profile power of some 25 kW together are more than that; beyond, so are these and the
+    // drag of the fuselage, rho f V^3 / 2.
     RunPlan weak = plan(DemoCraft.TRAINER.with(Helicopter.CONTINUOUS_POWER, 30), 0, 0, 20);
     RunStudy study = new RunStudy(weak);
     assertEquals(Optional.empty(), RunLimits.find(study, 0, 0));
@@ -235,18 +248,21 @@ class RunStudyTest {
     "0, 460, 470, DO_NOT_FLY, TURN_LOSES_THE_HEIGHT",
     "180, 100, 460, DO_NOT_FLY, AIRSPEED_LOW_AND_HEIGHT_LOST"
   })
-  void aTrackThatJustMissesTheRingStateIsJudgedAsTheWorstTrack(
+  void aTrackThatMissesTheRingStateOrLosesLessThereIsJudgedAsTheWorstTrack(
       double track, double halfFt, double mostFt, RunVerdict verdict, RunJudgement.Ground ground) {
     RunStudy study = study(20, 20, 20);
-    RunJudgement judged =
-        RunJudgement.of(
-            study,
-            Optional.of(new RunLimits(24, 80)),
-            study.track(Unit.DEGREE.toSi(track)),
-            Optional.empty(),
-            loss(halfFt, mostFt));
-    assertEquals(verdict, judged.verdict());
-    assertEquals(ground, judged.ground());
+    for (Optional<RunLoss> own : List.of(loss(-1, -1), loss(90, 95))) {
+      RunJudgement judged =
+          RunJudgement.of(
+              study,
+              Optional.of(new RunLimits(24, 80)),
+              study.track(Unit.DEGREE.toSi(track)),
+              own,
+              loss(halfFt, mostFt));
+      assertEquals(verdict, judged.verdict());
+      assertEquals(ground, judged.ground());
+      assertEquals(loss(halfFt, mostFt), judged.loss());
+    }
     // where no turn takes the airspeed down, the worst track is none of its business
     RunStudy brisk = study(10, 10, 40);
     assertEquals(
@@ -282,6 +298,38 @@ class RunStudyTest {
       assertEquals(RunJudgement.Ground.NO_HOVER, judged.ground());
       assertEquals(24, judged.leastAirspeedKt().getAsDouble());
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // track, loss of half and of most, ft; wind north 20 kt, ground speed 20 kt, hence 40 kt of air
+    // against it and none with it; greatest airspeed to keep, kt
+    "180, 80, 100, 450, AIRSPEED_LOW_AND_NO_HOVER",
+    "0, 80, 100, 460, TURN_OF_HALF_AND_NO_HOVER",
+    "0, 30, 100, 450, AIRSPEED_HIGH_AND_NO_HOVER"
+  })
+  void withoutThePowerToHoverNothingElseMayBeShort(
+      double track, int greatest, double halfFt, double mostFt, RunJudgement.Ground ground) {
+    Helicopter weak =
+        DemoCraft.TRAINER
+            .with(Helicopter.CONTINUOUS_POWER, 70)
+            .with(Helicopter.SHORT_TIME_POWER, 70);
+    Optional<RunLimits> limits = Optional.of(new RunLimits(24, greatest));
+    RunJudgement judged =
+        judged(new RunStudy(plan(weak, 20, 20, 20)), limits, track, loss(halfFt, mostFt));
+    assertEquals(ground, judged.ground());
+    assertEquals(RunVerdict.DO_NOT_FLY, judged.verdict());
+    // the trainer as it is has the power, and a limit
+    RunJudgement strong = judged(study(20, 20, 20), limits, track, loss(halfFt, mostFt));
+    assertEquals(RunVerdict.FLY_WITH_A_LIMIT, strong.verdict());
+  }
+
+  @Test
+  void theWorseOfTwoLossesIsBelowNeither() {
+    RunLoss steady = new RunLoss(90, 100);
+    RunLoss open = new RunLoss(60, Double.POSITIVE_INFINITY);
+    assertEquals(new RunLoss(90, Double.POSITIVE_INFINITY), steady.worse(open));
+    assertEquals(steady.worse(open), open.worse(steady));
   }
 
   @Test

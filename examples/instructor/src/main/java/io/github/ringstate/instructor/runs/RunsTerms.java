@@ -75,10 +75,11 @@ final class RunsTerms {
     return "fly: in gusts the airspeed keeps the margins, the height covers the loss with "
         + units.lengthInWords(request.plan().margin())
         + " left below, and there is power to hover; fly with a limit: one of these is short, and"
-        + " what remains holds within the limit; do not fly: the airspeed and the height are short,"
-        + " or no limit mends it, or half of the pilots lose more than the height covers. A track that"
-        + " misses the ring state only just, its airspeed or that of the turn below the margins, is"
-        + " judged by the loss of the worst track";
+        + " what remains holds within the limit, or a turn downwind takes the airspeed below the"
+        + " margins without a loss to set against the height; do not fly: two of these are short, or"
+        + " no limit mends it, or half of the pilots lose more than the height covers. A track on"
+        + " which the airspeed, or that of the turn, falls below the margins is judged by the loss of"
+        + " the worst track";
   }
 
   /** The same in as few words as a sheet has room for. */
@@ -117,7 +118,8 @@ final class RunsTerms {
                 + " after onset"),
         new Term(
             "verdict",
-            "limit: the least airspeed to keep, turns included, or the greatest ground speed; > before"
+            "limit: the least airspeed to keep, turns included, or the greatest ground speed; by the"
+                + " worst track's loss where the airspeed, or that of the turn, is low; > before"
                 + " a loss: not covered by the height with "
                 + units.lengthInWords(request.plan().margin())
                 + " left below"));
