@@ -35,7 +35,10 @@ public record RunJudgement(
     TURN_OF_HALF_AND_NO_HOVER,
     /** The turn leads into the ring state, and the height does not even cover that. */
     TURN_LOSES_THE_HEIGHT,
-    /** In gusts the airspeed falls below the limits; the height covers what most pilots lose. */
+    /**
+     * In gusts the airspeed falls below the limits, or comes from behind; the height covers what
+     * most pilots lose.
+     */
     AIRSPEED_LOW,
     /** As before, but the height does not cover it. */
     AIRSPEED_LOW_AND_HEIGHT_LOST,
@@ -82,7 +85,8 @@ public record RunJudgement(
       return no(Ground.POWER, loss);
     }
     RunLimits keep = limits.get();
-    boolean low = keep.below(track.leastAirspeed()) || keep.below(study.airspeedDownwind());
+    boolean low =
+        keep.below(study.plan(), track.triangle().track()) || keep.below(study.airspeedDownwind());
     return judge(study, keep, track, low ? worst : loss);
   }
 
@@ -91,7 +95,7 @@ public record RunJudgement(
     RunPlan plan = study.plan();
     boolean covered = loss.isEmpty() || plan.covers(loss.get().most());
     double direction = track.triangle().track();
-    if (keep.below(track.leastAirspeed())) {
+    if (keep.below(plan, direction)) {
       if (!covered) {
         return no(Ground.AIRSPEED_LOW_AND_HEIGHT_LOST, loss);
       }

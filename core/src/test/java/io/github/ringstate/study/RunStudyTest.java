@@ -140,6 +140,31 @@ class RunStudyTest {
     assertEquals(Outcome.NO_ONSET, kept.fly());
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    // Wind from north 40 kt, 5 kt over the ground. Arithmetic: the tailwind is more than 5 kt where
+    // its cosine is more than 1/8, on tracks within 82.8 deg of south.
+    // At 60 kt over the ground, the most that is accepted, 20 kt from ahead are left due south.
+    "97, false, HEIGHT_COVERS_THE_TURN",
+    "98, true, AIRSPEED_LOW",
+    "180, true, AIRSPEED_LOW_AT_ANY_GROUND_SPEED",
+    "262, true, AIRSPEED_LOW",
+    "263, false, HEIGHT_COVERS_THE_TURN"
+  })
+  void anAirspeedFromBehindIsNoneToRelyOn(
+      double track, boolean overtaken, RunJudgement.Ground ground) {
+    RunPlan plan = plan(DemoCraft.TRAINER, 40, 40, 5);
+    double direction = Unit.DEGREE.toSi(track);
+    assertEquals(overtaken, plan.isOvertaken(direction));
+    // 35 kt at the least, in whatever direction
+    RunLimits limits = new RunLimits(24, 80);
+    assertFalse(limits.below(plan.leastAirspeed(direction)));
+    assertEquals(overtaken, limits.below(plan, direction));
+    RunStudy study = new RunStudy(plan);
+    assertEquals(0, study.airspeedDownwind());
+    assertEquals(ground, judged(study, Optional.of(limits), track, loss(100, 200)).ground());
+  }
+
   @Test
   void settlingIsReckonedWithOnlyWhereTheAirspeedIsLow() {
     RunStudy study = study(20, 20, 20);

@@ -164,6 +164,21 @@ class RunsTest {
   }
 
   @Test
+  void noSlowRunIsFlownWithAStrongWindBehind() throws IOException {
+    // 40 kt from the north: on these tracks more than 5 kt of it are from behind, by arithmetic
+    List<CSVRecord> records =
+        records(
+            "--wind-from-deg 0 --wind-kt 40 --gust-kt 44 --wind-exponent 0 --ground-speed-kt 5"
+                + " --height-ft 2000");
+    for (CSVRecord record : records.subList(10, 27)) {
+      assertNotEquals("fly", record.get("verdict"), record.toString());
+      assertTrue(
+          record.get("reason").startsWith("In gusts the wind from behind is faster than the run"),
+          record.toString());
+    }
+  }
+
+  @Test
   void anAirspeedThatIsTooLowDoesNotReadAsEnough() throws IOException {
     // 47.6 kt over the ground less 24 kt of wind behind: 23.6 kt, which are 24 if rounded
     String behind =

@@ -61,9 +61,9 @@ final class RunReason {
                   + (row.judgement().loss().isPresent() ? ": " + met(row) + of(row) : "");
           case AIRSPEED_LOW_AND_HEIGHT_LOST ->
               falls(row)
-                  + ", below the "
+                  + ", where at least "
                   + limit()
-                  + " that keep the margins, and "
+                  + " keep the margins, and "
                   + met(row)
                   + with(row);
           case AIRSPEED_LOW_AND_NO_HOVER -> falls(row) + ", and " + NO_HOVER;
@@ -71,7 +71,7 @@ final class RunReason {
               falls(row)
                   + ", and no ground speed up to "
                   + speed(Unit.KNOT.toSi(RunPlan.GROUND_SPEED.quantity().high()))
-                  + " keeps it at "
+                  + " keeps the airspeed at "
                   + limit()
                   + " or more on this track";
           case AIRSPEED_HIGH ->
@@ -93,7 +93,10 @@ final class RunReason {
   }
 
   private String falls(RunRow row) {
-    return "in gusts the airspeed falls to " + low(row.track().leastAirspeed());
+    double least = row.track().leastAirspeed();
+    return analysis.limits().orElseThrow().below(least)
+        ? "in gusts the airspeed falls to " + low(least)
+        : "in gusts the wind from behind is faster than the run";
   }
 
   private String rises(RunRow row) {

@@ -78,8 +78,8 @@ final class RunsTerms {
         + " what remains holds within the limit, or a turn downwind takes the airspeed below the"
         + " margins without a loss to set against the height; do not fly: two of these are short, or"
         + " no limit mends it, or half of the pilots lose more than the height covers. A track on"
-        + " which the airspeed, or that of the turn, falls below the margins is judged by the loss of"
-        + " the worst track";
+        + " which the airspeed, or that of the turn, falls below the margins or comes from behind is"
+        + " judged by the loss of the worst track";
   }
 
   /** The same in as few words as a sheet has room for. */
@@ -187,7 +187,8 @@ final class RunsTerms {
     terms.add(
         new Term(
             "airspeed_downwind_kt",
-            "least airspeed in gusts once the wind is behind and the ground speed the same"));
+            "least airspeed in gusts once the wind is behind and the ground speed the same; 0"
+                + " where gusts are faster than the run"));
     terms.add(
         new Term(
             "escape_deg",
