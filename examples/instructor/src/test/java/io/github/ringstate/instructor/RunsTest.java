@@ -164,6 +164,38 @@ class RunsTest {
   }
 
   @Test
+  void inCalmAirNoDirectionIsBestOrWorst() throws IOException {
+    JsonNode conditions = json("--wind-kt 0 --gust-kt 0").get("conditions");
+    assertEquals("every track is alike; fly", conditions.get("best_direction").asText());
+    assertEquals("every track is alike; fly", conditions.get("worst_direction").asText());
+    assertTrue(json("").get("conditions").get("best_direction").asText().contains("(240)"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"60, true", "500, false"})
+  void whereNoTrackIsToBeFlownThePilotSaysNoToTheRun(int heightFt, boolean no) {
+    String page =
+        new String(
+            Documents.of(
+                "runs", "--pilots", "20", "--format", "html", "--height-ft", "" + heightFt),
+            UTF_8);
+    assertEquals(no, page.contains("This run as planned, on whatever track."));
+  }
+
+  @Test
+  void theTextMarksTheLossesThatTheHeightDoesNotCover() throws IOException {
+    String text =
+        Run.of("runs", "--pilots", "20", "--technique", "lateral", "--height-ft", "280").out();
+    for (CSVRecord record : records("--height-ft 280")) {
+      boolean over = number(record, "loss_p95_ft") + 50 > 280;
+      String track = String.format(Locale.ROOT, "\n    %03.0f ", number(record, "track_deg"));
+      int line = text.indexOf(track);
+      String row = text.substring(line + 1, text.indexOf('\n', line + 1));
+      assertEquals(over, row.contains(">"), row);
+    }
+  }
+
+  @Test
   void noSlowRunIsFlownWithAStrongWindBehind() throws IOException {
     // 40 kt from the north: on these tracks more than 5 kt of it are from behind, by arithmetic
     List<CSVRecord> records =

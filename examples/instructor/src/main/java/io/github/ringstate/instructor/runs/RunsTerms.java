@@ -56,7 +56,14 @@ final class RunsTerms {
     terms.add(new Term("gusts", GUSTS));
     terms.add(new Term("cont., short", POWER_OF_BOTH));
     terms.add(new Term("to ring", BOUNDARY + "; " + MODEL));
-    terms.add(new Term("loss", loss(request) + ". OPEN: more than 5 in 100 did not arrest it"));
+    terms.add(
+        new Term(
+            "loss",
+            loss(request)
+                + ". OPEN: more than 5 in 100 did not arrest it. > before it: not covered by the"
+                + " height with "
+                + units.lengthInWords(request.plan().margin())
+                + " left below"));
     terms.add(
         new Term(
             "escape",
