@@ -31,38 +31,48 @@ public record RunJudgement(
     NO_HOVER,
     /** The turn leads into the ring state, and the height covers what half of the pilots lose. */
     HEIGHT_COVERS_THE_TURN_OF_HALF,
+    /** As before, and the short-time power does not suffice to hover. */
+    TURN_OF_HALF_AND_NO_HOVER,
     /** The turn leads into the ring state, and the height does not even cover that. */
     TURN_LOSES_THE_HEIGHT,
-    /** In gusts the airspeed falls below the limits; the height covers what most pilots lose. */
+    /**
+     * In gusts the airspeed falls below the limits, or comes from behind; the height covers what
+     * most pilots lose.
+     */
     AIRSPEED_LOW,
     /** As before, but the height does not cover it. */
     AIRSPEED_LOW_AND_HEIGHT_LOST,
+    /** As before, but the short-time power does not suffice to hover. */
+    AIRSPEED_LOW_AND_NO_HOVER,
     /** As before, but no ground speed on this track gives the airspeed. */
     AIRSPEED_LOW_AT_ANY_GROUND_SPEED,
     /** In gusts the airspeed rises to where the power does not suffice. */
     AIRSPEED_HIGH,
     /** As before, and the turn loses what the height does not cover. */
     AIRSPEED_HIGH_AND_HEIGHT_LOST,
+    /** In gusts the airspeed rises so, and the short-time power does not suffice to hover. */
+    AIRSPEED_HIGH_AND_NO_HOVER,
     /** The power does not suffice at any airspeed that keeps away from the ring state. */
     POWER
   }
 
   /**
-   * Judges a run. Two things keep the craft from the ground: an airspeed away from the ring state,
-   * and a height that covers what it costs to meet it all the same. A run is flown as planned where
-   * both hold; where one is short, within a limit; where both are, not at all. An airspeed that
-   * nothing but the pilot keeps does not make up for a height that half of the pilots would lose
-   * (assumed).
+   * Judges a run. Three things keep the craft from the ground: an airspeed away from the ring
+   * state, a height that covers what it costs to meet it all the same, and the power to hover. A
+   * run is flown as planned where all hold; where one is short, within a limit; where two are, not
+   * at all. An airspeed that nothing but the pilot keeps does not make up for a height that half of
+   * the pilots would lose (assumed).
    *
-   * <p>Whether a track just meets the ring state or just misses it turns on a knot. A track that
-   * misses it below the airspeeds that keep the margins, or in a turn below them, is therefore
-   * judged as if it lost what the worst track of the run does.
+   * <p>Whether a track just meets the ring state or just misses it turns on a knot, and the slower
+   * track may lose the less: the descent has not built up as far. A track below the airspeeds that
+   * keep the margins, or in a turn below them, is therefore judged as if it lost what the worst
+   * track of the run does, so that the loss never makes the slower of two tracks the milder.
    *
    * @param study the run
    * @param limits the airspeeds that keep the margins; empty where there are none
    * @param track the run on a track
    * @param loss altitude loss if the ring state is met from this track; empty where it is not met
-   * @param worst the greatest such loss on any track; empty where it is met on none
+   * @param worst the worst such loss on any track; empty where it is met on none
    * @return the judgement
    */
   public static RunJudgement of(
@@ -75,8 +85,9 @@ public record RunJudgement(
       return no(Ground.POWER, loss);
     }
     RunLimits keep = limits.get();
-    boolean low = keep.below(track.leastAirspeed()) || keep.below(study.airspeedDownwind());
-    return judge(study, keep, track, loss.isEmpty() && low ? worst : loss);
+    boolean low =
+        keep.below(study.plan(), track.triangle().track()) || keep.below(study.airspeedDownwind());
+    return judge(study, keep, track, low ? worst : loss);
   }
 
   private static RunJudgement judge(
@@ -84,9 +95,12 @@ public record RunJudgement(
     RunPlan plan = study.plan();
     boolean covered = loss.isEmpty() || plan.covers(loss.get().most());
     double direction = track.triangle().track();
-    if (keep.below(track.leastAirspeed())) {
+    if (keep.below(plan, direction)) {
       if (!covered) {
         return no(Ground.AIRSPEED_LOW_AND_HEIGHT_LOST, loss);
+      }
+      if (!canHover(study)) {
+        return no(Ground.AIRSPEED_LOW_AND_NO_HOVER, loss);
       }
       return keep.leastGroundSpeed(plan, direction).isPresent()
           ? atLeast(keep, Ground.AIRSPEED_LOW, loss)
@@ -95,6 +109,9 @@ public record RunJudgement(
     if (keep.above(track.greatestAirspeed())) {
       if (!covered) {
         return no(Ground.AIRSPEED_HIGH_AND_HEIGHT_LOST, loss);
+      }
+      if (!canHover(study)) {
+        return no(Ground.AIRSPEED_HIGH_AND_NO_HOVER, loss);
       }
       OptionalDouble slower = keep.greatestGroundSpeed(plan, direction);
       return slower.isPresent()
@@ -107,9 +124,12 @@ public record RunJudgement(
           : no(Ground.POWER, loss);
     }
     if (!covered) {
-      return plan.covers(loss.get().half())
+      if (!plan.covers(loss.get().half())) {
+        return no(Ground.TURN_LOSES_THE_HEIGHT, loss);
+      }
+      return canHover(study)
           ? atLeast(keep, Ground.HEIGHT_COVERS_THE_TURN_OF_HALF, loss)
-          : no(Ground.TURN_LOSES_THE_HEIGHT, loss);
+          : no(Ground.TURN_OF_HALF_AND_NO_HOVER, loss);
     }
     if (!canHover(study)) {
       return atLeast(keep, Ground.NO_HOVER, loss);

@@ -90,6 +90,17 @@ public record RunLimits(int leastKt, int greatestKt) {
   }
 
   /**
+   * Whether the airspeed of a run is too low, or comes from behind.
+   *
+   * @param plan the run
+   * @param track direction flown over the ground, rad clockwise from north
+   * @return true if in gusts and lulls it falls below the least, or gusts overtake the run
+   */
+  public boolean below(RunPlan plan, double track) {
+    return plan.isOvertaken(track) || below(plan.leastAirspeed(track));
+  }
+
+  /**
    * Whether an airspeed is too high.
    *
    * @param airspeed the airspeed, m/s
@@ -110,7 +121,7 @@ public record RunLimits(int leastKt, int greatestKt) {
   public OptionalDouble greatestGroundSpeed(RunPlan plan, double track) {
     for (int knots = (int) Unit.KNOT.fromSi(plan.groundSpeed()); knots >= 0; knots--) {
       RunPlan slower = plan.withGroundSpeed(Unit.KNOT.toSi(knots));
-      if (!above(slower.greatestAirspeed(track)) && !below(slower.leastAirspeed(track))) {
+      if (!above(slower.greatestAirspeed(track)) && !below(slower, track)) {
         return OptionalDouble.of(Unit.KNOT.toSi(knots));
       }
     }
@@ -131,7 +142,7 @@ public record RunLimits(int leastKt, int greatestKt) {
         knots <= fastest;
         knots++) {
       RunPlan faster = plan.withGroundSpeed(Unit.KNOT.toSi(knots));
-      if (!above(faster.greatestAirspeed(track)) && !below(faster.leastAirspeed(track))) {
+      if (!above(faster.greatestAirspeed(track)) && !below(faster, track)) {
         return OptionalDouble.of(Unit.KNOT.toSi(knots));
       }
     }

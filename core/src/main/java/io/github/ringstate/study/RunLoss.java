@@ -36,4 +36,14 @@ public record RunLoss(double half, double most) {
     return new RunLoss(
         losses.quantile(0.5, CONFIDENCE).value(), losses.quantile(share, CONFIDENCE).value());
   }
+
+  /**
+   * The worse of two losses, for the half and for most of the pilots by themselves.
+   *
+   * @param other another loss
+   * @return a loss that is nowhere below either
+   */
+  public RunLoss worse(RunLoss other) {
+    return new RunLoss(Math.max(half, other.half), Math.max(most, other.most));
+  }
 }

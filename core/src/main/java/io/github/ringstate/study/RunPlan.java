@@ -114,6 +114,18 @@ public record RunPlan(
   }
 
   /**
+   * Whether gusts from behind are faster than the run, so that with its nose on the track the craft
+   * would go backwards through the air.
+   *
+   * @param track direction flown over the ground, rad clockwise from north
+   * @return true if they are
+   */
+  public boolean isOvertaken(double track) {
+    // a hair more, so that tracks mirrored in the wind are alike whatever the rounding
+    return triangle(track, gust).tailwind() > groundSpeed + 1e-9;
+  }
+
+  /**
    * Whether the height is enough for a loss and leaves the margin below it.
    *
    * @param loss altitude loss, m; infinite where the descent is not arrested

@@ -153,10 +153,11 @@ public final class RunStudy {
   /**
    * The airspeed to which the run comes down if the ground speed is held through a turn downwind.
    *
-   * @return the least airspeed in gusts on the downwind track, m/s
+   * @return the least airspeed in gusts on the downwind track, m/s; none where gusts are faster
+   *     than the run, for on the way there the airspeed is lost before the craft goes backwards
    */
   public double airspeedDownwind() {
-    return plan.leastAirspeed(plan.downwind());
+    return plan.isOvertaken(plan.downwind()) ? 0 : plan.leastAirspeed(plan.downwind());
   }
 
   /**

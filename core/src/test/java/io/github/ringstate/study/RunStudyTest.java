@@ -140,6 +140,31 @@ class RunStudyTest {
     assertEquals(Outcome.NO_ONSET, kept.fly());
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    // Wind from north 40 kt, 5 kt over the ground. Arithmetic: the tailwind is more than 5 kt where
+    // its cosine is more than 1/8, on tracks within 82.8 deg of south.
+    // At 60 kt over the ground, the most that is accepted, 20 kt from ahead are left due south.
+    "97, false, HEIGHT_COVERS_THE_TURN",
+    "98, true, AIRSPEED_LOW",
+    "180, true, AIRSPEED_LOW_AT_ANY_GROUND_SPEED",
+    "262, true, AIRSPEED_LOW",
+    "263, false, HEIGHT_COVERS_THE_TURN"
+  })
+  void anAirspeedFromBehindIsNoneToRelyOn(
+      double track, boolean overtaken, RunJudgement.Ground ground) {
+    RunPlan plan = plan(DemoCraft.TRAINER, 40, 40, 5);
+    double direction = Unit.DEGREE.toSi(track);
+    assertEquals(overtaken, plan.isOvertaken(direction));
+    // 35 kt at the least, in whatever direction
+    RunLimits limits = new RunLimits(24, 80);
+    assertFalse(limits.below(plan.leastAirspeed(direction)));
+    assertEquals(overtaken, limits.below(plan, direction));
+    RunStudy study = new RunStudy(plan);
+    assertEquals(0, study.airspeedDownwind());
+    assertEquals(ground, judged(study, Optional.of(limits), track, loss(100, 200)).ground());
+  }
+
   @Test
   void settlingIsReckonedWithOnlyWhereTheAirspeedIsLow() {
     RunStudy study = study(20, 20, 20);
@@ -188,6 +213,18 @@ class RunStudyTest {
     }
   }
 
+  @Test
+  void noRunWithContinuousPowerLeftIsTooFast() {
+    // 60 kt over the ground against gusts of 55: 115 kt by arithmetic, and with the twin's 960 kW
+    // there is power left at each of them.
+    RunStudy study = new RunStudy(plan(DemoCraft.TWIN, 40, 55, 60));
+    RunTrack against = study.track(0);
+    assertEquals(115, Unit.KNOT.fromSi(against.greatestAirspeed()), 1e-9);
+    assertTrue(against.continuousMargin() > 0);
+    RunLimits limits = RunLimits.find(study, 0, 0).orElseThrow();
+    assertFalse(limits.above(against.greatestAirspeed()));
+  }
+
   private static boolean keeps(RunStudy study, int knots, double wanted) {
     OptionalDouble margin = study.boundaryMargin(Unit.KNOT.toSi(knots));
     double power = study.power(Unit.KNOT.toSi(knots)).getAsDouble();
@@ -197,7 +234,8 @@ class RunStudyTest {
   @Test
   void withoutPowerAtAnyAirspeedThereAreNoLimits() {
     // 30 kW: induced power alone at 90 kt and less, by momentum theory T^2 / (2 rho A V), and the
-    // blades' profile power of some 25 kW together are more than that at any airspeed.
+    // blades' profile power of some 25 kW together are more than that; beyond, so are these and the
+    // drag of the fuselage, rho f V^3 / 2.
     RunPlan weak = plan(DemoCraft.TRAINER.with(Helicopter.CONTINUOUS_POWER, 30), 0, 0, 20);
     RunStudy study = new RunStudy(weak);
     assertEquals(Optional.empty(), RunLimits.find(study, 0, 0));
@@ -250,18 +288,21 @@ class RunStudyTest {
     "0, 460, 470, DO_NOT_FLY, TURN_LOSES_THE_HEIGHT",
     "180, 100, 460, DO_NOT_FLY, AIRSPEED_LOW_AND_HEIGHT_LOST"
   })
-  void aTrackThatJustMissesTheRingStateIsJudgedAsTheWorstTrack(
+  void aTrackThatMissesTheRingStateOrLosesLessThereIsJudgedAsTheWorstTrack(
       double track, double halfFt, double mostFt, RunVerdict verdict, RunJudgement.Ground ground) {
     RunStudy study = study(20, 20, 20);
-    RunJudgement judged =
-        RunJudgement.of(
-            study,
-            Optional.of(new RunLimits(24, 80)),
-            study.track(Unit.DEGREE.toSi(track)),
-            Optional.empty(),
-            loss(halfFt, mostFt));
-    assertEquals(verdict, judged.verdict());
-    assertEquals(ground, judged.ground());
+    for (Optional<RunLoss> own : List.of(loss(-1, -1), loss(90, 95))) {
+      RunJudgement judged =
+          RunJudgement.of(
+              study,
+              Optional.of(new RunLimits(24, 80)),
+              study.track(Unit.DEGREE.toSi(track)),
+              own,
+              loss(halfFt, mostFt));
+      assertEquals(verdict, judged.verdict());
+      assertEquals(ground, judged.ground());
+      assertEquals(loss(halfFt, mostFt), judged.loss());
+    }
     // where no turn takes the airspeed down, the worst track is none of its business
     RunStudy brisk = study(10, 10, 40);
     assertEquals(
@@ -297,6 +338,38 @@ class RunStudyTest {
       assertEquals(RunJudgement.Ground.NO_HOVER, judged.ground());
       assertEquals(24, judged.leastAirspeedKt().getAsDouble());
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // track, loss of half and of most, ft; wind north 20 kt, ground speed 20 kt, hence 40 kt of air
+    // against it and none with it; greatest airspeed to keep, kt
+    "180, 80, 100, 450, AIRSPEED_LOW_AND_NO_HOVER",
+    "0, 80, 100, 460, TURN_OF_HALF_AND_NO_HOVER",
+    "0, 30, 100, 450, AIRSPEED_HIGH_AND_NO_HOVER"
+  })
+  void withoutThePowerToHoverNothingElseMayBeShort(
+      double track, int greatest, double halfFt, double mostFt, RunJudgement.Ground ground) {
+    Helicopter weak =
+        DemoCraft.TRAINER
+            .with(Helicopter.CONTINUOUS_POWER, 70)
+            .with(Helicopter.SHORT_TIME_POWER, 70);
+    Optional<RunLimits> limits = Optional.of(new RunLimits(24, greatest));
+    RunJudgement judged =
+        judged(new RunStudy(plan(weak, 20, 20, 20)), limits, track, loss(halfFt, mostFt));
+    assertEquals(ground, judged.ground());
+    assertEquals(RunVerdict.DO_NOT_FLY, judged.verdict());
+    // the trainer as it is has the power, and a limit
+    RunJudgement strong = judged(study(20, 20, 20), limits, track, loss(halfFt, mostFt));
+    assertEquals(RunVerdict.FLY_WITH_A_LIMIT, strong.verdict());
+  }
+
+  @Test
+  void theWorseOfTwoLossesIsBelowNeither() {
+    RunLoss steady = new RunLoss(90, 100);
+    RunLoss open = new RunLoss(60, Double.POSITIVE_INFINITY);
+    assertEquals(new RunLoss(90, Double.POSITIVE_INFINITY), steady.worse(open));
+    assertEquals(steady.worse(open), open.worse(steady));
   }
 
   @Test

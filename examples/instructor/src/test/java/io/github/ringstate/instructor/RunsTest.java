@@ -145,6 +145,104 @@ class RunsTest {
     assertTrue(covered > 0, args);
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "--craft utility --mass-kg 1800 --pressure-altitude-ft 8000 --oat-c 30 --height-ft 300",
+        "--craft twin --wind-kt 30 --gust-kt 33 --ground-speed-kt 40 --height-ft 500",
+        "--craft heavy --wind-kt 20 --gust-kt 30 --ground-speed-kt 40 --height-ft 300"
+      })
+  void theMoreWindIsBehindTheStricterIsTheVerdict(String args) throws IOException {
+    List<String> fromMild = List.of("fly", "fly with a limit", "do not fly");
+    List<CSVRecord> records = records("--wind-from-deg 0 " + args);
+    for (int i = 1; i <= 18; i++) {
+      assertTrue(
+          fromMild.indexOf(records.get(i - 1).get("verdict"))
+              <= fromMild.indexOf(records.get(i).get("verdict")),
+          records.get(i).toString());
+    }
+  }
+
+  @Test
+  void inCalmAirNoDirectionIsBestOrWorst() throws IOException {
+    JsonNode conditions = json("--wind-kt 0 --gust-kt 0").get("conditions");
+    assertEquals("every track is alike; fly", conditions.get("best_direction").asText());
+    assertEquals("every track is alike; fly", conditions.get("worst_direction").asText());
+    assertTrue(json("").get("conditions").get("best_direction").asText().contains("(240)"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"60, true", "500, false"})
+  void whereNoTrackIsToBeFlownThePilotSaysNoToTheRun(int heightFt, boolean no) {
+    String page =
+        new String(
+            Documents.of(
+                "runs", "--pilots", "20", "--format", "html", "--height-ft", "" + heightFt),
+            UTF_8);
+    assertEquals(no, page.contains("This run as planned, on whatever track."));
+  }
+
+  @Test
+  void theTextMarksTheLossesThatTheHeightDoesNotCover() throws IOException {
+    String text =
+        Run.of("runs", "--pilots", "20", "--technique", "lateral", "--height-ft", "280").out();
+    for (CSVRecord record : records("--height-ft 280")) {
+      boolean over = number(record, "loss_p95_ft") + 50 > 280;
+      String track = String.format(Locale.ROOT, "\n    %03.0f ", number(record, "track_deg"));
+      int line = text.indexOf(track);
+      String row = text.substring(line + 1, text.indexOf('\n', line + 1));
+      assertEquals(over, row.contains(">"), row);
+    }
+  }
+
+  @Test
+  void noSlowRunIsFlownWithAStrongWindBehind() throws IOException {
+    // 40 kt from the north: on these tracks more than 5 kt of it are from behind, by arithmetic
+    List<CSVRecord> records =
+        records(
+            "--wind-from-deg 0 --wind-kt 40 --gust-kt 44 --wind-exponent 0 --ground-speed-kt 5"
+                + " --height-ft 2000");
+    for (CSVRecord record : records.subList(10, 27)) {
+      assertNotEquals("fly", record.get("verdict"), record.toString());
+      assertTrue(
+          record.get("reason").startsWith("In gusts the wind from behind is faster than the run"),
+          record.toString());
+    }
+  }
+
+  @Test
+  void anAirspeedThatIsTooLowDoesNotReadAsEnough() throws IOException {
+    // 47.6 kt over the ground less 24 kt of wind behind: 23.6 kt, which are 24 if rounded
+    String behind =
+        records(
+                "--wind-from-deg 0 --wind-kt 24 --gust-kt 24 --wind-exponent 0 --height-ft 2000"
+                    + " --ground-speed-kt 47.6")
+            .get(18)
+            .get("reason");
+    assertTrue(behind.contains("falls to just under 24 kt; keep at least 24 kt"), behind);
+  }
+
+  @Test
+  void aLossThatIsNotCoveredDoesNotReadAsIfItWere() throws IOException {
+    Pattern numbers =
+        Pattern.compile(
+            "(more than |)([0-9]+) ft of the ([0-9]+) ft, which leaves less than ([0-9]+) ft");
+    boolean just = false;
+    for (int height = 290; height <= 300; height++) {
+      for (CSVRecord record : records("--height-ft " + height)) {
+        Matcher said = numbers.matcher(record.get("reason"));
+        if (said.find()) {
+          boolean reads =
+              Integer.parseInt(said.group(2)) + Integer.parseInt(said.group(4))
+                  <= Integer.parseInt(said.group(3));
+          assertEquals(reads, !said.group(1).isEmpty(), record.toString());
+          just |= reads;
+        }
+      }
+    }
+    assertTrue(just);
+  }
+
   @Test
   void atSixtyFeetInAFreshWindNoRunIsFlownAsPlanned() throws IOException {
     // Half of the pilots lose more in a turn downwind than there is; 30 kt over the ground leave
@@ -260,7 +358,7 @@ class RunsTest {
   @ValueSource(
       strings = {
         "",
-        "--craft heavy --height-ft 300 --units si",
+        "--craft heavy --height-ft 400 --units si",
         "--craft heavy --mass-kg 9000 --oat-c 35 --ground-speed-kt 45 --gust-kt 40 --height-ft 1500"
       })
   void aLimitIsANumberThatItsReasonTells(String args) throws IOException {

@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.study.RunVerdict;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -14,6 +15,8 @@ final class Directions {
       List.of(
           "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west");
 
+  private static final String ALIKE = "every track is alike; ";
+
   private final RunAnalysis analysis;
 
   Directions(RunAnalysis analysis) {
@@ -23,6 +26,9 @@ final class Directions {
   /** Best: the least severe verdict met, and among those the greatest least airspeed. */
   String best() {
     RunVerdict verdict = extreme(Comparator.naturalOrder());
+    if (verdict != RunVerdict.DO_NOT_FLY && areAlike()) {
+      return ALIKE + verdict.label();
+    }
     List<RunRow> rows = with(verdict);
     RunRow finest =
         rows.stream().max(Comparator.comparingDouble(RunRow::leastAirspeedKt)).orElseThrow();
@@ -40,6 +46,9 @@ final class Directions {
   /** Worst: the most severe verdict met, and among those the smallest least airspeed. */
   String worst() {
     RunVerdict verdict = extreme(Comparator.reverseOrder());
+    if (areAlike()) {
+      return ALIKE + verdict.label();
+    }
     RunRow poorest =
         with(verdict).stream()
             .min(Comparator.comparingDouble(RunRow::leastAirspeedKt))
@@ -51,6 +60,13 @@ final class Directions {
         + verdict.label()
         + " on "
         + arcs(row -> row.judgement().verdict() == verdict);
+  }
+
+  /** As in calm air: no track has an airspeed that any other has not. */
+  private boolean areAlike() {
+    DoubleSummaryStatistics airspeeds =
+        analysis.rows().stream().mapToDouble(RunRow::leastAirspeedKt).summaryStatistics();
+    return airspeeds.getMax() - airspeeds.getMin() < 1e-9;
   }
 
   private RunVerdict extreme(Comparator<RunVerdict> order) {

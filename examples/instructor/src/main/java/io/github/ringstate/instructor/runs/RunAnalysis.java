@@ -69,20 +69,20 @@ record RunAnalysis(
       this.study = study;
     }
 
-    /** The greater loss of the mishaps. */
+    /** The worse loss of the mishaps. */
     Optional<RunLoss> loss(RunTrack track, Technique technique) {
       return Stream.of(RunMishap.values())
           .map(mishap -> loss(track, mishap, technique))
           .flatMap(Optional::stream)
-          .max(Comparator.comparingDouble(RunLoss::most));
+          .reduce(RunLoss::worse);
     }
 
-    /** The greatest loss on any track. */
+    /** The worst loss on any track. */
     Optional<RunLoss> worst(List<RunTrack> tracks, Technique technique) {
       return tracks.stream()
           .map(track -> loss(track, technique))
           .flatMap(Optional::stream)
-          .max(Comparator.comparingDouble(RunLoss::most));
+          .reduce(RunLoss::worse);
     }
 
     private Optional<RunLoss> loss(RunTrack track, RunMishap mishap, Technique technique) {

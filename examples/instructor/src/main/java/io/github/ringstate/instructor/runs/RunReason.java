@@ -3,11 +3,15 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunLimits;
+import io.github.ringstate.study.RunLoss;
 import io.github.ringstate.study.RunPlan;
 import java.util.Locale;
 
 /** The reason for a verdict, in one sentence. None calls a run or a height safe. */
 final class RunReason {
+
+  private static final String NO_HOVER =
+      "short-time power does not suffice to hover out of ground effect in this air";
 
   private final RunsRequest request;
   private final RunAnalysis analysis;
@@ -39,15 +43,12 @@ final class RunReason {
               "keep at least "
                   + limit()
                   + " airspeed in every turn: with the ground speed held through one downwind, "
-                  + speed(analysis.airspeedDownwind())
+                  + low(analysis.airspeedDownwind())
                   + " are left";
-          case NO_HOVER ->
-              "keep at least "
-                  + limit()
-                  + " airspeed, turns included: short-time power does not suffice to hover out of"
-                  + " ground effect in this air";
+          case NO_HOVER -> "keep at least " + limit() + " airspeed, turns included: " + NO_HOVER;
           case HEIGHT_COVERS_THE_TURN_OF_HALF ->
               "keep at least " + limit() + " airspeed in every turn: " + turn(row) + with(row);
+          case TURN_OF_HALF_AND_NO_HOVER -> turn(row) + with(row) + ", and " + NO_HOVER;
           case TURN_LOSES_THE_HEIGHT ->
               turn(row) + with(row) + ", and half of the pilots lose " + half(row);
           case AIRSPEED_LOW ->
@@ -60,16 +61,17 @@ final class RunReason {
                   + (row.judgement().loss().isPresent() ? ": " + met(row) + of(row) : "");
           case AIRSPEED_LOW_AND_HEIGHT_LOST ->
               falls(row)
-                  + ", below the "
+                  + ", where at least "
                   + limit()
-                  + " that keep the margins, and "
+                  + " keep the margins, and "
                   + met(row)
                   + with(row);
+          case AIRSPEED_LOW_AND_NO_HOVER -> falls(row) + ", and " + NO_HOVER;
           case AIRSPEED_LOW_AT_ANY_GROUND_SPEED ->
               falls(row)
                   + ", and no ground speed up to "
                   + speed(Unit.KNOT.toSi(RunPlan.GROUND_SPEED.quantity().high()))
-                  + " keeps it at "
+                  + " keeps the airspeed at "
                   + limit()
                   + " or more on this track";
           case AIRSPEED_HIGH ->
@@ -78,6 +80,7 @@ final class RunReason {
                   + speed(row.judgement().greatestGroundSpeed().getAsDouble())
                   + " over the ground or less";
           case AIRSPEED_HIGH_AND_HEIGHT_LOST -> rises(row) + ", and " + turn(row) + with(row);
+          case AIRSPEED_HIGH_AND_NO_HOVER -> rises(row) + ", and " + NO_HOVER;
           case POWER ->
               "at no airspeed of such a run does continuous power suffice with the margin to the"
                   + " ring state kept";
@@ -86,11 +89,14 @@ final class RunReason {
   }
 
   private String stays(RunRow row) {
-    return "in gusts the airspeed stays at " + least(row) + " or more";
+    return "in gusts the airspeed stays at " + speed(row.track().leastAirspeed()) + " or more";
   }
 
   private String falls(RunRow row) {
-    return "in gusts the airspeed falls to " + least(row);
+    double least = row.track().leastAirspeed();
+    return analysis.limits().orElseThrow().below(least)
+        ? "in gusts the airspeed falls to " + low(least)
+        : "in gusts the wind from behind is faster than the run";
   }
 
   private String rises(RunRow row) {
@@ -103,11 +109,20 @@ final class RunReason {
     return "holding the ground speed through a turn downwind leaves "
         + speed(analysis.airspeedDownwind())
         + " airspeed and"
-        + (row.loss().isPresent() ? "" : ", from the worst track,");
+        + (isItsOwn(row) ? "" : ", from the worst track,");
   }
 
-  private static String met(RunRow row) {
-    return "a ring state met from " + (row.loss().isPresent() ? "here" : "the worst track");
+  private String met(RunRow row) {
+    return "a ring state met from " + (isItsOwn(row) ? "here" : "the worst track");
+  }
+
+  /** Whether the loss that the verdict reckons with reads as that of the track itself. */
+  private boolean isItsOwn(RunRow row) {
+    return row.loss().map(this::read).equals(row.judgement().loss().map(this::read));
+  }
+
+  private double read(RunLoss loss) {
+    return units.rounded(Unit.FOOT.fromSi(loss.most()));
   }
 
   private String groundSpeed(RunRow row) {
@@ -116,8 +131,9 @@ final class RunReason {
         limits.leastGroundSpeed(request.plan(), row.track().triangle().track()).getAsDouble());
   }
 
-  private String least(RunRow row) {
-    return speed(row.track().leastAirspeed());
+  /** An airspeed below the least to keep, whatever the rounding. */
+  private String low(double airspeed) {
+    return (speed(airspeed).equals(limit()) ? "just under " : "") + speed(airspeed);
   }
 
   private String limit() {
@@ -135,9 +151,25 @@ final class RunReason {
   /** A loss that is not covered. */
   private String with(RunRow row) {
     RunPlan plan = request.plan();
-    return row.judgement().loss().orElseThrow().most() < plan.height()
-        ? of(row) + ", which leaves less than " + units.lengthInWords(plan.margin())
-        : " loses " + loss(row) + " with " + height() + " below";
+    RunLoss loss = row.judgement().loss().orElseThrow();
+    String lost = " loses " + (seemsCovered(loss) ? "a little more than " : "") + loss(row);
+    return loss.most() < plan.height()
+        ? lost
+            + " of the "
+            + height()
+            + ", which leaves less than "
+            + units.lengthInWords(plan.margin())
+        : lost + " with " + height() + " below";
+  }
+
+  /** Whether a loss that is not covered reads as if it were. */
+  private boolean seemsCovered(RunLoss loss) {
+    RunPlan plan = request.plan();
+    return read(loss) + whole(plan.margin()) <= whole(plan.height());
+  }
+
+  private double whole(double metres) {
+    return Math.rint(units.length().fromSi(metres));
   }
 
   private String loss(RunRow row) {

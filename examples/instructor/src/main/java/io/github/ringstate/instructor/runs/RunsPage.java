@@ -255,6 +255,10 @@ final class RunsPage {
   /** The lines at which the pilot says no. */
   private List<String> limits() {
     List<String> lines = new ArrayList<>();
+    if (analysis.rows().stream()
+        .allMatch(row -> row.judgement().verdict() == RunVerdict.DO_NOT_FLY)) {
+      lines.add("This run as planned, on whatever track.");
+    }
     analysis
         .limits()
         .ifPresent(

@@ -64,16 +64,18 @@ final class RunsSheet {
     terms.add(
         new Term(
             "Wind",
-            request.reported().inWords(units)
-                + " at "
-                + units.lengthInWords(10)
-                + "; at the height flown "
-                + units.speedInWords(plan.windSpeed())
-                + ", gusts "
-                + units.speedInWords(plan.gust())
-                + " (power law, exponent "
-                + Decimals.brief(request.reported().exponent())
-                + ")"));
+            plan.gust() == 0
+                ? "calm"
+                : request.reported().inWords(units)
+                    + " at "
+                    + units.lengthInWords(10)
+                    + "; at the height flown "
+                    + units.speedInWords(plan.windSpeed())
+                    + ", gusts "
+                    + units.speedInWords(plan.gust())
+                    + " (power law, exponent "
+                    + Decimals.brief(request.reported().exponent())
+                    + ")"));
     terms.add(new Term("Turn", RunsTerms.turn(analysis, units)));
     terms.add(new Term("Best", new Directions(analysis).best()));
     terms.add(new Term("Worst", new Directions(analysis).worst()));
@@ -111,7 +113,9 @@ final class RunsSheet {
     if (row.isNotArrested()) {
       return "OPEN";
     }
-    return row.lossFt().isPresent() ? units.lost(row.lossFt().getAsDouble()) : DASH;
+    return row.lossFt().isPresent()
+        ? (row.isOver(request.plan()) ? ">" : "") + units.lost(row.lossFt().getAsDouble())
+        : DASH;
   }
 
   private List<Term> reasons() {

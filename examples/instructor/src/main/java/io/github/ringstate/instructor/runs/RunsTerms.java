@@ -56,7 +56,14 @@ final class RunsTerms {
     terms.add(new Term("gusts", GUSTS));
     terms.add(new Term("cont., short", POWER_OF_BOTH));
     terms.add(new Term("to ring", BOUNDARY + "; " + MODEL));
-    terms.add(new Term("loss", loss(request) + ". OPEN: more than 5 in 100 did not arrest it"));
+    terms.add(
+        new Term(
+            "loss",
+            loss(request)
+                + ". OPEN: more than 5 in 100 did not arrest it. > before it: not covered by the"
+                + " height with "
+                + units.lengthInWords(request.plan().margin())
+                + " left below"));
     terms.add(
         new Term(
             "escape",
@@ -75,9 +82,10 @@ final class RunsTerms {
     return "fly: in gusts the airspeed keeps the margins, the height covers the loss with "
         + units.lengthInWords(request.plan().margin())
         + " left below, and there is power to hover; fly with a limit: one of these is short, and"
-        + " what remains holds within the limit; do not fly: the airspeed and the height are short,"
-        + " or no limit mends it, or half of the pilots lose more than the height covers. A track that"
-        + " misses the ring state only just, its airspeed or that of the turn below the margins, is"
+        + " what remains holds within the limit, or a turn downwind takes the airspeed below the"
+        + " margins without a loss to set against the height; do not fly: two of these are short, or"
+        + " no limit mends it, or half of the pilots lose more than the height covers. A track on"
+        + " which the airspeed, or that of the turn, falls below the margins or comes from behind is"
         + " judged by the loss of the worst track";
   }
 
@@ -117,8 +125,9 @@ final class RunsTerms {
                 + " after onset"),
         new Term(
             "verdict",
-            "limit: least airspeed to keep, turns included, or greatest ground speed; > before a loss"
-                + " that leaves less than "
+            "limit: least airspeed to keep, turns included, or greatest ground speed; by the worst"
+                + " track's loss where the airspeed, or that of the turn, is low; > before a loss that"
+                + " leaves less than "
                 + units.lengthInWords(request.plan().margin())));
   }
 
@@ -184,7 +193,8 @@ final class RunsTerms {
     terms.add(
         new Term(
             "airspeed_downwind_kt",
-            "least airspeed in gusts once the wind is behind and the ground speed the same"));
+            "least airspeed in gusts once the wind is behind and the ground speed the same; 0"
+                + " where gusts are faster than the run"));
     terms.add(
         new Term(
             "escape_deg",
