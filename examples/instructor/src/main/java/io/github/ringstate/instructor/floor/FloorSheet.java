@@ -135,7 +135,7 @@ final class FloorSheet {
 
   private static String moment(LatestMoment latest) {
     if (latest.delayS().isEmpty()) {
-      return "none";
+      return "not even 0";
     }
     double delay = latest.delayS().getAsDouble();
     return Decimals.fixed(delay, 2) + (delay == FloorTerms.LATEST ? " or more" : "");

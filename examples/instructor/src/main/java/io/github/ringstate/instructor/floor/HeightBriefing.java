@@ -71,6 +71,13 @@ record HeightBriefing(double heightFt, List<Way> ways) {
       return "no technique to brief: with every way out all of the simulated pilots would have hit"
           + " the ground";
     }
+    if (first.ground().value() > 0.5) {
+      return "no technique to brief: even with "
+          + first.name()
+          + ", the way out with which the fewest did, "
+          + count(first)
+          + " of the simulated pilots would have hit the ground";
+    }
     List<Way> others = ways.subList(1, ways.size());
     String text =
         "brief "

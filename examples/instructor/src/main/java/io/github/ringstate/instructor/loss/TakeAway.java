@@ -129,7 +129,10 @@ final class TakeAway {
       parts.add("ends on the ground" + delays(ground));
     }
     if (!descending.isEmpty()) {
-      parts.add("does not arrest the descent" + delays(descending));
+      parts.add(
+          descending.size() > 1 && descending.size() == block.delays().size()
+              ? "arrests the descent at no delay"
+              : "does not arrest the descent" + delays(descending));
     }
     return parts;
   }

@@ -24,7 +24,11 @@ public enum RecoveryKind {
   AUTOROTATION(
       "autorotation", true, "collective down, nose down, then a flare back into powered flight"),
   /** Power alone. */
-  COLLECTIVE("collective", false, "all the power there is and nothing else: the wrong instinct"),
+  COLLECTIVE(
+      "collective",
+      false,
+      "all the power there is and nothing else: the wrong instinct, though power to spare may stop a"
+          + " sink that has only begun"),
   /** Nothing. */
   NONE("none", false, "nothing is done");
 

@@ -121,6 +121,15 @@ class FloorWordsTest {
   }
 
   @Test
+  void whereMostWouldHitTheGroundWithAnyTechniqueNoneIsBriefed() {
+    // of losses evenly up to 400 ft, 90.1 % are 40 ft or more; up to 200 ft, 80.1 %
+    assertEquals(
+        "no technique to brief: even with lateral, the way out with which the fewest did, 801 of 1000"
+            + " (80.1 %) of the simulated pilots would have hit the ground",
+        briefing(40, row(RecoveryKind.FORWARD, 400, 0), row(RecoveryKind.LATERAL, 200, 0)));
+  }
+
+  @Test
   void theTechniqueWithTheFewestOnTheGroundIsBriefed() {
     // of losses evenly up to 400 ft, 50.1 % are 200 ft or more; up to 210 ft, 48 of 1000
     assertEquals(

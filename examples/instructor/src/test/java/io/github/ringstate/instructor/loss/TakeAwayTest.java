@@ -62,8 +62,8 @@ class TakeAwayTest {
             + " (up to 1 s); forward ends on the ground at 2 and 3 s.",
         "FORWARD|G G G G|Forward ends on the ground at every delay.",
         "FORWARD|60 G G G|Forward ends on the ground at 1 to 3 s.",
-        "FORWARD|X X X X|Forward does not arrest the descent at every delay.",
-        "NONE|X X X X|Doing nothing does not arrest the descent at every delay.",
+        "FORWARD|X X X X|Forward arrests the descent at no delay.",
+        "NONE|X X X X|Doing nothing arrests the descent at no delay.",
         "FORWARD|N N N N|These conditions do not lead into the ring state, so the table says nothing"
             + " of what a recovery would cost.",
         // printed as 60, 60, 60, 60
