@@ -99,7 +99,7 @@ public record RunJudgement(
       if (!covered) {
         return no(Ground.AIRSPEED_LOW_AND_HEIGHT_LOST, loss);
       }
-      if (!canHover(study)) {
+      if (!study.canHover()) {
         return no(Ground.AIRSPEED_LOW_AND_NO_HOVER, loss);
       }
       return keep.leastGroundSpeed(plan, direction).isPresent()
@@ -110,7 +110,7 @@ public record RunJudgement(
       if (!covered) {
         return no(Ground.AIRSPEED_HIGH_AND_HEIGHT_LOST, loss);
       }
-      if (!canHover(study)) {
+      if (!study.canHover()) {
         return no(Ground.AIRSPEED_HIGH_AND_NO_HOVER, loss);
       }
       OptionalDouble slower = keep.greatestGroundSpeed(plan, direction);
@@ -127,11 +127,11 @@ public record RunJudgement(
       if (!plan.covers(loss.get().half())) {
         return no(Ground.TURN_LOSES_THE_HEIGHT, loss);
       }
-      return canHover(study)
+      return study.canHover()
           ? atLeast(keep, Ground.HEIGHT_COVERS_THE_TURN_OF_HALF, loss)
           : no(Ground.TURN_OF_HALF_AND_NO_HOVER, loss);
     }
-    if (!canHover(study)) {
+    if (!study.canHover()) {
       return atLeast(keep, Ground.NO_HOVER, loss);
     }
     if (loss.isEmpty() && keep.below(study.airspeedDownwind())) {
@@ -143,12 +143,6 @@ public record RunJudgement(
         loss,
         OptionalDouble.empty(),
         OptionalDouble.empty());
-  }
-
-  private static boolean canHover(RunStudy study) {
-    RunPlan plan = study.plan();
-    OptionalDouble needed = study.hoverPower();
-    return needed.isPresent() && needed.getAsDouble() <= plan.craft().shortTimePower(plan.air());
   }
 
   private static RunJudgement atLeast(RunLimits limits, Ground ground, Optional<RunLoss> loss) {

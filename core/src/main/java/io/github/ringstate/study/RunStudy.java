@@ -126,6 +126,25 @@ public final class RunStudy {
     return power(0, 0);
   }
 
+  /**
+   * What a hover out of ground effect in calm air leaves of the short-time power.
+   *
+   * @return the part of that power that is left; negative where the hover takes more; minus
+   *     infinity where the rotor cannot carry the craft
+   */
+  public double hoverMargin() {
+    return margin(plan.craft().shortTimePower(plan.air()), hoverPower());
+  }
+
+  /**
+   * Whether the short-time power suffices for such a hover.
+   *
+   * @return true if it does
+   */
+  public boolean canHover() {
+    return hoverMargin() >= 0;
+  }
+
   private OptionalDouble power(double airspeed, double descent) {
     try {
       Trim trim = Trim.find(motion, airspeed, -descent);

@@ -20,7 +20,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -28,14 +27,15 @@ import java.util.stream.Stream;
  *
  * @param technique the technique to brief
  * @param limits the airspeeds that keep the margins
- * @param hoverPower power of a hover out of ground effect, W; empty if the rotor cannot
+ * @param hoverMargin what a hover out of ground effect leaves of the short-time power, over it;
+ *     minus infinity if the rotor cannot
  * @param airspeedDownwind least airspeed on the downwind track, m/s
  * @param rows the tracks, north first
  */
 record RunAnalysis(
     Technique technique,
     Optional<RunLimits> limits,
-    OptionalDouble hoverPower,
+    double hoverMargin,
     double airspeedDownwind,
     List<RunRow> rows) {
 
@@ -157,6 +157,6 @@ record RunAnalysis(
               flights.escape(track, technique),
               RunJudgement.of(study, limits, track, loss, worst)));
     }
-    return new RunAnalysis(technique, limits, study.hoverPower(), study.airspeedDownwind(), rows);
+    return new RunAnalysis(technique, limits, study.hoverMargin(), study.airspeedDownwind(), rows);
   }
 }

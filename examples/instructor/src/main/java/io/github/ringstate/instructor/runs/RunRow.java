@@ -49,7 +49,7 @@ record RunRow(
     return percent(track.shortTimeMargin());
   }
 
-  private static OptionalDouble percent(double margin) {
+  static OptionalDouble percent(double margin) {
     return Double.isInfinite(margin)
         ? OptionalDouble.empty()
         : OptionalDouble.of(Unit.PERCENT.fromSi(margin));

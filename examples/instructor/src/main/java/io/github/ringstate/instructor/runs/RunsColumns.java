@@ -79,10 +79,7 @@ final class RunsColumns {
 
   /** What is left of the short-time power over a hover out of ground effect, per cent of it. */
   OptionalDouble hoverMarginPct() {
-    double available = request.plan().craft().shortTimePower(request.plan().air());
-    return analysis.hoverPower().isPresent()
-        ? OptionalDouble.of(100 * (1 - analysis.hoverPower().getAsDouble() / available))
-        : OptionalDouble.empty();
+    return RunRow.percent(analysis.hoverMargin());
   }
 
   private String covered(RunRow row) {
