@@ -25,7 +25,7 @@ final class FloorColumns {
           new Column<>("oat_c", row -> Cell.number(row.conditions().oatC())),
           new Column<>("entry", row -> Cell.text(row.entry())),
           new Column<>("state", row -> Cell.text(row.state().label())),
-          new Column<>("recovery", row -> Cell.text(row.recovery().label())),
+          new Column<>("recovery", row -> Cell.text(row.recovery().name())),
           new Column<>("share", row -> Cell.given(row.share())),
           new Column<>("floor_ft", row -> PilotCells.feet(row.floorFt(), up(Quantile::value))),
           new Column<>("floor_low_ft", row -> PilotCells.feet(row.floorFt(), down(Quantile::low))),
@@ -84,7 +84,7 @@ final class FloorColumns {
           new Column<>(
               "pressure_altitude_ft",
               latest -> Cell.number(latest.conditions().pressureAltitudeFt())),
-          new Column<>("recovery", latest -> Cell.text(latest.recovery().label())),
+          new Column<>("recovery", latest -> Cell.text(latest.recovery().name())),
           new Column<>(
               "latest_delay_s",
               latest ->

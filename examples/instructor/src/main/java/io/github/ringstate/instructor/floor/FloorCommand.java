@@ -8,11 +8,11 @@ import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.PilotOptions;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.option.TableOutput;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.pilot.Technique;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -111,8 +111,7 @@ public final class FloorCommand implements Runnable {
         loadings.airs(),
         entry.approach(OptionalDouble.empty()),
         EntryOptions.height(height),
-        new Choice<>("--recoveries", List.of(RecoveryKind.values()), RecoveryKind::label)
-            .several(recoveries),
+        new Choice<>("--recoveries", Technique.ALL, Technique::name).several(recoveries),
         PilotOptions.states().several(states),
         chance.clock(),
         chance.disturbances(),

@@ -63,8 +63,7 @@ final class FloorSheet {
     Approach approach = request.approach();
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
-    terms.add(
-        new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
+    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
     terms.add(new Term("Wind", approach.wind(units)));
     terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));
     if (request.disturbances().any()) {

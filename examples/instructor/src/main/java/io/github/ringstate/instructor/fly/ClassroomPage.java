@@ -9,13 +9,13 @@ import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.flight.EventKind;
 import io.github.ringstate.instructor.chart.Pen;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
 import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sheet.ModelNote;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -61,7 +61,7 @@ final class ClassroomPage {
                     + units.length().symbol()),
             new Term(
                 "Entry",
-                request.approach().kind().description(units)
+                request.approach().description(units)
                     + "; wind "
                     + request.approach().wind(units))));
     model.put("isEmpty", flights.flights().isEmpty());
@@ -86,8 +86,8 @@ final class ClassroomPage {
   /** A recovery to tick. */
   record RecoveryChoice(String name, String description, boolean isChosen) {}
 
-  private RecoveryChoice choice(RecoveryKind kind) {
-    boolean chosen = kind == request.recovery() || kind == RecoveryKind.LATERAL;
+  private RecoveryChoice choice(Technique kind) {
+    boolean chosen = kind.equals(request.recovery()) || kind.equals(Technique.LATERAL);
     return new RecoveryChoice(
         kind.label(), kind.description(request.conditions().craft().sense()), chosen);
   }
@@ -146,7 +146,7 @@ final class ClassroomPage {
     return text.toString();
   }
 
-  private static void pen(JsonGenerator json, RecoveryKind recovery, Pen pen) throws IOException {
+  private static void pen(JsonGenerator json, Technique recovery, Pen pen) throws IOException {
     json.writeStartObject();
     json.writeStringField("name", recovery.label());
     json.writeStringField(

@@ -31,7 +31,7 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
 
   private static final List<Column<Occurrence>> EVENTS =
       List.of(
-          new Column<>("event", event -> Cell.text(event.kind().label())),
+          new Column<>("event", event -> Cell.text(event.kind().name())),
           new Column<>("time_s", event -> Cell.number(event.time(), 2)),
           new Column<>("height_ft", event -> Cell.number(Unit.FOOT.fromSi(event.height()))),
           new Column<>(
@@ -94,11 +94,11 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
     facts.put("hover_power_kw", Cell.number(conditions.hover().neededKw()));
     facts.put("continuous_power_kw", Cell.number(conditions.hover().continuousKw()));
     facts.put("short_time_power_kw", Cell.number(conditions.hover().shortTimeKw()));
-    facts.put("entry", Cell.text(request.approach().kind().label()));
+    facts.put("entry", Cell.text(request.approach().kind().name()));
     facts.put("wind_kt", Cell.number(request.approach().windKt()));
     facts.put("wind_from", Cell.text(request.approach().kind().windFrom()));
     facts.put("height_at_onset_ft", Cell.number(request.approach().heightFt()));
-    facts.put("recovery", Cell.text(request.recovery().label()));
+    facts.put("recovery", Cell.text(request.recovery().name()));
     facts.put("delay_s", Cell.given(request.delayS()));
     facts.put("outcome", Cell.text(outcome.ending().label()));
     facts.put("altitude_loss_ft", in(Unit.FOOT, outcome.altitudeLoss()));

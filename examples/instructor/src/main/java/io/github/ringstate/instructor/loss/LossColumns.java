@@ -23,7 +23,7 @@ final class LossColumns {
               "pressure_altitude_ft", line -> Cell.number(line.conditions().pressureAltitudeFt())),
           new Column<>("oat_c", line -> Cell.number(line.conditions().oatC())),
           new Column<>("entry", line -> Cell.text(line.entry())),
-          new Column<>("recovery", line -> Cell.text(line.recovery().label())),
+          new Column<>("recovery", line -> Cell.text(line.recovery().name())),
           new Column<>(
               "delay_s",
               line ->

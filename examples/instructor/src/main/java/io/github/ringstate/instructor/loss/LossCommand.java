@@ -8,7 +8,6 @@ import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PilotOptions;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
@@ -16,6 +15,7 @@ import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.pilot.Technique;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
@@ -124,8 +124,7 @@ public final class LossCommand implements Runnable {
         loadings.load(chosen),
         loadings.airs(),
         approach.approach(),
-        new Choice<>("--recoveries", List.of(RecoveryKind.values()), RecoveryKind::label)
-            .several(recoveries),
+        new Choice<>("--recoveries", Technique.ALL, Technique::name).several(recoveries),
         state == null
             ? NumberText.several("--delays", delays == null ? DELAYS : delays, Recognition.DELAY)
             : List.of(),

@@ -1,7 +1,6 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.pilots.Pool;
@@ -12,6 +11,7 @@ import io.github.ringstate.instructor.sheet.ModelNote;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
@@ -136,9 +136,7 @@ final class LossPage {
     terms.add(
         new Term(
             "Entry",
-            request.approach().kind().description(units)
-                + "; wind "
-                + request.approach().wind(units)));
+            request.approach().description(units) + "; wind " + request.approach().wind(units)));
     OptionalDouble height = request.approach().heightFt();
     terms.add(
         new Term(
@@ -182,7 +180,7 @@ final class LossPage {
                 100 * conditions.hover().neededKw() / conditions.hover().continuousKw(), 0)
             + " % of continuous power",
         conditions.hover().isShort(),
-        request.recoveries().stream().map(RecoveryKind::label).toList(),
+        request.recoveries().stream().map(Technique::label).toList(),
         lines);
   }
 

@@ -2,7 +2,6 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.instructor.option.Approach;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.report.Decimals;
@@ -10,6 +9,7 @@ import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.Term;
 import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,8 +54,7 @@ final class LossSheet {
     Approach approach = request.approach();
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
-    terms.add(
-        new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
+    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
     terms.add(new Term("Wind", approach.wind(units)));
     terms.add(new Term("Ground", approach.ground(units)));
     terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));
@@ -75,14 +74,14 @@ final class LossSheet {
   private Sheet.Grid grid(LossBlock block) {
     List<GridColumn> columns = new ArrayList<>();
     columns.add(GridColumn.right("delay", "s"));
-    for (RecoveryKind recovery : block.recoveries()) {
+    for (Technique recovery : block.recoveries()) {
       columns.add(GridColumn.right(recovery.label(), "loss, " + units.length().symbol()));
     }
     List<List<String>> lines = new ArrayList<>();
     for (double delay : block.delays()) {
       List<String> line = new ArrayList<>();
       line.add(Decimals.given(delay));
-      for (RecoveryKind recovery : block.recoveries()) {
+      for (Technique recovery : block.recoveries()) {
         line.add(cell(block.row(recovery, delay), units));
       }
       lines.add(line);

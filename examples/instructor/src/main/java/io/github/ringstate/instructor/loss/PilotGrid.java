@@ -1,12 +1,12 @@
 package io.github.ringstate.instructor.loss;
 
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,10 +35,10 @@ final class PilotGrid {
     }
     columns.add(GridColumn.right("arrested", "share"));
     List<List<String>> lines = new ArrayList<>();
-    Optional<RecoveryKind> above = Optional.empty();
+    Optional<Technique> above = Optional.empty();
     for (LossLine line : block.lines()) {
       List<String> texts = new ArrayList<>();
-      boolean same = above.isPresent() && above.get() == line.recovery();
+      boolean same = above.equals(Optional.of(line.recovery()));
       texts.add(same ? "" : line.recovery().label());
       above = Optional.of(line.recovery());
       if (delays) {

@@ -2,7 +2,6 @@ package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
 import io.github.ringstate.instructor.report.UnitSystem;
@@ -74,7 +73,7 @@ public final class PilotTerms {
    * @param craft the craft that flies them
    * @return a line for each
    */
-  public static List<Term> recoveries(List<RecoveryKind> recoveries, Helicopter craft) {
+  public static List<Term> recoveries(List<Technique> recoveries, Helicopter craft) {
     return recoveries.stream()
         .map(kind -> new Term(kind.label(), kind.description(craft.sense())))
         .toList();
@@ -87,9 +86,8 @@ public final class PilotTerms {
    * @param units the units to speak in
    * @return a line for each recovery of which something varies
    */
-  public static List<Term> spreads(List<RecoveryKind> recoveries, UnitSystem units) {
+  public static List<Term> spreads(List<Technique> recoveries, UnitSystem units) {
     return recoveries.stream()
-        .map(Pool::technique)
         .filter(technique -> !technique.spreads().isEmpty())
         .map(technique -> new Term(technique.name() + " pilots", spread(technique, units)))
         .toList();

@@ -1,13 +1,13 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.instructor.report.Term;
 import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.instructor.sheet.ModelNote;
 import io.github.ringstate.instructor.sheet.Page;
 import io.github.ringstate.instructor.sheet.PageSettings;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunJudgement;
 import io.github.ringstate.study.RunPlan;
@@ -229,7 +229,7 @@ final class RunsPage {
   }
 
   private String technique() {
-    return Stream.of(RecoveryKind.values())
+    return Technique.ALL.stream()
         .filter(kind -> kind.label().equals(analysis.technique().name()))
         .findFirst()
         .map(kind -> kind.description(request.plan().craft().sense()))
