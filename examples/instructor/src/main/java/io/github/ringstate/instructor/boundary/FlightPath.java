@@ -2,13 +2,13 @@ package io.github.ringstate.instructor.boundary;
 
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.flight.EventKind;
 import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.RecoveryKind;
-import io.github.ringstate.instructor.report.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 

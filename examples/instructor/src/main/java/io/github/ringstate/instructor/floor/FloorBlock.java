@@ -2,11 +2,11 @@ package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.error.Refusal;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.progress.Work;
-import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.PilotStudy;

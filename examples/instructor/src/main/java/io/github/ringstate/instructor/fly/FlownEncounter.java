@@ -2,10 +2,10 @@ package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.files.error.Refusal;
 import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.refusal.Refusal;
 import java.util.ArrayList;
 import java.util.List;
 

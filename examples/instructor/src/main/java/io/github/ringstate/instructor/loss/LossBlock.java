@@ -2,12 +2,12 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.study.LossCell;
 import io.github.ringstate.study.LossTable;
