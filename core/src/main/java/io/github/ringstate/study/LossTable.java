@@ -35,7 +35,8 @@ public record LossTable(List<LossCell> cells) {
    * @param delays the delays from onset to the pilot's action, s
    * @return the table; a list that is empty gives an empty table
    * @throws CancellationException if the calling thread was interrupted
-   * @throws IllegalStateException if a craft cannot start the entry in one of the airs
+   * @throws io.github.ringstate.flight.NoSteadyFlightException if a craft cannot start the entry in
+   *     one of the airs
    */
   public static LossTable fly(
       Encounter base,

@@ -60,7 +60,8 @@ public record PilotStudy(
    *
    * @param number the pilot's number, from 0
    * @return what came of it, to the last bit as in {@link #fly(Sampling, Progress)}
-   * @throws IllegalStateException if the craft cannot start the entry in this air
+   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft cannot start the entry
+   *     in this air
    */
   public Outcome fly(long number) {
     Encounter encounter = encounter(number);
@@ -83,7 +84,8 @@ public record PilotStudy(
    * @param progress hears how far it has come
    * @return the spread of their losses
    * @throws CancellationException if the listener ended it, or the thread was interrupted
-   * @throws IllegalStateException if the craft cannot start the entry in this air
+   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft cannot start the entry
+   *     in this air
    */
   public LossSpread fly(Sampling sampling, Progress progress) {
     Optional<Approach> shared =
