@@ -1,7 +1,7 @@
 package io.github.ringstate.cluster;
 
 import io.github.ringstate.cluster.portion.Cut;
-import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.files.error.Refusal;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;

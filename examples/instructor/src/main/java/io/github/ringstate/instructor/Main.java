@@ -1,13 +1,13 @@
 package io.github.ringstate.instructor;
 
+import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.fly.FlyCommand;
 import io.github.ringstate.instructor.loss.LossCommand;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
 import java.io.FileDescriptor;

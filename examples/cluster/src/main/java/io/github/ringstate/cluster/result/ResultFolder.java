@@ -2,7 +2,7 @@ package io.github.ringstate.cluster.result;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.files.error.Refusal;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,5 +1,7 @@
 package io.github.ringstate.instructor.boundary;
 
+import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Approach;
@@ -10,8 +12,6 @@ import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
 import io.github.ringstate.instructor.option.RecoveryKind;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;

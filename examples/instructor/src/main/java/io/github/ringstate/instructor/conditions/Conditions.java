@@ -2,10 +2,11 @@ package io.github.ringstate.instructor.conditions;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +33,7 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
   public static Conditions of(Helicopter craft, Air air) {
     try {
       return new Conditions(craft, air, HoverPower.of(craft, air));
-    } catch (IllegalStateException noHover) {
+    } catch (NoSteadyFlightException noHover) {
       Conditions without = new Conditions(craft, air, new HoverPower(0, 0, 0));
       throw Refusal.usage(
           "--mass-kg, --pressure-altitude-ft and --oat-c cannot be "

@@ -2,9 +2,10 @@ package io.github.ringstate.instructor.delivery;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Report;
-import io.github.ringstate.instructor.report.ReportWriter;
+import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.report.Report;
+import io.github.ringstate.files.report.ReportWriter;
+import io.github.ringstate.files.whole.WholeFile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;

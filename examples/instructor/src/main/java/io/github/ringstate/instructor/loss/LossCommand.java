@@ -1,6 +1,8 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.Choice;
@@ -12,8 +14,6 @@ import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Recognition;
 import java.io.OutputStream;

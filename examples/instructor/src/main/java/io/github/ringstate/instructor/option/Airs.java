@@ -2,8 +2,8 @@ package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.RangeText;
+import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;

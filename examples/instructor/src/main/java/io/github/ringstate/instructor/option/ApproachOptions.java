@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.files.error.Refusal;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.files.error.Refusal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;

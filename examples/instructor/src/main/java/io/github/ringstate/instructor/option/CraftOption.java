@@ -2,9 +2,9 @@ package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.instructor.craftfile.CraftFile;
-import io.github.ringstate.instructor.craftfile.HeightVelocityPoint;
-import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.files.craft.CraftFile;
+import io.github.ringstate.files.craft.HeightVelocityPoint;
+import io.github.ringstate.files.error.Refusal;
 import java.io.File;
 import java.util.List;
 import java.util.Locale;

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.files.error.Refusal;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 import java.util.OptionalDouble;

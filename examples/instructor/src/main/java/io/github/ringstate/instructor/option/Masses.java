@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.files.error.Refusal;
 import io.github.ringstate.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.List;

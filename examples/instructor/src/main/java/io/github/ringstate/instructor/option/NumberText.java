@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.RangeText;
+import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.quantity.Quantity;
 import java.math.BigDecimal;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.encounter.Disturbances;
-import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.files.error.Refusal;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.unit.UnitSystem;
 import java.util.List;
 import picocli.CommandLine.Option;
 

@@ -2,10 +2,10 @@ package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.air.PowerLawWind;
 import io.github.ringstate.air.Wind;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.RangeText;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.RangeText;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunPlan;
 

@@ -1,13 +1,13 @@
 package io.github.ringstate.instructor.sweep;
 
+import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.row.RowFile;
+import io.github.ringstate.files.row.RowFormat;
+import io.github.ringstate.files.sweep.SweepFile;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.whole.WholeFile;
 import io.github.ringstate.instructor.delivery.Delivery;
-import io.github.ringstate.instructor.delivery.WholeFile;
 import io.github.ringstate.instructor.option.NumberText;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.rowfile.RowFile;
-import io.github.ringstate.instructor.rowfile.RowFormat;
-import io.github.ringstate.instructor.sweepfile.SweepFile;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.sweep.SweepFlight;
