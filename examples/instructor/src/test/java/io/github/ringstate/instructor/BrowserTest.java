@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.files.text.Caution;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

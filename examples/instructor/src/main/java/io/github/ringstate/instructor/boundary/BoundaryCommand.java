@@ -1,6 +1,8 @@
 package io.github.ringstate.instructor.boundary;
 
 import io.github.ringstate.encounter.EntryKind;
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Approach;
@@ -9,8 +11,6 @@ import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
@@ -102,15 +102,15 @@ public final class BoundaryCommand implements Runnable {
     double delayS = NumberText.one("--delay", delay == null ? DELAY : delay, Recognition.DELAY);
     if (recovery == null) {
       if (delay != null || entry != null) {
-        throw Refusal.usage(
+        throw UserError.usage(
             (delay != null ? "--delay" : "--entry")
                 + " needs --fly: it is that of the flight drawn");
       }
       return Optional.empty();
     }
     if (!output.isPicture()) {
-      throw Refusal.usage(
-          "--fly has no place in text and tables" + Refusal.ALLOWED + "html, svg, png");
+      throw UserError.usage(
+          "--fly has no place in text and tables" + UserError.ALLOWED + "html, svg, png");
     }
     Technique chosen = new Choice<>("--fly", Technique.ALL, Technique::name).one(recovery);
     return Optional.of(FlightPath.fly(conditions, Approach.standard(kind), chosen, delayS));

@@ -1,17 +1,17 @@
 package io.github.ringstate.instructor.boundary;
 
-import io.github.ringstate.instructor.chart.Legend;
-import io.github.ringstate.instructor.chart.Pen;
-import io.github.ringstate.instructor.chart.Plot;
-import io.github.ringstate.instructor.chart.Points;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.Wrapping;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.UnitSystem;
-import io.github.ringstate.instructor.report.Wrapping;
-import io.github.ringstate.instructor.sheet.Pictured.Picture;
-import io.github.ringstate.instructor.sheet.SheetFont;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.chart.Legend;
+import io.github.ringstate.sheets.chart.Pen;
+import io.github.ringstate.sheets.chart.Plot;
+import io.github.ringstate.sheets.chart.Points;
+import io.github.ringstate.sheets.page.Pictured.Picture;
+import io.github.ringstate.sheets.page.SheetFont;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;

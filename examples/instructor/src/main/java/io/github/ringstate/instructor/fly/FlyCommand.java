@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
@@ -8,7 +9,6 @@ import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.ScreenOutput;
-import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;

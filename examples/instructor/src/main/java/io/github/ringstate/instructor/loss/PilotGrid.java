@@ -1,11 +1,11 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.files.report.Sheet;
+import io.github.ringstate.files.report.Sheet.GridColumn;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Sheet;
-import io.github.ringstate.instructor.report.Sheet.GridColumn;
-import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;

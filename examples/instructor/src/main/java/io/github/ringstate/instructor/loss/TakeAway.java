@@ -1,9 +1,9 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.pilots.PilotTerms;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.air.PowerLawWind;
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
@@ -9,7 +10,6 @@ import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.MarginOption;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.SheetOutput;
-import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
