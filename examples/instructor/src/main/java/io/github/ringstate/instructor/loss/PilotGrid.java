@@ -4,6 +4,7 @@ import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.instructor.report.NotAWayOut;
 import io.github.ringstate.instructor.report.Sheet;
 import io.github.ringstate.instructor.report.Sheet.GridColumn;
 import io.github.ringstate.instructor.report.UnitSystem;
@@ -35,11 +36,16 @@ final class PilotGrid {
     }
     columns.add(GridColumn.right("arrested", "share"));
     List<List<String>> lines = new ArrayList<>();
+    boolean marked = false;
     Optional<RecoveryKind> above = Optional.empty();
     for (LossLine line : block.lines()) {
       List<String> texts = new ArrayList<>();
       boolean same = above.isPresent() && above.get() == line.recovery();
       texts.add(same ? "" : line.recovery().label());
+      if (!same && !marked && !line.recovery().leavesTheWake()) {
+        lines.add(Sheet.Grid.heading(0, NotAWayOut.HEAD, columns.size()));
+        marked = true;
+      }
       above = Optional.of(line.recovery());
       if (delays) {
         texts.add(Decimals.given(line.delayS().orElseThrow()));

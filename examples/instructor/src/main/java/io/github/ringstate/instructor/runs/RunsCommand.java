@@ -9,6 +9,7 @@ import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.MarginOption;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.SheetOutput;
+import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
@@ -42,6 +43,9 @@ import picocli.CommandLine.Option;
 public final class RunsCommand implements Runnable {
 
   private static final Quantity WIND = new Quantity("wind", Unit.KNOT, 0, 60);
+
+  private static final List<Technique> TO_BRIEF =
+      List.of(Technique.FORWARD, Technique.LATERAL, Technique.AUTOROTATION);
 
   /** Ways out that are briefed unless the user wants another. */
   private static final List<Technique> TO_CHOOSE_FROM =
@@ -108,8 +112,8 @@ public final class RunsCommand implements Runnable {
       names = "--technique",
       paramLabel = "NAME",
       description =
-          "Recovery briefed: forward, lateral, autorotation or collective. Unless given: forward or"
-              + " lateral, whichever loses less at its worst.")
+          "Recovery briefed: forward, lateral or autorotation. Unless given: forward or lateral,"
+              + " whichever loses less at its worst.")
   private @Nullable String technique;
 
   @Option(
@@ -232,8 +236,13 @@ public final class RunsCommand implements Runnable {
     if (technique == null) {
       return TO_CHOOSE_FROM;
     }
-    List<Technique> known =
-        Technique.ALL.stream().filter(one -> !one.equals(Technique.NONE)).toList();
-    return List.of(new Choice<>("--technique", known, Technique::name).one(technique));
+    if (technique.strip().equals(Technique.COLLECTIVE.name())) {
+      throw Refusal.option(
+          "--technique",
+          technique,
+          "forward, lateral, autorotation; collective alone is not a way out and no technique to"
+              + " brief");
+    }
+    return List.of(new Choice<>("--technique", TO_BRIEF, Technique::name).one(technique));
   }
 }

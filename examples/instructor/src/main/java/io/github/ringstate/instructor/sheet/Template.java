@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import com.samskivert.mustache.Escapers;
 import com.samskivert.mustache.Mustache;
 import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.instructor.report.NotAWayOut;
 import io.github.ringstate.instructor.sheet.Pictured.Picture;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -51,6 +52,8 @@ final class Template {
     model.put("version", version());
     model.putIfAbsent("pilots", false);
     model.putIfAbsent("isLong", false);
+    model.putIfAbsent("isMistaken", false);
+    model.put("notAWayOut", NotAWayOut.TEXT);
     model.putIfAbsent(LACKING, false);
     model.put("fonts", "");
     String bare = COMPILER.loadTemplate(page.template()).execute(model);
