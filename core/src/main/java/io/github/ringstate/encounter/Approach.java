@@ -56,7 +56,8 @@ public final class Approach {
    * @param encounter the encounter; its recognition and recovery play no part
    * @param flyer the way of flying
    * @return the approach
-   * @throws IllegalStateException if the craft cannot hover or start the entry in this air
+   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft cannot hover or start
+   *     the entry in this air
    */
   public static Approach fly(Encounter encounter, Flyer flyer) {
     Scene scene = new Scene(encounter);

@@ -223,9 +223,9 @@ public record Encounter(
    * Flies the encounter precisely.
    *
    * @return what came of it
-   * @throws IllegalStateException if the craft has no steady hover or no steady start of the entry
-   *     in this air because its blades cannot carry it; whether its engine can is not asked, and
-   *     where it cannot the rotor slows from the start
+   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft has no steady hover or
+   *     no steady start of the entry in this air because its blades cannot carry it; whether its
+   *     engine can is not asked, and where it cannot the rotor slows from the start
    */
   public Outcome fly() {
     return fly(PreciseFlyer.standard(), null);
@@ -238,9 +238,9 @@ public record Encounter(
    * @param history where to put samples of the flight, or null; heights in it are above ground, or
    *     above the height at onset where there is no ground
    * @return what came of it
-   * @throws IllegalStateException if the craft has no steady hover or no steady start of the entry
-   *     in this air because its blades cannot carry it; whether its engine can is not asked, and
-   *     where it cannot the rotor slows from the start
+   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft has no steady hover or
+   *     no steady start of the entry in this air because its blades cannot carry it; whether its
+   *     engine can is not asked, and where it cannot the rotor slows from the start
    */
   public Outcome fly(Flyer flyer, @Nullable History history) {
     return fly(Approach.fly(this, flyer), flyer, history);

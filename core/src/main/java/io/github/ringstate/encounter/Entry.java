@@ -40,7 +40,8 @@ public interface Entry {
    *
    * @param motion the equations of motion, in {@link #wind()} and away from the ground
    * @return the start, at height zero
-   * @throws IllegalStateException if the craft has no steady flight to start from
+   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft has no steady flight to
+   *     start from
    */
   Start start(EquationsOfMotion motion);
 

@@ -28,7 +28,7 @@ public record Trim(double pitch, double bank, double collective, double induced)
    * @param airspeed the speed through the air along the nose, m/s
    * @param verticalSpeed the vertical speed, m/s, positive up
    * @return the trim
-   * @throws IllegalStateException if there is none, for instance because the blades stall
+   * @throws NoSteadyFlightException if there is none, for instance because the blades stall
    */
   public static Trim find(EquationsOfMotion motion, double airspeed, double verticalSpeed) {
     double scale = motion.hoverInduced();
@@ -44,9 +44,9 @@ public record Trim(double pitch, double bank, double collective, double induced)
     }
   }
 
-  private static IllegalStateException none(
+  private static NoSteadyFlightException none(
       EquationsOfMotion motion, double airspeed, double verticalSpeed, RuntimeException cause) {
-    return new IllegalStateException(
+    return new NoSteadyFlightException(
         motion.craft().name()
             + NO_STEADY_FLIGHT
             + airspeed

@@ -1,5 +1,6 @@
 package io.github.ringstate.inflow;
 
+import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -118,7 +119,7 @@ public final class RingStateInflow implements InflowModel {
    * Creates the model.
    *
    * @param parameters values for {@link #PARAMETERS}; others are ignored
-   * @throws IllegalArgumentException if the exit is not below the onset, or its total inflow not
+   * @throws IncompatibleValuesException if the exit is not below the onset, or its total inflow not
    *     above that of the onset, each by 0.05 or more
    */
   public RingStateInflow(ParameterSet parameters) {
@@ -148,7 +149,7 @@ public final class RingStateInflow implements InflowModel {
 
   private static void requireApart(Parameter upper, double high, Parameter lower, double low) {
     if (!(high - low >= LEAST_FOLD)) {
-      throw new IllegalArgumentException(
+      throw new IncompatibleValuesException(
           "the "
               + upper.name()
               + " "

@@ -9,6 +9,7 @@ import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.pilot.Recovery;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 
 /**
  * Altitude loss against delay, for several recoveries, masses and airs.
@@ -33,7 +34,9 @@ public record LossTable(List<LossCell> cells) {
    * @param recoveries the recoveries
    * @param delays the delays from onset to the pilot's action, s
    * @return the table; a list that is empty gives an empty table
-   * @throws IllegalStateException if a craft cannot start the entry in one of the airs
+   * @throws CancellationException if the calling thread was interrupted
+   * @throws io.github.ringstate.flight.NoSteadyFlightException if a craft cannot start the entry in
+   *     one of the airs
    */
   public static LossTable fly(
       Encounter base,
@@ -47,11 +50,13 @@ public record LossTable(List<LossCell> cells) {
         blocks.add(base.withCraft(one).withAir(air));
       }
     }
-    // Each block is flown alone, so the result is the same for any number of threads.
-    return new LossTable(
-        blocks.parallelStream()
-            .flatMap(block -> block(block, recoveries, delays).stream())
-            .toList());
+    List<LossCell> cells = new ArrayList<>();
+    OrderedWork.of(Progress.SILENT)
+        .run(
+            blocks.size(),
+            () -> (number, ended) -> block(blocks.get((int) number), recoveries, delays),
+            cells::addAll);
+    return new LossTable(cells);
   }
 
   private static List<LossCell> block(

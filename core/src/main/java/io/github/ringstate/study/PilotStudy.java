@@ -60,7 +60,8 @@ public record PilotStudy(
    *
    * @param number the pilot's number, from 0
    * @return what came of it, to the last bit as in {@link #fly(Sampling, Progress)}
-   * @throws IllegalStateException if the craft cannot start the entry in this air
+   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft cannot start the entry
+   *     in this air
    */
   public Outcome fly(long number) {
     Encounter encounter = encounter(number);
@@ -83,7 +84,8 @@ public record PilotStudy(
    * @param progress hears how far it has come
    * @return the spread of their losses
    * @throws CancellationException if the listener ended it, or the thread was interrupted
-   * @throws IllegalStateException if the craft cannot start the entry in this air
+   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft cannot start the entry
+   *     in this air
    */
   public LossSpread fly(Sampling sampling, Progress progress) {
     Optional<Approach> shared =
@@ -92,36 +94,51 @@ public record PilotStudy(
     Ending[] endings = new Ending[limit];
     double[] losses = new double[limit];
     AtomicLong flown = new AtomicLong();
-    Thread caller = Thread.currentThread();
+    OrderedWork work = OrderedWork.of(progress);
     int to = 0;
     while (true) {
       int from = to;
-      to = from + Math.min(Sampling.BATCH, limit - from);
-      SampleFlights.each(
-          from,
-          to,
+      to = sampling.enough() > 0 ? Math.min(from + Sampling.BATCH, limit) : limit;
+      Samples samples = new Samples(from, to);
+      work.run(
+          samples.pieces(),
           () -> {
             Optional<BulkFlight> bulk = shared.map(BulkFlight::new);
-            return number -> {
-              if (progress.cancelled() || caller.isInterrupted()) {
-                throw new CancellationException("the study was ended");
+            return (piece, ended) -> {
+              for (int number = samples.first(piece); number < samples.first(piece + 1); number++) {
+                if (ended.getAsBoolean()) {
+                  throw new CancellationException("the study was ended");
+                }
+                Encounter encounter = encounter(number);
+                BulkFlight flight = bulk.orElseGet(() -> new BulkFlight(approach(encounter)));
+                endings[number] = flight.fly(encounter.recovery(), encounter.recognition());
+                losses[number] = flight.altitudeLoss();
+                synchronized (flown) {
+                  progress.flown(flown.incrementAndGet(), limit);
+                }
               }
-              Encounter encounter = encounter(number);
-              BulkFlight flight = bulk.orElseGet(() -> new BulkFlight(approach(encounter)));
-              endings[number] = flight.fly(encounter.recovery(), encounter.recognition());
-              losses[number] = flight.altitudeLoss();
-              synchronized (flown) {
-                progress.flown(flown.incrementAndGet(), limit);
-              }
+              return piece;
             };
-          });
-      boolean last = to == limit;
-      if (last || sampling.enough() > 0) {
-        LossSpread spread = LossSpread.of(Arrays.copyOf(endings, to), Arrays.copyOf(losses, to));
-        if (last || sampling.suffices(spread)) {
-          return spread;
-        }
+          },
+          piece -> {});
+      LossSpread spread = LossSpread.of(Arrays.copyOf(endings, to), Arrays.copyOf(losses, to));
+      if (to == limit || sampling.suffices(spread)) {
+        return spread;
       }
+    }
+  }
+
+  /** Samples in pieces, large enough that handing them round costs nothing beside their flights. */
+  private record Samples(int from, int to) {
+
+    private static final int PIECE = 10;
+
+    int pieces() {
+      return (to - from + PIECE - 1) / PIECE;
+    }
+
+    int first(long piece) {
+      return (int) Math.min(from + piece * PIECE, to);
     }
   }
 }

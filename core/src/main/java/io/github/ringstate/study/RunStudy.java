@@ -6,6 +6,7 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.flight.Trim;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
@@ -150,7 +151,7 @@ public final class RunStudy {
       Trim trim = Trim.find(motion, airspeed, -descent);
       double[] state = trim.state(motion, airspeed, -descent);
       return OptionalDouble.of(motion.at(0, state, (seen, controls) -> {}).shaftPower());
-    } catch (IllegalStateException noSteadyFlight) {
+    } catch (NoSteadyFlightException none) {
       return OptionalDouble.empty();
     }
   }

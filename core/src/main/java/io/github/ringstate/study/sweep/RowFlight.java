@@ -4,7 +4,10 @@ import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.quantity.IncompatibleValuesException;
+import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.sweep.PilotCache.Pilot;
 import java.util.List;
@@ -97,9 +100,11 @@ final class RowFlight {
     }
     try {
       flyOn(values, rows, column + 3, row);
-    } catch (RuntimeException bad) {
-      rows.set(column + COLUMNS.size() - 1, row, reason(bad));
+    } catch (OutOfRangeException | IncompatibleValuesException | NoSteadyFlightException bad) {
+      rows.set(column + COLUMNS.size() - 1, row, bad.getMessage());
       rows.countFailed();
+    } catch (RuntimeException fault) {
+      throw new IllegalStateException("point " + index + " of the sweep met a fault", fault);
     }
   }
 
@@ -148,20 +153,12 @@ final class RowFlight {
       if (values.pilot() < 0 || !set.disturbances().random()) {
         shared = new BulkFlight(Approach.fly(set, new SwiftFlyer()));
       }
-    } catch (RuntimeException bad) {
+    } catch (OutOfRangeException | IncompatibleValuesException | NoSteadyFlightException bad) {
       noScene = bad;
     }
   }
 
   private static double rounded(double value) {
     return Math.rint(value * 1000) / 1000 + 0.0;
-  }
-
-  private static String reason(RuntimeException bad) {
-    String message = bad.getMessage();
-    return message == null
-            || !(bad instanceof IllegalArgumentException || bad instanceof IllegalStateException)
-        ? bad.toString()
-        : message;
   }
 }

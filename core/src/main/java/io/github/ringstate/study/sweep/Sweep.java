@@ -2,6 +2,8 @@ package io.github.ringstate.study.sweep;
 
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.IncompatibleValuesException;
+import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -234,7 +236,8 @@ public final class Sweep {
    *
    * @param index its place, 0 to {@link #count} less 1
    * @return the encounter
-   * @throws IllegalArgumentException if the values of the point contradict each other
+   * @throws OutOfRangeException if a value is out of the range that the others leave
+   * @throws IncompatibleValuesException if numbers of the model contradict each other
    */
   public Encounter encounter(long index) {
     Values values = values(index);
@@ -255,6 +258,7 @@ public final class Sweep {
    * @param from the first point
    * @param size how many
    * @return their rows
+   * @throws IllegalStateException if a point meets a fault of the program; its cause is that fault
    */
   public Rows rows(long from, int size) {
     return rows(from, size, () -> false);

@@ -1,14 +1,9 @@
 package io.github.ringstate.study.sweep;
 
+import io.github.ringstate.study.OrderedWork;
 import io.github.ringstate.study.Progress;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.Objects;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ForkJoinPool;
-import java.util.concurrent.ForkJoinTask;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -26,9 +21,6 @@ public record SweepFlight(Sweep sweep, int threads) {
 
   /** The most threads that are accepted. */
   public static final int MOST_THREADS = 256;
-
-  /** Blocks in flight for each thread, so that none waits while the sink is busy. */
-  private static final int AHEAD = 4;
 
   /** Checks the number of threads. */
   public SweepFlight {
@@ -65,54 +57,19 @@ public record SweepFlight(Sweep sweep, int threads) {
   public <T> void fly(
       long from, long to, Function<Rows, T> prepare, Consumer<T> sink, Progress progress) {
     Objects.checkFromToIndex(from, to, sweep.count());
-    AtomicBoolean ended = new AtomicBoolean();
-    ForkJoinPool pool = new ForkJoinPool(threads);
-    try {
-      Deque<Block<T>> ahead = new ArrayDeque<>();
-      long next = from;
-      while (next < to || !ahead.isEmpty()) {
-        while (next < to && ahead.size() < threads * AHEAD) {
-          long first = next;
-          int size = (int) Math.min(BLOCK, to - first);
-          next += size;
-          ForkJoinTask<T> task =
-              pool.submit(
-                  () ->
-                      prepare.apply(
-                          sweep.rows(first, size, () -> ended.get() || progress.cancelled())));
-          ahead.add(new Block<>(task, next));
-        }
-        Block<T> block = ahead.remove();
-        sink.accept(result(block.task()));
-        progress.flown(block.end() - from, to - from);
-      }
-    } finally {
-      ended.set(true);
-      pool.shutdownNow();
-    }
-  }
-
-  private record Block<T>(ForkJoinTask<T> task, long end) {}
-
-  private static <T> T result(ForkJoinTask<T> task) {
-    try {
-      return task.get();
-    } catch (InterruptedException interrupted) {
-      Thread.currentThread().interrupt();
-      throw cancelled(interrupted);
-    } catch (ExecutionException failed) {
-      for (Throwable cause = failed; cause != null; cause = cause.getCause()) {
-        if (cause instanceof CancellationException) {
-          throw cancelled(cause);
-        }
-      }
-      throw new IllegalStateException("a block of the sweep could not be made", failed);
-    }
-  }
-
-  private static CancellationException cancelled(Throwable cause) {
-    CancellationException ended = new CancellationException("the sweep was ended");
-    ended.initCause(cause);
-    return ended;
+    long[] next = {from};
+    new OrderedWork(threads, progress)
+        .run(
+            (to - from + BLOCK - 1) / BLOCK,
+            () ->
+                (block, ended) -> {
+                  long first = from + block * BLOCK;
+                  return prepare.apply(sweep.rows(first, (int) Math.min(BLOCK, to - first), ended));
+                },
+            (T block) -> {
+              sink.accept(block);
+              next[0] = Math.min(next[0] + BLOCK, to);
+              progress.flown(next[0] - from, to - from);
+            });
   }
 }

@@ -37,7 +37,9 @@
  *
  * <p>A number that cannot be is refused when the sweep is made. A combination that cannot be, each
  * number being possible by itself, is found when its point is flown; it becomes a row that says
- * why, and the sweep goes on.
+ * why, and the sweep goes on. So does a point whose craft has no steady flight to start from. A
+ * fault of the program is never a row: it ends the sweep with the number of the point and its
+ * cause.
  */
 @NullMarked
 package io.github.ringstate.study.sweep;

@@ -3,6 +3,7 @@ package io.github.ringstate.study.sweep;
 import io.github.ringstate.study.Progress;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Sweeps for tests, and their rows as text. */
@@ -52,6 +53,23 @@ final class Sweeps {
             new Axis.Words("pilot.technique", List.of("forward", "autorotation")),
             new Axis.Words("pilot.state", List.of("primed", "startled"))),
         Sample.NONE);
+  }
+
+  /** One of each kind. */
+  static Stream<SweepSpec> specs() {
+    return Stream.of(
+        mixed(),
+        sampled(Sample.Method.LATIN_HYPERCUBE, 150),
+        sampled(Sample.Method.SOBOL, 150),
+        pilots(25));
+  }
+
+  static Axis number(String key, double value) {
+    return new Axis.Numbers(key, List.of(value));
+  }
+
+  static Axis word(String key, String value) {
+    return new Axis.Words(key, List.of(value));
   }
 
   static List<String> rows(SweepSpec spec, int threads) {

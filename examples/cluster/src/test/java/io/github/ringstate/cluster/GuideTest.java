@@ -3,7 +3,7 @@ package io.github.ringstate.cluster;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.files.text.Caution;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.sweepfile.SweepFile;
+import io.github.ringstate.files.sweep.SweepFile;
+import io.github.ringstate.files.text.Caution;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

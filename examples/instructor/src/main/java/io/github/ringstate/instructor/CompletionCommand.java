@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor;
 
-import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.files.text.Caution;
 import java.io.PrintWriter;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;

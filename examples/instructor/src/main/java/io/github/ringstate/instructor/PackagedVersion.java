@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor;
 
-import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.report.Wrapping;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.Wrapping;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.IVersionProvider;

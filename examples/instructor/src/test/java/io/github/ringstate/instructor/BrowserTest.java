@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.report.NotAWayOut;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.NotAWayOut;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

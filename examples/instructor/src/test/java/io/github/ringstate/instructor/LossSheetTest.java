@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.unit.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,7 +3,7 @@ package io.github.ringstate.instructor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.files.text.Caution;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;

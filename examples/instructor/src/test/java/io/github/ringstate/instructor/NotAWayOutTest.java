@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import io.github.ringstate.instructor.report.NotAWayOut;
+import io.github.ringstate.files.text.NotAWayOut;
 import java.io.IOException;
 import java.util.List;
 import java.util.Set;

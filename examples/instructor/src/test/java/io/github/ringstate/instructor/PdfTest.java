@@ -4,7 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.instructor.report.Caution;
+import io.github.ringstate.files.text.Caution;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,6 +1,6 @@
 package io.github.ringstate.cluster.portion;
 
-import io.github.ringstate.instructor.sweepfile.SweepFile;
+import io.github.ringstate.files.sweep.SweepFile;
 import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 

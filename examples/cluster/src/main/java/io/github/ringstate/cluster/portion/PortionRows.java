@@ -1,10 +1,10 @@
 package io.github.ringstate.cluster.portion;
 
-import io.github.ringstate.instructor.rowfile.Chunk;
-import io.github.ringstate.instructor.rowfile.ChunkRows;
-import io.github.ringstate.instructor.rowfile.EncodedRows;
-import io.github.ringstate.instructor.rowfile.RowFormat;
-import io.github.ringstate.instructor.sweepfile.SweepFile;
+import io.github.ringstate.files.row.Chunk;
+import io.github.ringstate.files.row.ChunkRows;
+import io.github.ringstate.files.row.EncodedRows;
+import io.github.ringstate.files.row.RowFormat;
+import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.study.sweep.Sweep;
 import io.github.ringstate.study.sweep.SweepFlight;
 import java.io.IOException;

@@ -3,7 +3,7 @@ package io.github.ringstate.cluster.result;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import io.github.ringstate.cluster.portion.Cut;
-import io.github.ringstate.instructor.sweepfile.SweepFile;
+import io.github.ringstate.files.sweep.SweepFile;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;

@@ -4,7 +4,7 @@ import static org.apache.spark.sql.functions.col;
 import static org.apache.spark.sql.functions.expr;
 
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.instructor.sweepfile.SweepFile;
+import io.github.ringstate.files.sweep.SweepFile;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,14 +1,14 @@
 package io.github.ringstate.cluster.summary;
 
-import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.report.Cell;
-import io.github.ringstate.instructor.report.Column;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Report;
-import io.github.ringstate.instructor.report.Sheet;
-import io.github.ringstate.instructor.report.Table;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.files.report.Column;
+import io.github.ringstate.files.report.Report;
+import io.github.ringstate.files.report.Sheet;
+import io.github.ringstate.files.report.Table;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.instructor.sweepfile.SweepFile;
+import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.sweep.Column;
 import io.github.ringstate.study.sweep.Rows;

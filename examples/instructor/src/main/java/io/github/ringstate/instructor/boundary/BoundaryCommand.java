@@ -1,5 +1,7 @@
 package io.github.ringstate.instructor.boundary;
 
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Approach;
@@ -10,8 +12,6 @@ import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
 import io.github.ringstate.instructor.option.RecoveryKind;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
@@ -104,15 +104,15 @@ public final class BoundaryCommand implements Runnable {
     double delayS = NumberText.one("--delay", delay == null ? DELAY : delay, Recognition.DELAY);
     if (recovery == null) {
       if (delay != null || entry != null) {
-        throw Refusal.usage(
+        throw UserError.usage(
             (delay != null ? "--delay" : "--entry")
                 + " needs --fly: it is that of the flight drawn");
       }
       return Optional.empty();
     }
     if (!output.isPicture()) {
-      throw Refusal.usage(
-          "--fly has no place in text and tables" + Refusal.ALLOWED + "html, svg, png");
+      throw UserError.usage(
+          "--fly has no place in text and tables" + UserError.ALLOWED + "html, svg, png");
     }
     RecoveryKind chosen =
         new Choice<>("--fly", List.of(RecoveryKind.values()), RecoveryKind::label).one(recovery);

@@ -1,21 +1,21 @@
 package io.github.ringstate.instructor.boundary;
 
+import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.files.report.Column;
+import io.github.ringstate.files.report.Sheet;
+import io.github.ringstate.files.report.Sheet.GridColumn;
+import io.github.ringstate.files.report.Table;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.report.Cell;
-import io.github.ringstate.instructor.report.Column;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Sheet;
-import io.github.ringstate.instructor.report.Sheet.GridColumn;
-import io.github.ringstate.instructor.report.Table;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
-import io.github.ringstate.instructor.sheet.ModelNote;
-import io.github.ringstate.instructor.sheet.Page;
-import io.github.ringstate.instructor.sheet.PageSettings;
-import io.github.ringstate.instructor.sheet.Pictured;
-import io.github.ringstate.instructor.sheet.Printable;
+import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.page.Page;
+import io.github.ringstate.sheets.page.PageSettings;
+import io.github.ringstate.sheets.page.Pictured;
+import io.github.ringstate.sheets.page.Printable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -71,6 +71,7 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
             "hover induced velocity",
             "the speed at which the rotor drives the air down in a hover out of ground effect"));
     return new Page(
+        BoundaryReport.class,
         "boundary.mustache",
         "Vortex ring state: its boundary",
         false,

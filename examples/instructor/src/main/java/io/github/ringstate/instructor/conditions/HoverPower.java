@@ -24,7 +24,8 @@ public record HoverPower(double neededKw, double continuousKw, double shortTimeK
    * @param craft the helicopter
    * @param air the air
    * @return the powers
-   * @throws IllegalStateException if the rotor cannot carry the craft in this air at any power
+   * @throws io.github.ringstate.flight.NoSteadyFlightException if the rotor cannot carry the craft
+   *     in this air at any power
    */
   static HoverPower of(Helicopter craft, Air air) {
     EquationsOfMotion motion =

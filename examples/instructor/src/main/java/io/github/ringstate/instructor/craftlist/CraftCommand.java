@@ -1,10 +1,10 @@
 package io.github.ringstate.instructor.craftlist;
 
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.OutputOptions;
-import io.github.ringstate.instructor.report.Caution;
 import java.io.OutputStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;

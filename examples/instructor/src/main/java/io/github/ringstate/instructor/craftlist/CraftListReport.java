@@ -1,15 +1,15 @@
 package io.github.ringstate.instructor.craftlist;
 
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.report.Cell;
-import io.github.ringstate.instructor.report.Column;
-import io.github.ringstate.instructor.report.Report;
-import io.github.ringstate.instructor.report.Sheet;
-import io.github.ringstate.instructor.report.Sheet.GridColumn;
-import io.github.ringstate.instructor.report.Table;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.files.report.Column;
+import io.github.ringstate.files.report.Report;
+import io.github.ringstate.files.report.Sheet;
+import io.github.ringstate.files.report.Sheet.GridColumn;
+import io.github.ringstate.files.report.Table;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.rotor.Rotor;
 import java.util.List;
 import java.util.Map;

@@ -2,9 +2,10 @@ package io.github.ringstate.instructor.delivery;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Report;
-import io.github.ringstate.instructor.report.ReportWriter;
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.report.Report;
+import io.github.ringstate.files.report.ReportWriter;
+import io.github.ringstate.files.whole.WholeFile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
@@ -37,7 +38,7 @@ public abstract class Delivery {
    * @param option where the file was named
    * @param file the file, as the user named it
    * @return the way out
-   * @throws Refusal if the file is no place to write to
+   * @throws UserError if the file is no place to write to
    */
   public static Delivery toFile(Supplier<ReportWriter> writer, String option, String file) {
     return new ToFile(writer, WholeFile.named(option, file));
@@ -48,7 +49,7 @@ public abstract class Delivery {
    *
    * @param text the text
    * @param out the stream
-   * @throws Refusal if it cannot be written
+   * @throws UserError if it cannot be written
    */
   public static void print(String text, OutputStream out) {
     send(content -> content.write(text.getBytes(UTF_8)), out);
@@ -60,7 +61,8 @@ public abstract class Delivery {
       out.flush();
     } catch (IOException failed) {
       if (!readerIsGone(failed)) {
-        throw Refusal.file("standard output", "cannot be written: " + failed.getMessage(), failed);
+        throw UserError.file(
+            "standard output", "cannot be written: " + failed.getMessage(), failed);
       }
     }
   }
@@ -74,7 +76,7 @@ public abstract class Delivery {
    * Delivers a report.
    *
    * @param report the report
-   * @throws Refusal if it cannot be written
+   * @throws UserError if it cannot be written
    */
   public abstract void deliver(Report report);
 

@@ -2,18 +2,18 @@ package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.progress.Work;
-import io.github.ringstate.instructor.refusal.Refusal;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.PilotStudy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 
 /**
  * The floors at one mass in one air.
@@ -35,7 +35,7 @@ record FloorBlock(Conditions conditions, List<FloorRow> rows, List<LatestMoment>
    * @param request what is asked for
    * @param work hears how far it has come
    * @return a block for each mass in each air
-   * @throws Refusal if a craft cannot hover or begin the entry in one of the airs
+   * @throws UserError if a craft cannot hover or begin the entry in one of the airs
    */
   static List<FloorBlock> fly(FloorRequest request, Work work) {
     List<Conditions> all = new ArrayList<>();
@@ -71,9 +71,7 @@ record FloorBlock(Conditions conditions, List<FloorRow> rows, List<LatestMoment>
         }
       }
       return new FloorBlock(conditions, rows, latest(conditions, request, base, work));
-    } catch (CancellationException ended) {
-      throw ended;
-    } catch (IllegalStateException noStart) {
+    } catch (NoSteadyFlightException noStart) {
       throw Conditions.noStart(request.approach().kind().label(), noStart);
     }
   }

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.BriefingOptions;
 import io.github.ringstate.instructor.option.CraftOption;
@@ -11,7 +12,6 @@ import io.github.ringstate.instructor.option.RecoveriesOption;
 import io.github.ringstate.instructor.option.TableOutput;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
-import io.github.ringstate.instructor.report.Caution;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.OptionalDouble;

@@ -1,17 +1,17 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.report.Sheet;
+import io.github.ringstate.files.report.Sheet.GridColumn;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotTerms;
-import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.NotAWayOut;
-import io.github.ringstate.instructor.report.Sheet;
-import io.github.ringstate.instructor.report.Sheet.GridColumn;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;

@@ -1,8 +1,8 @@
 package io.github.ringstate.instructor.floor;
 
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.pilots.PilotTerms;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;

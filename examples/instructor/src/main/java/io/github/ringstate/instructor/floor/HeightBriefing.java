@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
+import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.instructor.pilots.PilotTerms;
-import io.github.ringstate.instructor.report.Decimals;
 import io.github.ringstate.study.Share;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -6,17 +6,17 @@ import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.core.io.CharacterEscapes;
 import com.fasterxml.jackson.core.io.SerializedString;
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.instructor.chart.Pen;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.instructor.option.RecoveryKind;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
-import io.github.ringstate.instructor.sheet.ModelNote;
-import io.github.ringstate.instructor.sheet.Page;
-import io.github.ringstate.instructor.sheet.PageSettings;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.chart.Pen;
+import io.github.ringstate.sheets.page.Page;
+import io.github.ringstate.sheets.page.PageSettings;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -77,6 +77,7 @@ final class ClassroomPage {
     model.put("isMistaken", flights.recoveries().stream().anyMatch(RecoveryKind::isMistaken));
     model.put("parameters", ModelNote.standard());
     return new Page(
+        ClassroomPage.class,
         "classroom.mustache",
         "Vortex ring state: one entry, every recovery",
         false,

@@ -2,10 +2,11 @@ package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.flight.History;
+import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.refusal.Refusal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,7 +27,7 @@ record FlownEncounter(Outcome outcome, List<Sample> samples) {
    *
    * @param request what is asked for
    * @return the flight
-   * @throws Refusal if the craft cannot begin the entry
+   * @throws UserError if the craft cannot begin the entry
    */
   static FlownEncounter fly(FlyRequest request) {
     Encounter encounter =
@@ -36,7 +37,7 @@ record FlownEncounter(Outcome outcome, List<Sample> samples) {
         new History(request.stepS(), (phase, motion) -> samples.add(Sample.of(phase, motion)));
     try {
       return new FlownEncounter(encounter.fly(PreciseFlyer.standard(), history), samples);
-    } catch (IllegalStateException noStart) {
+    } catch (NoSteadyFlightException noStart) {
       throw Conditions.noStart(request.approach().kind().label(), noStart);
     }
   }

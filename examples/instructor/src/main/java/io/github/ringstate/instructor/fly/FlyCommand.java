@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
@@ -9,7 +10,6 @@ import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.option.ScreenOutput;
-import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;

@@ -1,9 +1,9 @@
 package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.pilots.PilotTerms;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
 import java.util.List;
 
 /** The words of a time history, explained. */

@@ -2,12 +2,13 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.study.LossCell;
 import io.github.ringstate.study.LossTable;
@@ -17,7 +18,6 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 
 /**
@@ -50,7 +50,7 @@ record LossBlock(
    * @param request what is asked for
    * @param work hears how far it has come
    * @return a block for each mass in each air
-   * @throws Refusal if a craft cannot hover or begin the entry in one of the airs
+   * @throws UserError if a craft cannot hover or begin the entry in one of the airs
    */
   static List<LossBlock> fly(LossRequest request, Work work) {
     List<Conditions> all = new ArrayList<>();
@@ -74,9 +74,7 @@ record LossBlock(
           request.pool().isPresent()
               ? pilots(conditions, request, disturbed, request.pool().get(), work)
               : List.of());
-    } catch (CancellationException ended) {
-      throw ended;
-    } catch (IllegalStateException noStart) {
+    } catch (NoSteadyFlightException noStart) {
       throw Conditions.noStart(request.approach().kind().label(), noStart);
     }
   }

@@ -1,11 +1,11 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.files.report.Column;
+import io.github.ringstate.files.report.Table;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
-import io.github.ringstate.instructor.report.Cell;
-import io.github.ringstate.instructor.report.Column;
-import io.github.ringstate.instructor.report.Table;
-import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.study.Quantile;
 import java.util.List;
 import java.util.OptionalDouble;

@@ -1,18 +1,18 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.pilots.Pool;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
-import io.github.ringstate.instructor.sheet.ModelNote;
-import io.github.ringstate.instructor.sheet.Page;
-import io.github.ringstate.instructor.sheet.PageSettings;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.page.Page;
+import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -106,6 +106,7 @@ final class LossPage {
     model.put("isLong", lines() > MOST_ON_A_PAGE);
     model.put("parameters", ModelNote.standard());
     return new Page(
+        LossPage.class,
         "loss.mustache",
         "Vortex ring state: altitude loss against delay",
         false,

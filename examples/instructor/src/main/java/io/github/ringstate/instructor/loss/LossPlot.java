@@ -1,11 +1,11 @@
 package io.github.ringstate.instructor.loss;
 
-import io.github.ringstate.instructor.chart.Pen;
-import io.github.ringstate.instructor.chart.Plot;
-import io.github.ringstate.instructor.chart.Points;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.RecoveryKind;
-import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.chart.Pen;
+import io.github.ringstate.sheets.chart.Plot;
+import io.github.ringstate.sheets.chart.Points;
 import java.util.List;
 import java.util.OptionalDouble;
 

@@ -1,16 +1,16 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.files.report.Sheet;
+import io.github.ringstate.files.report.Table;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotFacts;
-import io.github.ringstate.instructor.report.Cell;
-import io.github.ringstate.instructor.report.Sheet;
-import io.github.ringstate.instructor.report.Table;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
-import io.github.ringstate.instructor.sheet.Page;
-import io.github.ringstate.instructor.sheet.PageSettings;
-import io.github.ringstate.instructor.sheet.Printable;
+import io.github.ringstate.sheets.page.Page;
+import io.github.ringstate.sheets.page.PageSettings;
+import io.github.ringstate.sheets.page.Printable;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,16 +1,16 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.report.Sheet;
+import io.github.ringstate.files.report.Sheet.GridColumn;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotTerms;
-import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.NotAWayOut;
-import io.github.ringstate.instructor.report.Sheet;
-import io.github.ringstate.instructor.report.Sheet.GridColumn;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;

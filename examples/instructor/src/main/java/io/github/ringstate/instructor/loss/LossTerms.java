@@ -2,12 +2,12 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.pilots.Pool;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,13 +1,13 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.files.report.Sheet;
+import io.github.ringstate.files.report.Sheet.GridColumn;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.NotAWayOut;
-import io.github.ringstate.instructor.report.Sheet;
-import io.github.ringstate.instructor.report.Sheet.GridColumn;
-import io.github.ringstate.instructor.report.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

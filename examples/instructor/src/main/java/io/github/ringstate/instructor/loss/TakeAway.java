@@ -1,10 +1,10 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotTerms;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

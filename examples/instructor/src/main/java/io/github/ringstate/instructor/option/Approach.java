@@ -4,7 +4,7 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.util.OptionalDouble;
 

@@ -2,8 +2,8 @@ package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Entry;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.Unit;

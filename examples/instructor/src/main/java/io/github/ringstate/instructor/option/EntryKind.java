@@ -4,7 +4,7 @@ import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.encounter.Steep;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.List;

@@ -1,8 +1,8 @@
 package io.github.ringstate.instructor.option;
 
+import io.github.ringstate.files.report.Format;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.delivery.Delivery;
-import io.github.ringstate.instructor.report.Format;
-import io.github.ringstate.instructor.report.UnitSystem;
 import java.io.OutputStream;
 import java.util.List;
 import picocli.CommandLine.Option;

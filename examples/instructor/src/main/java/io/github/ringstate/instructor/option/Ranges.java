@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.instructor.report.RangeText;
+import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.math.BigDecimal;

@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.instructor.refusal.Refusal;
+import io.github.ringstate.files.error.UserError;
 import java.util.Comparator;
 import java.util.List;
 import picocli.CommandLine.Option;
@@ -24,7 +24,7 @@ public final class RecoveriesOption {
    * What was given.
    *
    * @return the ways out in the order given, then what is none
-   * @throws Refusal if a name is unknown or stands twice
+   * @throws UserError if a name is unknown or stands twice
    */
   public List<RecoveryKind> recoveries() {
     return new Choice<>("--recoveries", List.of(RecoveryKind.values()), RecoveryKind::label)

@@ -1,8 +1,8 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.craft.RotationSense;
-import io.github.ringstate.instructor.report.Cell;
-import io.github.ringstate.instructor.report.NotAWayOut;
+import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.CollectiveOnly;
 import io.github.ringstate.pilot.Forward;

@@ -1,8 +1,8 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.instructor.sheet.PageSettings;
-import io.github.ringstate.instructor.sheet.Paper;
-import io.github.ringstate.instructor.sheet.PrintDate;
+import io.github.ringstate.sheets.page.PageSettings;
+import io.github.ringstate.sheets.page.Paper;
+import io.github.ringstate.sheets.page.PrintDate;
 import java.time.Clock;
 import java.util.List;
 import picocli.CommandLine.Mixin;

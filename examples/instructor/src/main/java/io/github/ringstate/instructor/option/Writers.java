@@ -1,16 +1,16 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.instructor.report.CsvWriter;
-import io.github.ringstate.instructor.report.Format;
-import io.github.ringstate.instructor.report.JsonWriter;
-import io.github.ringstate.instructor.report.ReportWriter;
-import io.github.ringstate.instructor.report.TextWriter;
-import io.github.ringstate.instructor.report.UnitSystem;
-import io.github.ringstate.instructor.sheet.HtmlWriter;
-import io.github.ringstate.instructor.sheet.PageSettings;
-import io.github.ringstate.instructor.sheet.PdfWriter;
-import io.github.ringstate.instructor.sheet.PngWriter;
-import io.github.ringstate.instructor.sheet.SvgWriter;
+import io.github.ringstate.files.report.CsvWriter;
+import io.github.ringstate.files.report.Format;
+import io.github.ringstate.files.report.JsonWriter;
+import io.github.ringstate.files.report.ReportWriter;
+import io.github.ringstate.files.report.TextWriter;
+import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.sheets.page.HtmlWriter;
+import io.github.ringstate.sheets.page.PageSettings;
+import io.github.ringstate.sheets.page.PdfWriter;
+import io.github.ringstate.sheets.page.PngWriter;
+import io.github.ringstate.sheets.page.SvgWriter;
 
 /** The writers by format; only the one that is made has its classes loaded. */
 final class Writers {

@@ -1,8 +1,8 @@
 package io.github.ringstate.instructor.pilots;
 
-import io.github.ringstate.instructor.report.Cell;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.study.Quantile;
 import java.math.BigDecimal;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.encounter.Disturbances;
-import io.github.ringstate.instructor.report.Cell;
+import io.github.ringstate.files.report.Cell;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;

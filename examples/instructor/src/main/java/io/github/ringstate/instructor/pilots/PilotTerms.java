@@ -2,11 +2,11 @@ package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.RecoveryKind;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.NotAWayOut;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;

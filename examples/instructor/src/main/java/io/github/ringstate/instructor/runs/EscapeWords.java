@@ -2,7 +2,7 @@ package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindTriangle;
-import io.github.ringstate.instructor.report.Decimals;
+import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Escape;
 import io.github.ringstate.study.RunPlan;

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
@@ -98,7 +99,7 @@ record RunAnalysis(
                 .pilots(encounter, technique, PilotState.DISTRACTED, request.seed())
                 .fly(Sampling.of(request.pilots()), Progress.SILENT);
         return spread.samples() == 0 ? Optional.empty() : Optional.of(RunLoss.of(spread, SHARE));
-      } catch (IllegalStateException noStart) {
+      } catch (NoSteadyFlightException noStart) {
         return Optional.of(RunLoss.OPEN);
       }
     }
@@ -122,7 +123,7 @@ record RunAnalysis(
     private static Optional<Escape> shortest(Encounter mishap) {
       try {
         return Escape.shortest(mishap.withDelay(PilotState.DISTRACTED.median()));
-      } catch (IllegalStateException noStart) {
+      } catch (NoSteadyFlightException noStart) {
         return Optional.empty();
       }
     }

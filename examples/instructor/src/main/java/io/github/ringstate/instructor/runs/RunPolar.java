@@ -1,12 +1,12 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.instructor.chart.Legend;
-import io.github.ringstate.instructor.chart.Pen;
-import io.github.ringstate.instructor.chart.Plot;
-import io.github.ringstate.instructor.chart.Points;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.chart.Legend;
+import io.github.ringstate.sheets.chart.Pen;
+import io.github.ringstate.sheets.chart.Plot;
+import io.github.ringstate.sheets.chart.Points;
 import io.github.ringstate.study.RunLimits;
 import io.github.ringstate.study.RunVerdict;
 import java.awt.Color;

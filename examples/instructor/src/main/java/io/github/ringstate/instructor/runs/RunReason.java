@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunLimits;
 import io.github.ringstate.study.RunLoss;

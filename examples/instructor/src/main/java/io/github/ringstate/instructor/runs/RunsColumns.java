@@ -1,9 +1,9 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.instructor.report.Cell;
-import io.github.ringstate.instructor.report.Column;
-import io.github.ringstate.instructor.report.Table;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.files.report.Column;
+import io.github.ringstate.files.report.Table;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.RunPlan;
 import java.util.List;

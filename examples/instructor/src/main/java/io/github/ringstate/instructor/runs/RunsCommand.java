@@ -1,6 +1,8 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.air.PowerLawWind;
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
@@ -9,8 +11,6 @@ import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.MarginOption;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.SheetOutput;
-import io.github.ringstate.instructor.refusal.Refusal;
-import io.github.ringstate.instructor.report.Caution;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
@@ -237,7 +237,7 @@ public final class RunsCommand implements Runnable {
       return TO_CHOOSE_FROM;
     }
     if (technique.strip().equals(Technique.COLLECTIVE.name())) {
-      throw Refusal.option(
+      throw UserError.option(
           "--technique",
           technique,
           "forward, lateral, autorotation; collective alone is not a way out and no technique to"

@@ -1,14 +1,14 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.instructor.option.RecoveryKind;
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.Term;
-import io.github.ringstate.instructor.report.UnitSystem;
-import io.github.ringstate.instructor.sheet.ModelNote;
-import io.github.ringstate.instructor.sheet.Page;
-import io.github.ringstate.instructor.sheet.PageSettings;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.page.Page;
+import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.study.RunJudgement;
 import io.github.ringstate.study.RunPlan;
 import io.github.ringstate.study.RunVerdict;
@@ -79,6 +79,7 @@ final class RunsPage {
     model.put("seed", request.seed());
     model.put("parameters", ModelNote.standard());
     return new Page(
+        RunsPage.class,
         "runs.mustache",
         "Slow runs: what each track takes",
         true,

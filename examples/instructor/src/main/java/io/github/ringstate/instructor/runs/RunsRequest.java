@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.files.craft.HeightVelocityPoint;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.craftfile.HeightVelocityPoint;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.RunPlan;
 import java.util.List;

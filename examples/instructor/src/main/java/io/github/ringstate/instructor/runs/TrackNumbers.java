@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.instructor.report.Decimals;
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import java.util.List;
 import java.util.OptionalDouble;
 

@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.instructor.report.UnitSystem;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.study.RunJudgement;
 import io.github.ringstate.study.RunVerdict;
 import java.util.ArrayList;

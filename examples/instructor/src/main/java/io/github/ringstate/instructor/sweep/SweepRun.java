@@ -1,9 +1,9 @@
 package io.github.ringstate.instructor.sweep;
 
-import io.github.ringstate.instructor.rowfile.Chunk;
-import io.github.ringstate.instructor.rowfile.RowFile;
-import io.github.ringstate.instructor.rowfile.RowFormat;
-import io.github.ringstate.instructor.sweepfile.SweepFile;
+import io.github.ringstate.files.row.Chunk;
+import io.github.ringstate.files.row.RowFile;
+import io.github.ringstate.files.row.RowFormat;
+import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.study.Progress;
 import io.github.ringstate.study.sweep.SweepFlight;
 import java.util.List;

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.files.row.ParquetTable;
+import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.Run;
-import io.github.ringstate.instructor.report.Caution;
-import io.github.ringstate.instructor.rowfile.ParquetTable;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;

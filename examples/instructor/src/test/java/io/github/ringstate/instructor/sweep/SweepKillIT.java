@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.files.row.ParquetTable;
 import io.github.ringstate.instructor.Interrupts;
-import io.github.ringstate.instructor.rowfile.ParquetTable;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,0 +1,192 @@
+package io.github.ringstate.study.sweep;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.flight.Trim;
+import io.github.ringstate.quantity.Unit;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SweepRowsTest {
+
+  @ParameterizedTest
+  @MethodSource("io.github.ringstate.study.sweep.Sweeps#specs")
+  void anyPortionHasTheRowsOfTheWhole(SweepSpec spec) {
+    Sweep sweep = new Sweep(spec);
+    List<String> whole = Sweeps.rows(spec, 1);
+    assertEquals(sweep.count(), whole.size());
+    SplittableRandom random = new SplittableRandom(9);
+    for (int i = 0; i < 30; i++) {
+      int from = random.nextInt(whole.size());
+      int size = random.nextInt(1, Math.min(20, whole.size() - from) + 1);
+      assertEquals(whole.subList(from, from + size), Sweeps.lines(sweep.rows(from, size)));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {2, 8})
+  void theRowsAreTheSameForAnyNumberOfThreads(int threads) {
+    SweepSpec spec = Sweeps.pilots(700); // six blocks, flown with a table of the inflow
+    assertEquals(Sweeps.rows(spec, 1), Sweeps.rows(spec, threads));
+  }
+
+  @Test
+  void pilotsInGustsAreTheSamePeopleInTheSameGustsInAnyPortion() {
+    SweepSpec spec =
+        new SweepSpec(
+            3,
+            8,
+            List.of(
+                Sweeps.number("disturbance.gust_wind_kt", 15),
+                Sweeps.number("disturbance.shaking_strength_pct", 10)),
+            List.of(new Axis.Numbers("pilot.delay_s", List.of(0.5, 1.5))),
+            Sample.NONE);
+    Sweep sweep = new Sweep(spec);
+    List<String> whole = Sweeps.rows(spec, 3);
+    for (int i = whole.size() - 1; i >= 0; i--) {
+      assertEquals(whole.subList(i, i + 1), Sweeps.lines(sweep.rows(i, 1)));
+    }
+    assertEquals(whole.size(), whole.stream().map(row -> row.split(";", -1)[7]).distinct().count());
+  }
+
+  @Test
+  void theRowsDoNotDependOnTheLocale() {
+    Locale before = Locale.getDefault();
+    List<String> english = Sweeps.rows(Sweeps.mixed(), 1);
+    try {
+      Locale.setDefault(Locale.GERMANY);
+      assertEquals(english, Sweeps.rows(Sweeps.mixed(), 1));
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void aSpecSentElsewhereFliesTheSame() throws IOException, ClassNotFoundException {
+    SweepSpec spec = Sweeps.sampled(Sample.Method.LATIN_HYPERCUBE, 20);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+      out.writeObject(spec);
+    }
+    try (ObjectInputStream in =
+        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+      SweepSpec elsewhere = (SweepSpec) in.readObject();
+      assertEquals(spec, elsewhere);
+      assertEquals(Sweeps.rows(spec, 1), Sweeps.rows(elsewhere, 1));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("io.github.ringstate.study.sweep.Sweeps#specs")
+  void aRowHasWhatThePreciseFlightOfItsPointGives(SweepSpec spec) {
+    assertRowsAreThoseOfPreciseFlights(spec);
+  }
+
+  @Test
+  void rowsFlownWithATableAreThoseOfPreciseFlightsToo() {
+    assertRowsAreThoseOfPreciseFlights(Sweeps.pilots(1000));
+  }
+
+  private static void assertRowsAreThoseOfPreciseFlights(SweepSpec spec) {
+    Sweep sweep = new Sweep(spec);
+    for (long i = 0; i < sweep.count(); i += Math.max(13, sweep.count() / 40)) {
+      Rows rows = sweep.rows(i, 1);
+      if (rows.failed() > 0) {
+        continue;
+      }
+      Outcome precise = sweep.encounter(i).fly();
+      assertEquals(precise.ending().label(), Sweeps.value(rows, "outcome", 0), "point " + i);
+      double loss = Unit.FOOT.fromSi(precise.altitudeLoss().orElse(Double.NaN));
+      // the accuracy asked of the swift flight
+      assertEquals(loss, (Double) Sweeps.value(rows, "altitude_loss_ft", 0), 0.1, "point " + i);
+    }
+  }
+
+  @Test
+  void aPointThatCannotBeFlownIsARowWithTheReason() {
+    SweepSpec spec =
+        new SweepSpec(
+            1,
+            0,
+            List.of(),
+            // the trainer takes 420 to 620 kg; each mass alone is one that some craft has
+            List.of(
+                new Axis.Numbers("craft.mass_kg", List.of(600.0, 700.0)),
+                new Axis.Numbers("pilot.delay_s", List.of(1.0, 2.0))),
+            Sample.NONE);
+    Rows rows = new Sweep(spec).rows(0, 4);
+    assertEquals(2, rows.failed());
+    for (int row = 0; row < 4; row++) {
+      boolean bad = row >= 2;
+      assertEquals(bad ? null : "arrested", Sweeps.value(rows, "outcome", row));
+      assertEquals(bad, Double.isNaN((Double) Sweeps.value(rows, "altitude_loss_ft", row)));
+      Object error = Sweeps.value(rows, "error", row);
+      if (bad) {
+        assertNotNull(error);
+        assertTrue(error.toString().contains("700.0 kg"), error.toString());
+        assertFalse(error.toString().contains("Exception"), error.toString());
+      } else {
+        assertNull(error);
+      }
+    }
+    assertEquals(700.0, Sweeps.value(rows, "craft_mass_kg", 3));
+  }
+
+  @Test
+  void eachNumberPossibleButNotTogetherIsARowToo() {
+    // the axial speeds of onset and exit are to be 0.05 apart; no craft hovers at 36,000 ft
+    SweepSpec spec =
+        new SweepSpec(
+            1,
+            0,
+            List.of(Sweeps.number("model.ring_exit_axial_speed", -1.0)),
+            List.of(
+                new Axis.Numbers("model.ring_onset_axial_speed", List.of(-0.5, -0.97)),
+                new Axis.Numbers("air.pressure_altitude_ft", List.of(0.0, 36_000.0))),
+            Sample.NONE);
+    Rows rows = new Sweep(spec).rows(0, 4);
+    assertEquals(3, rows.failed());
+    assertNull(Sweeps.value(rows, "error", 0));
+    String noHover = String.valueOf(Sweeps.value(rows, "error", 1));
+    assertTrue(noHover.contains(Trim.NO_STEADY_FLIGHT), noHover);
+    for (int row = 2; row < 4; row++) {
+      String apart = String.valueOf(Sweeps.value(rows, "error", row));
+      assertTrue(apart.contains("-0.97") && apart.contains("must exceed"), apart);
+    }
+  }
+
+  @Test
+  void aFaultOfTheProgramIsNoRowButEndsTheSweepWithItsCause() {
+    SweepSpec spec = new SweepSpec(1, 0, List.of(), List.of(), Sample.NONE);
+    Cursor cursor = new Cursor(spec, List.of());
+    Composition broken = new Composition(null);
+    RowFlight flight =
+        new RowFlight(
+            cursor,
+            broken,
+            new Models(1),
+            new PilotCache(cursor),
+            List.of(),
+            new Sweep(spec).rowColumns());
+    IllegalStateException thrown =
+        assertThrows(IllegalStateException.class, () -> flight.fly(0, 1, () -> false));
+    assertTrue(thrown.getCause() instanceof NullPointerException, "caused by " + thrown.getCause());
+    assertTrue(String.valueOf(thrown.getMessage()).contains("point 0 "), thrown.getMessage());
+  }
+}

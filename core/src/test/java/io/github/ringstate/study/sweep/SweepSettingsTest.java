@@ -1,0 +1,94 @@
+package io.github.ringstate.study.sweep;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class SweepSettingsTest {
+
+  static Stream<Arguments> refused() {
+    return Stream.of(
+        Arguments.of("craft.mass_kg", Sweeps.number("craft.mass_kg", 1e6)),
+        Arguments.of("craft.mass_kg", Sweeps.number("craft.mass_kg", Double.NaN)),
+        Arguments.of("craft.mass_lb", Sweeps.number("craft.mass_lb", 1200)),
+        Arguments.of("mass", Sweeps.number("mass", 600)),
+        Arguments.of("craft.name", Sweeps.word("craft.name", "gyro")),
+        Arguments.of("craft.name", Sweeps.number("craft.name", 3)),
+        Arguments.of("craft.mass_kg", Sweeps.word("craft.mass_kg", "heavy")),
+        Arguments.of("entry.nose_up_deg", Sweeps.number("entry.nose_up_deg", 5)),
+        Arguments.of("pilot.bank_deg", Sweeps.number("pilot.bank_deg", 15)),
+        Arguments.of("pilot.delay_s", Sweeps.number("pilot.delay_s", -1)));
+  }
+
+  private static SettingException assertRefused(
+      int pilots, List<Axis> fixed, List<Axis> axes, Sample sample) {
+    return assertThrows(
+        SettingException.class, () -> new Sweep(new SweepSpec(1, pilots, fixed, axes, sample)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("refused")
+  void aSettingThatCannotBeIsRefusedByName(String key, Axis axis) {
+    assertEquals(key, assertRefused(0, List.of(axis), List.of(), Sample.NONE).key());
+    assertEquals(key, assertRefused(0, List.of(), List.of(axis), Sample.NONE).key());
+  }
+
+  @Test
+  void settingsThatContradictEachOtherAreRefused() {
+    Axis delay = Sweeps.number("pilot.delay_s", 1);
+    assertRefused(0, List.of(delay), List.of(delay), Sample.NONE);
+    assertRefused(0, List.of(delay, Sweeps.word("pilot.state", "primed")), List.of(), Sample.NONE);
+    assertRefused(
+        0,
+        List.of(
+            Sweeps.number("air.temperature_k", 280), Sweeps.number("air.temperature_offset_k", 1)),
+        List.of(),
+        Sample.NONE);
+    assertRefused(9, List.of(Sweeps.number("pilot.nose_down_deg", 15)), List.of(), Sample.NONE);
+  }
+
+  @Test
+  void aNumberOfOneTechniqueMayBeFixedBesideOthersButNotVaried() {
+    Axis techniques = new Axis.Words("pilot.technique", List.of("forward", "lateral"));
+    new Sweep(
+        new SweepSpec(
+            1, 0, List.of(Sweeps.number("pilot.bank_deg", 20)), List.of(techniques), Sample.NONE));
+    Axis banks = new Axis.Numbers("pilot.bank_deg", List.of(10.0, 20.0));
+    assertRefused(0, List.of(), List.of(techniques, banks), Sample.NONE);
+  }
+
+  @Test
+  void aSweepOfTooManyPointsIsRefused() {
+    Axis million = new Axis.Range("craft.mass_kg", 300, 600, 1_000_000, Scale.LINEAR);
+    Axis more = new Axis.Range("pilot.delay_s", 0, 4, 1_000_000, Scale.LINEAR);
+    Axis evenMore = new Axis.Range("entry.wind_kt", 0, 4, 2, Scale.LINEAR);
+    new Sweep(new SweepSpec(1, 0, List.of(), List.of(million, more), Sample.NONE));
+    assertRefused(0, List.of(), List.of(million, more, evenMore), Sample.NONE);
+  }
+
+  @Test
+  void everySettingIsTakenAtTheEndsOfItsRange() {
+    for (Setting setting : Settings.all()) {
+      setting
+          .ranges()
+          .forEach(
+              (kind, range) -> {
+                List<Axis> fixed = new ArrayList<>();
+                if (!kind.isEmpty()) {
+                  boolean entry = setting.group().equals("entry");
+                  fixed.add(Sweeps.word(entry ? "entry.kind" : "pilot.technique", kind));
+                }
+                Axis ends = new Axis.Numbers(setting.key(), List.of(range.low(), range.high()));
+                Sweep sweep = new Sweep(new SweepSpec(1, 0, fixed, List.of(ends), Sample.NONE));
+                assertEquals(2, sweep.count(), setting.key());
+              });
+    }
+  }
+}

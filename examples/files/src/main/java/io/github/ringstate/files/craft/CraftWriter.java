@@ -1,0 +1,93 @@
+package io.github.ringstate.files.craft;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.EngineKind;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.craft.RotationSense;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.RangeText;
+import io.github.ringstate.files.text.Wrapping;
+import io.github.ringstate.quantity.Parameter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Writes a helicopter down as TOML that {@link CraftFile} reads back, equal to the last bit. */
+public final class CraftWriter {
+
+  private static final String COMMENT = "# ";
+  private static final int WIDTH = 80;
+
+  private CraftWriter() {}
+
+  /**
+   * Writes a helicopter down.
+   *
+   * @param craft the helicopter
+   * @return the lines of the file
+   */
+  public static List<String> lines(Helicopter craft) {
+    List<String> lines = new ArrayList<>();
+    comment(
+        lines,
+        "A helicopter for ringstate. Copy this file, change the numbers, and give the copy to"
+            + " --craft. Above each number stand its range and where the value comes from.");
+    lines.add("#");
+    comment(lines, Caution.TEXT);
+    lines.add("");
+    lines.add(CraftReader.NAME + " = " + quoted(craft.name()));
+    lines.add(CraftReader.DESCRIPTION + " = " + quoted(craft.description()));
+    lines.add("");
+    lines.add("# The way the main rotor turns, seen from above: " + senses());
+    lines.add(CraftReader.ROTATION + " = " + quoted(craft.sense().label()));
+    lines.add("");
+    lines.add("# How power falls with the density of the air: " + engines());
+    lines.add(CraftReader.ENGINE_KIND + " = " + quoted(craft.engine().label()));
+    for (Helicopter.Section section : Helicopter.SECTIONS) {
+      lines.add("");
+      lines.add("[" + section.title() + "]");
+      for (Parameter parameter : section.parameters()) {
+        comment(lines, RangeText.of(parameter.quantity()) + "; " + origin(craft, parameter));
+        lines.add(parameter.key() + " = " + Double.toString(craft.numbers().get(parameter)));
+      }
+    }
+    return lines;
+  }
+
+  /**
+   * Where a number of a craft comes from.
+   *
+   * @param craft the craft
+   * @param parameter one of its numbers
+   * @return a part of a sentence
+   */
+  public static String origin(Helicopter craft, Parameter parameter) {
+    if (craft.numbers().get(parameter) == parameter.standard()) {
+      return parameter.origin();
+    }
+    return DemoCraft.ALL.contains(craft)
+        ? "invented within the typical range"
+        : "given by the user";
+  }
+
+  private static void comment(List<String> lines, String text) {
+    for (String line : Wrapping.lines(text, WIDTH - COMMENT.length())) {
+      lines.add(COMMENT + line);
+    }
+  }
+
+  private static String senses() {
+    return String.join(
+        " or ", Stream.of(RotationSense.values()).map(sense -> quoted(sense.label())).toList());
+  }
+
+  private static String engines() {
+    return String.join(
+        " or ", Stream.of(EngineKind.values()).map(kind -> quoted(kind.label())).toList());
+  }
+
+  /** A basic string; the reader lets no control characters into a craft. */
+  private static String quoted(String text) {
+    return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+  }
+}

@@ -1,0 +1,61 @@
+package io.github.ringstate.files.row;
+
+import io.github.ringstate.study.sweep.SweepFlight;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * What is known of a chunk of rows in a file.
+ *
+ * @param rows how many rows
+ * @param failed how many of them could not be flown
+ * @param check CRC-32C of its bytes
+ * @param plain how many bytes each part has when it is not compressed
+ * @param written how many bytes each part has in the file
+ */
+@SuppressWarnings("ArrayRecordComponent") // never compared
+public record Chunk(int rows, int failed, int check, long[] plain, long[] written) {
+
+  /** Rows of a chunk: what a kill can cost at most, and what is forced to the disk in one go. */
+  public static final int ROWS = 16 * SweepFlight.BLOCK;
+
+  /**
+   * The length of the chunk.
+   *
+   * @return bytes in the file
+   */
+  public long length() {
+    return Arrays.stream(written).sum();
+  }
+
+  /** The chunk as one line of a journal. */
+  String line() {
+    StringBuilder line = new StringBuilder("chunk " + rows + " " + failed + " " + check);
+    for (int i = 0; i < plain.length; i++) {
+      line.append(' ').append(plain[i]).append(':').append(written[i]);
+    }
+    return line.toString();
+  }
+
+  /** Reads a line back; empty if it is none of a chunk. */
+  static Optional<Chunk> read(String line) {
+    String[] words = line.split(" ", -1);
+    if (words.length < 5 || !words[0].equals("chunk")) {
+      return Optional.empty();
+    }
+    long[] plain = new long[words.length - 4];
+    long[] written = new long[words.length - 4];
+    for (int i = 0; i < plain.length; i++) {
+      String[] sizes = words[i + 4].split(":", -1);
+      plain[i] = Long.parseLong(sizes[0]);
+      written[i] = Long.parseLong(sizes[1]);
+    }
+    return Optional.of(
+        new Chunk(
+            Integer.parseInt(words[1]),
+            Integer.parseInt(words[2]),
+            Integer.parseInt(words[3]),
+            plain,
+            written));
+  }
+}

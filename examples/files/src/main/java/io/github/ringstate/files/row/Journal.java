@@ -1,0 +1,143 @@
+package io.github.ringstate.files.row;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.zip.CRC32C;
+import org.jspecify.annotations.Nullable;
+
+/** The journal of a run: what is being made, and the chunks of it that are whole. */
+final class Journal implements Closeable {
+
+  /** Another run holds the journal. */
+  static final class InUseException extends IOException {
+    private static final long serialVersionUID = 1L;
+  }
+
+  private final FileChannel channel;
+  private final List<String> asked = new ArrayList<>();
+  private final List<Chunk> chunks = new ArrayList<>();
+
+  private Journal(FileChannel channel) {
+    this.channel = channel;
+  }
+
+  /**
+   * Opens a journal, or begins one.
+   *
+   * @throws InUseException if another run holds it
+   */
+  static Journal open(Path file) throws IOException {
+    FileChannel channel =
+        FileChannel.open(
+            file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    try {
+      if (channel.tryLock() == null) {
+        throw new InUseException();
+      }
+      Journal journal = new Journal(channel);
+      journal.read();
+      return journal;
+    } catch (OverlappingFileLockException here) {
+      channel.close();
+      throw new InUseException();
+    } catch (IOException failed) {
+      channel.close();
+      throw failed;
+    }
+  }
+
+  /** Reads the lines that are whole and forgets what stands behind them. */
+  private void read() throws IOException {
+    ByteBuffer bytes = ByteBuffer.allocate(Math.toIntExact(channel.size()));
+    while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
+      // goes on until all is read
+    }
+    String text = new String(bytes.array(), 0, bytes.position(), UTF_8);
+    int start = 0;
+    while (true) {
+      int end = text.indexOf('\n', start);
+      String line = end < 0 ? null : unsealed(text.substring(start, end));
+      if (line == null) {
+        break;
+      }
+      Optional<Chunk> chunk = Chunk.read(line);
+      if (chunk.isPresent()) {
+        chunks.add(chunk.get());
+      } else {
+        asked.add(line);
+      }
+      start = end + 1;
+    }
+    channel.truncate(text.substring(0, start).getBytes(UTF_8).length);
+    channel.position(channel.size());
+  }
+
+  /** What is being made; empty if nothing was begun. */
+  List<String> asked() {
+    return asked;
+  }
+
+  /** The chunks that are whole, in order. */
+  List<Chunk> chunks() {
+    return chunks;
+  }
+
+  void begin(List<String> lines) throws IOException {
+    channel.truncate(0);
+    asked.clear();
+    chunks.clear();
+    StringBuilder text = new StringBuilder();
+    for (String line : lines) {
+      text.append(sealed(line));
+    }
+    append(text.toString());
+    asked.addAll(lines);
+  }
+
+  void add(Chunk chunk) throws IOException {
+    append(sealed(chunk.line()));
+    chunks.add(chunk);
+  }
+
+  private void append(String text) throws IOException {
+    ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(UTF_8));
+    while (bytes.hasRemaining()) {
+      channel.write(bytes);
+    }
+    channel.force(true);
+  }
+
+  private static String sealed(String line) {
+    return line + " #" + Integer.toHexString(check(line)) + "\n";
+  }
+
+  private static @Nullable String unsealed(String sealed) {
+    int seal = sealed.lastIndexOf(" #");
+    if (seal < 0) {
+      return null;
+    }
+    String line = sealed.substring(0, seal);
+    return sealed(line).equals(sealed + "\n") ? line : null;
+  }
+
+  private static int check(String line) {
+    CRC32C crc = new CRC32C();
+    crc.update(line.getBytes(UTF_8));
+    return (int) crc.getValue();
+  }
+
+  @Override
+  public void close() throws IOException {
+    channel.close();
+  }
+}

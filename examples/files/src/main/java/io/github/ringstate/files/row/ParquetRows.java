@@ -1,0 +1,155 @@
+package io.github.ringstate.files.row;
+
+import static java.nio.charset.StandardCharsets.US_ASCII;
+
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.study.sweep.Column;
+import io.github.ringstate.study.sweep.Rows;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * Rows as Apache Parquet (format specification 2.x, {@code parquet.thrift}): a chunk is a row
+ * group, a block of rows a page of each of its columns. Pages are plain and compressed with gzip.
+ * The format has its table of contents at the end of the file, so that row groups can be appended
+ * one by one and the file is made whole by its tail.
+ *
+ * <p>Numbers and words are optional columns; what a row does not have is null.
+ */
+final class ParquetRows implements RowFormat {
+
+  private static final byte[] MAGIC = "PAR1".getBytes(US_ASCII);
+
+  // numbers of parquet.thrift
+  private static final int INT64 = 2;
+  private static final int DOUBLE = 5;
+  private static final int BYTE_ARRAY = 6;
+  private static final int REQUIRED = 0;
+  private static final int OPTIONAL = 1;
+  private static final int UTF8 = 0;
+  private static final int PLAIN = 0;
+  private static final int RLE = 3;
+  private static final int GZIP = 2;
+
+  private final List<Column> columns;
+  private final String spec;
+
+  ParquetRows(List<Column> columns, String spec) {
+    this.columns = columns;
+    this.spec = spec;
+  }
+
+  @Override
+  public byte[] head() {
+    return MAGIC.clone();
+  }
+
+  @Override
+  public EncodedRows encode(Rows rows) {
+    List<byte[]> parts = new ArrayList<>();
+    long[] plain = new long[columns.size()];
+    for (int column = 0; column < columns.size(); column++) {
+      ParquetPage page = ParquetPage.of(rows, column);
+      parts.add(page.bytes());
+      plain[column] = page.plain();
+    }
+    return new EncodedRows(rows.size(), rows.failed(), parts, plain);
+  }
+
+  @Override
+  public byte[] tail(List<Chunk> chunks) {
+    List<Consumer<CompactThrift>> groups = new ArrayList<>();
+    long rows = 0;
+    long offset = MAGIC.length;
+    for (Chunk chunk : chunks) {
+      groups.add(group(chunk, offset));
+      offset += chunk.length();
+      rows += chunk.rows();
+    }
+    long total = rows;
+    byte[] contents =
+        CompactThrift.struct(
+            file ->
+                file.i32(1, 1)
+                    .structs(2, schema())
+                    .i64(3, total)
+                    .structs(4, groups)
+                    .structs(5, List.of(said("caution", Caution.TEXT), said("sweep", spec)))
+                    .text(6, "ringstate"));
+    return ByteBuffer.allocate(contents.length + Integer.BYTES + MAGIC.length)
+        .order(ByteOrder.LITTLE_ENDIAN)
+        .put(contents)
+        .putInt(contents.length)
+        .put(MAGIC)
+        .array();
+  }
+
+  private static Consumer<CompactThrift> said(String key, String value) {
+    return pair -> pair.text(1, key).text(2, value);
+  }
+
+  private List<Consumer<CompactThrift>> schema() {
+    List<Consumer<CompactThrift>> elements = new ArrayList<>();
+    elements.add(root -> root.text(4, "sweep").i32(5, columns.size()));
+    for (Column column : columns) {
+      elements.add(
+          switch (column.type()) {
+            case INTEGER -> leaf -> leaf.i32(1, INT64).i32(3, REQUIRED).text(4, column.name());
+            case NUMBER -> leaf -> leaf.i32(1, DOUBLE).i32(3, OPTIONAL).text(4, column.name());
+            case WORD ->
+                leaf ->
+                    leaf.i32(1, BYTE_ARRAY)
+                        .i32(3, OPTIONAL)
+                        .text(4, column.name())
+                        .i32(6, UTF8)
+                        .struct(10, kind -> kind.struct(1, string -> {}));
+          });
+    }
+    return elements;
+  }
+
+  private Consumer<CompactThrift> group(Chunk chunk, long start) {
+    List<Consumer<CompactThrift>> parts = new ArrayList<>();
+    long offset = start;
+    long plain = 0;
+    for (int i = 0; i < columns.size(); i++) {
+      parts.add(part(columns.get(i), chunk, i, offset));
+      offset += chunk.written()[i];
+      plain += chunk.plain()[i];
+    }
+    long size = plain;
+    return group ->
+        group
+            .structs(1, parts)
+            .i64(2, size)
+            .i64(3, chunk.rows())
+            .i64(5, start)
+            .i64(6, chunk.length());
+  }
+
+  private static Consumer<CompactThrift> part(Column column, Chunk chunk, int i, long offset) {
+    int type =
+        switch (column.type()) {
+          case INTEGER -> INT64;
+          case NUMBER -> DOUBLE;
+          case WORD -> BYTE_ARRAY;
+        };
+    return part ->
+        part.i64(2, offset)
+            .struct(
+                3,
+                about ->
+                    about
+                        .i32(1, type)
+                        .i32s(2, PLAIN, RLE)
+                        .texts(3, List.of(column.name()))
+                        .i32(4, GZIP)
+                        .i64(5, chunk.rows())
+                        .i64(6, chunk.plain()[i])
+                        .i64(7, chunk.written()[i])
+                        .i64(9, offset));
+  }
+}

@@ -1,0 +1,56 @@
+package io.github.ringstate.files.row;
+
+import io.github.ringstate.study.sweep.Column;
+import io.github.ringstate.study.sweep.Rows;
+import java.util.List;
+
+/**
+ * How rows stand in a file: a head, one chunk behind the other, and a tail that may need to know
+ * where the chunks are.
+ */
+public interface RowFormat {
+
+  /**
+   * What the file begins with.
+   *
+   * @return the bytes
+   */
+  byte[] head();
+
+  /**
+   * Encodes some rows; may be asked by several threads at once.
+   *
+   * @param rows the rows
+   * @return their bytes, in parts: each part holds all rows of a chunk before the next begins, one
+   *     part for a format of lines, one a column for a format of columns
+   */
+  EncodedRows encode(Rows rows);
+
+  /**
+   * What the file ends with.
+   *
+   * @param chunks the chunks, in order
+   * @return the bytes
+   */
+  byte[] tail(List<Chunk> chunks);
+
+  /** What the names of files end in, behind the point. */
+  List<String> ENDINGS = List.of("csv", "parquet");
+
+  /**
+   * A format by the ending of a file's name.
+   *
+   * @param ending one of {@link #ENDINGS}
+   * @param columns the columns of the rows
+   * @param spec the text of what was asked for, kept in the file where the format has a place for
+   *     it
+   * @return the format
+   */
+  static RowFormat of(String ending, List<Column> columns, String spec) {
+    return switch (ending) {
+      case "csv" -> new CsvRows(columns);
+      case "parquet" -> new ParquetRows(columns, spec);
+      default -> throw new IllegalArgumentException("no format of rows: " + ending);
+    };
+  }
+}

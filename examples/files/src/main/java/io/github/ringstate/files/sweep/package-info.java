@@ -1,0 +1,29 @@
+/**
+ * Sweep files: what a sweep flies, written down as TOML with the unit in each key.
+ *
+ * <p>A file has a table for each group of {@link io.github.ringstate.study.sweep.Settings}: {@code
+ * [craft]}, {@code [air]}, {@code [entry]}, {@code [pilot]}, {@code [model]}, {@code
+ * [disturbance]}. In it, each setting is one of
+ *
+ * <pre>
+ * pressure_altitude_ft = 3000                                # fixed; has no column
+ * pressure_altitude_ft = [0, 3000, 6000]                     # an axis; a list of one has a column too
+ * pressure_altitude_ft = { from = 0, to = 6000, values = 7 } # an axis, both ends included
+ * delay_s = { from = 0.25, to = 4, values = 5, scale = "log" } # equal ratios
+ * mass_kg = { from = 480, to = 620, sampled = true }         # sampled together with the others
+ * name = ["trainer", "utility"]                              # words
+ * </pre>
+ *
+ * <p>Settings that are {@code sampled} need a table {@code [sample]} with {@code method =
+ * "latin-hypercube"} or {@code "sobol"} and the number of {@code points}. In {@code [pilot]},
+ * {@code count} draws so many pilots by number, the same ones for every point; {@code state} then
+ * draws their delays, and without a count sets the median delay. {@code seed} stands at the top.
+ *
+ * <p>The keys of {@code [craft]} are those of a craft file without its tables, so its lines can be
+ * pasted; a sweep needs no other file, and its text alone says all that is flown. An example is
+ * {@code sweep-example.toml} beside this package's classes.
+ */
+@NullMarked
+package io.github.ringstate.files.sweep;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,57 @@
+package io.github.ringstate.files.toml;
+
+import io.github.ringstate.files.error.UserError;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+
+/** A text that a user wrote, in UTF-8. */
+public final class TextFile {
+
+  private TextFile() {}
+
+  /**
+   * Reads a text.
+   *
+   * @param name the file, as the user named it
+   * @param what what it should hold, for messages, with its article
+   * @param largest the most bytes it may have; a bound for what is read by mistake
+   * @return the text
+   * @throws UserError if the file cannot be read, is too large or no text
+   */
+  public static String read(String name, String what, int largest) {
+    byte[] bytes;
+    try (InputStream in = Files.newInputStream(Path.of(name))) {
+      bytes = in.readNBytes(largest + 1);
+    } catch (IOException | InvalidPathException failed) {
+      throw UserError.file(name, "cannot be read: " + why(failed), failed);
+    }
+    if (bytes.length > largest) {
+      throw UserError.file(
+          name, "cannot be " + what + ": it is larger than " + largest + " bytes", null);
+    }
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return text.startsWith("\uFEFF") ? text.substring(1) : text; // some editors put a mark there
+    } catch (CharacterCodingException failed) {
+      throw UserError.file(name, "cannot be read: it is not text in UTF-8", failed);
+    }
+  }
+
+  private static String why(Exception failed) {
+    if (failed instanceof NoSuchFileException) {
+      return "there is no such file";
+    }
+    if (failed instanceof AccessDeniedException) {
+      return "permission denied";
+    }
+    return String.valueOf(failed.getMessage());
+  }
+}

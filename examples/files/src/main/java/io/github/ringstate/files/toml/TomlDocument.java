@@ -1,0 +1,211 @@
+package io.github.ringstate.files.toml;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.dataformat.toml.TomlMapper;
+import io.github.ringstate.files.error.UserError;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+/**
+ * A TOML document that can say on which line a key stands.
+ *
+ * <p>The parser builds a tree and forgets the lines. They are found again, only when there is
+ * something to complain of, by parsing ever longer beginnings of the document: a statement starts
+ * on the line behind the longest beginning that is whole and does not yet contain it. This needs no
+ * second notion of what TOML looks like.
+ */
+public final class TomlDocument {
+
+  private static final TomlMapper MAPPER = new TomlMapper();
+  private static final int LONGEST_PLAIN = 30;
+
+  private final String file;
+  private final List<String> lines;
+  private final JsonNode tree;
+
+  private TomlDocument(String file, List<String> lines, JsonNode tree) {
+    this.file = file;
+    this.lines = lines;
+    this.tree = tree;
+  }
+
+  /**
+   * Parses a document.
+   *
+   * @param file the file's name, for messages
+   * @param text the document
+   * @return the document
+   * @throws UserError if it is no TOML
+   */
+  public static TomlDocument parse(String file, String text) {
+    List<String> lines = text.lines().toList();
+    try {
+      return new TomlDocument(file, lines, MAPPER.readTree(text));
+    } catch (JsonProcessingException bad) {
+      int line = firstLine(lines, tree -> true);
+      String statement = line <= lines.size() ? lines.get(line - 1).strip() : "";
+      throw UserError.line(
+          file,
+          line,
+          UserError.quoted(statement) + " is not valid TOML: " + bad.getOriginalMessage());
+    }
+  }
+
+  /**
+   * The keys at the top.
+   *
+   * @return the keys, in order
+   */
+  public List<String> keys() {
+    return names(tree);
+  }
+
+  /**
+   * The keys of a table.
+   *
+   * @param table the table's key
+   * @return the keys, in order
+   */
+  public List<String> keys(String table) {
+    return names(tree.path(table));
+  }
+
+  /**
+   * The keys of a table within tables.
+   *
+   * @param path the keys that lead to it
+   * @return the keys, in order; none if there is no such table
+   */
+  public List<String> keys(List<String> path) {
+    return names(at(tree, path));
+  }
+
+  /**
+   * Whether a key at the top holds a table.
+   *
+   * @param key the key
+   * @return true if it does
+   */
+  public boolean isTable(String key) {
+    return tree.path(key).isObject();
+  }
+
+  /**
+   * Whether a key is there.
+   *
+   * @param path the keys that lead there
+   * @return true if it has a value
+   */
+  public boolean has(List<String> path) {
+    return !at(tree, path).isMissingNode();
+  }
+
+  /**
+   * The value of a key.
+   *
+   * @param path the keys that lead there
+   * @param allowed what is allowed, for the message
+   * @return the value
+   * @throws UserError if the key is missing
+   */
+  public JsonNode get(List<String> path, String allowed) {
+    JsonNode value = at(tree, path);
+    if (value.isMissingNode()) {
+      throw UserError.line(
+          file, 0, String.join(".", path) + " is missing" + UserError.ALLOWED + allowed);
+    }
+    return value;
+  }
+
+  /**
+   * What to say of a bad value.
+   *
+   * @param path the keys that lead to it
+   * @param allowed what is allowed
+   * @return the user error, with line, key, value and what is allowed
+   */
+  public UserError bad(List<String> path, String allowed) {
+    String value = UserError.quoted(written(at(tree, path)));
+    return refused(path, String.join(".", path) + " cannot be " + value, allowed);
+  }
+
+  /** A value about as it is written in the file. */
+  private static String written(JsonNode node) {
+    if (node.isTextual()) {
+      return node.textValue();
+    }
+    if (node.isBigDecimal() && Math.abs(node.decimalValue().scale()) < LONGEST_PLAIN) {
+      return node.decimalValue().toPlainString();
+    }
+    if (node.isDouble()) { // the parser makes doubles of nan and inf only
+      return Double.isNaN(node.doubleValue()) ? "nan" : node.doubleValue() > 0 ? "inf" : "-inf";
+    }
+    return node.toString();
+  }
+
+  /**
+   * What to say of something at a key.
+   *
+   * @param path the keys that lead to it
+   * @param what what is wrong
+   * @param allowed what is allowed
+   * @return the user error
+   */
+  public UserError refused(List<String> path, String what, String allowed) {
+    int line = firstLine(lines, beginning -> at(beginning, path).isMissingNode());
+    return UserError.line(file, line, what + UserError.ALLOWED + allowed);
+  }
+
+  /**
+   * What to say of the document as a whole.
+   *
+   * @param what what is wrong
+   * @param allowed what is allowed
+   * @return the user error
+   */
+  public UserError refusedAsWhole(String what, String allowed) {
+    return UserError.line(file, 0, what + UserError.ALLOWED + allowed);
+  }
+
+  /** The line behind the longest beginning of the document that is whole and passes a test. */
+  private static int firstLine(List<String> lines, Predicate<JsonNode> test) {
+    for (int count = lines.size(); count > 0; count--) {
+      // Behind a blank line a beginning is as whole as before it.
+      if (lines.get(count - 1).isBlank()) {
+        continue;
+      }
+      try {
+        if (test.test(MAPPER.readTree(String.join("\n", lines.subList(0, count)) + "\n"))) {
+          return nextStatement(lines, count);
+        }
+      } catch (JsonProcessingException incomplete) {
+        // ends inside a statement, or behind a wrong one
+      }
+    }
+    return nextStatement(lines, 0);
+  }
+
+  private static int nextStatement(List<String> lines, int after) {
+    int line = after;
+    while (line < lines.size() && lines.get(line).isBlank()) {
+      line++;
+    }
+    return line + 1;
+  }
+
+  private static JsonNode at(JsonNode root, List<String> path) {
+    JsonNode node = root;
+    for (String key : path) {
+      node = node.path(key);
+    }
+    return node;
+  }
+
+  private static List<String> names(JsonNode node) {
+    List<String> names = new ArrayList<>();
+    node.fieldNames().forEachRemaining(names::add);
+    return names;
+  }
+}

@@ -1,0 +1,89 @@
+package io.github.ringstate.files.unit;
+
+import io.github.ringstate.files.text.Decimals;
+import java.util.function.DoubleUnaryOperator;
+
+/** Heights rounded for people, to the precision that the model deserves: coarser as they grow. */
+public enum HeightSteps {
+  /** 1 ft below 100 ft, 5 ft from there, 10 ft from 1000 ft. */
+  FEET("ft", 100, 1000),
+  /** 1 m below 300 m, 5 m from there, 10 m from 3000 m. */
+  METRES("m", 300, 3000);
+
+  /** What a conversion between metres and feet may leave behind; no height. */
+  private static final double ROUNDING = 1e-9;
+
+  private static final double MIDDLE = 5;
+  private static final double COARSE = 10;
+
+  private final String symbol;
+  private final double middleFrom;
+  private final double coarseFrom;
+
+  HeightSteps(String symbol, double middleFrom, double coarseFrom) {
+    this.symbol = symbol;
+    this.middleFrom = middleFrom;
+    this.coarseFrom = coarseFrom;
+  }
+
+  /**
+   * Rounds a height.
+   *
+   * @param height the height, in the unit of these steps, not negative
+   * @return the rounded height
+   */
+  public double rounded(double height) {
+    return rounded(height, Math::rint);
+  }
+
+  /**
+   * Rounds a height upwards.
+   *
+   * @param height the height, in the unit of these steps, not negative
+   * @return the rounded height, not below the height
+   */
+  public double up(double height) {
+    return rounded(height, value -> Math.ceil(value - ROUNDING) + 0.0);
+  }
+
+  /**
+   * Rounds a height downwards.
+   *
+   * @param height the height, in the unit of these steps, not negative
+   * @return the rounded height, not above the height
+   */
+  public double down(double height) {
+    return rounded(height, value -> Math.floor(value + ROUNDING));
+  }
+
+  private double rounded(double height, DoubleUnaryOperator rounding) {
+    double whole = rounding.applyAsDouble(height);
+    if (whole < middleFrom) {
+      return whole;
+    }
+    double middle = MIDDLE * rounding.applyAsDouble(height / MIDDLE);
+    return middle < coarseFrom ? middle : COARSE * rounding.applyAsDouble(height / COARSE);
+  }
+
+  /**
+   * The steps in words.
+   *
+   * @return a part of a sentence
+   */
+  public String inWords() {
+    return "to 1 "
+        + symbol
+        + " below "
+        + Decimals.brief(middleFrom)
+        + " "
+        + symbol
+        + ", to 5 "
+        + symbol
+        + " from there, to 10 "
+        + symbol
+        + " from "
+        + Decimals.brief(coarseFrom)
+        + " "
+        + symbol;
+  }
+}

@@ -1,0 +1,237 @@
+package io.github.ringstate.files.unit;
+
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.quantity.Unit;
+
+/** In which units text, sheets and pictures speak. */
+public enum UnitSystem {
+  /** Feet, knots, feet per minute. */
+  AVIATION("aviation", Unit.FOOT, Unit.KNOT, Unit.FOOT_PER_MINUTE, 0, HeightSteps.FEET),
+  /** Metres and metres per second. */
+  SI("si", Unit.METRE, Unit.METRE_PER_SECOND, Unit.METRE_PER_SECOND, 1, HeightSteps.METRES);
+
+  private final String label;
+  private final Unit length;
+  private final Unit speed;
+  private final Unit verticalSpeed;
+  private final int speedDecimals;
+  private final HeightSteps steps;
+
+  UnitSystem(
+      String label,
+      Unit length,
+      Unit speed,
+      Unit verticalSpeed,
+      int speedDecimals,
+      HeightSteps steps) {
+    this.label = label;
+    this.length = length;
+    this.speed = speed;
+    this.verticalSpeed = verticalSpeed;
+    this.speedDecimals = speedDecimals;
+    this.steps = steps;
+  }
+
+  /**
+   * The system's name.
+   *
+   * @return one lower-case word
+   */
+  public String label() {
+    return label;
+  }
+
+  /**
+   * Unit of heights and losses.
+   *
+   * @return the unit
+   */
+  public Unit length() {
+    return length;
+  }
+
+  /**
+   * Unit of airspeed, ground speed and wind.
+   *
+   * @return the unit
+   */
+  public Unit speed() {
+    return speed;
+  }
+
+  /**
+   * Unit of climb and descent.
+   *
+   * @return the unit
+   */
+  public Unit verticalSpeed() {
+    return verticalSpeed;
+  }
+
+  /**
+   * How heights and losses are rounded.
+   *
+   * @return the steps, in the unit of heights
+   */
+  public HeightSteps steps() {
+    return steps;
+  }
+
+  /**
+   * A speed without its unit.
+   *
+   * @param si the speed, m/s
+   * @return whole knots or tenths of a metre per second
+   */
+  public String speed(double si) {
+    return Decimals.fixed(speed.fromSi(si), speedDecimals);
+  }
+
+  /**
+   * A speed.
+   *
+   * @param si the speed, m/s
+   * @return whole knots or tenths of a metre per second, with the unit
+   */
+  public String speedInWords(double si) {
+    return speed(si) + " " + speed.symbol();
+  }
+
+  /**
+   * A vertical speed without its unit.
+   *
+   * @param si the speed, m/s
+   * @return tens of feet per minute or tenths of a metre per second
+   */
+  public String verticalSpeed(double si) {
+    return this == AVIATION
+        ? Decimals.fixed(10 * Math.rint(verticalSpeed.fromSi(si) / 10), 0)
+        : Decimals.fixed(si, 1);
+  }
+
+  /**
+   * A vertical speed.
+   *
+   * @param si the speed, m/s
+   * @return tens of feet per minute or tenths of a metre per second, with the unit
+   */
+  public String verticalSpeedInWords(double si) {
+    return verticalSpeed(si) + " " + verticalSpeed.symbol();
+  }
+
+  /**
+   * A vertical speed without its unit, as fine as it is measured.
+   *
+   * @param si the speed, m/s
+   * @return whole feet per minute or hundredths of a metre per second
+   */
+  public String fineVerticalSpeed(double si) {
+    return Decimals.fixed(verticalSpeed.fromSi(si), this == AVIATION ? 0 : 2);
+  }
+
+  /**
+   * A height without its unit.
+   *
+   * @param si the height, m
+   * @return whole feet or metres
+   */
+  public String length(double si) {
+    return Decimals.fixed(length.fromSi(si), 0);
+  }
+
+  /**
+   * A height.
+   *
+   * @param si the height, m
+   * @return whole feet or metres, with the unit
+   */
+  public String lengthInWords(double si) {
+    return length(si) + " " + length.symbol();
+  }
+
+  /**
+   * A height lost, without its unit.
+   *
+   * @param feet the height, ft, not negative
+   * @return the height in this system, rounded by {@link #steps}
+   */
+  public String lost(double feet) {
+    return Decimals.fixed(rounded(feet), 0);
+  }
+
+  /**
+   * A height needed, without its unit.
+   *
+   * @param feet the height, ft, not negative
+   * @return the height in this system, rounded upwards by {@link #steps}
+   */
+  public String needed(double feet) {
+    return Decimals.fixed(up(feet), 0);
+  }
+
+  /**
+   * Rounds a height by {@link #steps}.
+   *
+   * @param feet the height, ft, not negative
+   * @return the height in this system
+   */
+  public double rounded(double feet) {
+    return steps.rounded(own(feet));
+  }
+
+  /**
+   * Rounds a height upwards.
+   *
+   * @param feet the height, ft, not negative
+   * @return the height in this system
+   */
+  public double up(double feet) {
+    return steps.up(own(feet));
+  }
+
+  /**
+   * Rounds a height downwards.
+   *
+   * @param feet the height, ft, not negative
+   * @return the height in this system
+   */
+  public double down(double feet) {
+    return steps.down(own(feet));
+  }
+
+  private double own(double feet) {
+    return this == AVIATION ? feet : Unit.FOOT.toSi(feet);
+  }
+
+  /**
+   * A number that a user gave or a parameter holds, in the unit of the cockpit.
+   *
+   * @param unit its unit; one other than feet, knots and feet per minute stays as it is
+   * @param value the number
+   * @return without needless decimals, with the unit of this system
+   */
+  public String given(Unit unit, double value) {
+    return (number(unit, value) + " " + own(unit).symbol()).strip();
+  }
+
+  /**
+   * The same without the unit.
+   *
+   * @param unit its unit
+   * @param value the number
+   * @return without needless decimals
+   */
+  public String number(Unit unit, double value) {
+    return Decimals.brief(
+        own(unit) == unit ? value : Math.rint(10 * own(unit).fromSi(unit.toSi(value))) / 10);
+  }
+
+  private Unit own(Unit unit) {
+    return switch (unit) {
+      case FOOT -> length;
+      case KNOT -> speed;
+      case FOOT_PER_MINUTE -> verticalSpeed;
+      default -> unit;
+    };
+  }
+}

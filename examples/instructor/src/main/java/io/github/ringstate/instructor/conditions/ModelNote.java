@@ -1,0 +1,26 @@
+package io.github.ringstate.instructor.conditions;
+
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.inflow.RingStateInflow;
+import java.util.stream.Collectors;
+
+/** By which model a sheet was computed, in small print. */
+public final class ModelNote {
+
+  private ModelNote() {}
+
+  /**
+   * The model of flight with its standard numbers.
+   *
+   * @return a part of a sentence
+   */
+  public static String standard() {
+    return "inflow model "
+        + RingStateInflow.standard().name()
+        + " ("
+        + RingStateInflow.PARAMETERS.stream()
+            .map(parameter -> parameter.name() + " " + Decimals.brief(parameter.standard()))
+            .collect(Collectors.joining(", "))
+        + "), heave-damping boundary, all else standard";
+  }
+}

@@ -1,8 +1,0 @@
-/**
- * Craft files: a helicopter written down as TOML, one table for each section of {@link
- * io.github.ringstate.craft.Helicopter#SECTIONS}, the unit in each key.
- */
-@NullMarked
-package io.github.ringstate.instructor.craftfile;
-
-import org.jspecify.annotations.NullMarked;

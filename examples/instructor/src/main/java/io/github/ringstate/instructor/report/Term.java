@@ -1,9 +1,0 @@
-package io.github.ringstate.instructor.report;
-
-/**
- * A word with what it stands for: a condition with its value, or a term with its meaning.
- *
- * @param word the word
- * @param meaning what stands beside it
- */
-public record Term(String word, String meaning) {}

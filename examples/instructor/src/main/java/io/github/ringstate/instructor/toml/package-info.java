@@ -1,5 +1,0 @@
-/** Files that users write as TOML, and what to say of a mistake in them: line, key and value. */
-@NullMarked
-package io.github.ringstate.instructor.toml;
-
-import org.jspecify.annotations.NullMarked;
