@@ -37,6 +37,7 @@ final class HouseRules {
 
   static {
     STANDS_ON.put("quantity", List.of());
+    STANDS_ON.put("integrate", List.of());
     STANDS_ON.put("inflow", List.of("quantity"));
     STANDS_ON.put("air", List.of("quantity"));
     STANDS_ON.put("rotor", List.of("inflow"));

@@ -11,7 +11,7 @@ import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -39,9 +39,10 @@ public final class AltitudeLosses implements Topic {
     checks.add(
         loss(
                 "prompt forward recovery, trainer",
-                CheckKind.COMMON_PRACTICE,
+                ComparedWith.COMMON_PRACTICE,
                 Obtained.FROM_MEMORY,
                 Sources.INSTRUCTORS.at("prompt forward recovery in a light helicopter"))
+            .calibration()
             .within(
                 50,
                 80,
@@ -50,9 +51,10 @@ public final class AltitudeLosses implements Topic {
     checks.add(
         loss(
                 "prompt lateral recovery, trainer",
-                CheckKind.COMMON_PRACTICE,
+                ComparedWith.COMMON_PRACTICE,
                 Obtained.FROM_MEMORY,
                 Sources.INSTRUCTORS.at("20 to 50 ft; FAA-H-8083-21B is said to give 20 to 30 ft"))
+            .calibration()
             .within(
                 20,
                 50,
@@ -64,9 +66,10 @@ public final class AltitudeLosses implements Topic {
       checks.add(
           loss(
                   "traditional recovery " + delay + " s after onset, trainer",
-                  CheckKind.PUBLISHED_VALUE,
+                  ComparedWith.PUBLISHED_VALUE,
                   Obtained.PRINTED,
                   traditional)
+              .validation()
               .within(
                   100,
                   500,
@@ -78,9 +81,10 @@ public final class AltitudeLosses implements Topic {
                 "lateral recovery loses less than forward, 0.5 s after onset",
                 "lateral over forward loss",
                 "1",
-                CheckKind.COMMON_PRACTICE,
+                ComparedWith.COMMON_PRACTICE,
                 Obtained.FROM_MEMORY,
                 Sources.INSTRUCTORS.at("the reason for which the lateral recovery is taught"))
+            .calibration()
             .within(
                 0.2,
                 0.7,
@@ -127,10 +131,11 @@ public final class AltitudeLosses implements Topic {
                 "collective alone is no late recovery, " + craft.name(),
                 "forward loss over loss by collective alone, 6 s after onset",
                 "1",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.PRINTED,
                 Sources.ARMY.at(
                     "a large application of collective may arrest rapid descent only early"))
+            .validation()
             .within(
                 0,
                 0.5,
@@ -160,8 +165,9 @@ public final class AltitudeLosses implements Topic {
     return Unit.FOOT.fromSi(outcome.altitudeLoss().orElse(Double.NaN));
   }
 
-  private static Question loss(String name, CheckKind kind, Obtained obtained, Source source) {
-    return new Question(name, "altitude loss", "ft", kind, obtained, source);
+  private static Question loss(
+      String name, ComparedWith comparedWith, Obtained obtained, Source source) {
+    return new Question(name, "altitude loss", "ft", comparedWith, obtained, source);
   }
 
   private static Plot plot(Models models) {

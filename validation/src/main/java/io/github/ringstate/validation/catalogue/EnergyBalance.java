@@ -14,7 +14,7 @@ import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -83,7 +83,7 @@ public final class EnergyBalance implements Topic {
         name,
         quantity + ", relative",
         "1",
-        CheckKind.CLOSED_FORM,
+        ComparedWith.CLOSED_FORM,
         Obtained.COMPUTED,
         Sources.MECHANICS.at("work and energy"));
   }

@@ -12,7 +12,7 @@ import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -60,7 +60,7 @@ public final class Integrators implements Topic {
                     "order of " + method.label(),
                     "slope of log error against log step",
                     "1",
-                    CheckKind.PUBLISHED_VALUE,
+                    ComparedWith.PUBLISHED_VALUE,
                     Obtained.FROM_MEMORY,
                     Sources.HAIRER)
                 .near(
@@ -166,7 +166,7 @@ public final class Integrators implements Topic {
                 "altitude loss of a whole encounter",
                 "difference to the yardstick",
                 "ft",
-                CheckKind.SECOND_METHOD,
+                ComparedWith.SECOND_METHOD,
                 Obtained.COMPUTED,
                 source)
             .atMost(
@@ -178,7 +178,7 @@ public final class Integrators implements Topic {
                 "altitude loss of a whole encounter by the swift flyer",
                 "difference to the yardstick",
                 "ft",
-                CheckKind.SECOND_METHOD,
+                ComparedWith.SECOND_METHOD,
                 Obtained.COMPUTED,
                 source)
             .atMost(
@@ -192,7 +192,7 @@ public final class Integrators implements Topic {
                 "cost of a whole encounter at the library's tolerance",
                 "evaluations in the recovery",
                 "1",
-                CheckKind.COMMON_PRACTICE,
+                ComparedWith.COMMON_PRACTICE,
                 Obtained.COMPUTED,
                 Sources.REQUIREMENT.at("a bound on cost, in evaluations"))
             .within(
@@ -246,7 +246,7 @@ public final class Integrators implements Topic {
 
   private static Question exact(String name, String quantity) {
     return new Question(
-        name, quantity, "1", CheckKind.CLOSED_FORM, Obtained.COMPUTED, Sources.MECHANICS);
+        name, quantity, "1", ComparedWith.CLOSED_FORM, Obtained.COMPUTED, Sources.MECHANICS);
   }
 
   private static Plot orders() {

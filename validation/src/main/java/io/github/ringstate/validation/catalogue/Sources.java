@@ -42,11 +42,12 @@ final class Sources {
           "the condition 2 |z| = v");
   static final Source BASSET =
       new Source(
-          "Basset, Chen, Prasad, Kolb",
-          "",
-          "Journal of the American Helicopter Society",
+          "P.-M. Basset, C. Chen, J. V. R. Prasad, S. Kolb",
+          "Prediction of vortex ring state boundary of a helicopter in descending flight by"
+              + " simulation",
+          "Journal of the American Helicopter Society 53(2)",
           "2008",
-          "criterion of wake transport, k = 4, eps = 0.2 (from memory, unsure)");
+          "criterion of wake transport, k = 4, eps = 0.2 (title and constants from memory)");
   static final Source STEWART =
       new Source(
           "W. Stewart",
@@ -58,8 +59,8 @@ final class Sources {
       new Source(
           "Federal Aviation Administration",
           "Helicopter Flying Handbook",
-          "FAA-H-8083-21A",
-          "2012",
+          "FAA-H-8083-21B",
+          "2019",
           "chapter 11, as repeated by a training page");
   static final Source ARMY =
       new Source(
@@ -67,7 +68,7 @@ final class Sources {
           "Fundamentals of Flight",
           "FM 3-04.203",
           "2007",
-          "settling with power, as copied on flash cards");
+          "settling with power, read in a copy of the passage");
   static final Source TRADE_PRESS =
       new Source(
           "trade press",

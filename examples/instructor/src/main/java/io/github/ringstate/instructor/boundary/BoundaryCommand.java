@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.boundary;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
@@ -103,15 +103,15 @@ public final class BoundaryCommand implements Runnable {
     double delayS = NumberText.one("--delay", delay == null ? DELAY : delay, Recognition.DELAY);
     if (recovery == null) {
       if (delay != null || entry != null) {
-        throw Refusal.usage(
+        throw UserError.usage(
             (delay != null ? "--delay" : "--entry")
                 + " needs --fly: it is that of the flight drawn");
       }
       return Optional.empty();
     }
     if (!output.isPicture()) {
-      throw Refusal.usage(
-          "--fly has no place in text and tables" + Refusal.ALLOWED + "html, svg, png");
+      throw UserError.usage(
+          "--fly has no place in text and tables" + UserError.ALLOWED + "html, svg, png");
     }
     RecoveryKind chosen =
         new Choice<>("--fly", List.of(RecoveryKind.values()), RecoveryKind::label).one(recovery);

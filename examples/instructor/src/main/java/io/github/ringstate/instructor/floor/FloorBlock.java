@@ -2,7 +2,7 @@ package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
@@ -35,7 +35,7 @@ record FloorBlock(Conditions conditions, List<FloorRow> rows, List<LatestMoment>
    * @param request what is asked for
    * @param work hears how far it has come
    * @return a block for each mass in each air
-   * @throws Refusal if a craft cannot hover or begin the entry in one of the airs
+   * @throws UserError if a craft cannot hover or begin the entry in one of the airs
    */
   static List<FloorBlock> fly(FloorRequest request, Work work) {
     List<Conditions> all = new ArrayList<>();

@@ -2,7 +2,7 @@ package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.flight.History;
 import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.flight.PreciseFlyer;
@@ -27,7 +27,7 @@ record FlownEncounter(Outcome outcome, List<Sample> samples) {
    *
    * @param request what is asked for
    * @return the flight
-   * @throws Refusal if the craft cannot begin the entry
+   * @throws UserError if the craft cannot begin the entry
    */
   static FlownEncounter fly(FlyRequest request) {
     Encounter encounter =

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
@@ -141,8 +141,8 @@ public final class LossCommand implements Runnable {
       return Optional.empty();
     }
     if (output.isPage() && chance.models().isPresent()) {
-      throw Refusal.usage(
-          "--models has no place on a sheet (html, pdf)" + Refusal.ALLOWED + "text, csv, json");
+      throw UserError.usage(
+          "--models has no place on a sheet (html, pdf)" + UserError.ALLOWED + "text, csv, json");
     }
     int number = pilots == null ? ON_A_SHEET : PilotOptions.pilots(pilots);
     return Optional.of(new Pool(number, chance.seed(), chance.models()));
@@ -153,10 +153,10 @@ public final class LossCommand implements Runnable {
       return Optional.empty();
     }
     if (pilots == null && !output.isPage()) {
-      throw Refusal.usage("--state" + PilotOptions.NEEDS_PILOTS + ": it gives each a delay");
+      throw UserError.usage("--state" + PilotOptions.NEEDS_PILOTS + ": it gives each a delay");
     }
     if (delays != null) {
-      throw Refusal.usage(
+      throw UserError.usage(
           "--delays and --state exclude each other: a state gives each pilot a delay");
     }
     return Optional.of(PilotOptions.states().one(state));

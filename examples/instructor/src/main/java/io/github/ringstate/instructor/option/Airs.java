@@ -2,7 +2,7 @@ package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Unit;
@@ -25,7 +25,7 @@ final class Airs {
    * @param altitudes pressure altitudes in ft with commas between
    * @param temperature the outside air temperature in C at all of them, or null for a standard day
    * @return an air for each altitude
-   * @throws Refusal if a number is wrong
+   * @throws UserError if a number is wrong
    */
   static List<Air> several(String altitudes, @Nullable String temperature) {
     List<Air> airs = new ArrayList<>();
@@ -47,7 +47,7 @@ final class Airs {
    * @param altitude the pressure altitude, ft
    * @param temperature the outside air temperature in C, or null for a standard day
    * @return the air
-   * @throws Refusal if a number is wrong
+   * @throws UserError if a number is wrong
    */
   static Air one(String altitude, @Nullable String temperature) {
     Air standard = standard(altitude);
@@ -59,7 +59,7 @@ final class Airs {
       return StandardAtmosphere.withTemperature(
           standard.pressureAltitude(), celsius + KELVIN_AT_ZERO_CELSIUS);
     } catch (OutOfRangeException outside) {
-      throw Refusal.option(
+      throw UserError.option(
           TEMPERATURE,
           temperature,
           Ranges.celsius(outside.quantity()) + " at a pressure altitude of " + altitude + " ft");
@@ -71,7 +71,7 @@ final class Airs {
     try {
       return StandardAtmosphere.at(Unit.FOOT.toSi(feet));
     } catch (OutOfRangeException outside) {
-      throw Refusal.option(
+      throw UserError.option(
           ALTITUDE, altitude, RangeText.of(Ranges.in(Unit.FOOT, outside.quantity())));
     }
   }

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -39,7 +39,7 @@ public final class EntryOptions {
    *
    * @param heightFt height above the ground at onset, ft; empty if there is no ground
    * @return the approach
-   * @throws Refusal if a name is unknown or a number wrong
+   * @throws UserError if a name is unknown or a number wrong
    */
   public Approach approach(OptionalDouble heightFt) {
     EntryKind kind =
@@ -56,7 +56,7 @@ public final class EntryOptions {
    *
    * @param height the height in ft, or null
    * @return the height, ft; empty for null
-   * @throws Refusal if it is no number or out of range
+   * @throws UserError if it is no number or out of range
    */
   public static OptionalDouble height(@Nullable String height) {
     return height == null

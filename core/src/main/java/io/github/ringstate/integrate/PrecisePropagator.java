@@ -1,0 +1,280 @@
+package io.github.ringstate.integrate;
+
+import java.util.Arrays;
+import java.util.List;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.ode.ODEIntegrator;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import org.hipparchus.ode.events.Action;
+import org.hipparchus.ode.events.AdaptableInterval;
+import org.hipparchus.ode.events.ODEEventDetector;
+import org.hipparchus.ode.events.ODEEventHandler;
+import org.hipparchus.ode.nonstiff.AdaptiveStepsizeIntegrator;
+import org.hipparchus.ode.sampling.ODEStateInterpolator;
+import org.hipparchus.ode.sampling.ODEStepHandler;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Propagates with an integrator of Hipparchus that chooses its own steps, and locates events to
+ * within a nanosecond or so: the yardstick for the faster way.
+ *
+ * <p>A quantity that passes through zero and back within a twentieth of a second may go unseen. The
+ * least value of the watched quantity is that among the ends of legs and what was noted.
+ *
+ * @param <K> what names events
+ * @param <V> the view of an instant
+ */
+public final class PrecisePropagator<K, V> implements Propagator<K, V> {
+
+  /** Makes an integrator for a leg. */
+  @FunctionalInterface
+  public interface Maker {
+    /**
+     * Makes an integrator.
+     *
+     * @param leastStep the least step
+     * @param greatestStep the greatest step
+     * @param absolute the absolute tolerance
+     * @param relative the relative tolerance
+     * @return a fresh integrator
+     */
+    AdaptiveStepsizeIntegrator make(
+        double leastStep, double greatestStep, double absolute, double relative);
+  }
+
+  private static final double LEAST_STEP = 1e-9;
+  private static final double GREATEST_STEP = 0.1;
+  private static final double FIRST_STEP = 1e-3;
+  private static final double CHECK_INTERVAL = 0.05;
+  private static final double TIME_TOLERANCE = 1e-10;
+  private static final int ITERATIONS = 100;
+
+  private final Maker maker;
+  private final double tolerance;
+  private final int watched;
+  private final EventLog<K> log = new EventLog<>();
+  private @Nullable Sampler<V> sampler;
+  private double firstTime;
+  private double[] firstState = new double[0];
+  private double time;
+  private double[] state = new double[0];
+  private double least;
+  private volatile @Nullable Thread user;
+
+  /**
+   * Creates a propagator.
+   *
+   * @param maker makes the integrator of each leg
+   * @param tolerance the relative tolerance, and the absolute one in the units of the state,
+   *     positive
+   * @param watched the place of the quantity whose least value is kept
+   */
+  public PrecisePropagator(Maker maker, double tolerance, int watched) {
+    if (!(tolerance > 0)) {
+      throw new IllegalArgumentException(FastSettings.TOLERANCE + tolerance);
+    }
+    this.maker = maker;
+    this.tolerance = tolerance;
+    this.watched = watched;
+  }
+
+  @Override
+  public void start(double from, double[] at, Equations<V> equations) {
+    firstTime = from;
+    firstState = at.clone();
+    restart(from);
+  }
+
+  @Override
+  public void restart(double until) {
+    user = Thread.currentThread();
+    time = firstTime;
+    state = firstState;
+    least = state[watched];
+    log.clear();
+  }
+
+  @Override
+  public @Nullable K propagate(Equations<V> equations, double end, List<Event<K, V>> events) {
+    mine();
+    if (Double.isNaN(end)) {
+      throw new IllegalArgumentException(NO_END);
+    }
+    if (!(end - time > SHORTEST_LEG)) {
+      return null;
+    }
+    AdaptiveStepsizeIntegrator integrator =
+        maker.make(LEAST_STEP, GREATEST_STEP, tolerance, tolerance);
+    integrator.setInitialStepSize(Math.min(FIRST_STEP, (end - time) / 2));
+    Leg<V> leg = new Leg<>(equations);
+    List<Watch> watches = events.stream().map(event -> new Watch(event, leg)).toList();
+    watches.forEach(integrator::addEventDetector);
+    if (sampler != null) {
+      sampler.begin(time);
+      integrator.addStepHandler(new Sampling<>(sampler, leg));
+    }
+    ODEStateAndDerivative last =
+        ((ODEIntegrator) integrator).integrate(leg, new ODEState(time, state), end);
+    mine();
+    time = last.getTime();
+    state = last.getPrimaryState();
+    least = Math.min(least, state[watched]);
+    for (Watch watch : watches) {
+      if (watch.stopped) {
+        return watch.event.kind();
+      }
+    }
+    return null;
+  }
+
+  private void mine() {
+    if (user != Thread.currentThread()) {
+      throw new IllegalStateException(TWO_THREADS);
+    }
+  }
+
+  @Override
+  public void sample(@Nullable Sampler<V> taker) {
+    sampler = taker;
+  }
+
+  @Override
+  public double time() {
+    return time;
+  }
+
+  @Override
+  public double state(int index) {
+    return state[index];
+  }
+
+  @Override
+  public V at(Equations<V> equations) {
+    return equations.at(time, state);
+  }
+
+  @Override
+  public double least() {
+    return least;
+  }
+
+  @Override
+  public EventLog<K> log() {
+    return log;
+  }
+
+  @Override
+  public void note(K kind) {
+    log.add(kind, time, state);
+  }
+
+  /** The equations of a leg, and their view of an instant, worked out once for all who ask. */
+  private static final class Leg<V> implements OrdinaryDifferentialEquation {
+
+    private final Equations<V> equations;
+    private double viewTime = Double.NaN;
+    private double[] viewState = new double[0];
+    private @Nullable V view;
+
+    Leg(Equations<V> equations) {
+      this.equations = equations;
+    }
+
+    @Override
+    public int getDimension() {
+      return equations.dimension();
+    }
+
+    @Override
+    public double[] computeDerivatives(double t, double[] y) {
+      double[] rates = new double[y.length];
+      viewTime = t;
+      viewState = y.clone();
+      view = equations.rates(t, viewState, rates);
+      for (double rate : rates) {
+        if (Double.isNaN(rate)) {
+          throw new ArithmeticException(NOT_A_NUMBER + t + " s");
+        }
+      }
+      return rates;
+    }
+
+    V at(ODEStateAndDerivative state) {
+      double[] y = state.getPrimaryState();
+      V known = view;
+      if (known != null && state.getTime() == viewTime && Arrays.equals(y, viewState)) {
+        return known;
+      }
+      viewTime = state.getTime();
+      viewState = y;
+      V now = equations.at(viewTime, y);
+      view = now;
+      return now;
+    }
+  }
+
+  private final class Watch implements ODEEventDetector, ODEEventHandler {
+
+    private final Event<K, V> event;
+    private final Leg<V> leg;
+    private boolean stopped;
+
+    Watch(Event<K, V> event, Leg<V> leg) {
+      this.event = event;
+      this.leg = leg;
+    }
+
+    @Override
+    public AdaptableInterval getMaxCheckInterval() {
+      return AdaptableInterval.of(CHECK_INTERVAL);
+    }
+
+    @Override
+    public int getMaxIterationCount() {
+      return ITERATIONS;
+    }
+
+    @Override
+    public BracketedUnivariateSolver<UnivariateFunction> getSolver() {
+      return new BracketingNthOrderBrentSolver(0, TIME_TOLERANCE, 0, 5);
+    }
+
+    @Override
+    public ODEEventHandler getHandler() {
+      return this;
+    }
+
+    @Override
+    public double g(ODEStateAndDerivative at) {
+      return event.value().applyAsDouble(leg.at(at));
+    }
+
+    @Override
+    public Action eventOccurred(
+        ODEStateAndDerivative at, ODEEventDetector detector, boolean increasing) {
+      if (!event.happens(increasing, leg.at(at))) {
+        return Action.CONTINUE;
+      }
+      double[] there = at.getPrimaryState();
+      log.add(event.kind(), at.getTime(), there);
+      least = Math.min(least, there[watched]);
+      stopped = event.stops();
+      return stopped ? Action.STOP : Action.CONTINUE;
+    }
+  }
+
+  private record Sampling<V>(Sampler<V> sampler, Leg<V> leg) implements ODEStepHandler {
+
+    @Override
+    public void handleStep(ODEStateInterpolator interpolator) {
+      double until = interpolator.getCurrentState().getTime();
+      while (sampler.due() <= until) {
+        sampler.take(leg.at(interpolator.getInterpolatedState(sampler.due())));
+      }
+    }
+  }
+}

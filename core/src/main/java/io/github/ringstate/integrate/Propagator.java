@@ -1,0 +1,107 @@
+package io.github.ringstate.integrate;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Carries a state on in time, leg by leg: each leg has its equations, and ends at a time or at an
+ * event. One thread uses it at a time; where two meet on one, it fails.
+ *
+ * @param <K> what names events
+ * @param <V> the view of an instant
+ */
+public interface Propagator<K, V> {
+
+  /** Part of the message when two threads use one propagator. */
+  String TWO_THREADS = "a propagator was used by two threads at once";
+
+  /** Part of the message when equations give what is not a number; the time stands behind it. */
+  String NOT_A_NUMBER = "the rates are not numbers at a time of ";
+
+  /** Part of the message when the end of a leg is not a number. */
+  String NO_END = "the end of a leg is not a number";
+
+  /** A leg that would be shorter is not propagated: its ends cannot be told apart. */
+  double SHORTEST_LEG = 1e-9;
+
+  /**
+   * Starts anew.
+   *
+   * @param time when
+   * @param state the state then; copied
+   * @param equations those of legs that may be kept
+   */
+  void start(double time, double[] state, Equations<V> equations);
+
+  /**
+   * Goes back to the start. If the first leg was propagated before with the equations of the start
+   * and kept, it may go to where that leg was at an instant not after {@code until}: propagated on
+   * with the same equations, it is the same to the last bit as if it had come from the start.
+   *
+   * @param until how far the first leg will lead again
+   */
+  void restart(double until);
+
+  /**
+   * Propagates one leg.
+   *
+   * @param equations the equations
+   * @param end when the leg ends at the latest
+   * @param events what to look for
+   * @return the event that ended the leg, or null if its time ran out
+   * @throws ArithmeticException if the equations give what is not a number
+   * @throws IllegalStateException if another thread used this propagator meanwhile
+   */
+  @Nullable K propagate(Equations<V> equations, double end, List<Event<K, V>> events);
+
+  /**
+   * Takes samples of all legs that follow.
+   *
+   * @param sampler what takes them, or null for none
+   */
+  void sample(@Nullable Sampler<V> sampler);
+
+  /**
+   * Where the propagation is in time.
+   *
+   * @return the time
+   */
+  double time();
+
+  /**
+   * One quantity of the state where the propagation is.
+   *
+   * @param index its place
+   * @return its value
+   */
+  double state(int index);
+
+  /**
+   * The view of equations where the propagation is.
+   *
+   * @param equations the equations
+   * @return the view, valid until their next use
+   */
+  V at(Equations<V> equations);
+
+  /**
+   * The least value since the start of the quantity that is watched.
+   *
+   * @return the value
+   */
+  double least();
+
+  /**
+   * What happened since the start.
+   *
+   * @return the events noted, in order
+   */
+  EventLog<K> log();
+
+  /**
+   * Notes an event where the propagation is.
+   *
+   * @param kind what happened
+   */
+  void note(K kind);
+}
