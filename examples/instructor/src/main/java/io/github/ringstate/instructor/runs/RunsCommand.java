@@ -14,8 +14,8 @@ import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.RunLimits;
-import io.github.ringstate.study.RunPlan;
+import io.github.ringstate.study.run.RunLimits;
+import io.github.ringstate.study.run.RunPlan;
 import java.io.OutputStream;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -186,11 +186,10 @@ public final class RunsCommand implements Runnable {
   private RunsRequest request() {
     Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
     ReportedWind reported = reported();
-    double heightFt = NumberText.one("--height-ft", height, RunPlan.HEIGHT.quantity());
+    double heightFt = NumberText.one("--height-ft", height, RunPlan.HEIGHT);
     double ratio = reported.ratio(heightFt);
-    double groundSpeedKt =
-        NumberText.one("--ground-speed-kt", groundSpeed, RunPlan.GROUND_SPEED.quantity());
-    double descentFpm = NumberText.one("--descent-fpm", descent, RunPlan.DESCENT.quantity());
+    double groundSpeedKt = NumberText.one("--ground-speed-kt", groundSpeed, RunPlan.GROUND_SPEED);
+    double descentFpm = NumberText.one("--descent-fpm", descent, RunPlan.DESCENT);
     RunPlan plan =
         new RunPlan(
             conditions.craft(),
@@ -208,10 +207,9 @@ public final class RunsCommand implements Runnable {
         plan,
         techniques(),
         Unit.FOOT_PER_MINUTE.toSi(
-            NumberText.one("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN.quantity())),
+            NumberText.one("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN)),
         Unit.KNOT.toSi(
-            NumberText.one(
-                "--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED.quantity())),
+            NumberText.one("--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED)),
         (int) NumberText.whole("--pilots", pilots, 20, 100_000),
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
         craft.heightVelocity(),
