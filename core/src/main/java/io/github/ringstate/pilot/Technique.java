@@ -18,8 +18,8 @@ import java.util.function.Function;
  * @param label the technique's name for people
  * @param text what the pilot does, as a part of a sentence; {@code {side}} stands for the side to
  *     which the tail rotor pushes
- * @param wayOut whether it is meant to take the rotor out of its own wake; nothing that is not may
- *     be presented as a recovery to choose
+ * @param purpose what it is for; nothing that is not a way out may be presented as a recovery to
+ *     choose
  * @param remark where it leads, or why it is not a way out: a sentence
  * @param parameters its numbers
  * @param spreads how some of them vary between people
@@ -29,12 +29,25 @@ public record Technique(
     String name,
     String label,
     String text,
-    boolean wayOut,
+    Purpose purpose,
     String remark,
     List<Parameter> parameters,
     List<Spread> spreads,
     Function<ParameterSet, Recovery> maker)
     implements Pilots {
+
+  /** What a technique is for. */
+  public enum Purpose {
+    /** To take the rotor out of its own wake. */
+    WAY_OUT,
+    /** Taken for a way out, and none. */
+    MISTAKEN,
+    /** Nothing is done. */
+    NOTHING
+  }
+
+  /** What stands beside a technique that is mistaken for a way out. */
+  public static final String NOT_A_WAY_OUT = "not a way out";
 
   /** Nose down, collective reduced, power back with airspeed. */
   public static final Technique FORWARD =
@@ -42,7 +55,7 @@ public record Technique(
           "forward",
           "forward",
           "nose down, collective reduced, power back as airspeed comes, then climb away",
-          true,
+          Purpose.WAY_OUT,
           "The rotor leaves its wake ahead.",
           Forward.PARAMETERS,
           List.of(
@@ -62,7 +75,7 @@ public record Technique(
           "lateral",
           "lateral",
           "climb power, bank to the side the tail rotor pushes to ({side}), level once out",
-          true,
+          Purpose.WAY_OUT,
           "The rotor leaves its wake to the side.",
           Lateral.PARAMETERS,
           List.of(
@@ -80,7 +93,7 @@ public record Technique(
           "autorotation",
           "autorotation",
           "collective down, nose down, then a flare back into powered flight",
-          true,
+          Purpose.WAY_OUT,
           "The rotor leaves the ring state below, in autorotation, and its wake ahead.",
           Autorotation.PARAMETERS,
           List.of(
@@ -99,9 +112,8 @@ public record Technique(
       new Technique(
           "collective",
           "collective",
-          "all the power there is and nothing else: the wrong instinct, though power to spare may stop a"
-              + " sink that has only begun",
-          false,
+          "all the power there is and nothing else",
+          Purpose.MISTAKEN,
           "Not a way out: the rotor stays in its own wake. Handbooks hold that pulling collective in a"
               + " developed ring state makes the sink worse, which the model cannot show.",
           CollectiveOnly.PARAMETERS,
@@ -116,7 +128,7 @@ public record Technique(
           "none",
           "none",
           "nothing is done",
-          false,
+          Purpose.NOTHING,
           "Not a way out: nothing is done.",
           List.of(),
           List.of(),
@@ -146,6 +158,33 @@ public record Technique(
    */
   public Recovery standard() {
     return maker.apply(ParameterSet.standard(parameters));
+  }
+
+  /**
+   * Whether the technique is meant to take the rotor out of its own wake.
+   *
+   * @return false for power alone and for nothing at all
+   */
+  public boolean wayOut() {
+    return purpose == Purpose.WAY_OUT;
+  }
+
+  /**
+   * Whether the technique is taken for a way out and is none.
+   *
+   * @return true for power alone
+   */
+  public boolean isMistaken() {
+    return purpose == Purpose.MISTAKEN;
+  }
+
+  /**
+   * The technique's name for people, with what it is not.
+   *
+   * @return the label; behind it, where the technique is mistaken, {@link #NOT_A_WAY_OUT}
+   */
+  public String shown() {
+    return isMistaken() ? label + " (" + NOT_A_WAY_OUT + ")" : label;
   }
 
   /**

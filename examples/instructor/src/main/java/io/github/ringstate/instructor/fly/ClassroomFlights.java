@@ -17,7 +17,8 @@ import java.util.OptionalDouble;
 import java.util.TreeSet;
 
 /**
- * The flights of a lesson: every recovery after every delay, from one entry.
+ * The flights of a lesson: every recovery after every delay, from one entry. Power alone is among
+ * them only if it is asked for.
  *
  * @param delays the delays, s, ascending
  * @param recoveries the recoveries
@@ -88,7 +89,10 @@ record ClassroomFlights(List<Double> delays, List<Technique> recoveries, List<Fl
   static ClassroomFlights fly(FlyRequest request) {
     TreeSet<Double> delays = new TreeSet<>(OFFERED);
     delays.add(request.delayS());
-    List<Technique> recoveries = Technique.ALL;
+    List<Technique> recoveries =
+        Technique.ALL.stream()
+            .filter(kind -> !kind.isMistaken() || kind.equals(request.recovery()))
+            .toList();
     Encounter base = request.encounter();
     PreciseFlyer flyer = PreciseFlyer.standard();
     Approach approach = Approach.fly(base, flyer);

@@ -5,17 +5,16 @@ import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
-import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PilotOptions;
+import io.github.ringstate.instructor.option.RecoveriesOption;
 import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Recognition;
-import io.github.ringstate.pilot.Technique;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
@@ -66,14 +65,7 @@ public final class LossCommand implements Runnable {
               + ".")
   private @Nullable String delays;
 
-  @Option(
-      names = "--recoveries",
-      paramLabel = "NAME[,NAME...]",
-      defaultValue = "forward,lateral,autorotation,collective",
-      description =
-          "Recoveries, one column each: forward, lateral, autorotation, collective (power alone) or"
-              + " none. Unless given: all but none.")
-  private String recoveries = "";
+  @Mixin private final RecoveriesOption recoveries = new RecoveriesOption();
 
   @Option(
       names = "--pilots",
@@ -124,7 +116,7 @@ public final class LossCommand implements Runnable {
         loadings.load(chosen),
         loadings.airs(),
         approach.approach(),
-        new Choice<>("--recoveries", Technique.ALL, Technique::name).several(recoveries),
+        recoveries.recoveries(),
         state == null
             ? NumberText.several("--delays", delays == null ? DELAYS : delays, Recognition.DELAY)
             : List.of(),

@@ -140,7 +140,10 @@ final class TakeAway {
     String subject =
         recovery.equals(Technique.NONE)
             ? "doing nothing"
-            : recovery.label() + " alone, with " + sparePower() + " the hover takes,";
+            : recovery.label()
+                + " alone is not a way out and, with "
+                + sparePower()
+                + " the hover takes,";
     List<String> parts = new ArrayList<>();
     List<LossRow> arrested = with(recovery, Ending.ARRESTED);
     if (!arrested.isEmpty()) {

@@ -1,4 +1,6 @@
-package io.github.ringstate.study;
+package io.github.ringstate.study.run;
+
+import io.github.ringstate.study.LossSpread;
 
 /**
  * Altitude loss to reckon with on a run: how much half of the simulated pilots lose at most, and
