@@ -61,7 +61,8 @@ public final class BoundaryCommand implements Runnable {
       paramLabel = "NAME",
       description =
           "Draw the flight of an encounter into the picture, with this recovery: forward, lateral,"
-              + " autorotation, collective or none. Unless given, no flight is drawn.")
+              + " autorotation, none, or collective (power alone: not a way out). Unless given, no"
+              + " flight is drawn.")
   private @Nullable String recovery;
 
   @Option(

@@ -106,7 +106,7 @@ record FlightPath(
     return "entry "
         + entry
         + ", recovery "
-        + recovery.label()
+        + recovery.shown()
         + " begun "
         + Decimals.brief(delayS)
         + " s after onset";

@@ -20,7 +20,7 @@ import java.util.Optional;
  *
  * @param conditions craft, mass and air
  * @param rows for each state each recovery
- * @param latest for each recovery; empty unless a height is to be briefed for
+ * @param latest for each way out; empty unless a height is to be briefed for
  */
 record FloorBlock(Conditions conditions, List<FloorRow> rows, List<LatestMoment> latest) {
 
@@ -81,7 +81,7 @@ record FloorBlock(Conditions conditions, List<FloorRow> rows, List<LatestMoment>
     List<LatestMoment> latest = new ArrayList<>();
     if (request.briefedFt().isPresent()) {
       double height = Unit.FOOT.toSi(request.briefedFt().getAsDouble());
-      for (RecoveryKind recovery : request.recoveries()) {
+      for (RecoveryKind recovery : request.waysOut()) {
         latest.add(
             new LatestMoment(
                 conditions,

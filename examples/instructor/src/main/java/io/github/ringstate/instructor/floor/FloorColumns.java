@@ -35,6 +35,7 @@ final class FloorColumns {
   /** What only JSON has. */
   static final List<Column<FloorRow>> MORE =
       List.of(
+          new Column<>("way_out", row -> row.recovery().wayOut()),
           new Column<>("arrested_share", row -> PilotCells.share(row.losses().arrestedShare())),
           new Column<>("p50_ft", row -> PilotCells.feet(row.losses().lossFt(0.5), Quantile::value)),
           new Column<>(

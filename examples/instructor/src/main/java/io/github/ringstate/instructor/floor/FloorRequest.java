@@ -52,6 +52,11 @@ record FloorRequest(
     states = List.copyOf(states);
   }
 
+  /** The recoveries that leave the wake: the others have no moment up to which they work. */
+  List<RecoveryKind> waysOut() {
+    return recoveries.stream().filter(RecoveryKind::leavesTheWake).toList();
+  }
+
   /** The library's briefing. */
   Briefing briefing() {
     return new Briefing(share, Unit.FOOT.toSi(marginFt), Sampling.of(pool.pilots()));
@@ -64,7 +69,8 @@ record FloorRequest(
 
   /** How many flights all of it takes at most. */
   long flights() {
-    long cells = (long) loaded.size() * airs.size() * recoveries.size();
-    return cells * (states.size() * pool.flights() + (briefedFt.isPresent() ? search() : 0));
+    long searches = briefedFt.isPresent() ? waysOut().size() * search() : 0;
+    long lines = (long) recoveries.size() * states.size();
+    return (long) loaded.size() * airs.size() * (lines * pool.flights() + searches);
   }
 }

@@ -6,8 +6,10 @@ import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
+import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.pilot.PilotState;
@@ -53,6 +55,9 @@ final class FloorSheet {
         blocks.add(latest(block));
       }
     }
+    if (request.recoveries().stream().anyMatch(RecoveryKind::isMistaken)) {
+      blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
+    }
     blocks.add(new Sheet.Terms(FloorTerms.forPeople(request, units)));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
@@ -91,7 +96,12 @@ final class FloorSheet {
     List<List<String>> lines = new ArrayList<>();
     for (PilotState state : request.states()) {
       String label = state.label();
+      boolean marked = false;
       for (FloorRow row : block.rows(state)) {
+        if (!marked && !row.recovery().leavesTheWake()) {
+          lines.add(Sheet.Grid.heading(1, NotAWayOut.HEAD, columns.size()));
+          marked = true;
+        }
         lines.add(line(label, row, models));
         label = "";
       }

@@ -15,9 +15,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
- * The flights of a lesson: every recovery after every delay, from one entry.
+ * The flights of a lesson: every recovery after every delay, from one entry. Power alone is among
+ * them only if it is asked for.
  *
  * @param delays the delays, s, ascending
  * @param recoveries the recoveries
@@ -88,7 +90,10 @@ record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List
   static ClassroomFlights fly(FlyRequest request) {
     TreeSet<Double> delays = new TreeSet<>(OFFERED);
     delays.add(request.delayS());
-    List<RecoveryKind> recoveries = List.of(RecoveryKind.values());
+    List<RecoveryKind> recoveries =
+        Stream.of(RecoveryKind.values())
+            .filter(kind -> !kind.isMistaken() || kind == request.recovery())
+            .toList();
     Encounter base = request.encounter();
     PreciseFlyer flyer = PreciseFlyer.standard();
     Approach approach = Approach.fly(base, flyer);

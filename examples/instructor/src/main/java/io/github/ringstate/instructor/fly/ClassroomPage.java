@@ -74,23 +74,23 @@ final class ClassroomPage {
     model.put("lengthUnit", units.length().symbol());
     model.put("sinkUnit", units.verticalSpeed().symbol());
     model.put("data", data());
+    model.put("isMistaken", flights.recoveries().stream().anyMatch(RecoveryKind::isMistaken));
     model.put("parameters", ModelNote.standard());
     return new Page(
         ClassroomPage.class,
         "classroom.mustache",
-        "Vortex ring state: one entry, many ways out",
+        "Vortex ring state: one entry, every recovery",
         false,
         model,
         Map.of());
   }
 
   /** A recovery to tick. */
-  record RecoveryChoice(String name, String description, boolean isChosen) {}
+  record RecoveryChoice(String name, String shown, boolean isChosen) {}
 
   private RecoveryChoice choice(RecoveryKind kind) {
     boolean chosen = kind == request.recovery() || kind == RecoveryKind.LATERAL;
-    return new RecoveryChoice(
-        kind.label(), kind.description(request.conditions().craft().sense()), chosen);
+    return new RecoveryChoice(kind.label(), kind.shown(), chosen);
   }
 
   /** Nothing in the data can end the element of the page that it stands in. */
@@ -150,6 +150,7 @@ final class ClassroomPage {
   private static void pen(JsonGenerator json, RecoveryKind recovery, Pen pen) throws IOException {
     json.writeStartObject();
     json.writeStringField("name", recovery.label());
+    json.writeStringField("shown", recovery.shown());
     json.writeStringField(
         "color", String.format(Locale.ROOT, "#%06x", pen.color().getRGB() & 0xffffff));
     json.writeArrayFieldStart("dash");

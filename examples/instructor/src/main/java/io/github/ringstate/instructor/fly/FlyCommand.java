@@ -57,7 +57,8 @@ public final class FlyCommand implements Runnable {
       paramLabel = "NAME",
       defaultValue = "forward",
       description =
-          "forward, lateral, autorotation, collective or none. Unless given: ${DEFAULT-VALUE}.")
+          "forward, lateral, autorotation, none, or collective (power alone: not a way out). Unless"
+              + " given: ${DEFAULT-VALUE}.")
   private String recovery = "";
 
   @Option(

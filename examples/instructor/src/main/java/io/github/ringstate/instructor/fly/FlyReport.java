@@ -10,10 +10,12 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.flight.Occurrence;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Printable;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -99,6 +101,7 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
     facts.put("wind_from", Cell.text(request.approach().kind().windFrom()));
     facts.put("height_at_onset_ft", Cell.number(request.approach().heightFt()));
     facts.put("recovery", Cell.text(request.recovery().label()));
+    facts.put("way_out", request.recovery().wayOut());
     facts.put("delay_s", Cell.given(request.delayS()));
     facts.put("outcome", Cell.text(outcome.ending().label()));
     facts.put("altitude_loss_ft", in(Unit.FOOT, outcome.altitudeLoss()));
@@ -115,7 +118,9 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
 
   @Override
   public List<Term> definitions() {
-    return FlyTerms.forData(this);
+    List<Term> terms = new ArrayList<>(FlyTerms.forData(this));
+    PilotTerms.notAWayOut(List.of(request.recovery())).ifPresent(terms::add);
+    return terms;
   }
 
   @Override

@@ -54,7 +54,7 @@ final class FlightsPlot {
   static Legend legend(LossRequest request, int width) {
     List<Legend.Entry> entries = new ArrayList<>();
     for (int i = 0; i < request.recoveries().size(); i++) {
-      entries.add(new Legend.Entry(request.recoveries().get(i).label(), Pen.of(i), true, true));
+      entries.add(new Legend.Entry(request.recoveries().get(i).shown(), Pen.of(i), true, true));
     }
     if (request.approach().heightFt().isPresent()) {
       entries.add(new Legend.Entry("planned height", PLANNED, true, false));

@@ -49,6 +49,7 @@ final class LossColumns {
   /** What only JSON has. */
   static final List<Column<LossLine>> MORE =
       List.of(
+          new Column<>("way_out", line -> line.recovery().wayOut()),
           standard("impact_speed_fpm", LossRow::impactFpm),
           models("p95_models_ft", Quantile::value),
           models("p95_models_low_ft", Quantile::low),

@@ -64,7 +64,10 @@ final class LossPage {
 
   /** The table at one mass in one air. */
   record Block(
-      String name, String power, boolean isShort, List<String> recoveries, List<Line> lines) {}
+      String name, String power, boolean isShort, List<Head> recoveries, List<Line> lines) {}
+
+  /** The head of a recovery's columns. */
+  record Head(String name, boolean isMistaken) {}
 
   /** Blocks that stand side by side. */
   record Row(boolean isPair, List<Block> blocks) {}
@@ -97,6 +100,7 @@ final class LossPage {
     model.put("shownDelay", Decimals.brief(FlightsPlot.delay(request)));
     model.put("terms", LossTerms.forSheet(request, pool, units));
     model.put("recoveries", recoveries());
+    model.put("isMistaken", request.recoveries().stream().anyMatch(RecoveryKind::isMistaken));
     model.put("pilots", pool.pilots());
     model.put("seed", pool.seed());
     model.put("isLong", lines() > MOST_ON_A_PAGE);
@@ -183,7 +187,9 @@ final class LossPage {
                 100 * conditions.hover().neededKw() / conditions.hover().continuousKw(), 0)
             + " % of continuous power",
         conditions.hover().isShort(),
-        request.recoveries().stream().map(RecoveryKind::label).toList(),
+        request.recoveries().stream()
+            .map(kind -> new Head(kind.label(), kind.isMistaken()))
+            .toList(),
         lines);
   }
 

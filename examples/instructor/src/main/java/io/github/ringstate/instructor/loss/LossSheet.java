@@ -6,6 +6,7 @@ import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.RecoveryKind;
@@ -44,6 +45,9 @@ final class LossSheet {
       blocks.add(block.pilots().isEmpty() ? grid(block) : PilotGrid.of(block, request, units));
       blocks.add(new Sheet.Paragraph(block.inShort(units)));
     }
+    if (request.recoveries().stream().anyMatch(RecoveryKind::isMistaken)) {
+      blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
+    }
     blocks.add(new Sheet.Terms(LossTerms.forPeople(request, units)));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
@@ -76,7 +80,11 @@ final class LossSheet {
     List<GridColumn> columns = new ArrayList<>();
     columns.add(GridColumn.right("delay", "s"));
     for (RecoveryKind recovery : block.recoveries()) {
-      columns.add(GridColumn.right(recovery.label(), "loss, " + units.length().symbol()));
+      String loss = "loss, " + units.length().symbol();
+      columns.add(
+          recovery.isMistaken()
+              ? GridColumn.right(recovery.label(), loss, NotAWayOut.HEAD)
+              : GridColumn.right(recovery.label(), loss));
     }
     List<List<String>> lines = new ArrayList<>();
     for (double delay : block.delays()) {

@@ -43,7 +43,7 @@ final class PilotTakeAway {
     }
     List<String> parts = new ArrayList<>();
     for (RecoveryKind recovery : block.recoveries()) {
-      parts.add(recovery.label() + " " + recovery(recovery));
+      parts.add(recovery.shown() + " " + recovery(recovery));
     }
     return "What 95 % of the simulated pilots lost at most: " + String.join("; ", parts) + ".";
   }

@@ -141,7 +141,10 @@ final class TakeAway {
     String subject =
         recovery == RecoveryKind.NONE
             ? "doing nothing"
-            : recovery.label() + " alone, with " + sparePower() + " the hover takes,";
+            : recovery.label()
+                + " alone is not a way out and, with "
+                + sparePower()
+                + " the hover takes,";
     List<String> parts = new ArrayList<>();
     List<LossRow> arrested = with(recovery, Ending.ARRESTED);
     if (!arrested.isEmpty()) {

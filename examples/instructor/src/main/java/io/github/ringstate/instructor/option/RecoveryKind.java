@@ -1,6 +1,8 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.craft.RotationSense;
+import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.CollectiveOnly;
 import io.github.ringstate.pilot.Forward;
@@ -24,11 +26,7 @@ public enum RecoveryKind {
   AUTOROTATION(
       "autorotation", true, "collective down, nose down, then a flare back into powered flight"),
   /** Power alone. */
-  COLLECTIVE(
-      "collective",
-      false,
-      "all the power there is and nothing else: the wrong instinct, though power to spare may stop a"
-          + " sink that has only begun"),
+  COLLECTIVE("collective", false, "all the power there is and nothing else"),
   /** Nothing. */
   NONE("none", false, "nothing is done");
 
@@ -52,12 +50,39 @@ public enum RecoveryKind {
   }
 
   /**
+   * The recovery's name for people.
+   *
+   * @return the name; with it, what power alone is not
+   */
+  public String shown() {
+    return isMistaken() ? label + " (" + NotAWayOut.HEAD + ")" : label;
+  }
+
+  /**
+   * Whether the technique is taken for a way out and is none.
+   *
+   * @return true for power alone
+   */
+  public boolean isMistaken() {
+    return this == COLLECTIVE;
+  }
+
+  /**
    * Whether the technique is meant to fly the rotor out of its own wake.
    *
    * @return false for power alone and for nothing at all
    */
   public boolean leavesTheWake() {
     return leavesTheWake;
+  }
+
+  /**
+   * The same for machines.
+   *
+   * @return {@code yes} or {@code no}
+   */
+  public Cell wayOut() {
+    return Cell.text(leavesTheWake ? "yes" : "no");
   }
 
   /**

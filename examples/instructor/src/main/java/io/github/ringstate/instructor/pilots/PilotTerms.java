@@ -4,6 +4,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.pilot.PilotState;
@@ -12,6 +13,7 @@ import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hipparchus.distribution.RealDistribution;
 import org.hipparchus.distribution.continuous.UniformRealDistribution;
 
@@ -78,6 +80,18 @@ public final class PilotTerms {
     return recoveries.stream()
         .map(kind -> new Term(kind.label(), kind.description(craft.sense())))
         .toList();
+  }
+
+  /**
+   * What stands beside power alone in a file for machines.
+   *
+   * @param recoveries the recoveries
+   * @return the words, if power alone is among them
+   */
+  public static Optional<Term> notAWayOut(List<RecoveryKind> recoveries) {
+    return recoveries.stream().anyMatch(RecoveryKind::isMistaken)
+        ? Optional.of(new Term(NotAWayOut.HEAD, NotAWayOut.TEXT))
+        : Optional.empty();
   }
 
   /**

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.air.PowerLawWind;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
@@ -42,6 +43,9 @@ import picocli.CommandLine.Option;
 public final class RunsCommand implements Runnable {
 
   private static final Quantity WIND = new Quantity("wind", Unit.KNOT, 0, 60);
+
+  private static final List<Technique> TO_BRIEF =
+      List.of(Technique.FORWARD, Technique.LATERAL, Technique.AUTOROTATION);
 
   /** Ways out that are briefed unless the user wants another. */
   private static final List<Technique> TO_CHOOSE_FROM =
@@ -108,8 +112,8 @@ public final class RunsCommand implements Runnable {
       names = "--technique",
       paramLabel = "NAME",
       description =
-          "Recovery briefed: forward, lateral, autorotation or collective. Unless given: forward or"
-              + " lateral, whichever loses less at its worst.")
+          "Recovery briefed: forward, lateral or autorotation. Unless given: forward or lateral,"
+              + " whichever loses less at its worst.")
   private @Nullable String technique;
 
   @Option(
@@ -230,8 +234,13 @@ public final class RunsCommand implements Runnable {
     if (technique == null) {
       return TO_CHOOSE_FROM;
     }
-    List<Technique> known =
-        Technique.ALL.stream().filter(one -> !one.equals(Technique.NONE)).toList();
-    return List.of(new Choice<>("--technique", known, Technique::name).one(technique));
+    if (technique.strip().equals(Technique.COLLECTIVE.name())) {
+      throw UserError.option(
+          "--technique",
+          technique,
+          "forward, lateral, autorotation; collective alone is not a way out and no technique to"
+              + " brief");
+    }
+    return List.of(new Choice<>("--technique", TO_BRIEF, Technique::name).one(technique));
   }
 }

@@ -68,7 +68,7 @@ class TakeAwayTest {
             + " of what a recovery would cost.",
         // printed as 60, 60, 60, 60
         "FORWARD|60 60.1 60.2 60.4|Forward loses 60 ft at 0 s.",
-        "COLLECTIVE|20 30 X X|Collective alone, with 10 % more power than the hover takes, loses"
+        "COLLECTIVE|20 30 X X|Collective alone is not a way out and, with 10 % more power than the hover takes, loses"
             + " 20 ft at 0 s and 30 ft at 1 s and does not arrest the descent at 2 and 3 s.",
         // two recoveries
         "FORWARD LATERAL|60 90 120 180 30 60 150 200|Act at once: each second of delay costs on"
