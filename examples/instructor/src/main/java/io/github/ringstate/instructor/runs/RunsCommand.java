@@ -214,8 +214,8 @@ public final class RunsCommand implements Runnable {
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
         craft.heightVelocity(),
         new CrewMinimum(
-            NumberText.one("--command-hours", commandHours, CrewMinimum.COMMAND.quantity()),
-            NumberText.one("--type-hours", typeHours, CrewMinimum.TYPE.quantity())));
+            NumberText.one("--command-hours", commandHours, CrewMinimum.COMMAND),
+            NumberText.one("--type-hours", typeHours, CrewMinimum.TYPE)));
   }
 
   private ReportedWind reported() {
