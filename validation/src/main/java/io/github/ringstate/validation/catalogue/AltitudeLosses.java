@@ -93,6 +93,7 @@ public final class AltitudeLosses implements Topic {
                 "20 to 50 ft over 50 to 80 ft, taken loosely."));
     late(models, checks, light);
     late(models, checks, DemoCraft.UTILITY);
+    checks.addAll(AccidentHeights.checks(models));
     return new Section(
         "altitude-losses",
         "Altitude losses beside what is published",
