@@ -3,7 +3,6 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.flight.Motion;
-import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
 import java.util.ArrayList;
@@ -12,9 +11,6 @@ import java.util.function.ToDoubleFunction;
 
 /** The demo craft, which are invented, beside what is published of real ones. */
 final class RealCraft {
-
-  private static final double HORSEPOWER = 745.69987;
-  private static final double POUND_FORCE = 4.4482216;
 
   private RealCraft() {}
 
@@ -32,11 +28,6 @@ final class RealCraft {
                 merit.value() + merit.uncertainty(),
                 greatest(crafts, RealCraft::figureOfMerit),
                 "No rotor is better than the best of whirl towers; at full load none is poor."));
-    Measured ideal = Measured.of("ideal-power");
-    checks.add(
-        ideal
-            .question("ideal hover power in customary units", "T sqrt(T/A) / P", Sources.PROUTY)
-            .near(ideal.value(), ideal.uncertainty(), idealPower(crafts.get(0)), ideal.why()));
     energy(checks, crafts.subList(0, 2), "hover-time-one-engine", "one engine");
     energy(checks, crafts.subList(2, 4), "hover-time-two-engines", "two engines");
     Measured low = Measured.of("flat-plate-least");
@@ -117,13 +108,6 @@ final class RealCraft {
   private static double figureOfMerit(Craft craft) {
     Motion hover = craft.vertical(0);
     return hover.thrust() * craft.hoverInduced(hover.thrust()) / hover.rotorPower();
-  }
-
-  private static double idealPower(Craft craft) {
-    double thrust = craft.motion().craft().weight();
-    double pounds = thrust / POUND_FORCE;
-    double loading = pounds * Math.pow(Unit.FOOT.toSi(1), 2) / craft.area();
-    return pounds * Math.sqrt(loading) / (thrust * craft.hoverInduced(thrust) / HORSEPOWER);
   }
 
   private static double hoverTime(Craft craft) {
