@@ -53,11 +53,11 @@ public final class AltitudeLosses implements Topic {
                 + " nobody says how they were measured. That the model's figures lie in them shows"
                 + " that it is not absurd. It does not show that it is right, and it makes no height"
                 + " safe.",
-            "In the first seconds the model loses least height by collective alone. The army handbook"
-                + " allows that an early and large application may arrest the sink; it warns that a"
-                + " careless or late one makes it worse. The model, with one uniform inflow, knows"
-                + " nothing of what makes it worse, and its early figures for collective alone are"
-                + " no advice.",
+            "Collective alone is not a way out and no technique to brief, although the model loses"
+                + " little height with it in the first seconds. The army handbook allows that an early"
+                + " and large application may arrest the sink; it warns that a careless or late one"
+                + " makes it worse. The model, with one uniform inflow, does not contain what makes it"
+                + " worse, and its early figures for collective alone are no advice.",
             "Losses are from onset, the crossing of the heave-damping boundary, at sea level on a"
                 + " standard day, entry from a hover; the craft are invented."),
         List.of(
@@ -196,7 +196,8 @@ public final class AltitudeLosses implements Topic {
             .shade(0, 1, 20, 50, 202);
     curve(plot, models, "forward", Line.THICK, new Forward(), delays);
     curve(plot, models, "lateral", Line.DASHED, new Lateral(), delays);
-    curve(plot, models, "collective alone", Line.DOTTED, new CollectiveOnly(), delays);
+    curve(
+        plot, models, "collective alone: not a way out", Line.DOTTED, new CollectiveOnly(), delays);
     return plot.label("traditional, stated 100 to 500 ft", 2.6, 470);
   }
 
