@@ -38,6 +38,7 @@ public final class Boundaries implements Topic {
     wakeTransport(models, checks);
     heaveDamping(models, checks);
     published(models, checks);
+    checks.addAll(ReportedOnsets.checks(models));
     return new Section(
         "boundaries",
         "Boundaries of the ring state",

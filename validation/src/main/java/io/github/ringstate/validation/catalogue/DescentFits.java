@@ -77,6 +77,8 @@ public final class DescentFits implements Topic {
         slope("two-segment fit: heave slope above z = -1.5, k = 1.15", Sources.YOUNG)
             .near(-0.15, 1e-15, models.twoSegment(1.15).slope(0, -1), "1 - k, rounding."));
     edges(models, checks);
+    checks.addAll(MeasuredDescent.checks(models));
+    checks.addAll(LeastThrust.checks(models));
     return new Section(
         "descent-fits",
         "Fits to measured descents",

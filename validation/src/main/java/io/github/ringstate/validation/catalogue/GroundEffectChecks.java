@@ -74,6 +74,7 @@ public final class GroundEffectChecks implements Topic {
                 "Hayden's fit to flight measurements shows more gain than the image source of"
                     + " Cheeseman and Bennett. An encounter seldom comes so near the ground with the"
                     + " rotor still in the ring state; less help is the cautious side."));
+    checks.addAll(RealCraft.ground(models));
     return new Section(
         "ground-effect",
         "Ground effect",

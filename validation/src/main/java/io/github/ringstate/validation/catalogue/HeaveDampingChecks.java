@@ -182,7 +182,7 @@ public final class HeaveDampingChecks implements Topic {
   }
 
   /** Change of vertical acceleration with vertical speed, the inflow in equilibrium. */
-  private static double quasiSteady(Craft craft, double speed) {
+  static double quasiSteady(Craft craft, double speed) {
     Derivatives d = derivatives(craft, speed);
     return d.ww() - d.wv() * d.vw() / d.vv();
   }

@@ -81,6 +81,8 @@ public final class Hover implements Topic {
     }
     bladeElements(models, checks);
     power(models, checks);
+    checks.addAll(ModelHover.checks(models));
+    checks.addAll(RealCraft.checks(models));
     return new Section(
         "hover",
         "Hover, thrust and power",

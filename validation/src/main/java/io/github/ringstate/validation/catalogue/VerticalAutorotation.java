@@ -104,6 +104,7 @@ public final class VerticalAutorotation implements Topic {
                       + " difference lies beyond the ring state and errs on the side of the greater"
                       + " sink."));
     }
+    checks.addAll(MeasuredAutorotation.checks(models));
     return new Section(
         "autorotation",
         "Vertical autorotation",
