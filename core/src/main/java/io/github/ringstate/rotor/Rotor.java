@@ -130,7 +130,7 @@ public final class Rotor {
    */
   public static final Parameter LEAST_MASS_FLOW =
       Parameter.of(
-          "least mass flow",
+          "minimum mass flow",
           Unit.ONE,
           0.2,
           2,
