@@ -20,9 +20,9 @@ public final class MarginOption {
   /**
    * The margin.
    *
-   * @return the margin, ft
+   * @return the margin, m
    */
-  public double marginFt() {
-    return NumberText.one("--margin-ft", margin, Ranges.in(Unit.FOOT, Briefing.MARGIN));
+  public double margin() {
+    return NumberText.si("--margin-ft", margin, Ranges.in(Unit.FOOT, Briefing.MARGIN));
   }
 }
