@@ -16,9 +16,6 @@ public record RunLoss(double half, double most) {
   public static final RunLoss OPEN =
       new RunLoss(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
 
-  /** Plays no part in the value of a quantile. */
-  private static final double CONFIDENCE = 0.95;
-
   /** Checks the order. */
   public RunLoss {
     if (!(half <= most)) {
@@ -35,8 +32,7 @@ public record RunLoss(double half, double most) {
    * @return the loss
    */
   public static RunLoss of(LossSpread losses, double share) {
-    return new RunLoss(
-        losses.quantile(0.5, CONFIDENCE).value(), losses.quantile(share, CONFIDENCE).value());
+    return new RunLoss(losses.loss(0.5), losses.loss(share));
   }
 
   /**

@@ -1,5 +1,6 @@
 package io.github.ringstate.validation.catalogue;
 
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
@@ -104,7 +105,7 @@ public final class EnergyBalance implements Topic {
   private static Sample sample(Helicopter declared, Motion m) {
     double mass = declared.si(Helicopter.MASS);
     double inertia = declared.si(Rotor.INERTIA);
-    double weight = mass * Helicopter.STANDARD_GRAVITY;
+    double weight = mass * StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901;
     double north = m.state(State.SPEED_NORTH);
     double east = m.state(State.SPEED_EAST);
     double up = m.state(State.SPEED_UP);

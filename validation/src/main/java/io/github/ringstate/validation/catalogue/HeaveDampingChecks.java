@@ -1,5 +1,6 @@
 package io.github.ringstate.validation.catalogue;
 
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.flight.State;
@@ -145,7 +146,8 @@ public final class HeaveDampingChecks implements Topic {
         craft.si(Rotor.LIFT_SLOPE) * craft.si(Rotor.SOLIDITY) * (outer * outer - inner * inner);
     double tip = craft.si(Rotor.TIP_SPEED);
     double mass = craft.si(Helicopter.MASS);
-    double inflow = craft.hoverInduced(mass * Helicopter.STANDARD_GRAVITY / kept) / tip;
+    double inflow =
+        craft.hoverInduced(mass * StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901 / kept) / tip;
     return -2
         * kept
         * as

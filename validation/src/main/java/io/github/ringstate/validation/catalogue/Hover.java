@@ -1,5 +1,6 @@
 package io.github.ringstate.validation.catalogue;
 
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.flight.Motion;
@@ -62,7 +63,7 @@ public final class Hover implements Topic {
                   hover.rotorPower() / 1000,
                   "The trimmed hover's thrust is taken over. The library's scale of thrust never"
                       + " vanishes, which adds 2 parts in 10,000 to the hover induced velocity."));
-      double weight = declared.mass() * Helicopter.STANDARD_GRAVITY;
+      double weight = declared.mass() * StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901;
       checks.add(
           new Question(
                   "thrust in hover, demo craft " + craft.name(),

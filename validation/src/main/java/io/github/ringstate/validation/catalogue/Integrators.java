@@ -2,13 +2,13 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.flight.ControlLaw;
 import io.github.ringstate.flight.Flyer;
 import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.pilot.Forward;
+import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.validation.check.Check;
@@ -228,19 +228,19 @@ public final class Integrators implements Topic {
     }
 
     @Override
-    public List<String> phases() {
-      return recovery.phases();
+    public List<Phase> phases() {
+      return recovery.phases().stream().map(this::counted).toList();
     }
 
-    @Override
-    public double phaseEnd(int phase, Cockpit seen) {
-      return recovery.phaseEnd(phase, seen);
-    }
-
-    @Override
-    public void command(int phase, Cockpit seen, Controls controls) {
-      count++;
-      recovery.command(phase, seen, controls);
+    private Phase counted(Phase phase) {
+      ControlLaw command =
+          (seen, controls) -> {
+            count++;
+            phase.command(seen, controls);
+          };
+      return phase.ends()
+          ? Phase.of(phase.name(), command, phase::end)
+          : Phase.last(phase.name(), command);
     }
   }
 

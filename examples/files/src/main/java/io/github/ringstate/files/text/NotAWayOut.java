@@ -1,5 +1,7 @@
 package io.github.ringstate.files.text;
 
+import io.github.ringstate.pilot.Technique;
+
 /**
  * What stands beside every figure for collective alone. That the pull makes the sink worse is what
  * handbooks and trade articles say of it; that it may stop a sink that has only begun is the army
@@ -8,7 +10,7 @@ package io.github.ringstate.files.text;
 public final class NotAWayOut {
 
   /** The head of a column, and what follows the name in a sentence. */
-  public static final String HEAD = "not a way out";
+  public static final String HEAD = Technique.NOT_A_WAY_OUT;
 
   /** The words in full. */
   public static final String TEXT =

@@ -29,8 +29,7 @@ public final class ConditionCells {
   private static final List<Column<Conditions>> POWER =
       List.of(
           new Column<>(
-              "hover_power_kw",
-              conditions -> Cell.in(Unit.KILOWATT, conditions.hover().needed())),
+              "hover_power_kw", conditions -> Cell.in(Unit.KILOWATT, conditions.hover().needed())),
           new Column<>(
               "continuous_power_kw",
               conditions -> Cell.in(Unit.KILOWATT, conditions.hover().continuous())),

@@ -5,9 +5,9 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Briefing;
 import io.github.ringstate.study.Sampling;
@@ -34,7 +34,7 @@ record FloorRequest(
     List<Air> airs,
     Approach approach,
     OptionalDouble briefedFt,
-    List<RecoveryKind> recoveries,
+    List<Technique> recoveries,
     List<PilotState> states,
     Clock clock,
     Disturbances disturbances,
@@ -53,8 +53,8 @@ record FloorRequest(
   }
 
   /** The recoveries that leave the wake: the others have no moment up to which they work. */
-  List<RecoveryKind> waysOut() {
-    return recoveries.stream().filter(RecoveryKind::leavesTheWake).toList();
+  List<Technique> waysOut() {
+    return recoveries.stream().filter(Technique::wayOut).toList();
   }
 
   /** The library's briefing. */

@@ -57,8 +57,7 @@ final class FlySheet {
             request.conditions().craft().name()
                 + ": "
                 + request.conditions().craft().description()));
-    terms.add(
-        new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
+    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
     terms.add(new Term("Wind", approach.wind(units)));
     terms.add(new Term("Ground", approach.ground(units)));
     terms.addAll(request.conditions().terms(units));

@@ -97,7 +97,7 @@ final class FlightsPlot {
                 + " marked.");
     Encounter base = request.undisturbed(conditions).withDelay(delay(request));
     for (int i = 0; i < request.recoveries().size(); i++) {
-      plot.line(flown(base.withRecovery(request.recoveries().get(i).recovery())), Pen.of(i), false);
+      plot.line(flown(base.withRecovery(request.recoveries().get(i).standard())), Pen.of(i), false);
     }
     plot.marks(phases, PHASES, Plot.INK);
     plot.marks(ends, ENDS, Plot.INK);

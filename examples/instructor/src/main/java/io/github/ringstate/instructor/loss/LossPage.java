@@ -5,11 +5,11 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.ModelNote;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
@@ -100,7 +100,7 @@ final class LossPage {
     model.put("shownDelay", Decimals.brief(FlightsPlot.delay(request)));
     model.put("terms", LossTerms.forSheet(request, pool, units));
     model.put("recoveries", recoveries());
-    model.put("isMistaken", request.recoveries().stream().anyMatch(RecoveryKind::isMistaken));
+    model.put("isMistaken", request.recoveries().stream().anyMatch(Technique::isMistaken));
     model.put("pilots", pool.pilots());
     model.put("seed", pool.seed());
     model.put("isLong", lines() > MOST_ON_A_PAGE);
@@ -141,9 +141,7 @@ final class LossPage {
     terms.add(
         new Term(
             "Entry",
-            request.approach().kind().description(units)
-                + "; wind "
-                + request.approach().wind(units)));
+            request.approach().description(units) + "; wind " + request.approach().wind(units)));
     OptionalDouble height = request.approach().heightFt();
     terms.add(
         new Term(
@@ -182,10 +180,7 @@ final class LossPage {
                 .toList();
     return new Block(
         name(conditions),
-        "hover "
-            + Decimals.fixed(
-                100 * conditions.hover().neededKw() / conditions.hover().continuousKw(), 0)
-            + " % of continuous power",
+        conditions.hoverInWords(),
         conditions.hover().isShort(),
         request.recoveries().stream()
             .map(kind -> new Head(kind.label(), kind.isMistaken()))

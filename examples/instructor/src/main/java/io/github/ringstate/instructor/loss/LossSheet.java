@@ -9,8 +9,8 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +45,7 @@ final class LossSheet {
       blocks.add(block.pilots().isEmpty() ? grid(block) : PilotGrid.of(block, request, units));
       blocks.add(new Sheet.Paragraph(block.inShort(units)));
     }
-    if (request.recoveries().stream().anyMatch(RecoveryKind::isMistaken)) {
+    if (request.recoveries().stream().anyMatch(Technique::isMistaken)) {
       blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
     }
     blocks.add(new Sheet.Terms(LossTerms.forPeople(request, units)));
@@ -58,8 +58,7 @@ final class LossSheet {
     Approach approach = request.approach();
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
-    terms.add(
-        new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
+    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
     terms.add(new Term("Wind", approach.wind(units)));
     terms.add(new Term("Ground", approach.ground(units)));
     terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));
@@ -79,7 +78,7 @@ final class LossSheet {
   private Sheet.Grid grid(LossBlock block) {
     List<GridColumn> columns = new ArrayList<>();
     columns.add(GridColumn.right("delay", "s"));
-    for (RecoveryKind recovery : block.recoveries()) {
+    for (Technique recovery : block.recoveries()) {
       String loss = "loss, " + units.length().symbol();
       columns.add(
           recovery.isMistaken()
@@ -90,7 +89,7 @@ final class LossSheet {
     for (double delay : block.delays()) {
       List<String> line = new ArrayList<>();
       line.add(Decimals.given(delay));
-      for (RecoveryKind recovery : block.recoveries()) {
+      for (Technique recovery : block.recoveries()) {
         line.add(cell(block.row(recovery, delay), units));
       }
       lines.add(line);

@@ -32,9 +32,9 @@ public final class BriefingOptions {
   /**
    * The margin.
    *
-   * @return the margin, m
+   * @return the margin, ft
    */
-  public double margin() {
-    return margin.margin();
+  public double marginFt() {
+    return margin.marginFt();
   }
 }

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.pilot.Technique;
 import java.util.Comparator;
 import java.util.List;
 import picocli.CommandLine.Option;
@@ -26,10 +27,10 @@ public final class RecoveriesOption {
    * @return the ways out in the order given, then what is none
    * @throws UserError if a name is unknown or stands twice
    */
-  public List<RecoveryKind> recoveries() {
-    return new Choice<>("--recoveries", List.of(RecoveryKind.values()), RecoveryKind::label)
+  public List<Technique> recoveries() {
+    return new Choice<>("--recoveries", Technique.ALL, Technique::name)
         .several(recoveries).stream()
-            .sorted(Comparator.comparing(recovery -> !recovery.leavesTheWake()))
+            .sorted(Comparator.comparing(recovery -> !recovery.wayOut()))
             .toList();
   }
 }

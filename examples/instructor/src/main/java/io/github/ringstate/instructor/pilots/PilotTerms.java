@@ -6,7 +6,6 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
@@ -76,7 +75,7 @@ public final class PilotTerms {
    * @param craft the craft that flies them
    * @return a line for each
    */
-  public static List<Term> recoveries(List<RecoveryKind> recoveries, Helicopter craft) {
+  public static List<Term> recoveries(List<Technique> recoveries, Helicopter craft) {
     return recoveries.stream()
         .map(kind -> new Term(kind.label(), kind.description(craft.sense())))
         .toList();
@@ -88,8 +87,8 @@ public final class PilotTerms {
    * @param recoveries the recoveries
    * @return the words, if power alone is among them
    */
-  public static Optional<Term> notAWayOut(List<RecoveryKind> recoveries) {
-    return recoveries.stream().anyMatch(RecoveryKind::isMistaken)
+  public static Optional<Term> notAWayOut(List<Technique> recoveries) {
+    return recoveries.stream().anyMatch(Technique::isMistaken)
         ? Optional.of(new Term(NotAWayOut.HEAD, NotAWayOut.TEXT))
         : Optional.empty();
   }
@@ -101,9 +100,8 @@ public final class PilotTerms {
    * @param units the units to speak in
    * @return a line for each recovery of which something varies
    */
-  public static List<Term> spreads(List<RecoveryKind> recoveries, UnitSystem units) {
+  public static List<Term> spreads(List<Technique> recoveries, UnitSystem units) {
     return recoveries.stream()
-        .map(Pool::technique)
         .filter(technique -> !technique.spreads().isEmpty())
         .map(technique -> new Term(technique.name() + " pilots", spread(technique, units)))
         .toList();

@@ -29,7 +29,9 @@ final class Directions {
     }
     List<RunRow> rows = with(verdict);
     RunRow finest =
-        rows.stream().max(Comparator.comparingDouble(row -> row.track().leastAirspeed())).orElseThrow();
+        rows.stream()
+            .max(Comparator.comparingDouble(row -> row.track().leastAirspeed()))
+            .orElseThrow();
     return verdict == RunVerdict.DO_NOT_FLY ? RunsMessages.SAY.noTrack() : on(finest, verdict);
   }
 
@@ -57,7 +59,9 @@ final class Directions {
   /** As in calm air: no track has an airspeed that any other has not. */
   private boolean areAlike() {
     DoubleSummaryStatistics airspeeds =
-        analysis.rows().stream().mapToDouble(row -> row.track().leastAirspeed()).summaryStatistics();
+        analysis.rows().stream()
+            .mapToDouble(row -> row.track().leastAirspeed())
+            .summaryStatistics();
     return airspeeds.getMax() - airspeeds.getMin() < 1e-9;
   }
 

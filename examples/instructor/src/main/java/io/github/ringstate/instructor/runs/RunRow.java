@@ -28,9 +28,7 @@ record RunRow(
 
   /** A part of the power in per cent; a text of one's own choice where there is no such power. */
   static String wholePercent(double margin, String none) {
-    return Double.isInfinite(margin)
-        ? none
-        : Decimals.fixed(Unit.PERCENT.fromSi(margin), 0);
+    return Double.isInfinite(margin) ? none : Decimals.fixed(Unit.PERCENT.fromSi(margin), 0);
   }
 
   /** The height lost, m; empty where the ring state is not met or the descent not arrested. */

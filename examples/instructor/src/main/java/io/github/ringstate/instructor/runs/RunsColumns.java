@@ -25,13 +25,17 @@ final class RunsColumns {
     return new Table<>(
         List.of(
             new Column<>("track_deg", row -> Cell.number(row.trackDeg(), 0)),
+            new Column<>("ground_speed_kt", row -> Cell.given(Unit.KNOT, plan.groundSpeed())),
             new Column<>(
-                "ground_speed_kt", row -> Cell.given(Unit.KNOT, plan.groundSpeed())),
-            new Column<>("airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().triangle().airspeed())),
-            new Column<>("tailwind_kt", row -> Cell.in(Unit.KNOT, row.track().triangle().tailwind())),
-            new Column<>("crosswind_kt", row -> Cell.in(Unit.KNOT, row.track().triangle().crosswind())),
+                "airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().triangle().airspeed())),
+            new Column<>(
+                "tailwind_kt", row -> Cell.in(Unit.KNOT, row.track().triangle().tailwind())),
+            new Column<>(
+                "crosswind_kt", row -> Cell.in(Unit.KNOT, row.track().triangle().crosswind())),
             new Column<>("power_margin_pct", row -> share(row.track().continuousMargin())),
-            new Column<>("boundary_margin_fpm", row -> Cell.in(Unit.FOOT_PER_MINUTE, row.track().boundaryMargin())),
+            new Column<>(
+                "boundary_margin_fpm",
+                row -> Cell.in(Unit.FOOT_PER_MINUTE, row.track().boundaryMargin())),
             new Column<>("loss_p95_ft", row -> Cell.in(Unit.FOOT, row.altitudeLoss())),
             new Column<>("height_ft", row -> Cell.given(Unit.FOOT, plan.height())),
             new Column<>("verdict", row -> Cell.text(row.judgement().verdict().label())),
@@ -44,8 +48,7 @@ final class RunsColumns {
     return List.of(
         new Column<>("least_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().leastAirspeed())),
         new Column<>(
-            "greatest_airspeed_kt",
-            row -> Cell.in(Unit.KNOT, row.track().greatestAirspeed())),
+            "greatest_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().greatestAirspeed())),
         new Column<>("power_kw", row -> Cell.in(Unit.KILOWATT, row.track().power())),
         new Column<>("short_time_margin_pct", row -> share(row.track().shortTimeMargin())),
         new Column<>("hover_margin_pct", row -> share(analysis.hoverMargin())),
@@ -58,8 +61,7 @@ final class RunsColumns {
             "greatest_ground_speed_limit_kt",
             row -> Cell.in(Unit.KNOT, row.judgement().maximumGroundSpeed())),
         new Column<>(
-            "airspeed_downwind_kt",
-            row -> Cell.in(Unit.KNOT, analysis.airspeedDownwind())),
+            "airspeed_downwind_kt", row -> Cell.in(Unit.KNOT, analysis.airspeedDownwind())),
         new Column<>("escape", row -> Cell.text(EscapeWords.way(row))),
         new Column<>(
             "escape_deg",

@@ -210,8 +210,8 @@ public final class RunsCommand implements Runnable {
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
         craft.heightVelocity(),
         new CrewMinimum(
-            NumberText.si("--command-hours", commandHours, CrewMinimum.COMMAND.quantity()),
-            NumberText.si("--type-hours", typeHours, CrewMinimum.TYPE.quantity())));
+            NumberText.si("--command-hours", commandHours, CrewMinimum.COMMAND),
+            NumberText.si("--type-hours", typeHours, CrewMinimum.TYPE)));
   }
 
   private ReportedWind reported() {

@@ -62,10 +62,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
     facts.put("seed", Cell.number((double) request.seed(), 0));
     facts.put(
         "least_airspeed_kt",
-        analysis
-            .limits()
-            .map(limits -> Cell.in(Unit.KNOT, limits.minimum()))
-            .orElse(Cell.NOTHING));
+        analysis.limits().map(limits -> Cell.in(Unit.KNOT, limits.minimum())).orElse(Cell.NOTHING));
     facts.put("best_direction", Cell.text(new Directions(analysis).best()));
     facts.put("worst_direction", Cell.text(new Directions(analysis).worst()));
     return facts;
@@ -73,8 +70,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
 
   @Override
   public List<Term> definitions() {
-    return RunsMessages.SAY.dataDefinitions(
-        RunsFacts.of(request, analysis, UnitSystem.AVIATION));
+    return RunsMessages.SAY.dataDefinitions(RunsFacts.of(request, analysis, UnitSystem.AVIATION));
   }
 
   @Override

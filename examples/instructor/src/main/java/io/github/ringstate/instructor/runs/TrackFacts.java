@@ -112,7 +112,9 @@ record TrackFacts(
       case FLY_WITH_A_LIMIT ->
           low
               ? RunsMessages.SAY.fasterOverGround(this)
-              : high ? RunsMessages.SAY.slowerOverGround(this) : RunsMessages.SAY.airspeedKept(this);
+              : high
+                  ? RunsMessages.SAY.slowerOverGround(this)
+                  : RunsMessages.SAY.airspeedKept(this);
       case DO_NOT_FLY -> Words.capital(RunsMessages.SAY.doNotFly(this));
     };
   }

@@ -50,7 +50,7 @@ record MessageFile(Map<String, String> texts) {
       throw new UncheckedIOException(failed);
     }
     Map<String, String> read = new LinkedHashMap<>();
-    texts.forEach((name, text) -> read.put(name, text.toString()));
+    texts.forEach((name, text) -> read.put(name, text.toString().strip()));
     return new MessageFile(read);
   }
 

@@ -21,10 +21,9 @@ import java.util.TreeSet;
  * Makes the interface of a subject speak the words of its file.
  *
  * <p>A method's name is that of its message, its parameters are what the message asks for: texts,
- * numbers, conditions, lists. A record stands for its parts, of which a message may leave some out. A
- * method gives a text, or a list of {@link Term
- * terms}: a line with {@code |} begins a term, the word before it, the meaning after it. How lines
- * are broken in the file does not matter.
+ * numbers, conditions, lists. A record stands for its parts, of which a message may leave some out.
+ * A method gives a text, or a list of {@link Term terms}: a line with {@code |} begins a term, the
+ * word before it, the meaning after it. How lines are broken in the file does not matter.
  *
  * <p>File and interface are held to each other before the first word is said: a method without a
  * message, a message without a method, a placeholder without a parameter, a parameter that no
