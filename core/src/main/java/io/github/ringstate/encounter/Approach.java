@@ -81,7 +81,7 @@ public final class Approach {
 
   private static Leg fly(Scene scene, double lift, Flyer flyer, @Nullable History history) {
     EquationsOfMotion free = scene.equations(false);
-    free.begin(Double.NaN, -1, 0);
+    free.begin(Double.NaN, 0, 0);
     double[] state = scene.start().state().clone();
     state[State.UP] += lift;
     Motion first = free.at(0, state, scene.start().law());

@@ -14,6 +14,7 @@ import io.github.ringstate.flight.Motion;
 import io.github.ringstate.flight.State;
 import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.NoRecovery;
+import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import java.util.ArrayList;
@@ -34,6 +35,9 @@ final class Descent {
   /** A leg that would be shorter is not flown, s: an integrator cannot tell its ends apart. */
   private static final double SHORTEST_LEG = 1e-9;
 
+  /** Phases after which a recovery is taken to go round in a circle at one instant. */
+  private static final int MOST_PHASES = 10_000;
+
   private final Approach approach;
   private final Course course;
   private final @Nullable History history;
@@ -50,7 +54,10 @@ final class Descent {
 
   private Recovery recovery = new NoRecovery();
   private Cue cue = Cue.of("none", seen -> -1);
-  private int phase;
+  private List<Phase> phases = recovery.phases();
+  private int next;
+  private Phase phase = phases.get(0);
+  private double techniqueBegan;
   private Ending ending = Ending.NO_ONSET;
   private double recognisedAt;
 
@@ -76,11 +83,9 @@ final class Descent {
     always = List.copyOf(events(encounter.height().isPresent(), story));
     untilCue = with(FlightEvent.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(seen)));
     FlightEvent limit =
-        FlightEvent.note(
-            EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> recovery.limitMargin(phase, seen));
+        FlightEvent.note(EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> phase.limitMargin(seen));
     FlightEvent phaseEnd =
-        FlightEvent.stop(
-            EventKind.PHASE_END, Crossing.RISING, seen -> recovery.phaseEnd(phase, seen));
+        FlightEvent.stop(EventKind.PHASE_END, Crossing.RISING, seen -> phase.end(seen));
     inLastPhase = story ? with(limit) : always;
     inPhase = story ? with(limit, phaseEnd) : with(phaseEnd);
   }
@@ -119,14 +124,14 @@ final class Descent {
   }
 
   private void command(Cockpit seen, Controls controls) {
-    recovery.command(phase, seen, controls);
+    phase.command(seen, controls);
   }
 
   /** Flies one descent; what came of it is then asked for. */
   void fly(Recovery flown, Recognition recognition) {
     recovery = flown;
     recognisedAt = Double.NaN;
-    motion.begin(Double.NaN, -1, approach.time());
+    motion.begin(Double.NaN, approach.time(), approach.time());
     course.again(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
     approach.noteOnset(course.occurrences());
     ending(waiting(recognition));
@@ -163,39 +168,53 @@ final class Descent {
   private @Nullable EventKind recovering() {
     double recognition = course.time();
     double end = recognition + Encounter.RECOVERY_TIME;
-    int last = recovery.phases().size() - 1;
     boolean held = false;
-    phase = 0;
-    while (end - course.time() > SHORTEST_LEG) {
-      motion.begin(recognition, phase, course.time());
+    begin(recovery.phases());
+    for (int flown = 0; end - course.time() > SHORTEST_LEG; flown++) {
+      if (flown > MOST_PHASES) {
+        throw bad("has more than " + MOST_PHASES + " phases in one descent");
+      }
+      motion.begin(recognition, techniqueBegan, course.time());
       Motion now = course.at(motion, recoveryLaw);
-      boolean ends = phase < last;
-      if (ends && recovery.phaseEnd(phase, now) >= 0) {
-        phase = next(now);
+      if (phase.ends() && phase.end(now) >= 0) {
+        goOn(now);
         continue;
       }
-      if (story && !held && recovery.limitMargin(phase, now) < 0) {
+      if (story && !held && phase.limitMargin(now) < 0) {
         note(EventKind.LIMIT_BINDS);
       }
-      named(recovery.phases().get(phase));
-      EventKind stop = course.fly(motion, recoveryLaw, end, ends ? inPhase : inLastPhase);
+      named(phase.name());
+      EventKind stop = course.fly(motion, recoveryLaw, end, phase.ends() ? inPhase : inLastPhase);
       if (stop != EventKind.PHASE_END) {
         return stop;
       }
       Motion then = course.at(motion, recoveryLaw);
-      held = story && recovery.limitMargin(phase, then) < 0;
-      phase = next(then);
+      held = story && phase.limitMargin(then) < 0;
+      goOn(then);
     }
     return null;
   }
 
-  private int next(Motion now) {
-    int next = recovery.next(phase, now);
-    if (!(next > phase && next < recovery.phases().size())) {
-      throw new IllegalStateException(
-          "the recovery " + recovery.name() + " goes from phase " + phase + " to " + next);
+  private void begin(List<Phase> list) {
+    phases = list;
+    phase = list.get(0);
+    next = 1;
+    techniqueBegan = course.time();
+  }
+
+  private void goOn(Motion now) {
+    List<Phase> instead = phase.instead(now);
+    if (!instead.isEmpty()) {
+      begin(instead);
+    } else if (next < phases.size()) {
+      phase = phases.get(next++);
+    } else {
+      throw bad("has no phase after '" + phase.name() + "'");
     }
-    return next;
+  }
+
+  private IllegalStateException bad(String what) {
+    return new IllegalStateException("the recovery " + recovery.name() + " " + what);
   }
 
   private void note(EventKind kind) {

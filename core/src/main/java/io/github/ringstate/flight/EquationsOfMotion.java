@@ -236,17 +236,17 @@ public final class EquationsOfMotion {
   }
 
   /**
-   * Starts a phase of a manoeuvre: from here on {@link Cockpit#phase} and {@link
-   * Cockpit#sincePhaseBegan} say so.
+   * Starts a phase of a manoeuvre: from here on the {@link Cockpit} counts its times from these.
    *
    * @param recognised when the pilot recognised the ring state, s; NaN if not yet
-   * @param phase the number of the phase, from 0
-   * @param began when the phase began, s
+   * @param technique when the technique began, s
+   * @param phase when the phase began, s
    */
-  public void begin(double recognised, int phase, double began) {
+  public void begin(double recognised, double technique, double phase) {
     motion.recognised = recognised;
+    motion.techniqueBegan = technique;
+    motion.phaseBegan = phase;
     lastLaw = NOTHING_COMMANDED;
-    motion.begin(phase, began);
   }
 
   /**

@@ -1,7 +1,5 @@
 package io.github.ringstate.flight;
 
-import java.util.Arrays;
-
 /**
  * A flight at one instant: the state, its rates, and what came up in working them out. Mutable and
  * used again for every instant, so that nothing is allocated while a flight is computed.
@@ -18,8 +16,7 @@ public final class Motion implements Cockpit {
 
   double time;
   double recognised = Double.NaN;
-  double[] phasesBegan = new double[1];
-  int phase = -1;
+  double techniqueBegan;
   double phaseBegan;
   double sinHeading;
   double cosHeading;
@@ -69,17 +66,6 @@ public final class Motion implements Cockpit {
   void lend(double[] lentState, double[] lentRates) {
     state = lentState;
     rates = lentRates;
-  }
-
-  void begin(int next, double time) {
-    if (next >= phasesBegan.length) {
-      phasesBegan = Arrays.copyOf(phasesBegan, next + 1);
-    }
-    for (int i = Math.min(phase + 1, Math.max(next, 0)); i <= next; i++) {
-      phasesBegan[i] = time;
-    }
-    phase = next;
-    phaseBegan = time;
   }
 
   /**
@@ -273,22 +259,13 @@ public final class Motion implements Cockpit {
   }
 
   @Override
-  public int phase() {
-    return phase;
-  }
-
-  @Override
   public double sincePhaseBegan() {
     return time - phaseBegan;
   }
 
   @Override
-  public double sincePhase(int earlier) {
-    if (!(earlier >= 0 && earlier <= phase)) {
-      throw new IllegalArgumentException(
-          "phase " + earlier + " is not among the phases 0 to " + phase + " begun so far");
-    }
-    return time - phasesBegan[earlier];
+  public double sinceTechniqueBegan() {
+    return time - techniqueBegan;
   }
 
   @Override

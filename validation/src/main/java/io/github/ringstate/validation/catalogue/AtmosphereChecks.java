@@ -3,7 +3,7 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Section;
@@ -71,7 +71,7 @@ public final class AtmosphereChecks implements Topic {
         new TableCheck(
                 stem + (printed ? ", printed table" : ", defining constants"),
                 unit,
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 printed ? Obtained.PRINTED : Obtained.COMPUTED,
                 Sources.ATMOSPHERE)
             .of(

@@ -4,7 +4,7 @@ import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
@@ -75,6 +75,8 @@ public final class DescentFits implements Topic {
         slope("two-segment fit: heave slope above z = -1.5, k = 1.15", Sources.YOUNG)
             .near(-0.15, 1e-15, models.twoSegment(1.15).slope(0, -1), "1 - k, rounding."));
     edges(models, checks);
+    checks.addAll(MeasuredDescent.checks(models));
+    checks.addAll(LeastThrust.checks(models));
     return new Section(
         "descent-fits",
         "Fits to measured descents",
@@ -172,7 +174,7 @@ public final class DescentFits implements Topic {
   }
 
   private static TableCheck fit(String name, Source source) {
-    return new TableCheck(name, "1", CheckKind.PUBLISHED_VALUE, Obtained.FROM_MEMORY, source);
+    return new TableCheck(name, "1", ComparedWith.PUBLISHED_VALUE, Obtained.FROM_MEMORY, source);
   }
 
   private static Question autorotation(String name, Source source) {
@@ -180,14 +182,14 @@ public final class DescentFits implements Topic {
         "ideal autorotation of the " + name,
         "z where z + v = 0",
         "1",
-        CheckKind.CLOSED_FORM,
+        ComparedWith.CLOSED_FORM,
         Obtained.FROM_MEMORY,
         source);
   }
 
   private static Question slope(String name, Source source) {
     return new Question(
-        name, "d(z + v)/dz", "1", CheckKind.CLOSED_FORM, Obtained.FROM_MEMORY, source);
+        name, "d(z + v)/dz", "1", ComparedWith.CLOSED_FORM, Obtained.FROM_MEMORY, source);
   }
 
   private static Question jump(String half) {
@@ -195,7 +197,7 @@ public final class DescentFits implements Topic {
         "cubic bridge is continuous on the edge of its ellipse " + half,
         "largest jump of v",
         "1",
-        CheckKind.CLOSED_FORM,
+        ComparedWith.CLOSED_FORM,
         Obtained.FROM_MEMORY,
         Sources.JOHNSON_RING);
   }

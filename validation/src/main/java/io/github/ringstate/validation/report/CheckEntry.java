@@ -11,7 +11,8 @@ import io.github.ringstate.validation.check.Status;
  *
  * @param name what is compared
  * @param quantity which quantity, or empty if the name says it
- * @param kind the kind of check
+ * @param kind what it can prove
+ * @param comparedWith what the library is compared with
  * @param obtained how the expected number was obtained
  * @param source the number of the source
  * @param place where in the source
@@ -30,6 +31,7 @@ record CheckEntry(
     String name,
     String quantity,
     String kind,
+    String comparedWith,
     String obtained,
     int source,
     String place,
@@ -51,6 +53,7 @@ record CheckEntry(
         question.name(),
         question.name().endsWith(question.quantity()) ? "" : question.quantity(),
         question.kind().label(),
+        question.comparedWith().label(),
         question.obtained().label(),
         bibliography.number(question.source()),
         question.source().place(),

@@ -3,7 +3,7 @@ package io.github.ringstate.validation.report;
 import io.github.ringstate.sheets.page.HtmlWriter;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.KnownDifference;
 import io.github.ringstate.validation.check.Obtained;
@@ -51,8 +51,11 @@ public final class ReportPage {
   /** Checks that do not pass for one reason. */
   private record Open(String explanation, List<CheckEntry> checks) {}
 
-  /** How many checks of a kind there are, by how the expected number was obtained, and in all. */
-  private record Kind(String label, List<Long> counts) {}
+  /**
+   * How many checks compare the library with one thing, by how the expected number was obtained,
+   * and in all.
+   */
+  private record Comparison(String label, List<Long> counts) {}
 
   private record Work(int number, String text) {}
 
@@ -68,16 +71,16 @@ public final class ReportPage {
         "ringstate: validation report",
         false,
         Map.of(
-            "tally",
-            Tally.of(checks()),
+            "outcomes",
+            Outcomes.of(checks()),
             "headline",
             first,
             "sections",
             rest,
             "obtained",
             Stream.of(Obtained.values()).map(Obtained::label).toList(),
-            "kinds",
-            Stream.of(CheckKind.values()).map(this::kind).toList(),
+            "comparisons",
+            Stream.of(ComparedWith.values()).map(this::comparison).toList(),
             "isOpen",
             !open().isEmpty(),
             "open",
@@ -97,18 +100,18 @@ public final class ReportPage {
     return some.stream().map(figure -> FigureEntry.of(++figures, figure)).toList();
   }
 
-  private Kind kind(CheckKind kind) {
+  private Comparison comparison(ComparedWith other) {
     Stream<Predicate<Check>> columns =
         Stream.concat(
             Stream.of(Obtained.values()).map(by -> check -> check.question().obtained() == by),
             Stream.of(check -> true));
-    return new Kind(
-        kind.label(),
+    return new Comparison(
+        other.label(),
         columns
             .map(
                 column ->
                     checks().stream()
-                        .filter(check -> check.question().kind() == kind)
+                        .filter(check -> check.question().comparedWith() == other)
                         .filter(column)
                         .count())
             .toList());

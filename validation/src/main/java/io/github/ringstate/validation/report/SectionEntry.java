@@ -12,7 +12,7 @@ import java.util.List;
  * @param id a word that is unique among sections
  * @param title the subject
  * @param text paragraphs
- * @param tally how its checks came out
+ * @param outcomes how its checks came out
  * @param share the largest share of a tolerance among the checks that passed
  * @param closest the check that has it
  * @param isPair whether figures stand beside each other
@@ -23,7 +23,7 @@ record SectionEntry(
     String id,
     String title,
     List<String> text,
-    Tally tally,
+    Outcomes outcomes,
     String share,
     String closest,
     boolean isPair,
@@ -41,7 +41,7 @@ record SectionEntry(
         section.id(),
         section.title(),
         section.text(),
-        Tally.of(checks),
+        Outcomes.of(checks),
         CheckEntry.share(closest),
         closest.question().name(),
         figures.size() > 1,

@@ -20,8 +20,6 @@ import java.util.List;
  */
 public record Conditions(Helicopter craft, Air air, HoverPower hover) {
 
-  private static final double KELVIN_AT_ZERO_CELSIUS = 273.15;
-
   /**
    * Puts a craft into an air.
    *
@@ -81,7 +79,7 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
    * @return the temperature, degrees Celsius
    */
   public double oatC() {
-    return air.temperature() - KELVIN_AT_ZERO_CELSIUS;
+    return air.temperature() - Unit.ZERO_CELSIUS;
   }
 
   /**

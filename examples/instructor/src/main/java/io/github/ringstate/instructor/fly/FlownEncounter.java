@@ -31,7 +31,7 @@ record FlownEncounter(Outcome outcome, List<Sample> samples) {
    */
   static FlownEncounter fly(FlyRequest request) {
     Encounter encounter =
-        request.encounter().withRecovery(request.recovery().recovery()).withDelay(request.delayS());
+        request.encounter().withRecovery(request.recovery().standard()).withDelay(request.delayS());
     List<Sample> samples = new ArrayList<>();
     History history =
         new History(request.stepS(), (phase, motion) -> samples.add(Sample.of(phase, motion)));

@@ -15,7 +15,6 @@ final class Airs {
 
   private static final String ALTITUDE = "--pressure-altitude-ft";
   private static final String TEMPERATURE = "--oat-c";
-  private static final double KELVIN_AT_ZERO_CELSIUS = 273.15;
 
   private Airs() {}
 
@@ -57,7 +56,7 @@ final class Airs {
     double celsius = NumberText.any(TEMPERATURE, temperature, "a number of degrees Celsius");
     try {
       return StandardAtmosphere.withTemperature(
-          standard.pressureAltitude(), celsius + KELVIN_AT_ZERO_CELSIUS);
+          standard.pressureAltitude(), celsius + Unit.ZERO_CELSIUS);
     } catch (OutOfRangeException outside) {
       throw UserError.option(
           TEMPERATURE,

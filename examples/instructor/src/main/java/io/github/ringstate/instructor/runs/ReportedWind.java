@@ -7,7 +7,7 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.RunPlan;
+import io.github.ringstate.study.run.RunPlan;
 
 /**
  * A wind as it is reported: 10 m above ground.

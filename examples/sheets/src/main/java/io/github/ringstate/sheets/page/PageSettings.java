@@ -1,5 +1,6 @@
 package io.github.ringstate.sheets.page;
 
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import java.util.HashMap;
 import java.util.Map;
@@ -18,6 +19,8 @@ public record PageSettings(Paper paper, UnitSystem units, PrintDate date) {
     Map<String, Object> model = new HashMap<>();
     model.put("pilots", false);
     model.put("isLong", false);
+    model.put("isMistaken", false);
+    model.put("notAWayOut", NotAWayOut.TEXT);
     model.put(Template.LACKING, false);
     model.putAll(page.model());
     model.put("paper", paper.size(page.landscape()));

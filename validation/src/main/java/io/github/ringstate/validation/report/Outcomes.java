@@ -12,10 +12,10 @@ import java.util.List;
  * @param known how many are known differences
  * @param failed how many failed
  */
-record Tally(long all, long passed, long known, long failed) {
+record Outcomes(long all, long passed, long known, long failed) {
 
-  static Tally of(List<Check> checks) {
-    return new Tally(
+  static Outcomes of(List<Check> checks) {
+    return new Outcomes(
         checks.size(),
         count(checks, Status.PASSED),
         count(checks, Status.KNOWN_DIFFERENCE),

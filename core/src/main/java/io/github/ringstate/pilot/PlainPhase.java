@@ -1,0 +1,21 @@
+package io.github.ringstate.pilot;
+
+import io.github.ringstate.flight.Cockpit;
+import io.github.ringstate.flight.ControlLaw;
+import io.github.ringstate.flight.Controls;
+import java.util.function.ToDoubleFunction;
+
+/** A phase put together of its parts. */
+record PlainPhase(String name, ControlLaw law, boolean ends, ToDoubleFunction<Cockpit> until)
+    implements Phase {
+
+  @Override
+  public void command(Cockpit seen, Controls controls) {
+    law.command(seen, controls);
+  }
+
+  @Override
+  public double end(Cockpit seen) {
+    return until.applyAsDouble(seen);
+  }
+}
