@@ -10,15 +10,15 @@ import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -192,24 +192,24 @@ public final class AltitudeLosses implements Topic {
     return new Question(name, "altitude loss", "ft", comparedWith, obtained, source);
   }
 
-  private static Plot plot(Models models) {
+  private static Graph plot(Models models) {
     double[] delays = Grid.spaced(0, 6, 49);
-    Plot plot =
-        Plot.of("delay from onset to the pilot's action, s", "altitude loss, ft")
+    Graph plot =
+        Graph.of("delay from onset to the pilot's action, s", "altitude loss, ft")
             .x(0, 6)
             .y(0, 520)
             .shade(1, 6, 100, 500, 240)
             .shade(0, 1, 50, 80, 222)
             .shade(0, 1, 20, 50, 202);
-    curve(plot, models, "forward", Line.THICK, new Forward(), delays);
-    curve(plot, models, "lateral", Line.DASHED, new Lateral(), delays);
+    curve(plot, models, "forward", Pens.THICK, new Forward(), delays);
+    curve(plot, models, "lateral", Pens.DASHED, new Lateral(), delays);
     curve(
-        plot, models, "collective alone: not a way out", Line.DOTTED, new CollectiveOnly(), delays);
+        plot, models, "collective alone: not a way out", Pens.DOTTED, new CollectiveOnly(), delays);
     return plot.label("traditional, stated 100 to 500 ft", 2.6, 470);
   }
 
   private static void curve(
-      Plot plot, Models models, String name, Line line, Recovery recovery, double[] delays) {
+      Graph plot, Models models, String name, Pen line, Recovery recovery, double[] delays) {
     double[] losses =
         Arrays.stream(delays)
             .map(d -> feet(models, DemoCraft.TRAINER, recovery, d))
