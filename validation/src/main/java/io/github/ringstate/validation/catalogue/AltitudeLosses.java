@@ -47,8 +47,10 @@ public final class AltitudeLosses implements Topic {
         "altitude-losses",
         "Altitude losses beside what is published",
         List.of(
-            "No published source gives altitude loss against recognition delay. What there is are"
-                + " ranges, stated by instructors and operators for recoveries begun at once, in"
+            "No source that was searched gives altitude loss against recognition delay. A European"
+                + " research programme has flown recoveries on two types since 2023, and a simulator"
+                + " comparison was presented that year (doi 10.4050/F-0079-2023-18154); neither could"
+                + " be read, and both are wanted. What there is are ranges, stated by instructors and operators for recoveries begun at once, in"
                 + " helicopters that are not named; they are ranges and not distributions, and"
                 + " nobody says how they were measured. That the model's figures lie in them shows"
                 + " that it is not absurd. It does not show that it is right, and it makes no height"
@@ -58,6 +60,11 @@ public final class AltitudeLosses implements Topic {
                 + " and large application may arrest the sink; it warns that a careless or late one"
                 + " makes it worse. The model, with one uniform inflow, does not contain what makes it"
                 + " worse, and its early figures for collective alone are no advice.",
+            "Four reports of accidents say from which height there was no way back. None says when"
+                + " the pilot acted, so all that can be asked is whether the model would lose the"
+                + " height with a delay that people are known to have. It does, with 3 to 10 s; that"
+                + " it takes more than 9 s of collective alone to lose 500 ft speaks rather against"
+                + " the model than for it.",
             "Losses are from onset, the crossing of the heave-damping boundary, at sea level on a"
                 + " standard day, entry from a hover; the craft are invented."),
         List.of(

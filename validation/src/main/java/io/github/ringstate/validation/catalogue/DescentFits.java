@@ -83,9 +83,18 @@ public final class DescentFits implements Topic {
         List.of(
             "Between hover and the windmill brake state momentum theory has no answer, and wind"
                 + " tunnel and flight measurements were fitted instead. Three published fits are in"
-                + " the library. The measured points themselves were not at hand: what is proven"
-                + " here is that the library has the formulas right, not that the formulas have the"
-                + " measurements right.",
+                + " the library. The points behind them were not at hand: what is proven of the fits is"
+                + " that the library has the formulas right.",
+            "One rotor's measured points are at hand (NACA TN 2474, table I), in a transcription that"
+                + " was tested row by row against the report's own equations. Its blades have no"
+                + " twist. From the hover to z = -1.5 its total inflow stays within a tenth of the"
+                + " hover induced velocity, and at constant thrust it takes less torque than the"
+                + " hover; between -1.5 and -1.7 the inflow falls to nothing. The ring-state model,"
+                + " which was made for the runaway that flights report, has far more inflow at its"
+                + " exit. The report says how much of that is twist.",
+            "A rotor of constant pitch and speed pulls least where its inflow is greatest. Small"
+                + " rotors were found to do so at 1.2 to 1.3 times the hover induced velocity; the"
+                + " model's, with the blade loads of the demo craft, are set beside them.",
             "The slope d(z + v)/dz decides on heave damping. Along the quartic it stays above zero"
                 + " nearly everywhere, so a rotor that follows it never runs away in descent.",
             "Reference data: " + String.join(" ", table.origin())),
