@@ -129,7 +129,7 @@ final class ClassroomPage {
       json.writeStringField("length", units.length().symbol());
       json.writeStringField("sink", units.verticalSpeed().symbol());
       json.writeNumberField("sinkDecimals", sinkDecimals());
-      json.writeBooleanField("ground", request.approach().heightFt().isPresent());
+      json.writeBooleanField("ground", request.approach().height().isPresent());
       json.writeArrayFieldStart("pens");
       for (int i = 0; i < flights.recoveries().size(); i++) {
         pen(json, flights.recoveries().get(i), Pen.of(i));

@@ -89,9 +89,9 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
     Outcome outcome = flown.outcome();
     Map<String, Cell> facts = ConditionCells.facts(conditions, true);
     facts.put("entry", Cell.text(request.approach().kind().name()));
-    facts.put("wind_kt", Cell.number(request.approach().windKt()));
+    facts.put("wind_kt", Cell.in(Unit.KNOT, request.approach().windSpeed()));
     facts.put("wind_from", Cell.text(request.approach().kind().windFrom()));
-    facts.put("height_at_onset_ft", Cell.number(request.approach().heightFt()));
+    facts.put("height_at_onset_ft", Cell.in(Unit.FOOT, request.approach().height()));
     facts.put("recovery", Cell.text(request.recovery().name()));
     facts.put("way_out", Cell.yesNo(request.recovery().wayOut()));
     facts.put("delay_s", Cell.given(request.delayS()));

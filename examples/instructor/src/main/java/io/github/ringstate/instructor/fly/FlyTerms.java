@@ -24,9 +24,7 @@ final class FlyTerms {
   static List<Term> forPeople(FlyReport report, UnitSystem units) {
     return List.of(
         new Term("time", TIME),
-        new Term(
-            "ring state begins",
-            "onset: " + PilotTerms.ONSET.meaning() + ". Delays count from here"),
+        new Term("ring state begins", "onset: " + PilotTerms.ONSET + ". Delays count from here"),
         new Term("recognition", RECOGNITION),
         new Term("phase ends", PHASE_ENDS),
         new Term("height", height(report)),
@@ -60,7 +58,7 @@ final class FlyTerms {
   }
 
   private static String height(FlyReport report) {
-    if (report.request().approach().heightFt().isPresent()) {
+    if (report.request().approach().height().isPresent()) {
       return "above the ground";
     }
     return report.flown().outcome().ending() == Ending.NO_ONSET
