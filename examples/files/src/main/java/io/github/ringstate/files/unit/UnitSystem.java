@@ -130,6 +130,16 @@ public enum UnitSystem {
   }
 
   /**
+   * A vertical speed, as fine as it is measured.
+   *
+   * @param si the speed, m/s
+   * @return whole feet per minute or hundredths of a metre per second, with the unit
+   */
+  public String fineVerticalSpeedInWords(double si) {
+    return fineVerticalSpeed(si) + " " + verticalSpeed.symbol();
+  }
+
+  /**
    * A height without its unit.
    *
    * @param si the height, m

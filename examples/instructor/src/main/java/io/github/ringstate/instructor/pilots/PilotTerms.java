@@ -4,7 +4,6 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
-import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
@@ -13,7 +12,6 @@ import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.sheets.message.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.hipparchus.distribution.RealDistribution;
 import org.hipparchus.distribution.continuous.UniformRealDistribution;
 
@@ -62,18 +60,6 @@ public final class PilotTerms {
     return recoveries.stream()
         .map(kind -> new Term(kind.label(), kind.description(craft.sense())))
         .toList();
-  }
-
-  /**
-   * What stands beside power alone in a file for machines.
-   *
-   * @param recoveries the recoveries
-   * @return the words, if power alone is among them
-   */
-  public static Optional<Term> notAWayOut(List<Technique> recoveries) {
-    return recoveries.stream().anyMatch(Technique::isMistaken)
-        ? Optional.of(new Term(NotAWayOut.HEAD, NotAWayOut.TEXT))
-        : Optional.empty();
   }
 
   /**
