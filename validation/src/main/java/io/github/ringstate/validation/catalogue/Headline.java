@@ -19,7 +19,7 @@ public final class Headline {
   private Headline() {}
 
   /**
-   * Draws them.
+   * RandomStream them.
    *
    * @param models what is shown
    * @return two figures

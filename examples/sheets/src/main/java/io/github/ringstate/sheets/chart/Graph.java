@@ -185,7 +185,7 @@ public final class Graph {
   }
 
   /**
-   * Draws marks that the legend names.
+   * RandomStream marks that the legend names.
    *
    * @param name what they are
    * @param pen their colour and shape

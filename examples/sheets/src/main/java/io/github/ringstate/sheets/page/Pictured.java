@@ -39,7 +39,7 @@ public interface Pictured extends Report {
     String description();
 
     /**
-     * Draws it.
+     * RandomStream it.
      *
      * @param graphics where to
      */
