@@ -4,7 +4,7 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TabulatedInflow;
@@ -46,9 +46,8 @@ public class OneEncounter {
 
   private final Recovery[] recoveries = new Recovery[PILOTS];
   private final Recognition recognition = Recognition.afterOnset(2.5);
-  private final PreciseFlyer dormandPrince853 = PreciseFlyer.dormandPrince(1e-5);
-  private final PreciseFlyer dormandPrince54 =
-      PreciseFlyer.with(DormandPrince54Integrator::new, 1e-5);
+  private final Simulator dormandPrince853 = Simulator.dormandPrince(1e-5);
+  private final Simulator dormandPrince54 = Simulator.with(DormandPrince54Integrator::new, 1e-5);
   private Encounter direct;
   private Approach directApproach;
   private BulkFlight swift;
@@ -64,13 +63,13 @@ public class OneEncounter {
     }
     RingStateInflow ring = RingStateInflow.standard();
     direct = Encounter.of(DemoCraft.TRAINER).withRecognition(recognition);
-    directApproach = Approach.fly(direct, PreciseFlyer.standard());
+    directApproach = Approach.fly(direct, Simulator.precise());
     swift = new BulkFlight(directApproach);
     swiftTabulated =
         new BulkFlight(
             Approach.fly(
                 direct.withInflow(new TabulatedInflow(ring), new HeaveDamping(ring)),
-                PreciseFlyer.standard()));
+                Simulator.precise()));
   }
 
   private Recovery recovery() {

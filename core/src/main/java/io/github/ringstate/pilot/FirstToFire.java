@@ -1,7 +1,6 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -51,7 +50,7 @@ public final class FirstToFire implements Recovery {
   @Override
   public void command(int phase, Cockpit seen, Controls controls) {
     if (phase == 0) {
-      controls.hold(seen);
+      controls.hold(seen.pitch(), seen.bank(), seen.collective());
       return;
     }
     int begin = beginOfBranch(phase);

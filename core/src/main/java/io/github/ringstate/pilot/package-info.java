@@ -2,8 +2,8 @@
  * What a pilot does about the ring state.
  *
  * <p>{@link io.github.ringstate.pilot.Recovery} is the one interface to write: given what a pilot
- * could know (a {@link io.github.ringstate.flight.Cockpit}), command the controls. The delay until
- * a pilot acts is no part of it. Built in, under the trade's descriptive words:
+ * could know (a {@link io.github.ringstate.pilot.Cockpit}), command the controls. The delay until a
+ * pilot acts is no part of it. Built in, under the trade's descriptive words:
  *
  * <table>
  * <caption>Recoveries</caption>

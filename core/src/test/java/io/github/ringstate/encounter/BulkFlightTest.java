@@ -7,8 +7,6 @@ import com.sun.management.ThreadMXBean;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TabulatedInflow;
@@ -49,7 +47,7 @@ class BulkFlightTest {
 
   private static BulkFlight bulk(Encounter encounter) {
     return new BulkFlight(
-        Approach.fly(encounter.withInflow(TABLE, new HeaveDamping(MODEL)), new SwiftFlyer()));
+        Approach.fly(encounter.withInflow(TABLE, new HeaveDamping(MODEL)), Simulator.fast()));
   }
 
   /**
@@ -63,7 +61,7 @@ class BulkFlightTest {
         .forEach(
             number -> {
               Encounter encounter = drawn(number);
-              Outcome precise = encounter.fly(PreciseFlyer.dormandPrince(1e-10), null);
+              Outcome precise = encounter.fly(Simulator.dormandPrince(1e-10), null);
               BulkFlight swift = bulk(encounter);
               Ending ending = swift.fly(encounter.recovery(), encounter.recognition());
               assertEquals(precise.ending(), ending, "encounter " + number);
@@ -87,7 +85,7 @@ class BulkFlightTest {
   void aDescentThatLingersIsKnownAsWell(int number) {
     Encounter encounter = drawn(number);
     double precise =
-        encounter.fly(PreciseFlyer.dormandPrince(1e-11), null).altitudeLoss().orElseThrow();
+        encounter.fly(Simulator.dormandPrince(1e-11), null).altitudeLoss().orElseThrow();
     BulkFlight swift = bulk(encounter);
     assertEquals(Ending.ARRESTED, swift.fly(encounter.recovery(), encounter.recognition()));
     assertEquals(Unit.FOOT.fromSi(precise), Unit.FOOT.fromSi(swift.altitudeLoss()), 0.1);

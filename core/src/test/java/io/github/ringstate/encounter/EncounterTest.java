@@ -6,13 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.Autorotation;
+import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
@@ -51,8 +47,8 @@ class EncounterTest {
     double[] lowest = new double[1];
     double[] before = {Double.NaN, Double.NaN};
     Set<String> phases = new LinkedHashSet<>();
-    History history =
-        new History(
+    Trajectory history =
+        new Trajectory(
             0.002,
             (phase, motion) -> {
               phases.add(phase);
@@ -68,7 +64,7 @@ class EncounterTest {
               }
             });
     Encounter encounter = LIGHT.withEntry(entry).withRecovery(recovery).withDelay(1.5);
-    Outcome outcome = encounter.fly(PreciseFlyer.standard(), history);
+    Outcome outcome = encounter.fly(Simulator.precise(), history);
     assertEquals(encounter.fly(), outcome, "a history changes nothing");
     assertEquals(fastest[0], outcome.peakDescent().orElseThrow(), 0.01);
     List<String> expected = new ArrayList<>(List.of("entry", "unrecognised"));
@@ -132,26 +128,6 @@ class EncounterTest {
     assertTrue(told.stream().anyMatch(seen -> seen.kind() == EventKind.LOW_THRUST));
     assertTrue(
         LIGHT.fly().occurrences().stream().noneMatch(seen -> seen.kind() == EventKind.LOW_THRUST));
-  }
-
-  @Test
-  void timeSinceRecognitionIsNegativeBeforeItAndCountsFromIt() {
-    Encounter encounter = LIGHT.withDelay(1.5);
-    double recognised = encounter.fly().onsetTime().orElseThrow() + 1.5;
-    History history =
-        new History(
-            0.05,
-            (phase, motion) -> {
-              boolean before = phase.equals("entry") || phase.equals("unrecognised");
-              assertEquals(before, motion.sinceRecognition() < 0, phase);
-              assertEquals(before, motion.phase() < 0, phase);
-              if (!before) {
-                assertEquals(motion.time() - recognised, motion.sinceRecognition(), 1e-8);
-                assertTrue(motion.sincePhaseBegan() <= motion.sinceRecognition() + 1e-12);
-              }
-            });
-    encounter.fly(PreciseFlyer.standard(), history);
-    assertTrue(history.due() > recognised + 2);
   }
 
   @ParameterizedTest

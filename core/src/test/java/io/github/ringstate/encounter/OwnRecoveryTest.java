@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.Limited;
 import io.github.ringstate.pilot.Recovery;
 import java.util.List;

@@ -10,9 +10,9 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Recovery;
@@ -61,7 +61,7 @@ class LossTableTest {
   void everyCellIsTheEncounterFlownAlone() {
     for (LossCell cell : table().cells()) {
       Encounter encounter = cell.encounter();
-      BulkFlight alone = BulkFlight.telling(Approach.fly(encounter, new SwiftFlyer()));
+      BulkFlight alone = BulkFlight.telling(Approach.fly(encounter, Simulator.fast()));
       alone.fly(encounter.recovery(), encounter.recognition());
       assertEquals(alone.outcome(), cell.outcome());
     }

@@ -1,10 +1,10 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Settling;
-import io.github.ringstate.flight.Flyer;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Trim;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
@@ -24,13 +24,13 @@ record Descent(double[] time, double[] sink, double[] acceleration, double vh) {
   private static final double STEP = 0.02;
   private static final double DURATION = 60;
 
-  static Descent fly(Models models, Helicopter declared, InflowModel inflow, Flyer flyer) {
+  static Descent fly(Models models, Helicopter declared, InflowModel inflow, Simulator flyer) {
     Craft craft = Craft.of(models, declared, inflow);
     craft.motion().remember(Trim.find(craft.motion(), 0, 0));
     var start = new Settling().start(craft.motion());
     List<double[]> samples = new ArrayList<>();
-    History history =
-        new History(
+    Trajectory history =
+        new Trajectory(
             STEP,
             (phase, motion) ->
                 samples.add(

@@ -2,7 +2,7 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.Motion;
+import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;

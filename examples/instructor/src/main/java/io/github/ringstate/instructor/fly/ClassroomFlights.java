@@ -1,14 +1,14 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.EventKind;
+import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.State;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
@@ -90,7 +90,7 @@ record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List
     delays.add(request.delayS());
     List<RecoveryKind> recoveries = List.of(RecoveryKind.values());
     Encounter base = request.encounter();
-    PreciseFlyer flyer = PreciseFlyer.standard();
+    Simulator flyer = Simulator.precise();
     Approach approach = Approach.fly(base, flyer);
     List<Flight> flights = new ArrayList<>();
     if (approach.onset()) {
@@ -109,13 +109,13 @@ record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List
       RecoveryKind recovery,
       double delay,
       Approach approach,
-      PreciseFlyer flyer) {
+      Simulator flyer) {
     double onset = approach.time();
     double[] at = approach.state();
     List<Instant> samples = new ArrayList<>();
     // the instants of a history are whole steps since the start of the flight
-    History history =
-        new History(
+    Trajectory history =
+        new Trajectory(
             STEP,
             (phase, motion) -> {
               double time = motion.time() - onset;

@@ -1,11 +1,11 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.files.error.Refusal;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.NoSteadyFlightException;
-import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.instructor.conditions.Conditions;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,10 +33,10 @@ record FlownEncounter(Outcome outcome, List<Sample> samples) {
     Encounter encounter =
         request.encounter().withRecovery(request.recovery().recovery()).withDelay(request.delayS());
     List<Sample> samples = new ArrayList<>();
-    History history =
-        new History(request.stepS(), (phase, motion) -> samples.add(Sample.of(phase, motion)));
+    Trajectory history =
+        new Trajectory(request.stepS(), (phase, motion) -> samples.add(Sample.of(phase, motion)));
     try {
-      return new FlownEncounter(encounter.fly(PreciseFlyer.standard(), history), samples);
+      return new FlownEncounter(encounter.fly(Simulator.precise(), history), samples);
     } catch (NoSteadyFlightException noStart) {
       throw Conditions.noStart(request.approach().kind().label(), noStart);
     }

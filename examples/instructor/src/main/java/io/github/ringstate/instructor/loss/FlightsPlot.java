@@ -1,12 +1,12 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.sheets.chart.Legend;
 import io.github.ringstate.sheets.chart.Pen;
@@ -107,12 +107,12 @@ final class FlightsPlot {
 
   private Points flown(Encounter encounter) {
     List<double[]> path = new ArrayList<>();
-    History history =
-        new History(
+    Trajectory history =
+        new Trajectory(
             STEP,
             (phase, motion) ->
                 path.add(new double[] {motion.time(), units.length().fromSi(motion.height())}));
-    Outcome outcome = encounter.fly(PreciseFlyer.standard(), history);
+    Outcome outcome = encounter.fly(Simulator.precise(), history);
     Points shown = new Points();
     outcome
         .onsetTime()

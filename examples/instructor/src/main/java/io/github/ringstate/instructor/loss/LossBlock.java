@@ -1,10 +1,10 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.Refusal;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.Pool;
