@@ -121,10 +121,10 @@ public final class EnergyBalance implements Topic {
                     + up * m.rate(State.SPEED_UP))
             + inertia * spin * m.rate(State.ROTOR_SPEED);
     double power =
-        m.enginePower()
-            - (m.shaftPower() - m.rotorPower())
-            - m.inducedPower()
-            - m.profilePower()
+        m.loads().enginePower()
+            - (m.loads().shaftPower() - m.loads().rotorPower())
+            - m.loads().inducedPower()
+            - m.loads().profilePower()
             + m.dragPower()
             + m.sidePower()
             + m.downloadPower();

@@ -173,7 +173,7 @@ public final class Integrators implements Topic {
                 "A ten-thousandth of a foot, far below any meaning of the model."));
     checks.add(
         new Question(
-                "altitude loss of a whole encounter by the swift flyer",
+                "altitude loss of a whole encounter by the fast propagator",
                 "difference to the yardstick",
                 "ft",
                 CheckKind.SECOND_METHOD,
