@@ -36,14 +36,14 @@ final class BodyTerm implements Term {
     double dragShaft = -halfDensity * undersideArea * loads.axial * Math.abs(loads.axial);
     double shaft = loads.thrust * liftShare + dragShaft;
     double right = loads.side + dragRight;
-    rates[State.NORTH] += y[State.SPEED_NORTH];
-    rates[State.EAST] += y[State.SPEED_EAST];
-    rates[State.UP] += y[State.SPEED_UP];
-    rates[State.SPEED_NORTH] +=
+    rates[State.NORTH] = y[State.SPEED_NORTH];
+    rates[State.EAST] = y[State.SPEED_EAST];
+    rates[State.UP] = y[State.SPEED_UP];
+    rates[State.SPEED_NORTH] =
         (shaft * axes.shaftN + right * axes.rightN + dragNose * axes.noseN) * inverseMass;
-    rates[State.SPEED_EAST] +=
+    rates[State.SPEED_EAST] =
         (shaft * axes.shaftE + right * axes.rightE + dragNose * axes.noseE) * inverseMass;
-    rates[State.SPEED_UP] +=
+    rates[State.SPEED_UP] =
         (shaft * axes.shaftU + right * axes.rightU + dragNose * axes.noseU - weight) * inverseMass;
     loads.dragNose = dragNose;
     loads.dragRight = dragRight;

@@ -75,18 +75,18 @@ final class ControlTerm implements Term {
     double wantedBankRate =
         SoftLimit.within(
             (bank - y[State.BANK]) * INVERSE_ATTITUDE_TIME, lesser(c.bankRate, bankRate));
-    rates[State.PITCH] += y[State.PITCH_RATE];
-    rates[State.BANK] += y[State.BANK_RATE];
-    rates[State.HEADING] += y[State.HEADING_RATE];
-    rates[State.PITCH_RATE] +=
+    rates[State.PITCH] = y[State.PITCH_RATE];
+    rates[State.BANK] = y[State.BANK_RATE];
+    rates[State.HEADING] = y[State.HEADING_RATE];
+    rates[State.PITCH_RATE] =
         SoftLimit.within(
             (wantedPitchRate - y[State.PITCH_RATE]) * INVERSE_RATE_TIME, pitchAcceleration);
-    rates[State.BANK_RATE] +=
+    rates[State.BANK_RATE] =
         SoftLimit.within(
             (wantedBankRate - y[State.BANK_RATE]) * INVERSE_RATE_TIME, bankAcceleration);
-    rates[State.HEADING_RATE] +=
+    rates[State.HEADING_RATE] =
         SoftLimit.within((yaw - y[State.HEADING_RATE]) * INVERSE_RATE_TIME, pitchAcceleration);
-    rates[State.COLLECTIVE] +=
+    rates[State.COLLECTIVE] =
         SoftLimit.within(
             (collective - y[State.COLLECTIVE]) * INVERSE_COLLECTIVE_TIME,
             lesser(c.collectiveRate, collectiveRate));

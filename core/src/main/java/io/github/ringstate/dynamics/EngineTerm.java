@@ -44,7 +44,7 @@ final class EngineTerm implements Term {
     double shaftPower = rotorPower + transmissionLoss * SoftLimit.size(rotorPower, powerRounding);
     double enginePower = given(shaftPower + governorGain * (nominalSpeed - rotorSpeed));
     double inverseRotorSpeed = 1 / rotorSpeed;
-    rates[State.ROTOR_SPEED] += (enginePower - shaftPower) * inverseRotorSpeed * inverseInertia;
+    rates[State.ROTOR_SPEED] = (enginePower - shaftPower) * inverseRotorSpeed * inverseInertia;
     loads.shaftPower = shaftPower;
     loads.enginePower = enginePower;
     loads.side = sidePerTorque * enginePower * inverseRotorSpeed;

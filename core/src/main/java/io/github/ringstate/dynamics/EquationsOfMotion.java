@@ -5,7 +5,6 @@ import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.integrate.Equations;
-import java.util.Arrays;
 
 /**
  * The equations of motion of a point-mass helicopter in three dimensions, as a sum of terms: rotor
@@ -178,7 +177,6 @@ public final class EquationsOfMotion implements Equations<Motion> {
   /** Works out loads, commands and rates of the motion that is looked at. */
   void complete() {
     double[] rates = motion.complete();
-    Arrays.fill(rates, 0);
     rotor.add(motion, rates);
     engine.add(motion, rates);
     body.add(motion, rates);

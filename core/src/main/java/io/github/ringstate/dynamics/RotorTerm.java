@@ -79,7 +79,7 @@ final class RotorTerm implements Term {
           GroundEffect.inducedRatio(
               rotor.radius(), y[State.UP] + rotor.hubHeight(), edgewise, induced);
     }
-    rates[State.INDUCED] +=
+    rates[State.INDUCED] =
         (steady - induced) * rotor.inflowRate(edgewise, through, induced, hoverInduced);
 
     loads.inflowScale = scale;
