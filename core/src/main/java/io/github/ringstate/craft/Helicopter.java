@@ -1,6 +1,7 @@
 package io.github.ringstate.craft;
 
 import io.github.ringstate.air.Air;
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -16,9 +17,6 @@ import java.util.stream.Stream;
  * changed. Instances are immutable and safe to share between threads.
  */
 public final class Helicopter {
-
-  /** Standard gravity, m/s2, exact (3rd General Conference on Weights and Measures, 1901). */
-  public static final double STANDARD_GRAVITY = 9.80665;
 
   private static final String INVENTED = "invented within the typical range";
 
@@ -291,7 +289,7 @@ public final class Helicopter {
    * @return the weight, N
    */
   public double weight() {
-    return mass() * STANDARD_GRAVITY;
+    return mass() * StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901;
   }
 
   /**

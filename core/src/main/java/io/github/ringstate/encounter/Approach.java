@@ -80,7 +80,7 @@ public final class Approach {
     EquationsOfMotion free = scene.equations(false);
     PilotView pilot = scene.pilot(free);
     pilot.follow(scene.start().law());
-    pilot.begin(Double.NaN, -1, 0);
+    pilot.begin(Double.NaN, 0, 0);
     double[] state = scene.start().state().clone();
     state[State.UP] += startHeight;
     Motion first = free.at(0, state);

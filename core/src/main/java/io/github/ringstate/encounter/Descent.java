@@ -12,6 +12,7 @@ import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.NoRecovery;
+import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
@@ -30,6 +31,9 @@ final class Descent {
   /** Time after onset in which a crossing of the boundary is the same crossing, s. */
   private static final double SAME_CROSSING = 0.01;
 
+  /** Phases after which a recovery is taken to go round in a circle at one instant. */
+  private static final int MOST_PHASES = 10_000;
+
   private final Approach approach;
   private final Propagator<EventKind, Motion> flight;
   private final @Nullable Trajectory trajectory;
@@ -47,7 +51,10 @@ final class Descent {
 
   private Recovery recovery = new NoRecovery();
   private Cue cue = Cue.of("none", seen -> -1);
-  private int phase;
+  private List<Phase> phases = recovery.phases();
+  private int next;
+  private Phase phase = phases.get(0);
+  private double techniqueBegan;
   private Ending ending = Ending.NO_ONSET;
   private double recognisedAt;
 
@@ -78,10 +85,9 @@ final class Descent {
     always = List.copyOf(events(encounter.height().isPresent(), story));
     untilCue = with(List.of(Event.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(pilot))));
     Event<EventKind, Motion> limit =
-        Event.note(
-            EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> recovery.limitMargin(phase, pilot));
+        Event.note(EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> phase.limitMargin(pilot));
     Event<EventKind, Motion> phaseEnd =
-        Event.stop(EventKind.PHASE_END, Crossing.RISING, seen -> recovery.phaseEnd(phase, pilot));
+        Event.stop(EventKind.PHASE_END, Crossing.RISING, seen -> phase.end(pilot));
     inLastPhase = story ? with(List.of(limit)) : always;
     inPhase = with(story ? List.of(limit, phaseEnd) : List.of(phaseEnd));
   }
@@ -120,7 +126,7 @@ final class Descent {
   }
 
   private void command(Cockpit seen, Controls controls) {
-    recovery.command(phase, seen, controls);
+    phase.command(seen, controls);
   }
 
   /** Flies one descent; what came of it is then asked for. */
@@ -128,7 +134,7 @@ final class Descent {
     recovery = flown;
     recognisedAt = Double.NaN;
     pilot.follow(entryLaw);
-    pilot.begin(Double.NaN, -1, approach.time());
+    pilot.begin(Double.NaN, approach.time(), approach.time());
     flight.restart(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
     approach.noteOnset(flight.log());
     ending(waiting(recognition));
@@ -165,40 +171,54 @@ final class Descent {
   private @Nullable EventKind recovering() {
     double recognition = flight.time();
     double end = recognition + Encounter.RECOVERY_TIME;
-    int last = recovery.phases().size() - 1;
     boolean held = false;
-    phase = 0;
+    begin(recovery.phases());
     pilot.follow(recoveryLaw);
-    while (end - flight.time() > Propagator.SHORTEST_LEG) {
-      pilot.begin(recognition, phase, flight.time());
+    for (int flown = 0; end - flight.time() > Propagator.SHORTEST_LEG; flown++) {
+      if (flown > MOST_PHASES) {
+        throw bad("has more than " + MOST_PHASES + " phases in one descent");
+      }
+      pilot.begin(recognition, techniqueBegan, flight.time());
       Cockpit now = now();
-      boolean ends = phase < last;
-      if (ends && recovery.phaseEnd(phase, now) >= 0) {
-        phase = next(now);
+      if (phase.ends() && phase.end(now) >= 0) {
+        goOn(now);
         continue;
       }
-      if (story && !held && recovery.limitMargin(phase, now) < 0) {
+      if (story && !held && phase.limitMargin(now) < 0) {
         flight.note(EventKind.LIMIT_BINDS);
       }
-      named(recovery.phases().get(phase));
-      EventKind stop = flight.propagate(equations, end, ends ? inPhase : inLastPhase);
+      named(phase.name());
+      EventKind stop = flight.propagate(equations, end, phase.ends() ? inPhase : inLastPhase);
       if (stop != EventKind.PHASE_END) {
         return stop;
       }
       Cockpit then = now();
-      held = story && recovery.limitMargin(phase, then) < 0;
-      phase = next(then);
+      held = story && phase.limitMargin(then) < 0;
+      goOn(then);
     }
     return null;
   }
 
-  private int next(Cockpit now) {
-    int next = recovery.next(phase, now);
-    if (!(next > phase && next < recovery.phases().size())) {
-      throw new IllegalStateException(
-          "the recovery " + recovery.name() + " goes from phase " + phase + " to " + next);
+  private void begin(List<Phase> list) {
+    phases = list;
+    phase = list.get(0);
+    next = 1;
+    techniqueBegan = flight.time();
+  }
+
+  private void goOn(Cockpit now) {
+    List<Phase> instead = phase.instead(now);
+    if (!instead.isEmpty()) {
+      begin(instead);
+    } else if (next < phases.size()) {
+      phase = phases.get(next++);
+    } else {
+      throw bad("has no phase after '" + phase.name() + "'");
     }
-    return next;
+  }
+
+  private IllegalStateException bad(String what) {
+    return new IllegalStateException("the recovery " + recovery.name() + " " + what);
   }
 
   /** What the pilot sees where the flight is. */

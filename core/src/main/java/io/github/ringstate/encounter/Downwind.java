@@ -13,8 +13,10 @@ import java.util.List;
  * A run at constant ground speed, as for a photograph, into a tailwind: the wind, abeam at first,
  * comes round behind; the pilot holds the ground speed, the airspeed goes, and the collective stays
  * where it was.
+ *
+ * @param numbers a value for each of {@link #PARAMETERS}
  */
-public final class Downwind implements Entry {
+public record Downwind(ParameterSet numbers) implements Entry {
 
   /** Wind from behind, once it has come round. */
   public static final Parameter WIND =
@@ -40,23 +42,9 @@ public final class Downwind implements Entry {
   public static final List<Parameter> PARAMETERS =
       List.of(WIND, GROUND_SPEED, TURN_TIME, DESCENT, ATTITUDE);
 
-  private final double wind;
-  private final double groundSpeed;
-  private final double turnTime;
-  private final double descent;
-  private final double attitude;
-
-  /**
-   * Creates the entry.
-   *
-   * @param numbers a value for each of {@link #PARAMETERS}
-   */
-  public Downwind(ParameterSet numbers) {
-    wind = numbers.si(WIND);
-    groundSpeed = numbers.si(GROUND_SPEED);
-    turnTime = numbers.si(TURN_TIME);
-    descent = numbers.si(DESCENT);
-    attitude = numbers.si(ATTITUDE);
+  /** Checks that there is a value for each of {@link #PARAMETERS}. */
+  public Downwind {
+    numbers = numbers.only(PARAMETERS);
   }
 
   /** Creates the entry with the standard value of each parameter. */
@@ -72,6 +60,8 @@ public final class Downwind implements Entry {
   /** The component along the run only: from nothing to all of it, with continuous acceleration. */
   @Override
   public WindField wind() {
+    double wind = numbers.si(WIND);
+    double turnTime = numbers.si(TURN_TIME);
     return (time, north, east, height, result) -> {
       double t = Math.min(Math.max(time / turnTime, 0), 1);
       result[0] = wind * t * t * t * (10 - t * (15 - 6 * t));
@@ -82,13 +72,15 @@ public final class Downwind implements Entry {
 
   @Override
   public double intendedDescent() {
-    return descent;
+    return numbers.si(DESCENT);
   }
 
   @Override
   public Start start(EquationsOfMotion motion) {
+    double groundSpeed = numbers.si(GROUND_SPEED);
+    double descent = numbers.si(DESCENT);
     Trim trim = Trim.find(motion, groundSpeed, -descent);
-    SpeedHold hold = new SpeedHold(trim.pitch(), attitude);
+    SpeedHold hold = new SpeedHold(trim.pitch(), numbers.si(ATTITUDE));
     return new Start(
         trim.state(motion, groundSpeed, -descent),
         (seen, controls) -> {

@@ -8,12 +8,13 @@ import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +28,10 @@ import org.jspecify.annotations.Nullable;
  * acts as the recognition says, by a delay from onset or from a cue; until then the controls are as
  * in the entry. The descent is arrested when the vertical speed rises through zero. Speeds are held
  * against the boundary in units of the hover induced velocity at the craft's weight.
+ *
+ * <p>An encounter is data: two that are made alike are equal, and fly on from each other's {@link
+ * Approach}. That holds for all that is built in; entries, recoveries, cues and models of one's own
+ * have to be values too, as records are.
  *
  * @param craft the helicopter
  * @param air the air at the start
@@ -72,7 +77,7 @@ public record Encounter(
   }
 
   /**
-   * An encounter at sea level on a standard day, away from the ground: entry from a hover, forward
+   * An encounter at sea level on a standard day, away from the ground: the standard entry, forward
    * recovery after one second, the ring-state inflow and its heave-damping boundary.
    *
    * @param craft the helicopter
@@ -83,8 +88,8 @@ public record Encounter(
     return new Encounter(
         craft,
         StandardAtmosphere.at(0),
-        new Settling(),
-        new Forward(),
+        EntryKind.STANDARD.standard(),
+        Technique.STANDARD.standard(),
         Recognition.afterOnset(1),
         OptionalDouble.empty(),
         inflow,
@@ -99,8 +104,7 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withCraft(Helicopter other) {
-    return new Encounter(
-        other, air, entry, recovery, recognition, height, inflow, boundary, disturbances);
+    return with(parts -> parts.craft = other);
   }
 
   /**
@@ -110,8 +114,7 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withAir(Air other) {
-    return new Encounter(
-        craft, other, entry, recovery, recognition, height, inflow, boundary, disturbances);
+    return with(parts -> parts.air = other);
   }
 
   /**
@@ -121,8 +124,7 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withEntry(Entry other) {
-    return new Encounter(
-        craft, air, other, recovery, recognition, height, inflow, boundary, disturbances);
+    return with(parts -> parts.entry = other);
   }
 
   /**
@@ -132,8 +134,7 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withRecovery(Recovery other) {
-    return new Encounter(
-        craft, air, entry, other, recognition, height, inflow, boundary, disturbances);
+    return with(parts -> parts.recovery = other);
   }
 
   /**
@@ -143,8 +144,7 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withRecognition(Recognition other) {
-    return new Encounter(
-        craft, air, entry, recovery, other, height, inflow, boundary, disturbances);
+    return with(parts -> parts.recognition = other);
   }
 
   /**
@@ -154,16 +154,7 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withDelay(double seconds) {
-    return new Encounter(
-        craft,
-        air,
-        entry,
-        recovery,
-        recognition.withDelay(seconds),
-        height,
-        inflow,
-        boundary,
-        disturbances);
+    return withRecognition(recognition.withDelay(seconds));
   }
 
   /**
@@ -173,16 +164,7 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withHeight(double metres) {
-    return new Encounter(
-        craft,
-        air,
-        entry,
-        recovery,
-        recognition,
-        OptionalDouble.of(metres),
-        inflow,
-        boundary,
-        disturbances);
+    return with(parts -> parts.height = OptionalDouble.of(metres));
   }
 
   /**
@@ -193,8 +175,11 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withInflow(InflowModel otherInflow, BoundaryCriterion otherBoundary) {
-    return new Encounter(
-        craft, air, entry, recovery, recognition, height, otherInflow, otherBoundary, disturbances);
+    return with(
+        parts -> {
+          parts.inflow = otherInflow;
+          parts.boundary = otherBoundary;
+        });
   }
 
   /**
@@ -204,7 +189,7 @@ public record Encounter(
    * @return the changed encounter
    */
   public Encounter withDisturbances(Disturbances other) {
-    return new Encounter(craft, air, entry, recovery, recognition, height, inflow, boundary, other);
+    return with(parts -> parts.disturbances = other);
   }
 
   /**
@@ -255,5 +240,42 @@ public record Encounter(
    */
   public Outcome fly(Approach approach, Simulator simulator, @Nullable Trajectory trajectory) {
     return simulator.fly(this, approach, trajectory);
+  }
+
+  private Encounter with(Consumer<Parts> change) {
+    Parts parts = new Parts(this);
+    change.accept(parts);
+    return parts.together();
+  }
+
+  /** The parts of an encounter while some of them are changed. */
+  private static final class Parts {
+
+    private Helicopter craft;
+    private Air air;
+    private Entry entry;
+    private Recovery recovery;
+    private Recognition recognition;
+    private OptionalDouble height;
+    private InflowModel inflow;
+    private BoundaryCriterion boundary;
+    private Disturbances disturbances;
+
+    Parts(Encounter of) {
+      craft = of.craft;
+      air = of.air;
+      entry = of.entry;
+      recovery = of.recovery;
+      recognition = of.recognition;
+      height = of.height;
+      inflow = of.inflow;
+      boundary = of.boundary;
+      disturbances = of.disturbances;
+    }
+
+    Encounter together() {
+      return new Encounter(
+          craft, air, entry, recovery, recognition, height, inflow, boundary, disturbances);
+    }
   }
 }

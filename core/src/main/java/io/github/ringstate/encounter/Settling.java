@@ -13,8 +13,10 @@ import java.util.List;
 /**
  * From a hover over one point, headed into the wind: the collective is lowered a little and left
  * there, and the craft sinks into its own wake.
+ *
+ * @param numbers a value for each of {@link #PARAMETERS}
  */
-public final class Settling implements Entry {
+public record Settling(ParameterSet numbers) implements Entry {
 
   /** Wind from ahead. */
   public static final Parameter WIND = Parameter.of("wind", Unit.KNOT, 0, 60, 0, "calm unless set");
@@ -38,17 +40,9 @@ public final class Settling implements Entry {
 
   private static final double RATE = Unit.DEGREE_PER_SECOND.toSi(2);
 
-  private final double wind;
-  private final double lowered;
-
-  /**
-   * Creates the entry.
-   *
-   * @param numbers a value for each of {@link #PARAMETERS}
-   */
-  public Settling(ParameterSet numbers) {
-    wind = numbers.si(WIND);
-    lowered = numbers.si(COLLECTIVE_LOWERED);
+  /** Checks that there is a value for each of {@link #PARAMETERS}. */
+  public Settling {
+    numbers = numbers.only(PARAMETERS);
   }
 
   /** Creates the entry with the standard value of each parameter. */
@@ -63,11 +57,13 @@ public final class Settling implements Entry {
 
   @Override
   public WindField wind() {
-    return new Wind(-wind, 0);
+    return new Wind(-numbers.si(WIND), 0);
   }
 
   @Override
   public Start start(EquationsOfMotion motion) {
+    double wind = numbers.si(WIND);
+    double lowered = numbers.si(COLLECTIVE_LOWERED);
     Trim trim = Trim.find(motion, wind, 0);
     double tipSpeed = motion.craft().rotor().nominalSpeed() * motion.craft().rotor().radius();
     double held = trim.collective() - lowered * motion.hoverInduced() / tipSpeed;

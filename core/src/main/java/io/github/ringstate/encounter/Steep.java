@@ -13,8 +13,10 @@ import java.util.List;
 /**
  * A steep approach into the wind that is slowed too much: the nose comes up, the airspeed goes, and
  * the collective of the descent stays where it was.
+ *
+ * @param numbers a value for each of {@link #PARAMETERS}
  */
-public final class Steep implements Entry {
+public record Steep(ParameterSet numbers) implements Entry {
 
   /** Wind from ahead. */
   public static final Parameter WIND = Parameter.of("wind", Unit.KNOT, 0, 60, 0, "calm unless set");
@@ -38,23 +40,9 @@ public final class Steep implements Entry {
   public static final List<Parameter> PARAMETERS =
       List.of(WIND, APPROACH_AIRSPEED, DESCENT, FINAL_AIRSPEED, NOSE_UP);
 
-  private final double wind;
-  private final double approachAirspeed;
-  private final double descent;
-  private final double finalAirspeed;
-  private final double noseUp;
-
-  /**
-   * Creates the entry.
-   *
-   * @param numbers a value for each of {@link #PARAMETERS}
-   */
-  public Steep(ParameterSet numbers) {
-    wind = numbers.si(WIND);
-    approachAirspeed = numbers.si(APPROACH_AIRSPEED);
-    descent = numbers.si(DESCENT);
-    finalAirspeed = numbers.si(FINAL_AIRSPEED);
-    noseUp = numbers.si(NOSE_UP);
+  /** Checks that there is a value for each of {@link #PARAMETERS}. */
+  public Steep {
+    numbers = numbers.only(PARAMETERS);
   }
 
   /** Creates the entry with the standard value of each parameter. */
@@ -69,18 +57,21 @@ public final class Steep implements Entry {
 
   @Override
   public WindField wind() {
-    return new Wind(-wind, 0);
+    return new Wind(-numbers.si(WIND), 0);
   }
 
   @Override
   public double intendedDescent() {
-    return descent;
+    return numbers.si(DESCENT);
   }
 
   @Override
   public Start start(EquationsOfMotion motion) {
+    double approachAirspeed = numbers.si(APPROACH_AIRSPEED);
+    double descent = numbers.si(DESCENT);
+    double finalAirspeed = numbers.si(FINAL_AIRSPEED);
     Trim trim = Trim.find(motion, approachAirspeed, -descent);
-    SpeedHold hold = new SpeedHold(trim.pitch(), noseUp);
+    SpeedHold hold = new SpeedHold(trim.pitch(), numbers.si(NOSE_UP));
     return new Start(
         trim.state(motion, approachAirspeed, -descent),
         (seen, controls) -> {

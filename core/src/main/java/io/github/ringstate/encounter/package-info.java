@@ -22,6 +22,9 @@
  * io.github.ringstate.encounter.Approach}; {@link io.github.ringstate.encounter.BulkFlight} flies
  * many of them from one, for tables, studies and sweeps.
  *
+ * <p>Entries are values of their numbers. Those that are built in are registered in {@link
+ * io.github.ringstate.encounter.EntryKind#ALL}:
+ *
  * <table>
  * <caption>Entries</caption>
  * <tr><th>name</th><th>what happens</th></tr>

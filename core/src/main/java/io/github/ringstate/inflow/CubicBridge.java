@@ -1,5 +1,7 @@
 package io.github.ringstate.inflow;
 
+import io.github.ringstate.quantity.MadeOf;
+
 /**
  * Momentum theory with a cubic over its singularity: v = z (0.373 z^2 + 0.598 x^2 - 1.991) where
  * 1.5 x^2 + (2 z + 3)^2 &lt; 1.
@@ -11,7 +13,7 @@ package io.github.ringstate.inflow;
  * to 0.03 at its tip and by up to 0.061 on its lower half. It removes the singularity and adds no
  * ring state.
  */
-public final class CubicBridge implements InflowModel {
+public final class CubicBridge extends MadeOf implements InflowModel {
 
   private static final double AXIAL_CUBED = 0.373;
   private static final double MIXED = 0.598;

@@ -1,5 +1,6 @@
 package io.github.ringstate.inflow;
 
+import io.github.ringstate.quantity.MadeOf;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -11,7 +12,7 @@ import java.util.OptionalDouble;
  * <p>Johnson, Model for Vortex Ring State Influence on Rotorcraft Flight Dynamics,
  * NASA/TP-2005-213477, 2005. The margin is the slope itself: +0.5 in hover by momentum theory.
  */
-public final class HeaveDamping implements BoundaryCriterion {
+public final class HeaveDamping extends MadeOf implements BoundaryCriterion {
 
   /** From here on every model is momentum theory, whose slope is positive. */
   private static final double WIDEST_SEARCH = 2;
@@ -25,8 +26,18 @@ public final class HeaveDamping implements BoundaryCriterion {
    * @param inflow whose slope is judged
    */
   public HeaveDamping(InflowModel inflow) {
+    super(inflow);
     this.inflow = inflow;
     this.finder = new BandFinder(this, inflow.axialRange());
+  }
+
+  /**
+   * Whose slope is judged.
+   *
+   * @return the inflow model
+   */
+  public InflowModel inflow() {
+    return inflow;
   }
 
   @Override

@@ -1,5 +1,6 @@
 package io.github.ringstate.inflow;
 
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Quantity;
 
@@ -24,7 +25,7 @@ import io.github.ringstate.quantity.Quantity;
  * three roots fall together and no input given in double precision fixes the root to more than six
  * digits.
  */
-public final class MomentumTheory implements InflowModel {
+public final class MomentumTheory extends MadeOf implements InflowModel {
 
   /** The quantity in whose name the gap between hover and windmill brake is refused. */
   private static final Quantity EDGEWISE_IN_GAP =

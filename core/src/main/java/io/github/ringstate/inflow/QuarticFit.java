@@ -1,5 +1,6 @@
 package io.github.ringstate.inflow;
 
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
@@ -14,7 +15,7 @@ import io.github.ringstate.quantity.Unit;
  * -0.95 and stays positive, so it has no runaway; at z = 0 it is -0.125 where momentum theory has
  * +0.5, which is a trait of the fit and not of rotors.
  */
-public final class QuarticFit implements InflowModel {
+public final class QuarticFit extends MadeOf implements InflowModel {
 
   /** The induced power factor in hover, by which measured power exceeds the ideal. */
   public static final Parameter INDUCED_POWER_FACTOR =
@@ -43,6 +44,7 @@ public final class QuarticFit implements InflowModel {
    * @param factor the induced power factor in hover, 1 to 1.4
    */
   public QuarticFit(double factor) {
+    super(factor);
     this.factor = INDUCED_POWER_FACTOR.quantity().check(factor);
   }
 
@@ -53,6 +55,15 @@ public final class QuarticFit implements InflowModel {
    */
   public static QuarticFit standard() {
     return new QuarticFit(INDUCED_POWER_FACTOR.standard());
+  }
+
+  /**
+   * The induced power factor of the fit.
+   *
+   * @return the factor in hover, 1 without losses
+   */
+  public double factor() {
+    return factor;
   }
 
   @Override

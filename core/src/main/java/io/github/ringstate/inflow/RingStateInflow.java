@@ -1,6 +1,7 @@
 package io.github.ringstate.inflow;
 
 import io.github.ringstate.quantity.IncompatibleValuesException;
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -41,7 +42,7 @@ import java.util.stream.Stream;
  * measured induced velocity was deduced from thrust and power. {@link #lossShare} says how much of
  * them, so that an induced power factor is not applied to them a second time.
  */
-public final class RingStateInflow implements InflowModel {
+public final class RingStateInflow extends MadeOf implements InflowModel {
 
   /** The axial speed at which damping is lost in vertical descent. */
   public static final Parameter ONSET_AXIAL =
@@ -105,6 +106,7 @@ public final class RingStateInflow implements InflowModel {
   /** The least depth of the fold, so that it has a middle and not only an edge. */
   private static final double LEAST_FOLD = 0.05;
 
+  private final ParameterSet numbers;
   private final SmoothMomentum smooth;
   private final AxialCurve axialCurve;
   private final double onset;
@@ -123,6 +125,8 @@ public final class RingStateInflow implements InflowModel {
    *     above that of the onset, each by 0.05 or more
    */
   public RingStateInflow(ParameterSet parameters) {
+    super(parameters.only(PARAMETERS));
+    numbers = parameters.only(PARAMETERS);
     smooth = new SmoothMomentum(parameters);
     onset = parameters.get(ONSET_AXIAL);
     exit = parameters.get(EXIT_AXIAL);
@@ -162,6 +166,15 @@ public final class RingStateInflow implements InflowModel {
               + LEAST_FOLD
               + " hover induced velocities");
     }
+  }
+
+  /**
+   * The numbers of the model.
+   *
+   * @return a value for each of {@link #PARAMETERS}
+   */
+  public ParameterSet numbers() {
+    return numbers;
   }
 
   @Override

@@ -1,5 +1,6 @@
 package io.github.ringstate.inflow;
 
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -17,7 +18,7 @@ import java.util.List;
  *
  * <p>The total inflow rises with the axial speed everywhere, since the cubic and the root both do.
  */
-public final class SmoothMomentum implements InflowModel {
+public final class SmoothMomentum extends MadeOf implements InflowModel {
 
   /** Where the largest root of momentum theory is left. */
   public static final Parameter UPPER_JOIN =
@@ -63,6 +64,7 @@ public final class SmoothMomentum implements InflowModel {
   public static final List<Parameter> PARAMETERS =
       List.of(UPPER_JOIN, LOWER_JOIN, BLEND_START, BLEND_END);
 
+  private final ParameterSet numbers;
   private final double upperJoin;
   private final double lowerJoin;
   private final double blendStart;
@@ -78,6 +80,8 @@ public final class SmoothMomentum implements InflowModel {
    * @param parameters values for {@link #PARAMETERS}; others are ignored
    */
   public SmoothMomentum(ParameterSet parameters) {
+    super(parameters.only(PARAMETERS));
+    numbers = parameters.only(PARAMETERS);
     upperJoin = parameters.get(UPPER_JOIN);
     lowerJoin = parameters.get(LOWER_JOIN);
     blendStart = parameters.get(BLEND_START);
@@ -97,6 +101,15 @@ public final class SmoothMomentum implements InflowModel {
    */
   public static SmoothMomentum standard() {
     return new SmoothMomentum(ParameterSet.standard(PARAMETERS));
+  }
+
+  /**
+   * The numbers of the model.
+   *
+   * @return a value for each of {@link #PARAMETERS}
+   */
+  public ParameterSet numbers() {
+    return numbers;
   }
 
   @Override

@@ -1,5 +1,6 @@
 package io.github.ringstate.inflow;
 
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Quantity;
 
 /**
@@ -14,7 +15,7 @@ import io.github.ringstate.quantity.Quantity;
  *
  * <p>Instances are immutable and safe to share between threads. One takes 0.7 megabytes.
  */
-public final class TabulatedInflow implements InflowModel {
+public final class TabulatedInflow extends MadeOf implements InflowModel {
 
   private static final double GREATEST_EDGEWISE = 2;
   private static final double LEAST_AXIAL = -2.5;
@@ -38,6 +39,7 @@ public final class TabulatedInflow implements InflowModel {
    * @param model the model; it must accept all of the table
    */
   public TabulatedInflow(InflowModel model) {
+    super(model);
     this.model = model;
     for (int i = 0; i <= COLUMNS; i++) {
       double x = (double) i / PER_EDGEWISE;
@@ -64,6 +66,15 @@ public final class TabulatedInflow implements InflowModel {
 
   private static int index(int column, int row) {
     return (column * (ROWS + 1) + row) * PER_NODE;
+  }
+
+  /**
+   * What is tabulated.
+   *
+   * @return the model
+   */
+  public InflowModel model() {
+    return model;
   }
 
   @Override

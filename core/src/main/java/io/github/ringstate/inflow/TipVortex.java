@@ -1,5 +1,6 @@
 package io.github.ringstate.inflow;
 
+import io.github.ringstate.quantity.MadeOf;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -13,7 +14,7 @@ import java.util.OptionalDouble;
  * Known to be late at low edgewise speed and not to close at high edgewise speed; his exit needs an
  * empirical factor and is not modelled here.
  */
-public final class TipVortex implements BoundaryCriterion {
+public final class TipVortex extends MadeOf implements BoundaryCriterion {
 
   /** Creates the criterion; it has no parameters. */
   public TipVortex() {}

@@ -1,5 +1,6 @@
 package io.github.ringstate.inflow;
 
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Quantity;
 
 /**
@@ -11,7 +12,7 @@ import io.github.ringstate.quantity.Quantity;
  * inflow jumps at z = -1.5; above it is 1 - k, so that a rotor on this line has no heave damping at
  * all for k = 1 and a negative one for k &gt; 1.
  */
-public final class TwoSegmentFit implements InflowModel {
+public final class TwoSegmentFit extends MadeOf implements InflowModel {
 
   private static final double KNEE = -1.5;
 
@@ -23,6 +24,7 @@ public final class TwoSegmentFit implements InflowModel {
    * @param factor the induced power factor in hover, 1 to 1.4
    */
   public TwoSegmentFit(double factor) {
+    super(factor);
     this.factor = QuarticFit.INDUCED_POWER_FACTOR.quantity().check(factor);
   }
 
@@ -33,6 +35,15 @@ public final class TwoSegmentFit implements InflowModel {
    */
   public static TwoSegmentFit standard() {
     return new TwoSegmentFit(QuarticFit.INDUCED_POWER_FACTOR.standard());
+  }
+
+  /**
+   * The induced power factor of the fit.
+   *
+   * @return the factor in hover, 1 without losses
+   */
+  public double factor() {
+    return factor;
   }
 
   @Override

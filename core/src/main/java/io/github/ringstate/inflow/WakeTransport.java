@@ -1,5 +1,6 @@
 package io.github.ringstate.inflow;
 
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -18,7 +19,7 @@ import java.util.OptionalDouble;
  * with k = 1. The boundary reaches x = k eps on any inflow, since z + v / 2 is zero somewhere in
  * the descent at every edgewise speed.
  */
-public final class WakeTransport implements BoundaryCriterion {
+public final class WakeTransport extends MadeOf implements BoundaryCriterion {
 
   /** How much less the edgewise motion carries the vortices away than the axial motion. */
   public static final Parameter EDGEWISE_DIVISOR =
@@ -46,6 +47,7 @@ public final class WakeTransport implements BoundaryCriterion {
   public static final List<Parameter> PARAMETERS = List.of(EDGEWISE_DIVISOR, THRESHOLD);
 
   private final InflowModel inflow;
+  private final ParameterSet numbers;
   private final double divisor;
   private final double threshold;
   private final BandFinder finder;
@@ -57,6 +59,8 @@ public final class WakeTransport implements BoundaryCriterion {
    * @param parameters values for {@link #PARAMETERS}; others are ignored
    */
   public WakeTransport(InflowModel inflow, ParameterSet parameters) {
+    super(inflow, parameters.only(PARAMETERS));
+    numbers = parameters.only(PARAMETERS);
     this.inflow = inflow;
     this.divisor = parameters.get(EDGEWISE_DIVISOR);
     this.threshold = parameters.get(THRESHOLD);
@@ -79,6 +83,24 @@ public final class WakeTransport implements BoundaryCriterion {
    */
   public static WakeTransport standard() {
     return new WakeTransport(SmoothMomentum.standard());
+  }
+
+  /**
+   * The numbers of the criterion.
+   *
+   * @return a value for each of {@link #PARAMETERS}
+   */
+  public ParameterSet numbers() {
+    return numbers;
+  }
+
+  /**
+   * Where the induced velocity comes from.
+   *
+   * @return the inflow model
+   */
+  public InflowModel inflow() {
+    return inflow;
   }
 
   @Override

@@ -1,6 +1,7 @@
 package io.github.ringstate.pilot;
 
 import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -10,7 +11,7 @@ import java.util.List;
  * Collective down and nose down into autorotation, then a flare and power back into level flight.
  * It costs much height and gets out of any ring state.
  */
-public final class Autorotation implements Recovery {
+public final class Autorotation extends MadeOf implements Recovery {
 
   /** How far the nose goes down. */
   public static final Parameter NOSE_DOWN =
@@ -56,14 +57,13 @@ public final class Autorotation implements Recovery {
           CLIMB_POWER,
           COLLECTIVE_LATER);
 
-  private static final List<String> PHASES = List.of("glide", "flare and power");
-
   /** Rotor speed over its nominal value beyond which the pilot raises the collective (assumed). */
   private static final double FAST_ROTOR = 1.05;
 
   /** Collective for an excess of all the nominal rotor speed, rad (assumed). */
   private static final double OVERSPEED_GAIN = 0.6;
 
+  private final ParameterSet numbers;
   private final double noseDown;
   private final double flare;
   private final double rate;
@@ -72,6 +72,7 @@ public final class Autorotation implements Recovery {
   private final double flareAirspeed;
   private final double climbPower;
   private final StepOrder order;
+  private final List<Phase> phases;
 
   /**
    * Creates the technique.
@@ -79,6 +80,8 @@ public final class Autorotation implements Recovery {
    * @param numbers a value for each of {@link #PARAMETERS}
    */
   public Autorotation(ParameterSet numbers) {
+    super(numbers.only(PARAMETERS));
+    this.numbers = numbers.only(PARAMETERS);
     noseDown = numbers.si(NOSE_DOWN);
     flare = numbers.si(FLARE);
     rate = numbers.si(RATE);
@@ -87,6 +90,19 @@ public final class Autorotation implements Recovery {
     flareAirspeed = numbers.si(FLARE_AIRSPEED);
     climbPower = numbers.si(CLIMB_POWER);
     order = new StepOrder(numbers.si(COLLECTIVE_LATER));
+    phases =
+        List.of(
+            Phase.of("glide", this::glide, seen -> seen.forwardAirspeed() - flareAirspeed),
+            Phase.last("flare and power", this::flareAndPower));
+  }
+
+  /**
+   * The numbers of the technique.
+   *
+   * @return a value for each of {@link #PARAMETERS}
+   */
+  public ParameterSet numbers() {
+    return numbers;
   }
 
   /** Creates the technique with the standard value of each parameter. */
@@ -100,32 +116,29 @@ public final class Autorotation implements Recovery {
   }
 
   @Override
-  public List<String> phases() {
-    return PHASES;
+  public List<Phase> phases() {
+    return phases;
   }
 
-  @Override
-  public void command(int phase, Cockpit seen, Controls controls) {
-    boolean gliding = phase == 0;
-    double nose = seen.hoverPitch() + (gliding ? -noseDown : flare);
-    double collective =
-        gliding
-            ? seen.leastCollective() + collectiveKept + againstOverspeed(seen)
-            : PowerSetting.collective(seen, climbPower);
-    controls.bank(
-        order.attitude(phase, seen, seen.bank(), Drift.bank(seen, seen.hoverBank())), rate);
-    controls.pitch(order.attitude(phase, seen, seen.pitch(), nose), rate);
-    controls.collective(order.collective(phase, seen, collective), collectiveRate);
+  private void glide(Cockpit seen, Controls controls) {
+    double collective = seen.leastCollective() + collectiveKept + againstOverspeed(seen);
+    command(-noseDown, collective, seen, controls);
+  }
+
+  private void flareAndPower(Cockpit seen, Controls controls) {
+    command(flare, PowerSetting.collective(seen, climbPower), seen, controls);
+  }
+
+  private void command(double noseUp, double collective, Cockpit seen, Controls controls) {
+    double nose = seen.hoverPitch() + noseUp;
+    controls.bank(order.attitude(seen, seen.bank(), Drift.bank(seen, seen.hoverBank())), rate);
+    controls.pitch(order.attitude(seen, seen.pitch(), nose), rate);
+    controls.collective(order.collective(seen, collective), collectiveRate);
   }
 
   /** More collective where the rotor runs fast, as any pilot gives in a glide. */
   private static double againstOverspeed(Cockpit seen) {
     double over = seen.rotorSpeed() - FAST_ROTOR;
     return 0.5 * OVERSPEED_GAIN * (over + Math.sqrt(over * over + 1e-4));
-  }
-
-  @Override
-  public double phaseEnd(int phase, Cockpit seen) {
-    return seen.forwardAirspeed() - flareAirspeed;
   }
 }

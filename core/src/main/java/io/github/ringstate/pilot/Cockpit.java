@@ -14,13 +14,6 @@ public interface Cockpit {
   double sinceRecognition();
 
   /**
-   * Which phase of the manoeuvre is being flown.
-   *
-   * @return the number of the phase, from 0
-   */
-  int phase();
-
-  /**
    * Time since the phase began.
    *
    * @return the time, s
@@ -28,12 +21,12 @@ public interface Cockpit {
   double sincePhaseBegan();
 
   /**
-   * Time since an earlier phase of the manoeuvre began, or was passed over.
+   * Time since the technique began: since recognition, or since a recovery that is composed of
+   * others went over to the one that is flown now.
    *
-   * @param earlier the number of the phase, from 0, not beyond {@link #phase}
    * @return the time, s
    */
-  double sincePhase(int earlier);
+  double sinceTechniqueBegan();
 
   /**
    * Height: above the ground where there is ground, else above where the flight began.

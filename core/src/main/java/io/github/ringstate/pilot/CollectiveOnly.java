@@ -1,6 +1,7 @@
 package io.github.ringstate.pilot;
 
 import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -10,7 +11,7 @@ import java.util.List;
  * Power alone, the attitude left as it is: the wrong instinct. It may stop a sink that has only
  * begun, with much power to spare; in a developed ring state it does not.
  */
-public final class CollectiveOnly implements Recovery {
+public final class CollectiveOnly extends MadeOf implements Recovery {
 
   /** Power that is pulled, over the greatest power of the engine in that air. */
   public static final Parameter POWER =
@@ -27,11 +28,11 @@ public final class CollectiveOnly implements Recovery {
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS = List.of(POWER, COLLECTIVE_RATE, RATE);
 
-  private static final List<String> PHASES = List.of("power");
-
+  private final ParameterSet numbers;
   private final double power;
   private final double collectiveRate;
   private final double rate;
+  private final List<Phase> phases;
 
   /**
    * Creates the technique.
@@ -39,9 +40,21 @@ public final class CollectiveOnly implements Recovery {
    * @param numbers a value for each of {@link #PARAMETERS}
    */
   public CollectiveOnly(ParameterSet numbers) {
+    super(numbers.only(PARAMETERS));
+    this.numbers = numbers.only(PARAMETERS);
     power = numbers.si(POWER);
     collectiveRate = numbers.si(COLLECTIVE_RATE);
     rate = numbers.si(RATE);
+    phases = List.of(Phase.last("power", this::command));
+  }
+
+  /**
+   * The numbers of the technique.
+   *
+   * @return a value for each of {@link #PARAMETERS}
+   */
+  public ParameterSet numbers() {
+    return numbers;
   }
 
   /** Creates the technique with the standard value of each parameter. */
@@ -55,20 +68,14 @@ public final class CollectiveOnly implements Recovery {
   }
 
   @Override
-  public List<String> phases() {
-    return PHASES;
+  public List<Phase> phases() {
+    return phases;
   }
 
-  @Override
-  public void command(int phase, Cockpit seen, Controls controls) {
+  private void command(Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch(), rate);
     controls.bank(Drift.bank(seen, seen.hoverBank()), rate);
     controls.collective(
         PowerSetting.collective(seen, power * seen.shortTimePower()), collectiveRate);
-  }
-
-  @Override
-  public double phaseEnd(int phase, Cockpit seen) {
-    return -1;
   }
 }

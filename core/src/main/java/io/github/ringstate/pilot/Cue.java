@@ -6,14 +6,13 @@ import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 
 /**
  * Something by which a pilot may notice the ring state. A cue fires when its level rises through
  * zero.
  *
  * <p>The level comes from what the cockpit shows or the body feels, not from the state of the craft
- * as it is.
+ * as it is. The cues made here are values: equal if made alike.
  */
 public interface Cue {
 
@@ -116,9 +115,7 @@ public interface Cue {
    * @return the cue
    */
   static Cue sinkShown(double intended, double margin) {
-    SPEED.check(intended);
-    SPEED.check(margin);
-    return of("sink shown", seen -> -seen.shownVerticalSpeed() - intended - margin);
+    return new BuiltInCues.SinkShown(intended, margin);
   }
 
   /**
@@ -130,16 +127,7 @@ public interface Cue {
    * @return the cue
    */
   static Cue sinkNotAnswering(double sink) {
-    SPEED.check(sink);
-    return of(
-        "sink not answering collective",
-        seen -> {
-          // each in units of its own size of notice (assumed): 1 m/s, 0.6 degrees, 0.3 m/s2
-          double sinking = -seen.verticalSpeed() - sink;
-          double raised = (seen.collective() - seen.hoverCollective()) / 0.01;
-          double unanswered = 1 - seen.verticalAcceleration() / 0.3;
-          return Math.min(sinking, Math.min(raised, unanswered));
-        });
+    return new BuiltInCues.SinkNotAnswering(sink);
   }
 
   /**
@@ -150,8 +138,7 @@ public interface Cue {
    * @return the cue
    */
   static Cue vibration(double level) {
-    FLUCTUATION.check(level);
-    return of("vibration", seen -> seen.roughness() - level);
+    return new BuiltInCues.Vibration(level);
   }
 
   /**
@@ -163,14 +150,7 @@ public interface Cue {
    * @return the cue
    */
   static Cue lowAirspeed(double airspeed, double reliable) {
-    SPEED.check(airspeed);
-    SPEED.check(reliable);
-    return of(
-        "low airspeed",
-        seen -> {
-          double forward = Math.max(0, seen.forwardAirspeed());
-          return airspeed - (forward >= reliable ? forward : forward * forward / reliable);
-        });
+    return new BuiltInCues.LowAirspeed(airspeed, reliable);
   }
 
   /**
@@ -181,15 +161,7 @@ public interface Cue {
    * @return the cue
    */
   static Cue drift(double intended, double margin) {
-    SPEED.check(intended);
-    SPEED.check(margin);
-    return of(
-        "drift",
-        seen -> {
-          double along = seen.groundSpeed() - intended;
-          double across = seen.sidewaysGroundSpeed();
-          return Math.sqrt(along * along + across * across) - margin;
-        });
+    return new BuiltInCues.OverGround(intended, margin);
   }
 
   /**
@@ -199,16 +171,7 @@ public interface Cue {
    * @return the cue that fires when the last of them does
    */
   static Cue together(Cue... cues) {
-    List<Cue> all = several(cues);
-    return of(
-        names(all, " and "),
-        seen -> {
-          double weakest = Double.POSITIVE_INFINITY;
-          for (Cue cue : all) {
-            weakest = Math.min(weakest, cue.level(seen));
-          }
-          return weakest;
-        });
+    return new BuiltInCues.Together(List.of(cues));
   }
 
   /**
@@ -218,47 +181,28 @@ public interface Cue {
    * @return the cue that fires when the first of them does
    */
   static Cue first(Cue... cues) {
-    List<Cue> all = several(cues);
-    return of(
-        names(all, " or "),
-        seen -> {
-          double strongest = Double.NEGATIVE_INFINITY;
-          for (Cue cue : all) {
-            strongest = Math.max(strongest, cue.level(seen));
-          }
-          return strongest;
-        });
-  }
-
-  private static List<Cue> several(Cue... cues) {
-    if (cues.length == 0) {
-      throw new IllegalArgumentException("a pilot needs at least one cue");
-    }
-    return List.of(cues);
-  }
-
-  private static String names(List<Cue> cues, String between) {
-    return cues.stream().map(Cue::name).collect(Collectors.joining(between));
+    return new BuiltInCues.First(List.of(cues));
   }
 
   /**
-   * A cue from its level.
+   * Time has passed since the pilot recognised the ring state.
+   *
+   * @param seconds the time, s, 0 to 60
+   * @return the cue
+   */
+  static Cue sinceRecognition(double seconds) {
+    return new BuiltInCues.SinceRecognition(seconds);
+  }
+
+  /**
+   * A cue from its level. Such cues are equal only if the level is the same object; where
+   * encounters are to be compared, write a record instead.
    *
    * @param name the cue's name
    * @param level how strong it is: negative below the threshold of notice, positive above
    * @return the cue
    */
   static Cue of(String name, ToDoubleFunction<Cockpit> level) {
-    return new Cue() {
-      @Override
-      public String name() {
-        return name;
-      }
-
-      @Override
-      public double level(Cockpit seen) {
-        return level.applyAsDouble(seen);
-      }
-    };
+    return new BuiltInCues.Plain(name, level);
   }
 }

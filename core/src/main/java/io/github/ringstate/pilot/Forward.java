@@ -1,6 +1,7 @@
 package io.github.ringstate.pilot;
 
 import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -10,7 +11,7 @@ import java.util.List;
  * Nose down and collective reduced until the craft flies out of its own wake, then power back as
  * airspeed comes and the nose up to climb away. The recovery of older teaching.
  */
-public final class Forward implements Recovery {
+public final class Forward extends MadeOf implements Recovery {
 
   /** How far the nose goes down. */
   public static final Parameter NOSE_DOWN =
@@ -74,8 +75,7 @@ public final class Forward implements Recovery {
           CLIMB_POWER,
           COLLECTIVE_LATER);
 
-  private static final List<String> PHASES = List.of("nose down", "power back", "climb away");
-
+  private final ParameterSet numbers;
   private final double noseDown;
   private final double rate;
   private final double reduction;
@@ -84,6 +84,7 @@ public final class Forward implements Recovery {
   private final double exitAirspeed;
   private final double climbPower;
   private final StepOrder order;
+  private final List<Phase> phases;
 
   /**
    * Creates the technique.
@@ -91,6 +92,8 @@ public final class Forward implements Recovery {
    * @param numbers a value for each of {@link #PARAMETERS}
    */
   public Forward(ParameterSet numbers) {
+    super(numbers.only(PARAMETERS));
+    this.numbers = numbers.only(PARAMETERS);
     noseDown = numbers.si(NOSE_DOWN);
     rate = numbers.si(RATE);
     reduction = numbers.si(COLLECTIVE_REDUCTION);
@@ -99,6 +102,20 @@ public final class Forward implements Recovery {
     exitAirspeed = numbers.si(EXIT_AIRSPEED);
     climbPower = numbers.si(CLIMB_POWER);
     order = new StepOrder(numbers.si(COLLECTIVE_LATER));
+    phases =
+        List.of(
+            Phase.of("nose down", this::noseDown, seen -> seen.forwardAirspeed() - powerAirspeed),
+            Phase.of("power back", this::powerBack, seen -> seen.forwardAirspeed() - exitAirspeed),
+            Phase.last("climb away", this::climbAway));
+  }
+
+  /**
+   * The numbers of the technique.
+   *
+   * @return a value for each of {@link #PARAMETERS}
+   */
+  public ParameterSet numbers() {
+    return numbers;
   }
 
   /** Creates the technique with the standard value of each parameter. */
@@ -112,23 +129,27 @@ public final class Forward implements Recovery {
   }
 
   @Override
-  public List<String> phases() {
-    return PHASES;
+  public List<Phase> phases() {
+    return phases;
   }
 
-  @Override
-  public void command(int phase, Cockpit seen, Controls controls) {
-    double nose = phase < 2 ? seen.hoverPitch() - noseDown : seen.hoverPitch();
-    double collective =
-        phase == 0 ? seen.hoverCollective() - reduction : PowerSetting.collective(seen, climbPower);
-    controls.bank(
-        order.attitude(phase, seen, seen.bank(), Drift.bank(seen, seen.hoverBank())), rate);
-    controls.pitch(order.attitude(phase, seen, seen.pitch(), nose), rate);
-    controls.collective(order.collective(phase, seen, collective), collectiveRate);
+  private void noseDown(Cockpit seen, Controls controls) {
+    double collective = seen.hoverCollective() - reduction;
+    command(seen.hoverPitch() - noseDown, collective, seen, controls);
   }
 
-  @Override
-  public double phaseEnd(int phase, Cockpit seen) {
-    return seen.forwardAirspeed() - (phase == 0 ? powerAirspeed : exitAirspeed);
+  private void powerBack(Cockpit seen, Controls controls) {
+    double collective = PowerSetting.collective(seen, climbPower);
+    command(seen.hoverPitch() - noseDown, collective, seen, controls);
+  }
+
+  private void climbAway(Cockpit seen, Controls controls) {
+    command(seen.hoverPitch(), PowerSetting.collective(seen, climbPower), seen, controls);
+  }
+
+  private void command(double nose, double collective, Cockpit seen, Controls controls) {
+    controls.bank(order.attitude(seen, seen.bank(), Drift.bank(seen, seen.hoverBank())), rate);
+    controls.pitch(order.attitude(seen, seen.pitch(), nose), rate);
+    controls.collective(order.collective(seen, collective), collectiveRate);
   }
 }

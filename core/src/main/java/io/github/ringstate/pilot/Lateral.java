@@ -1,6 +1,7 @@
 package io.github.ringstate.pilot;
 
 import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -10,7 +11,7 @@ import java.util.List;
  * Climb power, and bank to the side that the tail rotor pushes to, until the disc meets the clean
  * air beside its wake; then level. The pedal holds the heading against the torque.
  */
-public final class Lateral implements Recovery {
+public final class Lateral extends MadeOf implements Recovery {
 
   /** How far the craft banks. */
   public static final Parameter BANK =
@@ -46,14 +47,14 @@ public final class Lateral implements Recovery {
   public static final List<Parameter> PARAMETERS =
       List.of(BANK, RATE, COLLECTIVE_RATE, CLIMB_POWER, EXIT_AIRSPEED, COLLECTIVE_LATER);
 
-  private static final List<String> PHASES = List.of("bank out", "level");
-
+  private final ParameterSet numbers;
   private final double bank;
   private final double rate;
   private final double collectiveRate;
   private final double climbPower;
   private final StepOrder order;
   private final double exitAirspeed;
+  private final List<Phase> phases;
 
   /**
    * Creates the technique.
@@ -61,12 +62,30 @@ public final class Lateral implements Recovery {
    * @param numbers a value for each of {@link #PARAMETERS}
    */
   public Lateral(ParameterSet numbers) {
+    super(numbers.only(PARAMETERS));
+    this.numbers = numbers.only(PARAMETERS);
     bank = numbers.si(BANK);
     rate = numbers.si(RATE);
     collectiveRate = numbers.si(COLLECTIVE_RATE);
     climbPower = numbers.si(CLIMB_POWER);
     order = new StepOrder(numbers.si(COLLECTIVE_LATER));
     exitAirspeed = numbers.si(EXIT_AIRSPEED);
+    phases =
+        List.of(
+            Phase.of(
+                "bank out",
+                (seen, controls) -> command(seen.tailPush() * bank, seen, controls),
+                seen -> seen.tailPush() * seen.sidewaysAirspeed() - exitAirspeed),
+            Phase.last("level", (seen, controls) -> command(seen.hoverBank(), seen, controls)));
+  }
+
+  /**
+   * The numbers of the technique.
+   *
+   * @return a value for each of {@link #PARAMETERS}
+   */
+  public ParameterSet numbers() {
+    return numbers;
   }
 
   /** Creates the technique with the standard value of each parameter. */
@@ -80,21 +99,14 @@ public final class Lateral implements Recovery {
   }
 
   @Override
-  public List<String> phases() {
-    return PHASES;
+  public List<Phase> phases() {
+    return phases;
   }
 
-  @Override
-  public void command(int phase, Cockpit seen, Controls controls) {
-    double wanted = phase == 0 ? seen.tailPush() * bank : seen.hoverBank();
-    controls.pitch(order.attitude(phase, seen, seen.pitch(), seen.hoverPitch()), rate);
-    controls.bank(order.attitude(phase, seen, seen.bank(), wanted), rate);
+  private void command(double wanted, Cockpit seen, Controls controls) {
+    controls.pitch(order.attitude(seen, seen.pitch(), seen.hoverPitch()), rate);
+    controls.bank(order.attitude(seen, seen.bank(), wanted), rate);
     controls.collective(
-        order.collective(phase, seen, PowerSetting.collective(seen, climbPower)), collectiveRate);
-  }
-
-  @Override
-  public double phaseEnd(int phase, Cockpit seen) {
-    return seen.tailPush() * seen.sidewaysAirspeed() - exitAirspeed;
+        order.collective(seen, PowerSetting.collective(seen, climbPower)), collectiveRate);
   }
 }

@@ -5,14 +5,11 @@ import io.github.ringstate.quantity.Unit;
 import java.util.List;
 
 /** Nothing: the attitude of the hover, the collective left where it is. */
-public final class NoRecovery implements Recovery {
-
-  private static final List<String> PHASES = List.of("nothing");
+public record NoRecovery() implements Recovery {
 
   private static final double RATE = Unit.DEGREE_PER_SECOND.toSi(10);
 
-  /** Creates it. */
-  public NoRecovery() {}
+  private static final List<Phase> PHASES = List.of(Phase.last("nothing", NoRecovery::command));
 
   @Override
   public String name() {
@@ -20,19 +17,13 @@ public final class NoRecovery implements Recovery {
   }
 
   @Override
-  public List<String> phases() {
+  public List<Phase> phases() {
     return PHASES;
   }
 
-  @Override
-  public void command(int phase, Cockpit seen, Controls controls) {
+  private static void command(Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch(), RATE);
     controls.bank(Drift.bank(seen, seen.hoverBank()), RATE);
     controls.collective(seen.collective(), RATE);
-  }
-
-  @Override
-  public double phaseEnd(int phase, Cockpit seen) {
-    return -1;
   }
 }

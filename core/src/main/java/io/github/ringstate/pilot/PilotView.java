@@ -7,7 +7,6 @@ import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.dynamics.Trim;
-import java.util.Arrays;
 
 /**
  * A flight as its pilot sees it: the motion at an instant, and what the pilot remembers, the hover
@@ -22,8 +21,7 @@ public final class PilotView implements Cockpit, Commander {
   private final int tailPush;
   private ControlLaw law = (seen, controls) -> {};
   private double recognised = Double.NaN;
-  private double[] phasesBegan = new double[1];
-  private int phase = -1;
+  private double techniqueBegan;
   private double phaseBegan;
 
   private PilotView(EquationsOfMotion equations, Trim hover) {
@@ -56,22 +54,16 @@ public final class PilotView implements Cockpit, Commander {
   }
 
   /**
-   * Starts a phase of a manoeuvre.
+   * Starts a phase: the times that the pilot counts are counted from these.
    *
    * @param when when the pilot recognised the ring state, s; NaN if not yet
-   * @param next the number of the phase, from 0
-   * @param began when the phase began, s
+   * @param technique when the technique began, s
+   * @param phase when the phase began, s
    */
-  public void begin(double when, int next, double began) {
+  public void begin(double when, double technique, double phase) {
     recognised = when;
-    if (next >= phasesBegan.length) {
-      phasesBegan = Arrays.copyOf(phasesBegan, next + 1);
-    }
-    for (int i = Math.min(phase + 1, Math.max(next, 0)); i <= next; i++) {
-      phasesBegan[i] = began;
-    }
-    phase = next;
-    phaseBegan = began;
+    techniqueBegan = technique;
+    phaseBegan = phase;
   }
 
   @Override
@@ -85,22 +77,13 @@ public final class PilotView implements Cockpit, Commander {
   }
 
   @Override
-  public int phase() {
-    return phase;
-  }
-
-  @Override
   public double sincePhaseBegan() {
     return motion.time() - phaseBegan;
   }
 
   @Override
-  public double sincePhase(int earlier) {
-    if (!(earlier >= 0 && earlier <= phase)) {
-      throw new IllegalArgumentException(
-          "phase " + earlier + " is not among the phases 0 to " + phase + " begun so far");
-    }
-    return motion.time() - phasesBegan[earlier];
+  public double sinceTechniqueBegan() {
+    return motion.time() - techniqueBegan;
   }
 
   @Override

@@ -1,16 +1,32 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.dynamics.Controls;
 import java.util.List;
 
 /**
- * What a pilot does once the ring state is recognised. This is the interface to write for a
- * technique of one's own.
+ * What a pilot does once the ring state is recognised: a list of phases. This is the interface to
+ * write for a technique of one's own. How long a pilot takes to recognise is no part of it.
  *
- * <p>A recovery is flown in phases. Within a phase, {@link #command} is a plain function of what
- * can be known at an instant; it is asked for instants that are tried and thrown away, so it keeps
- * no memory. A phase ends where {@link #phaseEnd} rises through zero; that instant is located
- * exactly, and the next phase begins. How long a pilot takes to recognise is no part of a recovery.
+ * <pre>
+ * record Diagonal(double lean) implements Recovery {
+ *   public String name() {
+ *     return "diagonal";
+ *   }
+ *
+ *   public List&lt;Phase&gt; phases() {
+ *     return List.of(
+ *         Phase.of("out", (seen, controls) -&gt; lean(lean, seen, controls), seen -&gt; seen.forwardAirspeed() - 6),
+ *         Phase.last("level", (seen, controls) -&gt; lean(0, seen, controls)));
+ *   }
+ *
+ *   private static void lean(double lean, Cockpit seen, Controls controls) {
+ *     controls.pitch(seen.hoverPitch() - lean, 0.3);
+ *     controls.bank(seen.hoverBank() + seen.tailPush() * lean, 0.3);
+ *     controls.collective(seen.hoverCollective(), 0.1);
+ *   }
+ * }
+ * </pre>
+ *
+ * <p>A recovery should be a value, as a record is: encounters with equal recoveries are equal then.
  */
 public interface Recovery {
 
@@ -22,49 +38,10 @@ public interface Recovery {
   String name();
 
   /**
-   * The names of the phases, in order.
+   * What is done, one phase after the other. Each ends by its own {@link Phase#end}; the last one
+   * has none.
    *
-   * @return at least one name; for people
+   * @return at least one phase
    */
-  List<String> phases();
-
-  /**
-   * Commands the controls.
-   *
-   * @param phase the phase that is flown, from 0
-   * @param seen what can be known at this instant; not to be kept
-   * @param controls where to put the commands; not to be kept
-   */
-  void command(int phase, Cockpit seen, Controls controls);
-
-  /**
-   * The quantity at whose rise through zero the phase ends; not asked in the last phase.
-   *
-   * @param phase the phase that is flown, from 0
-   * @param seen what can be known at this instant; not to be kept
-   * @return the quantity, continuous along the flight; any unit
-   */
-  double phaseEnd(int phase, Cockpit seen);
-
-  /**
-   * The phase that follows; asked once, at the instant at which a phase ends.
-   *
-   * @param phase the phase that ends, from 0
-   * @param seen what can be known at this instant; not to be kept
-   * @return the number of the next phase, greater than {@code phase}
-   */
-  default int next(int phase, Cockpit seen) {
-    return phase + 1;
-  }
-
-  /**
-   * How far the pilot is from being held back by a limit; see {@link Limited}.
-   *
-   * @param phase the phase that is flown, from 0
-   * @param seen what can be known at this instant; not to be kept
-   * @return positive while no limit binds, negative while one does; continuous within a phase
-   */
-  default double limitMargin(int phase, Cockpit seen) {
-    return 1;
-  }
+  List<Phase> phases();
 }

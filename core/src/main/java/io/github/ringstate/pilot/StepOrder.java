@@ -24,24 +24,21 @@ final class StepOrder {
     attitudeAt = Math.max(0, -collectiveLater);
   }
 
-  /** The attitude to command, rad, in a phase of the technique. */
-  double attitude(int phase, Cockpit seen, double present, double wanted) {
-    return share(phase, seen, attitudeAt, present, wanted);
+  /** The attitude to command, rad. */
+  double attitude(Cockpit seen, double present, double wanted) {
+    return share(seen, attitudeAt, present, wanted);
   }
 
-  /** The collective to command, rad, in a phase of the technique. */
-  double collective(int phase, Cockpit seen, double wanted) {
-    return share(phase, seen, collectiveAt, seen.collective(), wanted);
+  /** The collective to command, rad. */
+  double collective(Cockpit seen, double wanted) {
+    return share(seen, collectiveAt, seen.collective(), wanted);
   }
 
-  private static double share(int phase, Cockpit seen, double at, double present, double wanted) {
+  private static double share(Cockpit seen, double at, double present, double wanted) {
     if (at == 0) {
       return wanted;
     }
-    // The technique may be part of another; its own first phase is as far back as its own number
-    // says.
-    double since = seen.sincePhase(seen.phase() - phase);
-    double t = Math.min(Math.max((since - at) / FADE, 0), 1);
+    double t = Math.min(Math.max((seen.sinceTechniqueBegan() - at) / FADE, 0), 1);
     return present + t * t * (3 - 2 * t) * (wanted - present);
   }
 }

@@ -1,29 +1,29 @@
 package io.github.ringstate.pilot;
 
 import io.github.ringstate.dynamics.Controls;
-import java.util.ArrayList;
+import io.github.ringstate.quantity.MadeOf;
 import java.util.List;
 
 /**
  * One recovery after another: the first is broken off, in whatever phase it is, at a time or on a
  * cue, and the second begins.
  */
-public final class Switched implements Recovery {
+public final class Switched extends MadeOf implements Recovery {
+
+  /** How far below zero the level of a cue may be found at the instant at which it fired. */
+  private static final double ROUNDING = 1e-7;
 
   private final Recovery first;
-  private final Recovery second;
   private final Cue until;
-  private final int split;
-  private final List<String> phases;
+  private final Recovery second;
+  private final List<Phase> phases;
 
   private Switched(Recovery first, Cue until, Recovery second) {
+    super(first, until, second);
     this.first = first;
-    this.second = second;
     this.until = until;
-    split = first.phases().size();
-    List<String> all = new ArrayList<>(first.phases());
-    all.addAll(second.phases());
-    phases = List.copyOf(all);
+    this.second = second;
+    phases = brokenOff(first.phases(), until, second.phases());
   }
 
   /**
@@ -47,9 +47,34 @@ public final class Switched implements Recovery {
    * @return the composed recovery
    */
   public static Recovery after(Recovery first, double seconds, Recovery second) {
-    Recognition.DELAY.check(seconds);
-    return new Switched(
-        first, Cue.of("time since recognition", seen -> seen.sinceRecognition() - seconds), second);
+    return new Switched(first, Cue.sinceRecognition(seconds), second);
+  }
+
+  /**
+   * What is done first.
+   *
+   * @return the recovery
+   */
+  public Recovery first() {
+    return first;
+  }
+
+  /**
+   * What makes the pilot change over.
+   *
+   * @return the cue
+   */
+  public Cue until() {
+    return until;
+  }
+
+  /**
+   * What is done then.
+   *
+   * @return the recovery
+   */
+  public Recovery second() {
+    return second;
   }
 
   @Override
@@ -57,42 +82,46 @@ public final class Switched implements Recovery {
     return first.name() + "-then-" + second.name();
   }
 
+  /** The phases of the first; each leads to those of the second once the cue fires. */
   @Override
-  public List<String> phases() {
+  public List<Phase> phases() {
     return phases;
   }
 
-  @Override
-  public void command(int phase, Cockpit seen, Controls controls) {
-    if (phase < split) {
-      first.command(phase, seen, controls);
-    } else {
-      second.command(phase - split, seen, controls);
-    }
+  private static List<Phase> brokenOff(List<Phase> phases, Cue until, List<Phase> then) {
+    return phases.stream().<Phase>map(phase -> new BrokenOff(phase, until, then)).toList();
   }
 
-  @Override
-  public double phaseEnd(int phase, Cockpit seen) {
-    if (phase >= split) {
-      return second.phaseEnd(phase - split, seen);
+  private record BrokenOff(Phase phase, Cue until, List<Phase> then) implements Phase {
+
+    @Override
+    public String name() {
+      return phase.name();
     }
-    double broken = until.level(seen);
-    return phase == split - 1 ? broken : Math.max(broken, first.phaseEnd(phase, seen));
-  }
 
-  @Override
-  public int next(int phase, Cockpit seen) {
-    if (phase >= split) {
-      return split + second.next(phase - split, seen);
+    @Override
+    public void command(Cockpit seen, Controls controls) {
+      phase.command(seen, controls);
     }
-    return until.level(seen) >= -ROUNDING || phase == split - 1 ? split : first.next(phase, seen);
-  }
 
-  /** How far below zero the level of a cue may be found at the instant at which it fired. */
-  private static final double ROUNDING = 1e-7;
+    @Override
+    public double end(Cockpit seen) {
+      double broken = until.level(seen);
+      return phase.ends() ? Math.max(broken, phase.end(seen)) : broken;
+    }
 
-  @Override
-  public double limitMargin(int phase, Cockpit seen) {
-    return phase < split ? first.limitMargin(phase, seen) : second.limitMargin(phase - split, seen);
+    @Override
+    public List<Phase> instead(Cockpit seen) {
+      if (until.level(seen) >= -ROUNDING || !phase.ends()) {
+        return then;
+      }
+      List<Phase> other = phase.instead(seen);
+      return other.isEmpty() ? other : brokenOff(other, until, then);
+    }
+
+    @Override
+    public double limitMargin(Cockpit seen) {
+      return phase.limitMargin(seen);
+    }
   }
 }

@@ -1,5 +1,6 @@
 package io.github.ringstate.pilot;
 
+import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.List;
@@ -7,25 +8,55 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * A built-in technique: its numbers, how they vary between people, and how a recovery is made of
- * them. The spreads are assumed throughout; no source gives any.
+ * A built-in technique: what it is called, what the pilot does, whether it is a way out, its
+ * numbers, how they vary between people, and how a recovery is made of them. A new technique is one
+ * constant more, and one more in {@link #ALL}. The spreads are assumed throughout; no source gives
+ * any.
  *
- * @param name the technique's name
+ * @param name the technique's name in files and options: one lower-case word, or several with
+ *     hyphens
+ * @param label the technique's name for people
+ * @param text what the pilot does, as a part of a sentence; {@code {side}} stands for the side to
+ *     which the tail rotor pushes
+ * @param purpose what it is for; nothing that is not a way out may be presented as a recovery to
+ *     choose
+ * @param remark where it leads, or why it is not a way out: a sentence
  * @param parameters its numbers
  * @param spreads how some of them vary between people
  * @param maker makes the recovery
  */
 public record Technique(
     String name,
+    String label,
+    String text,
+    Purpose purpose,
+    String remark,
     List<Parameter> parameters,
     List<Spread> spreads,
     Function<ParameterSet, Recovery> maker)
     implements Pilots {
 
+  /** What a technique is for. */
+  public enum Purpose {
+    /** To take the rotor out of its own wake. */
+    WAY_OUT,
+    /** Taken for a way out, and none. */
+    MISTAKEN,
+    /** Nothing is done. */
+    NOTHING
+  }
+
+  /** What stands beside a technique that is mistaken for a way out. */
+  public static final String NOT_A_WAY_OUT = "not a way out";
+
   /** Nose down, collective reduced, power back with airspeed. */
   public static final Technique FORWARD =
       new Technique(
           "forward",
+          "forward",
+          "nose down, collective reduced, power back as airspeed comes, then climb away",
+          Purpose.WAY_OUT,
+          "The rotor leaves its wake ahead.",
           Forward.PARAMETERS,
           List.of(
               Spread.normal(Forward.NOSE_DOWN, 4),
@@ -42,6 +73,10 @@ public record Technique(
   public static final Technique LATERAL =
       new Technique(
           "lateral",
+          "lateral",
+          "climb power, bank to the side the tail rotor pushes to ({side}), level once out",
+          Purpose.WAY_OUT,
+          "The rotor leaves its wake to the side.",
           Lateral.PARAMETERS,
           List.of(
               Spread.normal(Lateral.BANK, 4),
@@ -56,6 +91,10 @@ public record Technique(
   public static final Technique AUTOROTATION =
       new Technique(
           "autorotation",
+          "autorotation",
+          "collective down, nose down, then a flare back into powered flight",
+          Purpose.WAY_OUT,
+          "The rotor leaves the ring state below, in autorotation, and its wake ahead.",
           Autorotation.PARAMETERS,
           List.of(
               Spread.normal(Autorotation.NOSE_DOWN, 3),
@@ -72,6 +111,11 @@ public record Technique(
   public static final Technique COLLECTIVE =
       new Technique(
           "collective",
+          "collective",
+          "all the power there is and nothing else",
+          Purpose.MISTAKEN,
+          "Not a way out: the rotor stays in its own wake. Handbooks hold that pulling collective in a"
+              + " developed ring state makes the sink worse, which the model cannot show.",
           CollectiveOnly.PARAMETERS,
           List.of(
               Spread.normal(CollectiveOnly.POWER, 5),
@@ -80,11 +124,22 @@ public record Technique(
 
   /** Nothing. */
   public static final Technique NONE =
-      new Technique("none", List.of(), List.of(), numbers -> new NoRecovery());
+      new Technique(
+          "none",
+          "none",
+          "nothing is done",
+          Purpose.NOTHING,
+          "Not a way out: nothing is done.",
+          List.of(),
+          List.of(),
+          numbers -> new NoRecovery());
 
   /** All of them. */
   public static final List<Technique> ALL =
       List.of(FORWARD, LATERAL, AUTOROTATION, COLLECTIVE, NONE);
+
+  /** The technique of an encounter or a sweep unless another is asked for. */
+  public static final Technique STANDARD = FORWARD;
 
   /**
    * Finds a technique.
@@ -103,6 +158,43 @@ public record Technique(
    */
   public Recovery standard() {
     return maker.apply(ParameterSet.standard(parameters));
+  }
+
+  /**
+   * Whether the technique is meant to take the rotor out of its own wake.
+   *
+   * @return false for power alone and for nothing at all
+   */
+  public boolean wayOut() {
+    return purpose == Purpose.WAY_OUT;
+  }
+
+  /**
+   * Whether the technique is taken for a way out and is none.
+   *
+   * @return true for power alone
+   */
+  public boolean isMistaken() {
+    return purpose == Purpose.MISTAKEN;
+  }
+
+  /**
+   * The technique's name for people, with what it is not.
+   *
+   * @return the label; behind it, where the technique is mistaken, {@link #NOT_A_WAY_OUT}
+   */
+  public String shown() {
+    return isMistaken() ? label + " (" + NOT_A_WAY_OUT + ")" : label;
+  }
+
+  /**
+   * What the pilot does.
+   *
+   * @param sense which way the main rotor turns
+   * @return a part of a sentence
+   */
+  public String description(RotationSense sense) {
+    return text.replace("{side}", sense.tailPush() > 0 ? "right" : "left");
   }
 
   @Override

@@ -1,9 +1,12 @@
 /**
  * What a pilot does about the ring state.
  *
- * <p>{@link io.github.ringstate.pilot.Recovery} is the one interface to write: given what a pilot
- * could know (a {@link io.github.ringstate.pilot.Cockpit}), command the controls. The delay until a
- * pilot acts is no part of it. Built in, under the trade's descriptive words:
+ * <p>{@link io.github.ringstate.pilot.Recovery} is the one interface to write: a list of phases,
+ * each with a name, a command and an end. A {@link io.github.ringstate.pilot.Phase} commands the
+ * controls, given what a pilot could know (a {@link io.github.ringstate.pilot.Cockpit}), and keeps
+ * no memory; its end is located exactly. The delay until a pilot acts is no part of a recovery.
+ * Built in, and registered in {@link io.github.ringstate.pilot.Technique#ALL}, under the trade's
+ * descriptive words:
  *
  * <table>
  * <caption>Recoveries</caption>
@@ -20,7 +23,8 @@
  * </table>
  *
  * <p>Their numbers are parameters with ranges. Few are published, and each says where it comes
- * from.
+ * from. A {@link io.github.ringstate.pilot.Technique} says whether it is a way out; what is not may
+ * never be presented as a recovery to choose.
  *
  * <h2>When a pilot acts</h2>
  *
@@ -35,7 +39,9 @@
  * {@link io.github.ringstate.pilot.Switched} flies one recovery after another, {@link
  * io.github.ringstate.pilot.FirstToFire} the one whose cue fires first, {@link
  * io.github.ringstate.pilot.Limited} any of them within limits of attitude, rate, thrust and
- * reversal, and the flight reports where a limit begins to bind.
+ * reversal, and the flight reports where a limit begins to bind. They work on the phases: a phase
+ * is wrapped, or leads to the phases of another recovery by {@link
+ * io.github.ringstate.pilot.Phase#instead}.
  *
  * <h2>People</h2>
  *

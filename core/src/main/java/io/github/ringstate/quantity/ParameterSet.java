@@ -91,10 +91,23 @@ public final class ParameterSet {
     return with(index(name), value);
   }
 
+  /**
+   * Some of the values.
+   *
+   * @param wanted the parameters to keep, in the order wanted
+   * @return a set of these alone
+   * @throws IllegalArgumentException if the set does not hold one of them
+   */
+  public ParameterSet only(List<Parameter> wanted) {
+    return parameters.equals(wanted)
+        ? this
+        : new ParameterSet(List.copyOf(wanted), wanted.stream().mapToDouble(this::get).toArray());
+  }
+
   private ParameterSet with(int index, double value) {
     parameters.get(index).quantity().check(value);
     double[] changed = values.clone();
-    changed[index] = value;
+    changed[index] = value + 0.0; // zero has no sign, so that equal values are equal
     return new ParameterSet(parameters, changed);
   }
 

@@ -47,6 +47,9 @@ public enum Unit {
   /** Pascal. */
   PASCAL("Pa", "pa", 1);
 
+  /** Temperature at 0 degrees Celsius, K: exact by definition (SI Brochure, from memory). */
+  public static final double ZERO_CELSIUS = 273.15;
+
   private final String symbol;
   private final String suffix;
   private final double factor;

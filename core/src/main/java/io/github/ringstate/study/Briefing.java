@@ -10,9 +10,8 @@ import java.util.concurrent.CancellationException;
 
 /**
  * What a briefing needs of some techniques: the height from which a share of the simulated pilots
- * recovered with a margin, which technique loses least, what share would have reached the ground
- * from a height, and the latest moment at which each technique still works. It says what simulated
- * pilots did; it never says that a height is safe.
+ * recovered with a margin, which technique loses least, and the latest moment at which each
+ * technique still works. It says what simulated pilots did; it never says that a height is safe.
  *
  * @param share the part of the pilots that is to recover, between 0 and 1
  * @param margin height to be left below the lowest point, m, not negative
@@ -74,7 +73,11 @@ public record Briefing(double share, double margin, Sampling sampling) {
    *     with no technique the share of the pilots recovered
    */
   public static List<Line> leastHeight(List<Line> lines) {
-    Line best = best(lines, BY_FLOOR);
+    Line best =
+        lines.stream()
+            .min(BY_FLOOR)
+            .orElseThrow(
+                () -> new IllegalArgumentException("a briefing needs at least one technique"));
     if (Double.isInfinite(best.floor().value())) {
       return List.of();
     }
@@ -82,44 +85,6 @@ public record Briefing(double share, double margin, Sampling sampling) {
         .filter(line -> line.floor().overlaps(best.floor()))
         .sorted(BY_FLOOR)
         .toList();
-  }
-
-  /**
-   * Which technique to brief for a height: the one with the fewest pilots who would have reached
-   * the ground from it, with those that the sample does not tell apart from it.
-   *
-   * @param lines the techniques; at least one
-   * @param height the height at onset, m
-   * @return the technique of the smallest share first, of equal ones that of the least floor; then
-   *     those whose band overlaps its own
-   */
-  public List<Line> fewestGroundContacts(List<Line> lines, double height) {
-    Comparator<Line> byContacts =
-        Comparator.<Line>comparingDouble(line -> line.losses().shareLosing(height))
-            .thenComparing(BY_FLOOR);
-    Line best = best(lines, byContacts);
-    Share least = best.losses().shareLosing(height, sampling.confidence());
-    return lines.stream()
-        .filter(line -> line.losses().shareLosing(height, sampling.confidence()).overlaps(least))
-        .sorted(byContacts)
-        .toList();
-  }
-
-  private static Line best(List<Line> lines, Comparator<Line> order) {
-    return lines.stream()
-        .min(order)
-        .orElseThrow(() -> new IllegalArgumentException("a briefing needs at least one technique"));
-  }
-
-  /**
-   * The delay up to which the share of the pilots still recovered, silently.
-   *
-   * @param study the study; its delays are not used, its base has no height
-   * @param height the height at onset, m
-   * @return the delay, s, as of {@link #latestMoment(PilotStudy, double, Progress)}
-   */
-  public OptionalDouble latestMoment(PilotStudy study, double height) {
-    return latestMoment(study, height, Progress.SILENT);
   }
 
   /**
@@ -151,8 +116,7 @@ public record Briefing(double share, double margin, Sampling sampling) {
         new PilotStudy(
             study.base().withDelay(delay), study.pilots(), Optional.empty(), study.seed());
     LossSpread losses = fixed.fly(sampling.withShare(share), progress);
-    return losses.samples() > 0
-        && losses.quantile(share, sampling.confidence()).value() + margin <= height;
+    return losses.samples() > 0 && losses.loss(share) + margin <= height;
   }
 
   private static void requireNoHeight(PilotStudy study) {

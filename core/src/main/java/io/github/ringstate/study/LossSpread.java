@@ -2,7 +2,6 @@ package io.github.ringstate.study;
 
 import io.github.ringstate.encounter.Ending;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * The altitude losses of many pilots. A pilot whose descent was not arrested above the ground
@@ -39,24 +38,6 @@ public final class LossSpread {
     double[] sorted = Arrays.copyOf(met, size);
     Arrays.sort(sorted);
     return new LossSpread(sorted, counts);
-  }
-
-  /**
-   * Puts the pilots of several spreads together.
-   *
-   * @param spreads the spreads
-   * @return the spread of all their pilots
-   */
-  public static LossSpread pooled(List<LossSpread> spreads) {
-    int[] counts = new int[Ending.values().length];
-    for (LossSpread spread : spreads) {
-      for (int i = 0; i < counts.length; i++) {
-        counts[i] += spread.endings[i];
-      }
-    }
-    return new LossSpread(
-        spreads.stream().flatMapToDouble(spread -> Arrays.stream(spread.sorted)).sorted().toArray(),
-        counts);
   }
 
   private static int place(Ending ending) {
@@ -144,6 +125,17 @@ public final class LossSpread {
 
   /**
    * The loss that a part of the pilots does not exceed.
+   *
+   * @param share the part, between 0 and 1
+   * @return the value of {@link #quantile}, m
+   * @throws IllegalArgumentException if nobody met the ring state
+   */
+  public double loss(double share) {
+    return Quantile.value(sorted, share);
+  }
+
+  /**
+   * The loss that a part of the pilots does not exceed, with its confidence interval.
    *
    * @param share the part, between 0 and 1
    * @param confidence how sure its interval is, between 0 and 1

@@ -110,16 +110,16 @@ public record ModelSpread(PilotStudy study, int models) {
     double[] values =
         spreads.stream()
             .filter(spread -> spread.samples() > 0)
-            .mapToDouble(spread -> spread.quantile(share, 0.95).value())
+            .mapToDouble(spread -> spread.loss(share))
             .sorted()
             .toArray();
     if (values.length == 0) {
       throw new IllegalArgumentException("nobody met the ring state with any model");
     }
-    return new Quantile(share, at(values, 0.5), at(values, 0.05), at(values, 0.95));
-  }
-
-  private static double at(double[] sorted, double share) {
-    return sorted[Quantile.rank(sorted.length, share) - 1];
+    return new Quantile(
+        share,
+        Quantile.value(values, 0.5),
+        Quantile.value(values, 0.05),
+        Quantile.value(values, 0.95));
   }
 }

@@ -9,6 +9,7 @@ import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Draws;
 import io.github.ringstate.pilot.Pilots;
+import io.github.ringstate.pilot.Recognition;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -32,9 +33,6 @@ import org.hipparchus.distribution.RealDistribution;
 public record PilotStudy(
     Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed) {
 
-  /** Longest delay that is drawn, s; the encounter accepts no longer one. */
-  private static final double LONGEST_DELAY = 60;
-
   /**
    * The encounter of one pilot.
    *
@@ -50,7 +48,8 @@ public record PilotStudy(
     if (delays.isPresent()) {
       flown =
           flown.withDelay(
-              Math.min(delays.get().inverseCumulativeProbability(chance), LONGEST_DELAY));
+              Math.min(
+                  delays.get().inverseCumulativeProbability(chance), Recognition.DELAY.high()));
     }
     return disturbances.random() ? flown.withDisturbances(disturbances.withSeed(disturbed)) : flown;
   }

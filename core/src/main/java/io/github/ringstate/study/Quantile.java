@@ -27,12 +27,9 @@ public record Quantile(double share, double value, double low, double high) {
    * @return the quantile
    */
   public static Quantile of(double[] sorted, double share, double confidence) {
-    if (sorted.length == 0) {
-      throw new IllegalArgumentException("a quantile needs at least one value");
-    }
-    if (!(share > 0 && share < 1 && confidence > 0 && confidence < 1)) {
-      throw new IllegalArgumentException(
-          "a share and a confidence lie between 0 and 1, not " + share + " and " + confidence);
+    double value = value(sorted, share);
+    if (!(confidence > 0 && confidence < 1)) {
+      throw new IllegalArgumentException("a confidence lies between 0 and 1, not " + confidence);
     }
     int n = sorted.length;
     BinomialDistribution below = new BinomialDistribution(n, share);
@@ -49,21 +46,29 @@ public record Quantile(double share, double value, double low, double high) {
     }
     return new Quantile(
         share,
-        sorted[rank(n, share) - 1],
+        value,
         k >= 1 ? sorted[k - 1] : Double.NEGATIVE_INFINITY,
         m <= n ? sorted[m - 1] : Double.POSITIVE_INFINITY);
   }
 
   /**
-   * Which of n values in ascending order has the given part of them up to itself.
+   * The quantile of a sample alone: the smallest of its values that has at least the given part of
+   * them up to itself.
    *
-   * @param n how many values
+   * @param sorted the sample in ascending order, at least one value
    * @param share the part, between 0 and 1
-   * @return the least number of values that is at least that part, 1 to n
+   * @return the value
    */
-  static int rank(int n, double share) {
+  static double value(double[] sorted, double share) {
+    if (sorted.length == 0) {
+      throw new IllegalArgumentException("a quantile needs at least one value");
+    }
+    if (!(share > 0 && share < 1)) {
+      throw new IllegalArgumentException("a share lies between 0 and 1, not " + share);
+    }
     // the product may exceed a whole number by its rounding: 100 times 0.07 does
-    return Math.max((int) Math.ceil(n * share * (1 - 1e-14)), 1);
+    int rank = Math.max((int) Math.ceil(sorted.length * share * (1 - 1e-14)), 1);
+    return sorted[rank - 1];
   }
 
   /**

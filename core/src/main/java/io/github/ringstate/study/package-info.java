@@ -23,12 +23,8 @@
  *
  * <h2>Slow runs</h2>
  *
- * {@link io.github.ringstate.study.RunStudy} takes a slow run over the ground, as for photographs,
- * a {@link io.github.ringstate.study.RunPlan}, apart by track: airspeed in gusts, power, distance
- * to the ring state, and what is lost if the ground speed is held through a turn downwind, a {@link
- * io.github.ringstate.study.RunLoss}. {@link io.github.ringstate.study.RunLimits} are the airspeeds
- * that keep the margins, {@link io.github.ringstate.study.Escape} is the way out that leaves the
- * ring state soonest, and {@link io.github.ringstate.study.RunJudgement} is the verdict on a track.
+ * {@link io.github.ringstate.study.run} takes a slow run over the ground, as for photographs, apart
+ * by track, and judges it.
  *
  * <h2>Sweeps</h2>
  *

@@ -9,6 +9,8 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.Cockpit;
+import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
@@ -68,7 +70,7 @@ class EncounterTest {
     assertEquals(encounter.fly(), outcome, "a history changes nothing");
     assertEquals(fastest[0], outcome.peakDescent().orElseThrow(), 0.01);
     List<String> expected = new ArrayList<>(List.of("entry", "unrecognised"));
-    expected.addAll(recovery.phases());
+    recovery.phases().forEach(phase -> expected.add(phase.name()));
     assertTrue(expected.containsAll(phases), phases::toString);
     Occurrence onset = find(outcome, EventKind.ONSET);
     Occurrence recognition = find(outcome, EventKind.RECOGNITION);
@@ -130,6 +132,60 @@ class EncounterTest {
         LIGHT.fly().occurrences().stream().noneMatch(seen -> seen.kind() == EventKind.LOW_THRUST));
   }
 
+  @Test
+  void timeSinceRecognitionIsNegativeBeforeItAndCountsFromIt() {
+    List<Double> counted = new ArrayList<>();
+    Recovery counting =
+        new Recovery() {
+          @Override
+          public String name() {
+            return "counting";
+          }
+
+          @Override
+          public List<Phase> phases() {
+            return List.of(
+                Phase.of("first", this::count, seen -> seen.sincePhaseBegan() - 0.75),
+                Phase.last("second", this::count));
+          }
+
+          private void count(Cockpit seen, Controls controls) {
+            counted.add(seen.sinceRecognition());
+            assertEquals(seen.sinceRecognition(), seen.sinceTechniqueBegan(), 1e-9);
+            assertTrue(seen.sincePhaseBegan() <= seen.sinceRecognition() + 1e-9);
+          }
+        };
+    Cue waiting =
+        Cue.of(
+            "waiting",
+            seen -> {
+              assertTrue(seen.sinceRecognition() < 0);
+              return -3 - seen.verticalSpeed();
+            });
+    double[] second = {Double.NaN};
+    Outcome outcome =
+        LIGHT
+            .withRecognition(Recognition.afterCue(waiting, 0.5))
+            .withRecovery(counting)
+            .fly(
+                Simulator.precise(),
+                new Trajectory(
+                    0.01,
+                    (phase, motion) -> {
+                      if (phase.equals("second") && Double.isNaN(second[0])) {
+                        second[0] = motion.time();
+                      }
+                    }));
+    double recognised =
+        outcome.occurrences().stream()
+            .filter(seen -> seen.kind() == EventKind.RECOGNITION)
+            .findFirst()
+            .orElseThrow()
+            .time();
+    assertTrue(counted.stream().allMatch(time -> time >= 0));
+    assertEquals(recognised + 0.75, second[0], 0.0101);
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {Double.NaN, -0.1, 60.1, Double.POSITIVE_INFINITY})
   void aDelayOutsideItsRangeIsRefused(double delay) {
@@ -157,16 +213,8 @@ class EncounterTest {
           }
 
           @Override
-          public List<String> phases() {
+          public List<Phase> phases() {
             return List.of();
-          }
-
-          @Override
-          public void command(int phase, Cockpit seen, Controls controls) {}
-
-          @Override
-          public double phaseEnd(int phase, Cockpit seen) {
-            return -1;
           }
         };
     IllegalArgumentException refusal =

@@ -23,9 +23,17 @@ class ComposedRecoveryTest {
     return Seen.of(Map.of("sinceRecognition", time, "verticalSpeed", verticalSpeed));
   }
 
-  private static double pitchOf(Recovery recovery, int phase, Cockpit seen) {
+  private static Phase first(Recovery recovery) {
+    return recovery.phases().get(0);
+  }
+
+  private static List<String> names(List<Phase> phases) {
+    return phases.stream().map(Phase::name).toList();
+  }
+
+  private static double pitchOf(Phase phase, Cockpit seen) {
     Controls controls = new Controls();
-    recovery.command(phase, seen, controls);
+    phase.command(seen, controls);
     return controls.pitch();
   }
 
@@ -33,23 +41,25 @@ class ComposedRecoveryTest {
   void aSequenceFliesTheFirstUntilTheTimeIsUpAndThenTheSecond() {
     Recovery both = Switched.after(new Forward(), 2, new Lateral());
     assertEquals("forward-then-lateral", both.name());
-    assertEquals(
-        List.of("nose down", "power back", "climb away", "bank out", "level"), both.phases());
+    assertEquals(names(new Forward().phases()), names(both.phases()));
     Cockpit seen = Seen.of(Map.of("sinceRecognition", 1.0, "forwardAirspeed", 0.0));
-    assertEquals(pitchOf(new Forward(), 0, seen), pitchOf(both, 0, seen));
-    assertEquals(pitchOf(new Lateral(), 1, seen), pitchOf(both, 4, seen));
-    assertTrue(both.phaseEnd(2, at(1.9, 0)) < 0, "the last phase of the first ends by time alone");
-    assertTrue(both.phaseEnd(2, at(2.1, 0)) > 0);
+    assertEquals(pitchOf(first(new Forward()), seen), pitchOf(first(both), seen));
+    Phase last = both.phases().get(2);
+    assertTrue(last.ends(), "the last phase of the first leads on");
+    assertTrue(last.end(at(1.9, 0)) < 0, "it ends by time alone");
+    assertTrue(last.end(at(2.1, 0)) > 0);
+    assertEquals(new Lateral().phases().size(), last.instead(at(2.1, 0)).size());
   }
 
   @Test
   void theFirstIsBrokenOffInWhateverPhaseItIs() {
-    Recovery both = Switched.after(new Forward(), 2, new Lateral());
-    assertEquals(3, both.next(0, at(2, 0)));
-    assertEquals(3, both.next(1, at(2, 0)));
-    assertEquals(3, both.next(2, at(2, 0)));
-    assertEquals(1, both.next(0, at(1, 0)), "before that its own phases follow each other");
-    assertEquals(4, both.next(3, at(9, 0)), "and afterwards those of the second");
+    Lateral lateral = new Lateral();
+    for (Phase phase : Switched.after(new Forward(), 2, lateral).phases()) {
+      assertEquals(lateral.phases(), phase.instead(at(2, 0)), phase::name);
+    }
+    List<Phase> phases = Switched.after(new Forward(), 2, lateral).phases();
+    assertEquals(List.of(), phases.get(0).instead(at(1, 0)), "before that they follow each other");
+    assertEquals(List.of(), phases.get(1).instead(at(1, 0)));
   }
 
   @Test
@@ -57,44 +67,53 @@ class ComposedRecoveryTest {
     Recovery three =
         Switched.after(
             new NoRecovery(), 1, Switched.onCue(new CollectiveOnly(), SINK, new Forward()));
+    assertEquals(List.of("nothing"), names(three.phases()));
+    List<Phase> second = first(three).instead(at(1, 0));
+    assertEquals(List.of("power"), names(second));
     assertEquals(
-        List.of("nothing", "power", "nose down", "power back", "climb away"), three.phases());
-    assertEquals(1, three.next(0, at(1, 0)));
-    assertEquals(2, three.next(1, at(3, -3)));
-    assertEquals(3, three.next(2, at(3, -3)));
+        List.of("nose down", "power back", "climb away"), names(second.get(0).instead(at(3, -3))));
+  }
+
+  /**
+   * What is waited for before a time is broken off like any other phase, and so is what follows.
+   */
+  @Test
+  void aBranchThatHasBegunIsBrokenOffToo() {
+    Recovery waiting = new FirstToFire(List.of(new Branch(SINK, new Forward())));
+    Recovery both = Switched.after(waiting, 2, new Lateral());
+    List<Phase> branch = first(both).instead(at(1, -4));
+    assertEquals(names(new Forward().phases()), names(branch));
+    assertEquals(names(new Lateral().phases()), names(branch.get(2).instead(at(2, -4))));
   }
 
   @Test
   void theBranchOfTheCueThatFiresIsFlown() {
-    Recovery first =
-        new FirstToFire(List.of(new Branch(TIME, new Forward()), new Branch(SINK, new Lateral())));
+    Forward onTime = new Forward();
+    Lateral onSink = new Lateral();
+    Phase waiting =
+        first(new FirstToFire(List.of(new Branch(TIME, onTime), new Branch(SINK, onSink))));
+    assertEquals("waiting", waiting.name());
+    assertTrue(waiting.end(at(1, -1)) < 0);
+    assertTrue(waiting.end(at(1, -4)) > 0);
+    assertEquals(onSink.phases(), waiting.instead(at(1, -4)), "sink alone has fired");
+    assertEquals(onTime.phases(), waiting.instead(at(3, -1)), "time alone has fired");
+    assertEquals(onTime.phases(), waiting.instead(at(2, -90)), "both: the earlier counts");
     assertEquals(
-        List.of("waiting", "nose down", "power back", "climb away", "bank out", "level"),
-        first.phases());
-    assertTrue(first.phaseEnd(0, at(1, -1)) < 0);
-    assertTrue(first.phaseEnd(0, at(1, -4)) > 0);
-    assertEquals(4, first.next(0, at(1, -4)), "sink alone has fired");
-    assertEquals(1, first.next(0, at(3, -1)), "time alone has fired");
-    assertEquals(1, first.next(0, at(2, -90)), "both have: the earlier in the list counts");
-    assertEquals(4, first.next(0, at(1, -3 + 1e-12)), "neither has by a rounding: the nearest");
-    assertEquals(2, first.next(1, at(3, 0)));
-    assertEquals(5, first.next(4, at(3, 0)));
-    assertTrue(first.phaseEnd(3, at(99, 0)) < 0, "the last phase of a branch does not end");
-    assertEquals(pitchOf(new Lateral(), 1, at(1, -4)), pitchOf(first, 5, at(1, -4)));
+        onSink.phases(), waiting.instead(at(1, -3 + 1e-12)), "neither by a rounding: the nearest");
   }
 
   @Test
   void waitingHoldsTheControls() {
-    Recovery first = new FirstToFire(List.of(new Branch(TIME, new Forward())));
+    Recovery waiting = new FirstToFire(List.of(new Branch(TIME, new Forward())));
     Controls controls = new Controls();
-    first.command(0, Seen.of(Map.of("pitch", 0.1, "bank", -0.2, "collective", 0.15)), controls);
+    first(waiting)
+        .command(Seen.of(Map.of("pitch", 0.1, "bank", -0.2, "collective", 0.15)), controls);
     assertEquals(0.1, controls.pitch());
     assertEquals(-0.2, controls.bank());
     assertEquals(0.15, controls.collective());
     assertThrows(IllegalArgumentException.class, () -> new FirstToFire(List.of()));
   }
 
-  /** A technique that begins after another counts its order of steps from its own beginning. */
   @Test
   void theLaterHandWaitsFromTheBeginningOfItsOwnTechnique() {
     Recovery late =
@@ -102,18 +121,21 @@ class ComposedRecoveryTest {
             ParameterSet.standard(Forward.PARAMETERS)
                 .with(Forward.COLLECTIVE_LATER, 1)
                 .with(Forward.COLLECTIVE_REDUCTION, 4));
-    Recovery both = Switched.after(new CollectiveOnly(), 2, late);
     for (double since : new double[] {0.5, 1.5}) {
-      Cockpit seen =
-          Seen.of(
-              Map.of(
-                  "sinceRecognition", 2 + since,
-                  "phase", 1.0,
-                  "sincePhase", since,
-                  "collective", 0.2,
-                  "hoverCollective", 0.2));
       Controls controls = new Controls();
-      both.command(1, seen, controls);
+      first(late)
+          .command(
+              Seen.of(
+                  Map.of(
+                      "sinceRecognition",
+                      2 + since,
+                      "sinceTechniqueBegan",
+                      since,
+                      "collective",
+                      0.2,
+                      "hoverCollective",
+                      0.2)),
+              controls);
       assertEquals(since > 1.2 ? 0.2 - Math.toRadians(4) : 0.2, controls.collective(), 1e-12);
     }
   }
@@ -124,10 +146,12 @@ class ComposedRecoveryTest {
         new Lateral(ParameterSet.standard(Lateral.PARAMETERS).with(Lateral.COLLECTIVE_LATER, -1));
     for (double since : new double[] {0.5, 1.5}) {
       Controls controls = new Controls();
-      early.command(
-          0,
-          Seen.of(Map.of("sincePhase", since, "tailPush", 1.0, "bank", 0.01, "pitch", 0.02)),
-          controls);
+      first(early)
+          .command(
+              Seen.of(
+                  Map.of(
+                      "sinceTechniqueBegan", since, "tailPush", 1.0, "bank", 0.01, "pitch", 0.02)),
+              controls);
       boolean moves = since > 1.2;
       assertEquals(moves ? Math.toRadians(15) : 0.01, controls.bank(), 1e-12);
       assertEquals(moves ? 0 : 0.02, controls.pitch(), 1e-12);
@@ -171,16 +195,10 @@ class ComposedRecoveryTest {
 
   @Test
   void theRightPilotIsTheSameWhetherWrongAtFirstOrNot() {
-    Controls atOnce = new Controls();
-    Controls later = new Controls();
-    Cockpit seen = Seen.of(Map.of("tailPush", 1.0, "phase", 1.0, "sincePhase", 9.0));
-    Pilots.someWrongAtFirst(0, new NoRecovery(), 1, Technique.LATERAL)
-        .draw(new Draws(1, 3))
-        .command(0, seen, atOnce);
-    Pilots.someWrongAtFirst(1, new NoRecovery(), 1, Technique.LATERAL)
-        .draw(new Draws(1, 3))
-        .command(1, seen, later);
-    assertEquals(atOnce.bank(), later.bank());
-    assertEquals(atOnce.bankRate(), later.bankRate());
+    Recovery atOnce =
+        Pilots.someWrongAtFirst(0, new NoRecovery(), 1, Technique.LATERAL).draw(new Draws(1, 3));
+    Recovery later =
+        Pilots.someWrongAtFirst(1, new NoRecovery(), 1, Technique.LATERAL).draw(new Draws(1, 3));
+    assertEquals(Switched.after(new NoRecovery(), 1, atOnce), later);
   }
 }

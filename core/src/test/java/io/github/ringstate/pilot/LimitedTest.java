@@ -1,6 +1,7 @@
 package io.github.ringstate.pilot;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -23,33 +24,31 @@ class LimitedTest {
     }
 
     @Override
-    public List<String> phases() {
-      return List.of("asking");
+    public List<Phase> phases() {
+      return List.of(Phase.last("asking", this::command));
     }
 
-    @Override
-    public void command(int phase, Cockpit seen, Controls controls) {
+    private void command(Cockpit seen, Controls controls) {
       controls.pitch(Math.toRadians(pitch), Math.toRadians(rate));
       controls.bank(Math.toRadians(bank), Math.toRadians(rate));
       controls.collective(collective, 0.1);
-    }
-
-    @Override
-    public double phaseEnd(int phase, Cockpit seen) {
-      return -1;
     }
   }
 
   private static final Map<String, Double> HOVER = Map.of("loadFactor", 1.0, "collective", 0.2);
 
+  private static Phase first(Recovery recovery) {
+    return recovery.phases().get(0);
+  }
+
   private static Controls flown(Recovery recovery, Map<String, Double> shown) {
     Controls controls = new Controls();
-    new Limited(recovery).command(0, Seen.of(shown), controls);
+    first(new Limited(recovery)).command(Seen.of(shown), controls);
     return controls;
   }
 
   private static boolean binds(Recovery recovery, Map<String, Double> shown) {
-    return new Limited(recovery).limitMargin(0, Seen.of(shown)) < 0;
+    return first(new Limited(recovery)).limitMargin(Seen.of(shown)) < 0;
   }
 
   @Test
@@ -143,11 +142,11 @@ class LimitedTest {
         new FirstToFire(
             List.of(new FirstToFire.Branch(Cue.of("never", seen -> -1), new Lateral())));
     Recovery twice = new Limited(new Limited(waiting), narrow);
-    assertTrue(twice.limitMargin(0, Seen.of(HOVER)) > 0);
+    assertTrue(first(twice).limitMargin(Seen.of(HOVER)) > 0);
     Recovery both = new Limited(new Limited(new Asking(0, 20, 10, 0.2)), narrow);
-    assertTrue(both.limitMargin(0, Seen.of(HOVER)) < 0);
+    assertTrue(first(both).limitMargin(Seen.of(HOVER)) < 0);
     Controls controls = new Controls();
-    both.command(0, Seen.of(HOVER), controls);
+    first(both).command(Seen.of(HOVER), controls);
     assertEquals(Math.toRadians(10), controls.bank(), 1e-12);
   }
 
@@ -155,8 +154,10 @@ class LimitedTest {
   void aLimitedRecoveryKeepsNameAndPhases() {
     Limited limited = new Limited(new Forward());
     assertEquals("forward", limited.name());
-    assertEquals(new Forward().phases(), limited.phases());
-    assertEquals(1, limited.next(0, Seen.of(HOVER)));
+    assertEquals(
+        new Forward().phases().stream().map(Phase::name).toList(),
+        limited.phases().stream().map(Phase::name).toList());
+    assertFalse(limited.phases().get(2).ends());
     assertInstanceOf(
         Limited.class,
         Technique.FORWARD.within(ParameterSet.standard(Limited.PARAMETERS)).draw(new Draws(1, 1)));

@@ -31,13 +31,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RecoveriesTest {
 
   static Stream<Recovery> recoveries() {
-    return Stream.of(
-        new Forward(), new Lateral(), new Autorotation(), new CollectiveOnly(), new NoRecovery());
+    return Technique.ALL.stream().map(Technique::standard);
   }
 
   static Stream<List<Parameter>> parameters() {
-    return Stream.of(
-        Forward.PARAMETERS, Lateral.PARAMETERS, Autorotation.PARAMETERS, CollectiveOnly.PARAMETERS);
+    return Technique.ALL.stream().map(Technique::parameters);
   }
 
   @Test
@@ -51,7 +49,10 @@ class RecoveriesTest {
   @MethodSource("recoveries")
   void aRecoveryNamesItsPhases(Recovery recovery) {
     assertFalse(recovery.phases().isEmpty());
-    assertTrue(recovery.phases().stream().noneMatch(String::isBlank));
+    assertTrue(recovery.phases().stream().map(Phase::name).noneMatch(String::isBlank));
+    int last = recovery.phases().size() - 1;
+    assertTrue(recovery.phases().subList(0, last).stream().allMatch(Phase::ends));
+    assertFalse(recovery.phases().get(last).ends());
   }
 
   @ParameterizedTest
@@ -89,7 +90,7 @@ class RecoveriesTest {
   }
 
   private static ControlLaw first(Recovery recovery) {
-    return (seen, controls) -> recovery.command(0, seen, controls);
+    return recovery.phases().get(0)::command;
   }
 
   private static double[] start(Helicopter craft) {
@@ -145,5 +146,29 @@ class RecoveriesTest {
     double[] first = start(DemoCraft.TRAINER);
     double[] then = begun(DemoCraft.TRAINER, first(new NoRecovery()), 5);
     assertEquals(first[State.COLLECTIVE], then[State.COLLECTIVE], 1e-12);
+  }
+
+  static Stream<Technique> techniques() {
+    return Technique.ALL.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("techniques")
+  void aTechniqueIsRegisteredWithWhatItIsMadeOf(Technique technique) {
+    assertEquals(technique.name(), technique.standard().name());
+    assertEquals(technique, Technique.named(technique.name()).orElseThrow());
+    for (RotationSense sense : RotationSense.values()) {
+      assertFalse(technique.description(sense).contains("{"), technique::text);
+    }
+    assertTrue(technique.remark().endsWith("."), technique::remark);
+    assertEquals(technique.wayOut(), !technique.remark().startsWith("Not a way out"));
+  }
+
+  /** Source: the trade's handbooks hold neither for a way out (common practice, no source). */
+  @Test
+  void powerAloneAndNothingAreNoWaysOut() {
+    assertEquals(
+        List.of("forward", "lateral", "autorotation"),
+        Technique.ALL.stream().filter(Technique::wayOut).map(Technique::name).toList());
   }
 }

@@ -87,33 +87,26 @@ class BriefingTest {
     assertThrows(IllegalArgumentException.class, () -> Briefing.leastHeight(List.of()));
   }
 
-  /** The technique of the least floor is not always that of the fewest ground contacts. */
-  @Test
-  void forAHeightTheTechniqueWithTheFewestGroundContactsIsBriefed() {
-    Briefing.Line steady = line(Technique.FORWARD, 30, 50, 0);
-    Briefing.Line gamble = line(Technique.COLLECTIVE, 5, 10, 40);
-    assertEquals(List.of(gamble), BRIEFING.fewestGroundContacts(List.of(steady, gamble), 20));
-    assertEquals(List.of(steady), BRIEFING.fewestGroundContacts(List.of(gamble, steady), 60));
-    Briefing.Line like = line(Technique.LATERAL, 30, 51, 0);
-    assertEquals(List.of(steady, like), BRIEFING.fewestGroundContacts(List.of(like, steady), 60));
-    assertEquals(0.2, gamble.losses().shareLosing(20), 1e-12);
-    assertThrows(
-        IllegalArgumentException.class, () -> BRIEFING.fewestGroundContacts(List.of(), 60));
-  }
-
   @Test
   void moreHeightLeavesALaterLatestMoment() {
     Briefing briefing = new Briefing(0.9, 15, Sampling.of(40));
     double last = -1;
     for (double height : new double[] {20, 30, 45, 60, 90, 120}) {
-      double latest = briefing.latestMoment(study(Technique.LATERAL), height).orElse(-1);
+      double latest =
+          briefing.latestMoment(study(Technique.LATERAL), height, Progress.SILENT).orElse(-1);
       assertTrue(latest >= last, height + " m: " + latest + " s");
       last = latest;
     }
     assertTrue(last > 2 && last <= 8);
-    assertEquals(OptionalDouble.empty(), briefing.latestMoment(study(Technique.LATERAL), 15));
-    assertEquals(OptionalDouble.of(8), briefing.latestMoment(study(Technique.LATERAL), 3000));
-    assertEquals(OptionalDouble.empty(), briefing.latestMoment(study(Technique.NONE), 3000));
+    assertEquals(
+        OptionalDouble.empty(),
+        briefing.latestMoment(study(Technique.LATERAL), 15, Progress.SILENT));
+    assertEquals(
+        OptionalDouble.of(8),
+        briefing.latestMoment(study(Technique.LATERAL), 3000, Progress.SILENT));
+    assertEquals(
+        OptionalDouble.empty(),
+        briefing.latestMoment(study(Technique.NONE), 3000, Progress.SILENT));
   }
 
   @Test
@@ -121,7 +114,7 @@ class BriefingTest {
     Briefing briefing = new Briefing(0.9, 15, Sampling.of(40));
     double height = 60;
     PilotStudy study = study(Technique.FORWARD);
-    double latest = briefing.latestMoment(study, height).orElseThrow();
+    double latest = briefing.latestMoment(study, height, Progress.SILENT).orElseThrow();
     for (double delay = 0; delay <= latest; delay += 0.25) {
       assertTrue(floorAt(study, delay) <= height, delay + " s");
     }
@@ -141,7 +134,8 @@ class BriefingTest {
     assertTrue(later < atOnce, later + " m against " + atOnce + " m");
     assertEquals(
         OptionalDouble.empty(),
-        new Briefing(0.9, 15, Sampling.of(40)).latestMoment(study, (atOnce + later) / 2));
+        new Briefing(0.9, 15, Sampling.of(40))
+            .latestMoment(study, (atOnce + later) / 2, Progress.SILENT));
   }
 
   private static double floorAt(PilotStudy study, double delay) {
@@ -155,9 +149,13 @@ class BriefingTest {
   void theShareThatIsAskedForMayBeSmallerForALaterMoment() {
     Sampling sampling = Sampling.of(60);
     double most =
-        new Briefing(0.95, 15, sampling).latestMoment(study(Technique.FORWARD), 60).orElse(-1);
+        new Briefing(0.95, 15, sampling)
+            .latestMoment(study(Technique.FORWARD), 60, Progress.SILENT)
+            .orElse(-1);
     double half =
-        new Briefing(0.5, 15, sampling).latestMoment(study(Technique.FORWARD), 60).orElse(-1);
+        new Briefing(0.5, 15, sampling)
+            .latestMoment(study(Technique.FORWARD), 60, Progress.SILENT)
+            .orElse(-1);
     assertTrue(half > most, half + " s against " + most + " s");
   }
 
@@ -196,6 +194,7 @@ class BriefingTest {
     PilotStudy above =
         new PilotStudy(TRAINER.withHeight(50), Technique.FORWARD, Optional.empty(), 4);
     assertThrows(IllegalArgumentException.class, () -> BRIEFING.line(above, Progress.SILENT));
-    assertThrows(IllegalArgumentException.class, () -> BRIEFING.latestMoment(above, 50));
+    assertThrows(
+        IllegalArgumentException.class, () -> BRIEFING.latestMoment(above, 50, Progress.SILENT));
   }
 }

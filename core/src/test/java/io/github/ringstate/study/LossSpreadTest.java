@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.quantity.OutOfRangeException;
 import java.util.Arrays;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class LossSpreadTest {
@@ -55,6 +54,7 @@ class LossSpreadTest {
     assertTrue(Double.isNaN(nobody.arrestedShare()));
     assertTrue(Double.isNaN(nobody.shareLosing(10)));
     assertThrows(IllegalArgumentException.class, () -> nobody.quantile(0.5, 0.95));
+    assertThrows(IllegalArgumentException.class, () -> nobody.loss(0.5));
     assertThrows(IllegalArgumentException.class, () -> nobody.shareLosing(10, 0.95));
   }
 
@@ -68,12 +68,11 @@ class LossSpreadTest {
   }
 
   @Test
-  void spreadsPutTogetherHaveAllTheirPilots() {
-    LossSpread both = LossSpread.pooled(List.of(MIXED, MIXED));
-    assertEquals(10, both.samples());
-    assertEquals(2, both.withoutOnset());
-    assertEquals(MIXED.arrestedShare(), both.arrestedShare());
-    assertEquals(20, both.losses()[2]);
+  void aLossIsTheValueOfItsQuantile() {
+    for (double share : new double[] {0.1, 0.2, 0.5, 0.6}) {
+      assertEquals(MIXED.quantile(share, 0.9).value(), MIXED.loss(share));
+    }
+    assertEquals(Double.POSITIVE_INFINITY, MIXED.loss(0.9));
   }
 
   @Test

@@ -74,7 +74,7 @@ class ModelSpreadTest {
     // the same people fly each model: the first model is found again alone
     LossSpread first = new ModelSpread(STUDY, 2).fly(sampling, Progress.SILENT).get(0);
     assertArrayEquals(models.get(0).losses(), first.losses(), 0.0);
-    assertEquals(24 * 200, LossSpread.pooled(models).samples());
+    assertEquals(24 * 200, models.stream().mapToInt(LossSpread::samples).sum());
   }
 
   @Test

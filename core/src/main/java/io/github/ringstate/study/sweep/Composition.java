@@ -9,6 +9,7 @@ import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
+import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Recovery;
@@ -59,11 +60,11 @@ final class Composition {
   }
 
   static String entryName(Values values) {
-    return values.word(Settings.ENTRY_KIND, EntryForm.ALL.get(0).name());
+    return values.word(Settings.ENTRY_KIND, EntryKind.STANDARD.name());
   }
 
   static String techniqueName(Values values) {
-    return values.word(Settings.TECHNIQUE, Technique.FORWARD.name());
+    return values.word(Settings.TECHNIQUE, Technique.STANDARD.name());
   }
 
   private static Helicopter craft(Values values) {
@@ -93,8 +94,8 @@ final class Composition {
   }
 
   private static Entry entry(Values values) {
-    EntryForm form = EntryForm.named(entryName(values));
-    return form.maker().apply(numbers("entry", form.parameters(), values));
+    EntryKind kind = EntryKind.named(entryName(values)).orElseThrow();
+    return kind.maker().apply(numbers("entry", kind.parameters(), values));
   }
 
   private static ParameterSet numbers(String group, List<Parameter> parameters, Values values) {

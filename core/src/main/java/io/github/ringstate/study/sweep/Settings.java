@@ -5,6 +5,7 @@ import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Recognition;
@@ -58,11 +59,11 @@ public final class Settings {
     number(TEMPERATURE_OFFSET, new Quantity("temperature offset", Unit.KELVIN, -60, 60));
     number(TEMPERATURE, new Quantity("air temperature", Unit.KELVIN, 157, 354));
     Disturbances.PARAMETERS.forEach(parameter -> number("disturbance", parameter));
-    word(ENTRY_KIND, EntryForm.ALL.stream().map(EntryForm::name));
+    word(ENTRY_KIND, EntryKind.ALL.stream().map(EntryKind::name));
     // 1 to 3000 m, narrowed to tenths of a foot
     number(HEIGHT, new Quantity("height at onset", Unit.FOOT, 3.3, 9842.5));
-    for (EntryForm form : EntryForm.ALL) {
-      form.parameters().forEach(parameter -> number("entry", parameter, form.name()));
+    for (EntryKind kind : EntryKind.ALL) {
+      kind.parameters().forEach(parameter -> number("entry", parameter, kind.name()));
     }
     word(TECHNIQUE, Technique.ALL.stream().map(Technique::name));
     word(STATE, Stream.of(PilotState.values()).map(PilotState::label));

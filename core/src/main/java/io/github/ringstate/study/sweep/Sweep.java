@@ -1,6 +1,7 @@
 package io.github.ringstate.study.sweep;
 
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.OutOfRangeException;
@@ -95,8 +96,8 @@ public final class Sweep {
 
   private void check() {
     List<String> kinds = new ArrayList<>();
-    List<String> entries = words(Settings.ENTRY_KIND, EntryForm.ALL.get(0).name());
-    List<String> techniques = words(Settings.TECHNIQUE, Technique.FORWARD.name());
+    List<String> entries = words(Settings.ENTRY_KIND, EntryKind.STANDARD.name());
+    List<String> techniques = words(Settings.TECHNIQUE, Technique.STANDARD.name());
     kinds.addAll(entries);
     kinds.addAll(techniques);
     for (Axis axis : Stream.concat(spec.fixed().stream(), spec.axes().stream()).toList()) {

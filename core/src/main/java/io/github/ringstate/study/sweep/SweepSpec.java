@@ -1,5 +1,6 @@
 package io.github.ringstate.study.sweep;
 
+import io.github.ringstate.study.Sampling;
 import java.io.Serializable;
 import java.util.List;
 
@@ -17,7 +18,7 @@ public record SweepSpec(long seed, int pilots, List<Axis> fixed, List<Axis> axes
     implements Serializable {
 
   /** The most pilots that fly a point. */
-  public static final int MOST_PILOTS = 10_000_000;
+  public static final int MOST_PILOTS = (int) Sampling.PILOTS.high();
 
   /** Copies the lists and checks the number of pilots. */
   public SweepSpec {

@@ -1,7 +1,7 @@
 package io.github.ringstate.cluster;
 
 import io.github.ringstate.cluster.portion.Cut;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -24,7 +24,7 @@ record JobRequest(String spec, String output, OptionalInt portion) {
   /**
    * Reads the arguments.
    *
-   * @throws Refusal if they are not understood
+   * @throws UserError if they are not understood
    */
   static JobRequest of(List<String> args) {
     List<String> names = new ArrayList<>();
@@ -37,14 +37,18 @@ record JobRequest(String spec, String output, OptionalInt portion) {
       } else if (arg.startsWith(PORTION + "=")) {
         portion = OptionalInt.of(points(arg.substring(PORTION.length() + 1)));
       } else if (arg.startsWith("-")) {
-        throw Refusal.usage("unknown option " + Refusal.quoted(arg) + Refusal.ALLOWED + ALLOWED);
+        throw UserError.usage(
+            "unknown option " + UserError.quoted(arg) + UserError.ALLOWED + ALLOWED);
       } else {
         names.add(arg);
       }
     }
     if (names.size() != 2) {
-      throw Refusal.usage(
-          names.size() + " names were given, not a file and a folder" + Refusal.ALLOWED + ALLOWED);
+      throw UserError.usage(
+          names.size()
+              + " names were given, not a file and a folder"
+              + UserError.ALLOWED
+              + ALLOWED);
     }
     return new JobRequest(names.get(0), names.get(1), portion);
   }
@@ -58,7 +62,7 @@ record JobRequest(String spec, String output, OptionalInt portion) {
     } catch (NumberFormatException tooLarge) {
       // refused as any other
     }
-    throw Refusal.option(PORTION, text, WHOLE_NUMBER);
+    throw UserError.option(PORTION, text, WHOLE_NUMBER);
   }
 
   /**
@@ -66,7 +70,7 @@ record JobRequest(String spec, String output, OptionalInt portion) {
    *
    * @param points how many points the sweep has
    * @return the cut; empty if the program decides
-   * @throws Refusal if the sweep cannot be cut so
+   * @throws UserError if the sweep cannot be cut so
    */
   Optional<Cut> cut(long points) {
     if (portion.isEmpty()) {
@@ -75,7 +79,7 @@ record JobRequest(String spec, String output, OptionalInt portion) {
     int size = portion.getAsInt();
     int least = Cut.leastSize(points);
     if (size < least) {
-      throw Refusal.option(
+      throw UserError.option(
           PORTION,
           Integer.toString(size),
           least + " points or more for a sweep of " + points + " points");

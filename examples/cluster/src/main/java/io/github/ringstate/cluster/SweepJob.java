@@ -10,7 +10,7 @@ import io.github.ringstate.cluster.result.ResultFolder;
 import io.github.ringstate.cluster.summary.LossSummary;
 import io.github.ringstate.cluster.summary.RowSchema;
 import io.github.ringstate.cluster.summary.SummaryReport;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.report.CsvWriter;
 import io.github.ringstate.files.report.TextWriter;
 import io.github.ringstate.files.sweep.SweepFile;
@@ -80,7 +80,7 @@ public final class SweepJob {
    *
    * @param args the arguments
    * @param out where the summary goes
-   * @param err where the cost of the run goes, or a refusal
+   * @param err where the cost of the run goes, or a user error
    * @return the exit status
    */
   static int run(List<String> args, PrintStream out, PrintStream err) {
@@ -107,12 +107,12 @@ public final class SweepJob {
                 + " points could not be flown; their rows say why");
       }
       return 0;
-    } catch (Refusal refusal) {
-      err.println(NAME + ": " + refusal.getMessage());
-      return refusal.status();
+    } catch (UserError error) {
+      err.println(NAME + ": " + error.getMessage());
+      return error.status();
     } catch (IOException failed) {
       err.println(NAME + ": standard output cannot be written: " + failed.getMessage());
-      return Refusal.FILE;
+      return UserError.FILE;
     }
   }
 
@@ -183,7 +183,7 @@ public final class SweepJob {
     }
     List<Portion> lost = missing(cut, places);
     if (!lost.isEmpty()) {
-      throw Refusal.file(
+      throw UserError.file(
           request.output(),
           "lacks "
               + lost.size()
@@ -217,7 +217,7 @@ public final class SweepJob {
             });
     long points = summary.points();
     if (points != file.sweep().count()) {
-      throw Refusal.file(
+      throw UserError.file(
           request.output(),
           "holds " + points + " rows, not " + file.sweep().count() + ": it was changed since",
           null);
@@ -230,7 +230,7 @@ public final class SweepJob {
       return work.get();
     } catch (Exception failed) { // Spark throws checked exceptions that it does not declare
       String why = String.valueOf(failed.getMessage()).lines().findFirst().orElse("unknown");
-      throw Refusal.file(
+      throw UserError.file(
           request.output(),
           "is not whole: the job ended with '" + why + "'; start the same again to go on",
           failed);

@@ -2,11 +2,12 @@ package io.github.ringstate.embedding;
 
 import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.Cockpit;
+import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recovery;
 import java.util.List;
 
 /** A recovery of one's own: nose down and bank together, then level. */
-public final class OwnRecovery implements Recovery {
+public record OwnRecovery() implements Recovery {
 
   @Override
   public String name() {
@@ -14,20 +15,18 @@ public final class OwnRecovery implements Recovery {
   }
 
   @Override
-  public List<String> phases() {
-    return List.of("out", "level");
+  public List<Phase> phases() {
+    return List.of(
+        Phase.of(
+            "out",
+            (seen, controls) -> command(0.2, seen, controls), // rad
+            seen -> seen.forwardAirspeed() - 6), // m/s
+        Phase.last("level", (seen, controls) -> command(0, seen, controls)));
   }
 
-  @Override
-  public void command(int phase, Cockpit seen, Controls controls) {
-    double lean = phase == 0 ? 0.2 : 0; // rad
+  private static void command(double lean, Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch() - lean, 0.3);
     controls.bank(seen.hoverBank() + seen.tailPush() * lean, 0.3);
     controls.collective(seen.hoverCollective(), 0.1);
-  }
-
-  @Override
-  public double phaseEnd(int phase, Cockpit seen) {
-    return seen.forwardAirspeed() - 6; // m/s
   }
 }

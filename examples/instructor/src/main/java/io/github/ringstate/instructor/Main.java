@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
@@ -117,9 +117,9 @@ public final class Main implements Runnable {
     int status = new RunLast().execute(parsed);
     try {
       Delivery.print(said.toString(), terminal);
-    } catch (Refusal refusal) {
+    } catch (UserError error) {
       throw new ExecutionException(
-          asked.get(asked.size() - 1), String.valueOf(refusal.getMessage()), refusal);
+          asked.get(asked.size() - 1), String.valueOf(error.getMessage()), error);
     }
     return status;
   }
@@ -142,21 +142,21 @@ public final class Main implements Runnable {
     CommandLine command = refused.getCommandLine();
     say(command, why(refused));
     command.getErr().println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
-    return Refusal.USAGE;
+    return UserError.USAGE;
   }
 
   /** What was not understood; two messages of the library are for programmers. */
   private static String why(ParameterException refused) {
     if (refused instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()) {
-      String argument = Refusal.quoted(unmatched.getUnmatched().get(0));
+      String argument = UserError.quoted(unmatched.getUnmatched().get(0));
       return unmatched.getCommandLine().getParent() == null
-          ? "there is no command " + argument + Refusal.ALLOWED + String.join(", ", COMMANDS)
+          ? "there is no command " + argument + UserError.ALLOWED + String.join(", ", COMMANDS)
           : argument + " is one argument too many";
     }
     if (refused instanceof MissingParameterException missing && missing.getMissing().size() == 1) {
       ArgSpec missed = missing.getMissing().get(0);
       if (missed instanceof OptionSpec option) {
-        return option.longestName() + " has no value" + Refusal.ALLOWED + option.paramLabel();
+        return option.longestName() + " has no value" + UserError.ALLOWED + option.paramLabel();
       }
     }
     return String.valueOf(refused.getMessage()).lines().findFirst().orElse("");
@@ -167,12 +167,12 @@ public final class Main implements Runnable {
       say(command, "interrupted; nothing was written");
       return INTERRUPTED;
     }
-    if (failed instanceof Refusal refusal) {
-      say(command, String.valueOf(refusal.getMessage()));
-      return refusal.status();
+    if (failed instanceof UserError error) {
+      say(command, String.valueOf(error.getMessage()));
+      return error.status();
     }
     say(command, "cannot compute this, which is an error in the tool: " + failed);
-    return Refusal.FILE;
+    return UserError.FILE;
   }
 
   private static void say(CommandLine command, String message) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.NotAWayOut;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -139,23 +140,31 @@ class BrowserTest {
       throws IOException, InterruptedException {
     try (DevTools page = open("fly", "--format", "html")) {
       List<String> reached = new ArrayList<>();
-      for (int i = 0; i < 8; i++) {
+      for (int i = 0; i < 7; i++) {
         page.press("Tab");
         reached.add(page.ask(FOCUSED));
         // what has the focus is outlined (WCAG 2.1, 2.4.7)
         assertEquals("solid", page.ask("getComputedStyle(document.activeElement).outlineStyle"));
       }
       assertEquals(
-          List.of(
-              "forward",
-              "lateral",
-              "autorotation",
-              "collective",
-              "none",
-              "others",
-              "delay",
-              "time"),
+          List.of("forward", "lateral", "autorotation", "none", "others", "delay", "time"),
           reached);
+      assertEquals(List.of(), page.complaints());
+    }
+  }
+
+  @Test
+  void powerAloneIsNamedOnThePageForWhatItIsNotAndThePrintIsStillOneSheet()
+      throws IOException, InterruptedException {
+    try (DevTools page =
+            open("fly", "--recovery", "collective", "--delay", "2", "--format", "html");
+        PDDocument paper = Loader.loadPDF(page.printed())) {
+      String named = "collective (not a way out)";
+      assertTrue(page.ask("document.getElementById('said').textContent").contains(named));
+      assertTrue(page.ask("document.getElementById('side').textContent").contains(named));
+      assertTrue(page.ask("document.getElementById('readout').textContent").contains(named));
+      assertTrue(page.ask("document.querySelector('.note').textContent").equals(NotAWayOut.TEXT));
+      assertEquals(1, paper.getNumberOfPages());
       assertEquals(List.of(), page.complaints());
     }
   }

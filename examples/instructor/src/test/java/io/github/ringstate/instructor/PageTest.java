@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.instructor.option.EntryKind;
+import io.github.ringstate.encounter.EntryKind;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -29,8 +29,7 @@ class PageTest {
     return DemoCraft.ALL.stream()
         .flatMap(
             craft ->
-                Stream.of(EntryKind.values())
-                    .map(entry -> Arguments.of(craft.name(), entry.label())));
+                EntryKind.ALL.stream().map(entry -> Arguments.of(craft.name(), entry.label())));
   }
 
   @ParameterizedTest

@@ -2,7 +2,7 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.figure.Figure;
@@ -73,7 +73,7 @@ public final class AtmosphereChecks implements Topic {
         new TableCheck(
                 stem + (printed ? ", printed table" : ", defining constants"),
                 unit,
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 printed ? Obtained.PRINTED : Obtained.COMPUTED,
                 Sources.ATMOSPHERE)
             .of(

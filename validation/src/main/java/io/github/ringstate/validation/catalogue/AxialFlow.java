@@ -1,7 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -34,7 +34,7 @@ public final class AxialFlow implements Topic {
             new TableCheck(
                     "axial climb and windmill branches",
                     "1",
-                    CheckKind.PUBLISHED_VALUE,
+                    ComparedWith.PUBLISHED_VALUE,
                     Obtained.COMPUTED,
                     Sources.MOMENTUM_THEORY)
                 .of(table, "induced_over_vh", v));
@@ -85,7 +85,7 @@ public final class AxialFlow implements Topic {
 
   private static Question closedForm(String name, String quantity) {
     return new Question(
-        name, quantity, "1", CheckKind.CLOSED_FORM, Obtained.COMPUTED, Sources.MOMENTUM_THEORY);
+        name, quantity, "1", ComparedWith.CLOSED_FORM, Obtained.COMPUTED, Sources.MOMENTUM_THEORY);
   }
 
   private static Plot plot(Models models, double[] z, double[] v) {

@@ -7,7 +7,7 @@ import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -38,6 +38,7 @@ public final class Boundaries implements Topic {
     wakeTransport(models, checks);
     heaveDamping(models, checks);
     published(models, checks);
+    checks.addAll(ReportedOnsets.checks(models));
     return new Section(
         "boundaries",
         "Boundaries of the ring state",
@@ -69,7 +70,7 @@ public final class Boundaries implements Topic {
         new TableCheck(
                 "tip-vortex onset",
                 "1",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.COMPUTED,
                 Sources.WOLKOVITCH)
             .of(table, "onset_over_vh", onset));
@@ -80,7 +81,7 @@ public final class Boundaries implements Topic {
                 "tip-vortex onset from the margin at x = 0.5",
                 "z",
                 "1",
-                CheckKind.CLOSED_FORM,
+                ComparedWith.CLOSED_FORM,
                 Obtained.COMPUTED,
                 Sources.WOLKOVITCH)
             .near(
@@ -95,25 +96,25 @@ public final class Boundaries implements Topic {
     BoundaryCriterion onQuartic = models.wakeTransport(models.quartic(1));
     double w = 0.5 * (0.2 + Math.sqrt(0.04 + 2));
     checks.add(
-        transport("wake transport: axial onset on the climb branch", "z", CheckKind.CLOSED_FORM)
+        transport("wake transport: axial onset on the climb branch", "z", ComparedWith.CLOSED_FORM)
             .near(
                 w - 1 / w,
                 1e-9,
                 onset(onSmooth, 0),
                 "With v = 1 / w the criterion is w - 1 / (2 w) = 0.2; the finder's 1e-13."));
     checks.add(
-        transport("wake transport: greatest edgewise speed", "x", CheckKind.CLOSED_FORM)
+        transport("wake transport: greatest edgewise speed", "x", ComparedWith.CLOSED_FORM)
             .near(
                 0.8,
                 1e-6,
                 onSmooth.reach().orElse(Double.NaN),
                 "k eps = 4 times 0.2; the end of a boundary is found to the square root of 1e-13."));
     checks.add(
-        transport("wake transport on the quartic fit: onset", "z", CheckKind.PUBLISHED_VALUE)
+        transport("wake transport on the quartic fit: onset", "z", ComparedWith.PUBLISHED_VALUE)
             .near(
                 -0.495, 0.001, onset(onQuartic, 0), "Three decimals computed from the formulas."));
     checks.add(
-        transport("wake transport on the quartic fit: exit", "z", CheckKind.PUBLISHED_VALUE)
+        transport("wake transport on the quartic fit: exit", "z", ComparedWith.PUBLISHED_VALUE)
             .near(-1.19, 0.005, exit(onQuartic, 0), "Two decimals computed from the formulas."));
   }
 
@@ -143,7 +144,7 @@ public final class Boundaries implements Topic {
                   "heave damping: onset at x = " + x + " from differences",
                   "z",
                   "1",
-                  CheckKind.SECOND_METHOD,
+                  ComparedWith.SECOND_METHOD,
                   Obtained.COMPUTED,
                   Sources.OWN_FORMULATION)
               .near(
@@ -165,9 +166,11 @@ public final class Boundaries implements Topic {
                   "rate of descent at onset, demo craft " + craft.name(),
                   "onset",
                   "ft/min",
-                  CheckKind.PUBLISHED_VALUE,
+                  ComparedWith.PUBLISHED_VALUE,
                   Obtained.PRINTED,
                   Sources.STEWART)
+              .validation()
+              .validation()
               .within(
                   500,
                   1500,
@@ -181,9 +184,10 @@ public final class Boundaries implements Topic {
                 "rate of descent at exit, demo craft trainer",
                 "exit",
                 "ft/min",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.PRINTED,
                 Sources.STEWART)
+            .validation()
             .within(
                 500,
                 1500,
@@ -207,10 +211,11 @@ public final class Boundaries implements Topic {
                 "the handbook's 300 ft/min comes before every demo craft's onset",
                 "least onset rate over 300 ft/min",
                 "1",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.PRINTED,
                 Sources.HANDBOOK.at(
                     "chapter 11: at least 300 ft/min, below 16 to 24 kt, 20 to 100 per cent power"))
+            .validation()
             .within(
                 1,
                 5,
@@ -233,9 +238,10 @@ public final class Boundaries implements Topic {
                 "greatest airspeed of the boundary, demo craft " + craft.name(),
                 "airspeed",
                 "kt",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.PRINTED,
                 Sources.TRADE_PRESS)
+            .validation()
             .within(
                 0, most, knots, "Low, medium or high disc loading, by our choice of class for it.");
     checks.add(
@@ -257,14 +263,15 @@ public final class Boundaries implements Topic {
     return criterion.band(x).map(band -> band.exit().orElse(Double.NaN)).orElse(Double.NaN);
   }
 
-  private static Question transport(String name, String quantity, CheckKind kind) {
-    return new Question(name, quantity, "1", kind, Obtained.FROM_MEMORY, Sources.BASSET);
+  private static Question transport(String name, String quantity, ComparedWith comparedWith) {
+    return new Question(name, quantity, "1", comparedWith, Obtained.FROM_MEMORY, Sources.BASSET);
   }
 
   private static Question range(String name, String quantity) {
     Source source = Sources.LEISHMAN.at("and other textbooks: typical limits of the ring state");
     return new Question(
-        name, quantity, "1", CheckKind.PUBLISHED_VALUE, Obtained.FROM_MEMORY, source);
+            name, quantity, "1", ComparedWith.PUBLISHED_VALUE, Obtained.FROM_MEMORY, source)
+        .calibration();
   }
 
   private static Plot criteria(Models models) {

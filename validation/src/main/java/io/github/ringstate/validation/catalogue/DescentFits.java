@@ -3,7 +3,7 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -77,6 +77,8 @@ public final class DescentFits implements Topic {
         slope("two-segment fit: heave slope above z = -1.5, k = 1.15", Sources.YOUNG)
             .near(-0.15, 1e-15, models.twoSegment(1.15).slope(0, -1), "1 - k, rounding."));
     edges(models, checks);
+    checks.addAll(MeasuredDescent.checks(models));
+    checks.addAll(LeastThrust.checks(models));
     return new Section(
         "descent-fits",
         "Fits to measured descents",
@@ -174,7 +176,7 @@ public final class DescentFits implements Topic {
   }
 
   private static TableCheck fit(String name, Source source) {
-    return new TableCheck(name, "1", CheckKind.PUBLISHED_VALUE, Obtained.FROM_MEMORY, source);
+    return new TableCheck(name, "1", ComparedWith.PUBLISHED_VALUE, Obtained.FROM_MEMORY, source);
   }
 
   private static Question autorotation(String name, Source source) {
@@ -182,14 +184,14 @@ public final class DescentFits implements Topic {
         "ideal autorotation of the " + name,
         "z where z + v = 0",
         "1",
-        CheckKind.CLOSED_FORM,
+        ComparedWith.CLOSED_FORM,
         Obtained.FROM_MEMORY,
         source);
   }
 
   private static Question slope(String name, Source source) {
     return new Question(
-        name, "d(z + v)/dz", "1", CheckKind.CLOSED_FORM, Obtained.FROM_MEMORY, source);
+        name, "d(z + v)/dz", "1", ComparedWith.CLOSED_FORM, Obtained.FROM_MEMORY, source);
   }
 
   private static Question jump(String half) {
@@ -197,7 +199,7 @@ public final class DescentFits implements Topic {
         "cubic bridge is continuous on the edge of its ellipse " + half,
         "largest jump of v",
         "1",
-        CheckKind.CLOSED_FORM,
+        ComparedWith.CLOSED_FORM,
         Obtained.FROM_MEMORY,
         Sources.JOHNSON_RING);
   }

@@ -1,7 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -161,14 +161,14 @@ public final class DynamicInflow implements Topic {
         name,
         "mass over rho pi R^3 (R^5)",
         "1",
-        CheckKind.SECOND_METHOD,
+        ComparedWith.SECOND_METHOD,
         Obtained.FROM_MEMORY,
         Sources.LAMB);
   }
 
   private static Question gain(String name) {
     return new Question(
-        name, "V L", "1", CheckKind.CLOSED_FORM, Obtained.FROM_MEMORY, Sources.PITT_PETERS);
+        name, "V L", "1", ComparedWith.CLOSED_FORM, Obtained.FROM_MEMORY, Sources.PITT_PETERS);
   }
 
   private static Question quadrature(String name) {
@@ -176,7 +176,7 @@ public final class DynamicInflow implements Topic {
         name + " by quadrature",
         "largest error of nine gains",
         "1",
-        CheckKind.SECOND_METHOD,
+        ComparedWith.SECOND_METHOD,
         Obtained.COMPUTED,
         Sources.QUADRATURE.at("pressure gradient along streamlines; Pitt and Peters, Vertica 5"));
   }

@@ -1,5 +1,6 @@
 package io.github.ringstate.validation.catalogue;
 
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.Motion;
@@ -14,7 +15,7 @@ import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -83,7 +84,7 @@ public final class EnergyBalance implements Topic {
         name,
         quantity + ", relative",
         "1",
-        CheckKind.CLOSED_FORM,
+        ComparedWith.CLOSED_FORM,
         Obtained.COMPUTED,
         Sources.MECHANICS.at("work and energy"));
   }
@@ -104,7 +105,7 @@ public final class EnergyBalance implements Topic {
   private static Sample sample(Helicopter declared, Motion m) {
     double mass = declared.si(Helicopter.MASS);
     double inertia = declared.si(Rotor.INERTIA);
-    double weight = mass * Helicopter.STANDARD_GRAVITY;
+    double weight = mass * StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901;
     double north = m.state(State.SPEED_NORTH);
     double east = m.state(State.SPEED_EAST);
     double up = m.state(State.SPEED_UP);

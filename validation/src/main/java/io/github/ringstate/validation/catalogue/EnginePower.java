@@ -3,7 +3,7 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -34,7 +34,7 @@ public final class EnginePower implements Topic {
                       Locale.ROOT, "piston engine's power at density ratio %.4f", DENSITY[i]),
                   "P / P0",
                   "1",
-                  CheckKind.PUBLISHED_VALUE,
+                  ComparedWith.PUBLISHED_VALUE,
                   Obtained.FROM_MEMORY,
                   Sources.GAGG_FERRAR)
               .near(
@@ -48,7 +48,7 @@ public final class EnginePower implements Topic {
                 "piston engine's power by the other form of the formula",
                 "largest error of P / P0",
                 "1",
-                CheckKind.CLOSED_FORM,
+                ComparedWith.CLOSED_FORM,
                 Obtained.FROM_MEMORY,
                 Sources.GAGG_FERRAR.at("sigma - (1 - sigma) / 7.55"))
             .atMost(
@@ -63,7 +63,7 @@ public final class EnginePower implements Topic {
                 "turbine's power at density ratio 0.7385",
                 "P / P0",
                 "1",
-                CheckKind.COMMON_PRACTICE,
+                ComparedWith.COMMON_PRACTICE,
                 Obtained.COMPUTED,
                 Sources.REQUIREMENT.at("density ratio to the power 0.8; assumed"))
             .near(
@@ -77,7 +77,7 @@ public final class EnginePower implements Topic {
                 "flat-rated turbine keeps its continuous power at 1,500 m",
                 "power over declared continuous power",
                 "1",
-                CheckKind.CLOSED_FORM,
+                ComparedWith.CLOSED_FORM,
                 Obtained.COMPUTED,
                 Sources.MECHANICS.at("the lesser of rating and capability"))
             .near(

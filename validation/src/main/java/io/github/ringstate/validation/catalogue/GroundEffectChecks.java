@@ -1,7 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -45,7 +45,7 @@ public final class GroundEffectChecks implements Topic {
                   "thrust at constant induced power at height " + Math.round(height) + " R",
                   "T near the ground over T away from it",
                   "1",
-                  CheckKind.PUBLISHED_VALUE,
+                  ComparedWith.PUBLISHED_VALUE,
                   Obtained.FROM_MEMORY,
                   Sources.CHEESEMAN)
               .near(
@@ -59,9 +59,10 @@ public final class GroundEffectChecks implements Topic {
                 "induced power at height R beside measurements",
                 "P near the ground over P away from it",
                 "1",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.FROM_MEMORY,
                 Sources.HAYDEN.at("1 / (0.9926 + 0.0379 (2R/Z)^2)"))
+            .validation()
             .near(
                 1 / (0.9926 + 0.0379 * 4),
                 0.02,
@@ -73,6 +74,7 @@ public final class GroundEffectChecks implements Topic {
                 "Hayden's fit to flight measurements shows more gain than the image source of"
                     + " Cheeseman and Bennett. An encounter seldom comes so near the ground with the"
                     + " rotor still in the ring state; less help is the cautious side."));
+    checks.addAll(RealCraft.ground(models));
     return new Section(
         "ground-effect",
         "Ground effect",
@@ -100,7 +102,7 @@ public final class GroundEffectChecks implements Topic {
         name,
         "v near the ground over v away from it",
         "1",
-        CheckKind.PUBLISHED_VALUE,
+        ComparedWith.PUBLISHED_VALUE,
         Obtained.FROM_MEMORY,
         source);
   }

@@ -1,11 +1,12 @@
 package io.github.ringstate.validation.catalogue;
 
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -35,7 +36,7 @@ public final class HeaveDampingChecks implements Topic {
       checks.add(
           damping(
                   "hover heave damping, " + declared.name() + " with plain blades",
-                  CheckKind.CLOSED_FORM)
+                  ComparedWith.CLOSED_FORM)
               .near(
                   padfield,
                   0.01 * Math.abs(padfield),
@@ -43,7 +44,7 @@ public final class HeaveDampingChecks implements Topic {
                   "1 per cent: the formula has a thrust equal to the weight and an upright shaft,"
                       + " the craft leans against its tail rotor."));
       checks.add(
-          damping("hover heave damping, " + declared.name() + " as it is", CheckKind.CLOSED_FORM)
+          damping("hover heave damping, " + declared.name() + " as it is", ComparedWith.CLOSED_FORM)
               .near(
                   padfield(real),
                   0.01 * Math.abs(padfield(real)),
@@ -58,7 +59,7 @@ public final class HeaveDampingChecks implements Topic {
                   "heave mode in hover, " + declared.name(),
                   "eigenvalue",
                   "1/s",
-                  CheckKind.SECOND_METHOD,
+                  ComparedWith.SECOND_METHOD,
                   Obtained.COMPUTED,
                   Sources.EJML.at("slow root of vertical speed and induced velocity, closed form"))
               .near(
@@ -73,9 +74,10 @@ public final class HeaveDampingChecks implements Topic {
                 "hover heave damping of the trainer among published ones",
                 "Zw",
                 "1/s",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.FROM_MEMORY,
                 Sources.PADFIELD.at("chapter 4 and others: -0.25 to -0.4 per second"))
+            .validation()
             .within(
                 -0.4,
                 -0.25,
@@ -88,7 +90,7 @@ public final class HeaveDampingChecks implements Topic {
                 "heave mode of the trainer in the ring state, z = -1",
                 "eigenvalue",
                 "1/s",
-                CheckKind.SECOND_METHOD,
+                ComparedWith.SECOND_METHOD,
                 Obtained.COMPUTED,
                 Sources.EJML.at("eigenvalue of the linearised equations of motion"))
             .near(
@@ -122,8 +124,8 @@ public final class HeaveDampingChecks implements Topic {
         checks);
   }
 
-  private static Question damping(String name, CheckKind kind) {
-    return new Question(name, "Zw", "1/s", kind, Obtained.FROM_MEMORY, Sources.PADFIELD);
+  private static Question damping(String name, ComparedWith comparedWith) {
+    return new Question(name, "Zw", "1/s", comparedWith, Obtained.FROM_MEMORY, Sources.PADFIELD);
   }
 
   /** Blades without twist, tip loss and cut-out, and no download: what the formula is for. */
@@ -144,7 +146,8 @@ public final class HeaveDampingChecks implements Topic {
         craft.si(Rotor.LIFT_SLOPE) * craft.si(Rotor.SOLIDITY) * (outer * outer - inner * inner);
     double tip = craft.si(Rotor.TIP_SPEED);
     double mass = craft.si(Helicopter.MASS);
-    double inflow = craft.hoverInduced(mass * Helicopter.STANDARD_GRAVITY / kept) / tip;
+    double inflow =
+        craft.hoverInduced(mass * StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901 / kept) / tip;
     return -2
         * kept
         * as
@@ -179,7 +182,7 @@ public final class HeaveDampingChecks implements Topic {
   }
 
   /** Change of vertical acceleration with vertical speed, the inflow in equilibrium. */
-  private static double quasiSteady(Craft craft, double speed) {
+  static double quasiSteady(Craft craft, double speed) {
     Derivatives d = derivatives(craft, speed);
     return d.ww() - d.wv() * d.vw() / d.vv();
   }

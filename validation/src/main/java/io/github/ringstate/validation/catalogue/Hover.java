@@ -1,12 +1,13 @@
 package io.github.ringstate.validation.catalogue;
 
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -42,9 +43,10 @@ public final class Hover implements Topic {
                   "figure of merit, demo craft " + craft.name(),
                   "T vh / P of the main rotor",
                   "1",
-                  CheckKind.PUBLISHED_VALUE,
+                  ComparedWith.PUBLISHED_VALUE,
                   Obtained.FROM_MEMORY,
                   Sources.LEISHMAN.at("and other textbooks: 0.6 to 0.75"))
+              .calibration()
               .within(
                   0.6,
                   0.75,
@@ -56,7 +58,7 @@ public final class Hover implements Topic {
                   "main rotor power in hover, demo craft " + craft.name(),
                   "power",
                   "kW",
-                  CheckKind.CLOSED_FORM,
+                  ComparedWith.CLOSED_FORM,
                   Obtained.COMPUTED,
                   Sources.LEISHMAN.at("chapter 2: P = k T vh + (s cd0 / 8) rho A Vtip^3"))
               .near(
@@ -65,13 +67,13 @@ public final class Hover implements Topic {
                   hover.loads().rotorPower() / 1000,
                   "The trimmed hover's thrust is taken over. The library's scale of thrust never"
                       + " vanishes, which adds 2 parts in 10,000 to the hover induced velocity."));
-      double weight = declared.mass() * Helicopter.STANDARD_GRAVITY;
+      double weight = declared.mass() * StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901;
       checks.add(
           new Question(
                   "thrust in hover, demo craft " + craft.name(),
                   "thrust less download over weight",
                   "1",
-                  CheckKind.CLOSED_FORM,
+                  ComparedWith.CLOSED_FORM,
                   Obtained.COMPUTED,
                   Sources.MECHANICS.at("equilibrium of forces"))
               .near(
@@ -83,6 +85,8 @@ public final class Hover implements Topic {
     }
     bladeElements(models, checks);
     power(models, checks);
+    checks.addAll(ModelHover.checks(models));
+    checks.addAll(RealCraft.checks(models));
     return new Section(
         "hover",
         "Hover, thrust and power",
@@ -112,14 +116,14 @@ public final class Hover implements Topic {
             .with(Rotor.BLADE_LOADING_LIMIT, 0.24);
     Source simple = Sources.GESSOW_MYERS.at("CT/s = (a/2) [theta (1/3 + mu^2/2) - lambda/2]");
     checks.add(
-        bladeLoading("blade loading of a plain blade in hover", CheckKind.CLOSED_FORM, simple)
+        bladeLoading("blade loading of a plain blade in hover", ComparedWith.CLOSED_FORM, simple)
             .near(
                 textbook(plain, 0.09, 0, 0.02),
                 1e-12,
                 loading(models, plain, 0.09, 0, 0.02),
                 "Rounding: the loading is linear up to half of its limit."));
     checks.add(
-        bladeLoading("blade loading of a plain blade at mu = 0.1", CheckKind.CLOSED_FORM, simple)
+        bladeLoading("blade loading of a plain blade at mu = 0.1", ComparedWith.CLOSED_FORM, simple)
             .near(
                 textbook(plain, 0.09, 0.1, 0.02),
                 1e-12,
@@ -129,7 +133,7 @@ public final class Hover implements Topic {
       checks.add(
           bladeLoading(
                   "blade loading of the trainer's blade at mu = " + mu,
-                  CheckKind.SECOND_METHOD,
+                  ComparedWith.SECOND_METHOD,
                   Sources.QUADRATURE.at("integral along the blade, 0.1 R to 0.97 R"))
               .near(
                   limited(integral(numbers, 0.17, mu, 0.034), 0.16),
@@ -140,7 +144,7 @@ public final class Hover implements Topic {
     checks.add(
         bladeLoading(
                 "blade loading where the linear one is at its limit",
-                CheckKind.CLOSED_FORM,
+                ComparedWith.CLOSED_FORM,
                 Sources.OWN_FORMULATION.at("1 - 35/512 of the limit: the bend at its middle"))
             .near(
                 0.16 * (1 - 35.0 / 512),
@@ -158,14 +162,14 @@ public final class Hover implements Topic {
     checks.add(
         power(
                 "profile power in hover",
-                CheckKind.CLOSED_FORM,
+                ComparedWith.CLOSED_FORM,
                 Obtained.COMPUTED,
                 Sources.LEISHMAN.at("chapter 2: (s cd0 / 8) rho A Vtip^3"))
             .near(hover / 1000, 1e-9, rotor.profilePower(1.225, tip, 0) / 1000, "Rounding."));
     checks.add(
         power(
                 "profile power at mu = 0.2",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.FROM_MEMORY,
                 Sources.LEISHMAN.at("chapter 5: 1 + 4.65 mu^2"))
             .near(
@@ -176,7 +180,7 @@ public final class Hover implements Topic {
     checks.add(
         power(
                 "induced power with no losses in the inflow",
-                CheckKind.CLOSED_FORM,
+                ComparedWith.CLOSED_FORM,
                 Obtained.FROM_MEMORY,
                 Sources.LEISHMAN.at("chapter 2: k T v, k = 1.15"))
             .near(
@@ -187,7 +191,7 @@ public final class Hover implements Topic {
     checks.add(
         power(
                 "induced power with all losses in a measured inflow",
-                CheckKind.CLOSED_FORM,
+                ComparedWith.CLOSED_FORM,
                 Obtained.COMPUTED,
                 Sources.MECHANICS.at("T (V + v): the losses are counted once"))
             .near(
@@ -246,12 +250,13 @@ public final class Hover implements Topic {
         .integrate(100_000, function, from, to);
   }
 
-  private static Question bladeLoading(String name, CheckKind kind, Source source) {
-    return new Question(name, "CT/s", "1", kind, Obtained.COMPUTED, source);
+  private static Question bladeLoading(String name, ComparedWith comparedWith, Source source) {
+    return new Question(name, "CT/s", "1", comparedWith, Obtained.COMPUTED, source);
   }
 
-  private static Question power(String name, CheckKind kind, Obtained obtained, Source source) {
-    return new Question(name, "power", "kW", kind, obtained, source);
+  private static Question power(
+      String name, ComparedWith comparedWith, Obtained obtained, Source source) {
+    return new Question(name, "power", "kW", comparedWith, obtained, source);
   }
 
   private static Plot plot(Models models) {

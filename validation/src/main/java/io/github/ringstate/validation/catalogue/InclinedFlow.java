@@ -2,7 +2,7 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.inflow.MomentumTheory;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -52,7 +52,7 @@ public final class InclinedFlow implements Topic {
           new TableCheck(
                   branch + " flow",
                   "1",
-                  CheckKind.PUBLISHED_VALUE,
+                  ComparedWith.PUBLISHED_VALUE,
                   Obtained.COMPUTED,
                   Sources.MOMENTUM_THEORY)
               .of(
@@ -201,11 +201,11 @@ public final class InclinedFlow implements Topic {
 
   private static Question closedForm(String name, String quantity) {
     return new Question(
-        name, quantity, "1", CheckKind.CLOSED_FORM, Obtained.COMPUTED, Sources.MOMENTUM_THEORY);
+        name, quantity, "1", ComparedWith.CLOSED_FORM, Obtained.COMPUTED, Sources.MOMENTUM_THEORY);
   }
 
   private static Question secondMethod(Source source, String name, String quantity) {
-    return new Question(name, quantity, "1", CheckKind.SECOND_METHOD, Obtained.COMPUTED, source);
+    return new Question(name, quantity, "1", ComparedWith.SECOND_METHOD, Obtained.COMPUTED, source);
   }
 
   private static Plot plot(Models models, ReferenceTable table) {

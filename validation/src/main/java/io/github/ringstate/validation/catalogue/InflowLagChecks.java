@@ -4,7 +4,7 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -33,7 +33,7 @@ public final class InflowLagChecks implements Topic {
                   "hover time constant of the inflow, " + craft.name(),
                   "time constant over R / vh",
                   "1",
-                  CheckKind.PUBLISHED_VALUE,
+                  ComparedWith.PUBLISHED_VALUE,
                   Obtained.FROM_MEMORY,
                   Sources.CARPENTER)
               .near(
@@ -49,7 +49,7 @@ public final class InflowLagChecks implements Topic {
                 "time constant where no mean flow passes the disc",
                 "time constant over R / vh",
                 "1",
-                CheckKind.CLOSED_FORM,
+                ComparedWith.CLOSED_FORM,
                 Obtained.COMPUTED,
                 Sources.OWN_FORMULATION.at("mass flow not below 1 hover unit; assumed"))
             .near(
@@ -63,7 +63,7 @@ public final class InflowLagChecks implements Topic {
                 "apparent mass beside that of the three-state theory",
                 "mass over rho pi R^3",
                 "1",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.FROM_MEMORY,
                 Sources.PITT_PETERS.at("M11 = 8 / (3 pi)"))
             .near(
@@ -87,7 +87,7 @@ public final class InflowLagChecks implements Topic {
                 "time constant in level flight and climb",
                 "largest relative error",
                 "1",
-                CheckKind.SECOND_METHOD,
+                ComparedWith.SECOND_METHOD,
                 Obtained.FROM_MEMORY,
                 Sources.PITT_PETERS.at("first row: M11 R / (2 Vm)"))
             .atMost(
@@ -132,7 +132,7 @@ public final class InflowLagChecks implements Topic {
                   "thrust overshoot after a rise of collective by " + Math.round(rise) + " degrees",
                   "greatest over final thrust, less 1",
                   "1",
-                  CheckKind.SECOND_METHOD,
+                  ComparedWith.SECOND_METHOD,
                   Obtained.FROM_MEMORY,
                   Sources.CARPENTER.at("m dv/dt = T - 2 rho A v^2"))
               .near(

@@ -1,16 +1,16 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.inflow.HeaveDamping;
-import io.github.ringstate.pilot.Cockpit;
+import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.Forward;
+import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -58,7 +58,7 @@ public final class Integrators implements Topic {
                     "order of " + method.label(),
                     "slope of log error against log step",
                     "1",
-                    CheckKind.PUBLISHED_VALUE,
+                    ComparedWith.PUBLISHED_VALUE,
                     Obtained.FROM_MEMORY,
                     Sources.HAIRER)
                 .near(
@@ -164,7 +164,7 @@ public final class Integrators implements Topic {
                 "altitude loss of a whole encounter",
                 "difference to the yardstick",
                 "ft",
-                CheckKind.SECOND_METHOD,
+                ComparedWith.SECOND_METHOD,
                 Obtained.COMPUTED,
                 source)
             .atMost(
@@ -176,7 +176,7 @@ public final class Integrators implements Topic {
                 "altitude loss of a whole encounter by the fast propagator",
                 "difference to the yardstick",
                 "ft",
-                CheckKind.SECOND_METHOD,
+                ComparedWith.SECOND_METHOD,
                 Obtained.COMPUTED,
                 source)
             .atMost(
@@ -190,7 +190,7 @@ public final class Integrators implements Topic {
                 "cost of a whole encounter at the library's tolerance",
                 "evaluations in the recovery",
                 "1",
-                CheckKind.COMMON_PRACTICE,
+                ComparedWith.COMMON_PRACTICE,
                 Obtained.COMPUTED,
                 Sources.REQUIREMENT.at("a bound on cost, in evaluations"))
             .within(
@@ -226,25 +226,25 @@ public final class Integrators implements Topic {
     }
 
     @Override
-    public List<String> phases() {
-      return recovery.phases();
+    public List<Phase> phases() {
+      return recovery.phases().stream().map(this::counted).toList();
     }
 
-    @Override
-    public double phaseEnd(int phase, Cockpit seen) {
-      return recovery.phaseEnd(phase, seen);
-    }
-
-    @Override
-    public void command(int phase, Cockpit seen, Controls controls) {
-      count++;
-      recovery.command(phase, seen, controls);
+    private Phase counted(Phase phase) {
+      ControlLaw command =
+          (seen, controls) -> {
+            count++;
+            phase.command(seen, controls);
+          };
+      return phase.ends()
+          ? Phase.of(phase.name(), command, phase::end)
+          : Phase.last(phase.name(), command);
     }
   }
 
   private static Question exact(String name, String quantity) {
     return new Question(
-        name, quantity, "1", CheckKind.CLOSED_FORM, Obtained.COMPUTED, Sources.MECHANICS);
+        name, quantity, "1", ComparedWith.CLOSED_FORM, Obtained.COMPUTED, Sources.MECHANICS);
   }
 
   private static Plot orders() {

@@ -5,7 +5,7 @@ import io.github.ringstate.dynamics.Propagators;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -62,7 +62,7 @@ public final class SinkRunaway implements Topic {
                 "the runaway by another integrator",
                 "largest difference of the rate of descent over 60 s",
                 "ft/min",
-                CheckKind.SECOND_METHOD,
+                ComparedWith.SECOND_METHOD,
                 Obtained.COMPUTED,
                 Sources.EXTRAPOLATION)
             .atMost(
@@ -74,7 +74,7 @@ public final class SinkRunaway implements Topic {
                 "no fold, no runaway: smooth momentum theory",
                 "-z at the end",
                 "1",
-                CheckKind.CLOSED_FORM,
+                ComparedWith.CLOSED_FORM,
                 Obtained.COMPUTED,
                 Sources.MOMENTUM_THEORY.at("without d(z + v)/dz < 0 a descent has one steady rate"))
             .within(
@@ -107,7 +107,8 @@ public final class SinkRunaway implements Topic {
 
   private static Question required(String name, String quantity, String unit) {
     return new Question(
-        name, quantity, unit, CheckKind.COMMON_PRACTICE, Obtained.FROM_MEMORY, REQUIRED);
+            name, quantity, unit, ComparedWith.COMMON_PRACTICE, Obtained.FROM_MEMORY, REQUIRED)
+        .calibration();
   }
 
   private static Plot plot(Descent ring, Descent smooth) {

@@ -42,11 +42,12 @@ final class Sources {
           "the condition 2 |z| = v");
   static final Source BASSET =
       new Source(
-          "Basset, Chen, Prasad, Kolb",
-          "",
-          "Journal of the American Helicopter Society",
+          "P.-M. Basset, C. Chen, J. V. R. Prasad, S. Kolb",
+          "Prediction of vortex ring state boundary of a helicopter in descending flight by"
+              + " simulation",
+          "Journal of the American Helicopter Society 53(2)",
           "2008",
-          "criterion of wake transport, k = 4, eps = 0.2 (from memory, unsure)");
+          "criterion of wake transport, k = 4, eps = 0.2 (title and constants from memory)");
   static final Source STEWART =
       new Source(
           "W. Stewart",
@@ -58,8 +59,8 @@ final class Sources {
       new Source(
           "Federal Aviation Administration",
           "Helicopter Flying Handbook",
-          "FAA-H-8083-21A",
-          "2012",
+          "FAA-H-8083-21B",
+          "2019",
           "chapter 11, as repeated by a training page");
   static final Source ARMY =
       new Source(
@@ -67,7 +68,7 @@ final class Sources {
           "Fundamentals of Flight",
           "FM 3-04.203",
           "2007",
-          "settling with power, as copied on flash cards");
+          "settling with power, read in a copy of the passage");
   static final Source TRADE_PRESS =
       new Source(
           "trade press",
@@ -82,6 +83,59 @@ final class Sources {
           "",
           "",
           "claims for recoveries begun at once, not measured distributions");
+  static final Source CASTLES_GRAY =
+      new Source(
+          "W. Castles, R. B. Gray",
+          "Empirical relation between induced velocity, thrust, and rate of descent of a helicopter"
+              + " rotor as determined by wind-tunnel tests on four model rotors",
+          "NACA TN 2474",
+          "1951",
+          "table I and concluding remarks");
+  static final Source SMALL_ROTORS =
+      new Source(
+          "M. Veismann, C. Dougherty, M. Gharib",
+          "Effects of rotor separation on the axial descent performance of dual-rotor"
+              + " configurations",
+          "Flow",
+          "2023",
+          "abstract");
+  static final Source AUTOROTATION_GUIDE =
+      new Source(
+          "training page",
+          "Glide and rate of descent in autorotative flight",
+          "",
+          "",
+          "author not recorded");
+  static final Source UTILITY_MANUAL =
+      new Source(
+          "US Air Force", "Flight manual 1H-1(U)N", "TO 1H-1(U)N-1", "", "pages 6-9 and 6-10");
+  static final Source PROUTY =
+      new Source(
+          "R. W. Prouty",
+          "Helicopter Performance, Stability, and Control",
+          "PWS Publishers",
+          "1986",
+          "");
+  static final Source COOKE_FITZPATRICK =
+      new Source(
+          "A. Cooke, E. Fitzpatrick", "Helicopter Test and Evaluation", "Blackwell", "2002", "");
+  static final Source VERTICAL_HANDLING =
+      new Source(
+          "S. W. Baillie, J. M. Morgan",
+          "Investigation of vertical axis handling qualities for helicopter hover and NOE flight",
+          "ADP005979",
+          "1987",
+          "abstract");
+  static final Source CUSHION =
+      new Source(
+          "T. McAdams", "A cushion of air", "Aircraft Owners and Pilots Association", "2009", "");
+  static final Source GROUND_STUDY =
+      new Source(
+          "Technical University of Sofia",
+          "Helicopter rotor aerodynamic characteristics in ground effect: numerical study",
+          "Engineering Proceedings 100(1), 13",
+          "2025",
+          "abstract");
   static final Source PADFIELD =
       new Source(
           "G. D. Padfield", "Helicopter Flight Dynamics", "2nd edition", "2007", "chapter 4, Zw");

@@ -1,7 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Source;
@@ -14,11 +14,12 @@ import java.util.List;
  *
  * @param name what the checks are called
  * @param unit the column's unit
- * @param kind the kind of comparison
+ * @param comparedWith what the library is compared with
  * @param obtained how the file's numbers were obtained
  * @param source where they come from
  */
-record TableCheck(String name, String unit, CheckKind kind, Obtained obtained, Source source) {
+record TableCheck(
+    String name, String unit, ComparedWith comparedWith, Obtained obtained, Source source) {
 
   private static final String WHY =
       "The budget stands in the reference file: the rounding of the numbers in it, no more.";
@@ -36,6 +37,6 @@ record TableCheck(String name, String unit, CheckKind kind, Obtained obtained, S
   }
 
   private Question question(String quantity) {
-    return new Question(name + ": " + quantity, quantity, unit, kind, obtained, source);
+    return new Question(name + ": " + quantity, quantity, unit, comparedWith, obtained, source);
   }
 }

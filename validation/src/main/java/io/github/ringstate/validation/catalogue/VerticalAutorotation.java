@@ -6,7 +6,7 @@ import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -36,7 +36,7 @@ public final class VerticalAutorotation implements Topic {
                 "disc drag coefficient at z = -1.79",
                 "CD",
                 "1",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.PRINTED,
                 chapter12)
             .near(
@@ -53,7 +53,7 @@ public final class VerticalAutorotation implements Topic {
                 "disc drag coefficient 4 / z^2 at seven speeds",
                 "largest error of CD",
                 "1",
-                CheckKind.CLOSED_FORM,
+                ComparedWith.CLOSED_FORM,
                 Obtained.COMPUTED,
                 chapter12.at("chapter 12: CD = 4 / (Vd/vh)^2"))
             .atMost(0.0026, worst, "Values given with three or four digits, 1.56 the shortest."));
@@ -65,18 +65,20 @@ public final class VerticalAutorotation implements Topic {
                 "ideal autorotation of the ring-state model",
                 "z where z + v = 0",
                 "1",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.FROM_MEMORY,
                 johnson)
+            .calibration()
             .within(-1.9, -1.7, ideal, "Published range for real rotors."));
     checks.add(
         new Question(
                 "disc drag coefficient of the ring-state model's ideal autorotation",
                 "CD",
                 "1",
-                CheckKind.PUBLISHED_VALUE,
+                ComparedWith.PUBLISHED_VALUE,
                 Obtained.FROM_MEMORY,
                 johnson)
+            .calibration()
             .within(1.1, 1.3, Autorotation.discDragCoefficient(ideal), "Published range."));
     for (Helicopter declared : DemoCraft.ALL) {
       Craft craft = Craft.of(models, declared, models.ring());
@@ -86,9 +88,10 @@ public final class VerticalAutorotation implements Topic {
                   "vertical autorotation of the demo craft " + declared.name(),
                   "z where the rotor takes no power",
                   "1",
-                  CheckKind.PUBLISHED_VALUE,
+                  ComparedWith.PUBLISHED_VALUE,
                   Obtained.FROM_MEMORY,
                   johnson)
+              .validation()
               .within(-1.9, -1.7, real, "Published range for real rotors.")
               .butDiffers(
                   -2.01,
@@ -101,6 +104,7 @@ public final class VerticalAutorotation implements Topic {
                       + " difference lies beyond the ring state and errs on the side of the greater"
                       + " sink."));
     }
+    checks.addAll(MeasuredAutorotation.checks(models));
     return new Section(
         "autorotation",
         "Vertical autorotation",

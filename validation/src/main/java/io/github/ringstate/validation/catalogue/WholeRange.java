@@ -3,7 +3,7 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.TabulatedInflow;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -143,9 +143,10 @@ public final class WholeRange implements Topic {
                       Locale.ROOT, "ring-state model among the published curves at z = %.2f", z),
                   "v",
                   "1",
-                  CheckKind.PUBLISHED_VALUE,
+                  ComparedWith.PUBLISHED_VALUE,
                   Obtained.FROM_MEMORY,
                   Sources.LEISHMAN.at("chapter 2: quartic, and Young's two segments; k 1 to 1.15"))
+              .calibration()
               .within(low, high, actual, "The span of the four published curves.");
       checks.add(z > -1.4 ? check : beyond(check, z));
     }
@@ -200,14 +201,14 @@ public final class WholeRange implements Topic {
         name + " is momentum theory",
         "largest relative departure of v",
         "1",
-        CheckKind.CLOSED_FORM,
+        ComparedWith.CLOSED_FORM,
         Obtained.COMPUTED,
         Sources.MOMENTUM_THEORY);
   }
 
   private static Question second(String name, Source source) {
     return new Question(
-        name, "largest error", "1", CheckKind.SECOND_METHOD, Obtained.COMPUTED, source);
+        name, "largest error", "1", ComparedWith.SECOND_METHOD, Obtained.COMPUTED, source);
   }
 
   private static Plot plot(Models models) {

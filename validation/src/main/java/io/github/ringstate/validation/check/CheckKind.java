@@ -1,15 +1,13 @@
 package io.github.ringstate.validation.check;
 
-/** What a check compares the library with. */
+/** What a check can prove. */
 public enum CheckKind {
-  /** A value that a named source prints or states. */
-  PUBLISHED_VALUE("published value"),
-  /** A value that follows from an equation without the library's code. */
-  CLOSED_FORM("closed form"),
-  /** The same question answered by another method, mostly another library. */
-  SECOND_METHOD("second method"),
-  /** What the trade says or does, or what the model is required to do, without a source for it. */
-  COMMON_PRACTICE("common practice, no source");
+  /** The library solves its equations right: a formula, a second method, another library. */
+  VERIFICATION("verification"),
+  /** The library still gives what some of its numbers were chosen to give. */
+  CALIBRATION("calibration"),
+  /** Its equations are the right ones: measured or stated by others, and nothing fitted to it. */
+  VALIDATION("validation");
 
   private final String label;
 
@@ -18,9 +16,9 @@ public enum CheckKind {
   }
 
   /**
-   * The kind as a person reads it.
+   * The kind as a person reads it, and in the column {@code kind} of a file.
    *
-   * @return lower case
+   * @return lower case, one word
    */
   public String label() {
     return label;

@@ -3,17 +3,79 @@ package io.github.ringstate.validation.check;
 import java.util.Optional;
 
 /**
- * What is asked of the library, and against whom.
+ * What is asked of the library, and against whom. A question is a verification, the least that it
+ * can be, until it is declared to be more.
  *
  * @param name one line that tells the check from all others
  * @param quantity what is compared
  * @param unit its unit; {@code 1} for a pure number
- * @param kind what the library is compared with
+ * @param kind what an answer can prove
+ * @param comparedWith what the library is compared with
  * @param obtained how the expected number came here
  * @param source where it comes from
  */
 public record Question(
-    String name, String quantity, String unit, CheckKind kind, Obtained obtained, Source source) {
+    String name,
+    String quantity,
+    String unit,
+    CheckKind kind,
+    ComparedWith comparedWith,
+    Obtained obtained,
+    Source source) {
+
+  /**
+   * Asks for a verification.
+   *
+   * @param name one line that tells the check from all others
+   * @param quantity what is compared
+   * @param unit its unit; {@code 1} for a pure number
+   * @param comparedWith what the library is compared with
+   * @param obtained how the expected number came here
+   * @param source where it comes from
+   */
+  public Question(
+      String name,
+      String quantity,
+      String unit,
+      ComparedWith comparedWith,
+      Obtained obtained,
+      Source source) {
+    this(name, quantity, unit, CheckKind.VERIFICATION, comparedWith, obtained, source);
+  }
+
+  /**
+   * The same question, to which numbers of the library were fitted or chosen.
+   *
+   * @return a calibration
+   */
+  public Question calibration() {
+    return of(CheckKind.CALIBRATION);
+  }
+
+  /**
+   * The same question, measured or stated by others, to which nothing was fitted.
+   *
+   * @return a validation
+   */
+  public Question validation() {
+    return of(CheckKind.VALIDATION);
+  }
+
+  /**
+   * Whether this is a validation that counts: of a source that can be found again, and by a number
+   * that was read and not remembered.
+   *
+   * @return true if so
+   */
+  public boolean counts() {
+    return kind == CheckKind.VALIDATION
+        && source.citable()
+        && (obtained == Obtained.PRINTED || obtained == Obtained.TRANSCRIBED);
+  }
+
+  private Question of(CheckKind newKind) {
+    return new Question(name, quantity, unit, newKind, comparedWith, obtained, source);
+  }
 
   /**
    * Expects a value.

@@ -1,7 +1,7 @@
 package io.github.ringstate.validation.report;
 
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Expectation;
 import io.github.ringstate.validation.check.KnownDifference;
 import io.github.ringstate.validation.check.Obtained;
@@ -200,16 +200,16 @@ public final class HtmlReport {
       page.append("<th scope=\"col\">").append(Html.escape(obtained.label())).append("</th>");
     }
     page.append("<th scope=\"col\">all</th></tr></thead>\n<tbody>\n");
-    for (CheckKind kind : CheckKind.values()) {
+    for (ComparedWith kind : ComparedWith.values()) {
       page.append("<tr><th scope=\"row\">").append(Html.escape(kind.label())).append("</th>");
       for (Obtained obtained : Obtained.values()) {
         cell(
             checks().stream()
                 .map(Check::question)
-                .filter(q -> q.kind() == kind && q.obtained() == obtained)
+                .filter(q -> q.comparedWith() == kind && q.obtained() == obtained)
                 .count());
       }
-      cell(checks().stream().filter(check -> check.question().kind() == kind).count());
+      cell(checks().stream().filter(check -> check.question().comparedWith() == kind).count());
       page.append("</tr>\n");
     }
     page.append(
@@ -313,7 +313,7 @@ public final class HtmlReport {
             question.name().endsWith(question.quantity())
                 ? ""
                 : Html.escape(question.quantity()) + " &middot; ")
-        .append(Html.escape(question.kind().label()))
+        .append(Html.escape(question.comparedWith().label()))
         .append(", ")
         .append(Html.escape(question.obtained().label()))
         .append(" &middot; <a href=\"#source-")

@@ -15,7 +15,7 @@ public final class SummaryCsv {
 
   /** The first line. */
   public static final String HEADER =
-      "check,kind,source,unit,expected,actual,error,tolerance,passed";
+      "check,kind,compared_with,source,unit,expected,actual,error,tolerance,passed";
 
   private SummaryCsv() {}
 
@@ -39,6 +39,7 @@ public final class SummaryCsv {
     return Stream.of(
                 question.name(),
                 question.kind().label(),
+                question.comparedWith().label(),
                 question.source().full(),
                 question.unit(),
                 Double.toString(check.expectation().value()),

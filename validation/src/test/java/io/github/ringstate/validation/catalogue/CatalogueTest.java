@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Status;
 import io.github.ringstate.validation.report.SummaryCsv;
@@ -65,14 +65,14 @@ class CatalogueTest {
   void thereAreSixtyChecksOrMoreOfEveryKindAndAllHaveASourceAndAReasonForTheirTolerance() {
     assertTrue(checks().size() >= 60);
     Set<String> names = new HashSet<>();
-    Set<CheckKind> kinds = new HashSet<>();
+    Set<ComparedWith> kinds = new HashSet<>();
     for (Check check : checks()) {
       assertTrue(names.add(check.question().name()), check.question().name());
-      kinds.add(check.question().kind());
+      kinds.add(check.question().comparedWith());
       assertFalse(check.question().source().work().isEmpty(), check.question().name());
       assertFalse(check.why().isBlank(), check.question().name());
     }
-    assertEquals(CheckKind.values().length, kinds.size());
+    assertEquals(ComparedWith.values().length, kinds.size());
   }
 
   @Test
@@ -98,7 +98,9 @@ class CatalogueTest {
   void theSummaryHasOneLineACheckUnderItsHeader() throws IOException {
     List<String> lines = Files.readAllLines(FOLDER.resolve("summary.csv"));
 
-    assertEquals("check,kind,source,unit,expected,actual,error,tolerance,passed", lines.get(0));
+    assertEquals(
+        "check,kind,compared_with,source,unit,expected,actual,error,tolerance,passed",
+        lines.get(0));
     assertEquals(SummaryCsv.HEADER, lines.get(0));
     assertEquals(checks().size(), lines.size() - 1);
     for (String line : lines.subList(1, lines.size())) {

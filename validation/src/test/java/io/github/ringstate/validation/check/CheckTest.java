@@ -11,7 +11,7 @@ class CheckTest {
           "name",
           "quantity",
           "1",
-          CheckKind.CLOSED_FORM,
+          ComparedWith.CLOSED_FORM,
           Obtained.COMPUTED,
           new Source("author", "title", "", "1900", ""));
 

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.CheckKind;
+import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -20,7 +20,7 @@ class ReportTest {
           "a \"quoted\" <b>, with a comma",
           "quantity",
           "m",
-          CheckKind.PUBLISHED_VALUE,
+          ComparedWith.PUBLISHED_VALUE,
           Obtained.PRINTED,
           new Source("author", "title & more", "", "1900", "table <1>"));
 
@@ -35,7 +35,7 @@ class ReportTest {
 
     assertEquals(SummaryCsv.HEADER, lines[0]);
     assertEquals(
-        "\"a \"\"quoted\"\" <b>, with a comma\",published value,"
+        "\"a \"\"quoted\"\" <b>, with a comma\",verification,published value,"
             + "\"author, title & more, 1900, table <1>\",m,1.0,1.25,0.25,0.5,true",
         lines[1]);
   }

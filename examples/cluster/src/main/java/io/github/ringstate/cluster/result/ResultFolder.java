@@ -2,7 +2,7 @@ package io.github.ringstate.cluster.result;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -41,7 +41,7 @@ public final class ResultFolder {
    * @param name the folder, as the user named it: a path, or a URI with its file system
    * @param settings how to reach file systems
    * @return the folder, which need not exist
-   * @throws Refusal if the name is none, or there is no such file system
+   * @throws UserError if the name is none, or there is no such file system
    */
   public static ResultFolder named(String name, Configuration settings) {
     try {
@@ -49,7 +49,7 @@ public final class ResultFolder {
       ResultFiles files = ResultFiles.at(path, settings);
       return new ResultFolder(name, files, files.context().makeQualified(path));
     } catch (IllegalArgumentException | IOException bad) {
-      throw Refusal.file(name, "cannot be a folder for results: " + why(bad), bad);
+      throw UserError.file(name, "cannot be a folder for results: " + why(bad), bad);
     }
   }
 
@@ -57,7 +57,7 @@ public final class ResultFolder {
    * What the folder is being filled with.
    *
    * @return the manifest; empty if nothing was begun
-   * @throws Refusal if something else is there
+   * @throws UserError if something else is there
    */
   public Optional<Manifest> begun() {
     try {
@@ -66,7 +66,7 @@ public final class ResultFolder {
         return Optional.empty();
       }
       if (!context.getFileStatus(folder).isDirectory()) {
-        throw Refusal.file(name, "cannot be a folder for results: it is a file", null);
+        throw UserError.file(name, "cannot be a folder for results: it is a file", null);
       }
       Path manifest = new Path(folder, MANIFEST);
       if (files.exists(manifest)) {
@@ -74,13 +74,13 @@ public final class ResultFolder {
             Manifest.read(lines(manifest))
                 .orElseThrow(
                     () ->
-                        Refusal.file(
+                        UserError.file(
                             name, "cannot be gone on with: its manifest is damaged", null)));
       }
       RemoteIterator<FileStatus> there = context.listStatus(folder);
       while (there.hasNext()) {
         if (!there.next().getPath().getName().startsWith(ResultFiles.DRAFT)) {
-          throw Refusal.file(
+          throw UserError.file(
               name,
               "cannot be a folder for results: there are other things in it; name a new one",
               null);
@@ -103,7 +103,7 @@ public final class ResultFolder {
    *
    * @param manifest what with
    * @return where its portions go
-   * @throws Refusal if the folder is filled with something else, or cannot be written
+   * @throws UserError if the folder is filled with something else, or cannot be written
    */
   public PortionPlaces begin(Manifest manifest) {
     try {
@@ -126,7 +126,7 @@ public final class ResultFolder {
    * Holds what is to be flown against what was begun.
    *
    * @param asked what is to be flown
-   * @throws Refusal if something else was begun
+   * @throws UserError if something else was begun
    */
   public void check(Manifest asked) {
     Optional<Manifest> begun = begun();
@@ -136,7 +136,7 @@ public final class ResultFolder {
     List<String> there = begun.get().lines();
     for (int i = 0; i < there.size(); i++) {
       if (!there.get(i).equals(asked.lines().get(i))) {
-        throw Refusal.file(
+        throw UserError.file(
             name,
             "holds another sweep: that one has '"
                 + there.get(i)
@@ -153,7 +153,7 @@ public final class ResultFolder {
    *
    * @param places where the portions go
    * @return their numbers
-   * @throws Refusal if the folder cannot be read
+   * @throws UserError if the folder cannot be read
    */
   public BitSet whole(PortionPlaces places) {
     BitSet whole = new BitSet();
@@ -173,7 +173,7 @@ public final class ResultFolder {
    * by its task, whose portion is whole by then.
    *
    * @param places where the portions went
-   * @throws Refusal if the folder cannot be written
+   * @throws UserError if the folder cannot be written
    */
   public void removeDrafts(PortionPlaces places) {
     try {
@@ -193,7 +193,7 @@ public final class ResultFolder {
    * Puts the summary in its place, or a new one there.
    *
    * @param content the summary
-   * @throws Refusal if it cannot be written
+   * @throws UserError if it cannot be written
    */
   public void summary(ResultFiles.Content content) {
     try {
@@ -205,12 +205,12 @@ public final class ResultFolder {
     }
   }
 
-  private Refusal unreadable(IOException failed) {
-    return Refusal.file(name, "cannot be read: " + why(failed), failed);
+  private UserError unreadable(IOException failed) {
+    return UserError.file(name, "cannot be read: " + why(failed), failed);
   }
 
-  private Refusal unwritable(IOException failed) {
-    return Refusal.file(name, "cannot be written: " + why(failed), failed);
+  private UserError unwritable(IOException failed) {
+    return UserError.file(name, "cannot be written: " + why(failed), failed);
   }
 
   private static String why(Exception failed) {

@@ -1,7 +1,7 @@
 package io.github.ringstate.files.craft;
 
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.toml.TextFile;
 import java.util.List;
 
@@ -18,7 +18,7 @@ public final class CraftFile {
    *
    * @param name the file, as the user named it
    * @return the helicopter
-   * @throws Refusal if the file cannot be read or holds a bad value
+   * @throws UserError if the file cannot be read or holds a bad value
    */
   public static Helicopter read(String name) {
     return CraftReader.read(name, text(name));
@@ -29,7 +29,7 @@ public final class CraftFile {
    *
    * @param name the file, as the user named it
    * @return the points, none if the file holds none
-   * @throws Refusal if the file cannot be read or holds a bad value
+   * @throws UserError if the file cannot be read or holds a bad value
    */
   public static List<HeightVelocityPoint> heightVelocity(String name) {
     return CraftReader.heightVelocity(name, text(name));

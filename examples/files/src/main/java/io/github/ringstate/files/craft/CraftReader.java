@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.files.toml.TomlDocument;
@@ -50,7 +50,7 @@ final class CraftReader {
    * @param file the file's name, for messages
    * @param text the file's content
    * @return the helicopter
-   * @throws Refusal if the content is no TOML, or not a helicopter
+   * @throws UserError if the content is no TOML, or not a helicopter
    */
   static Helicopter read(String file, String text) {
     return new CraftReader(TomlDocument.parse(file, text)).craft();
@@ -62,7 +62,7 @@ final class CraftReader {
    * @param file the file's name, for messages
    * @param text the file's content
    * @return the points, none if the file holds none
-   * @throws Refusal if the content is no TOML, or they are no points
+   * @throws UserError if the content is no TOML, or they are no points
    */
   static List<HeightVelocityPoint> heightVelocity(String file, String text) {
     return new CraftReader(TomlDocument.parse(file, text)).points();
@@ -149,8 +149,9 @@ final class CraftReader {
     }
   }
 
-  private Refusal unknown(List<String> path, String allowed) {
-    return document.refused(path, "unknown key " + Refusal.quoted(String.join(".", path)), allowed);
+  private UserError unknown(List<String> path, String allowed) {
+    return document.refused(
+        path, "unknown key " + UserError.quoted(String.join(".", path)), allowed);
   }
 
   private String word(String key, Pattern pattern, String allowed) {
@@ -185,7 +186,7 @@ final class CraftReader {
   }
 
   /** Each number is in its range, but not in the one that the craft's other numbers leave it. */
-  private Refusal outOfOrder(OutOfRangeException outside) {
+  private UserError outOfOrder(OutOfRangeException outside) {
     Quantity quantity = outside.quantity();
     for (Helicopter.Section section : Helicopter.SECTIONS) {
       for (Parameter parameter : section.parameters()) {

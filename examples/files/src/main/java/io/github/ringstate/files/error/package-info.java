@@ -1,4 +1,4 @@
-/** Refusals: the one exception with which the tool says no, and its exit status. */
+/** User errors: the one exception with which the tool says no, and its exit status. */
 @NullMarked
 package io.github.ringstate.files.error;
 

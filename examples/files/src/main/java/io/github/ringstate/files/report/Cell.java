@@ -35,6 +35,16 @@ public record Cell(String text, Kind kind) {
   }
 
   /**
+   * An answer.
+   *
+   * @param is whether it is so
+   * @return the cell, {@code yes} or {@code no}
+   */
+  public static Cell yesNo(boolean is) {
+    return text(is ? "yes" : "no");
+  }
+
+  /**
    * A number with one decimal.
    *
    * @param value the number; finite

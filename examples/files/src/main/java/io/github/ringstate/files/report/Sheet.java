@@ -1,5 +1,7 @@
 package io.github.ringstate.files.report;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -63,6 +65,20 @@ public record Sheet(List<Block> blocks) {
     public Grid {
       columns = List.copyOf(columns);
       rows = rows.stream().map(List::copyOf).toList();
+    }
+
+    /**
+     * A line that says what the lines below it are.
+     *
+     * @param column in which column it stands, from 0
+     * @param text what it says
+     * @param columns how many columns there are
+     * @return a text for each column, all empty but one
+     */
+    public static List<String> heading(int column, String text, int columns) {
+      List<String> line = new ArrayList<>(Collections.nCopies(columns, ""));
+      line.set(column, text + ":");
+      return line;
     }
   }
 

@@ -1,6 +1,6 @@
 package io.github.ringstate.files.row;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.whole.WholeFile;
 import java.io.Closeable;
 import java.io.IOException;
@@ -55,7 +55,7 @@ public final class RowFile implements Closeable {
    *
    * @param asked what is being made, one thing a line; a run that was begun must have asked for the
    *     same
-   * @throws Refusal if another run is at work, the run begun was another, or a file is damaged
+   * @throws UserError if another run is at work, the run begun was another, or a file is damaged
    */
   public void open(List<String> asked) {
     try {
@@ -87,7 +87,7 @@ public final class RowFile implements Closeable {
         channel.position(length);
       }
     } catch (Journal.InUseException inUse) {
-      throw Refusal.file(file.place().toString(), "is being written by another run", inUse);
+      throw UserError.file(file.place().toString(), "is being written by another run", inUse);
     } catch (IOException failed) {
       throw file.refused(failed);
     }
@@ -128,8 +128,8 @@ public final class RowFile implements Closeable {
     return at;
   }
 
-  private Refusal damaged(String why) {
-    return Refusal.file(
+  private UserError damaged(String why) {
+    return UserError.file(
         file.place().toString(),
         why
             + "; to begin anew, remove "
@@ -169,7 +169,7 @@ public final class RowFile implements Closeable {
   /**
    * Makes the rows appended since the last time one chunk, on the disk when this returns.
    *
-   * @throws Refusal if they cannot be written
+   * @throws UserError if they cannot be written
    */
   public void sync() {
     if (waiting.isEmpty()) {
@@ -191,7 +191,7 @@ public final class RowFile implements Closeable {
   /**
    * Makes the file whole and puts it in its place.
    *
-   * @throws Refusal if that fails
+   * @throws UserError if that fails
    */
   public void finish() {
     sync();

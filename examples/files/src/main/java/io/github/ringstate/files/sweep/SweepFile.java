@@ -2,7 +2,7 @@ package io.github.ringstate.files.sweep;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.toml.TextFile;
 import io.github.ringstate.study.sweep.Sweep;
 import java.io.IOException;
@@ -30,7 +30,7 @@ public record SweepFile(String name, String text, Sweep sweep) {
    *
    * @param name the file, as the user named it
    * @return the sweep
-   * @throws Refusal if the file cannot be read or holds a bad value
+   * @throws UserError if the file cannot be read or holds a bad value
    */
   public static SweepFile read(String name) {
     return parse(name, TextFile.read(name, "a sweep", LARGEST));
@@ -42,7 +42,7 @@ public record SweepFile(String name, String text, Sweep sweep) {
    * @param name a name for messages
    * @param text the content of the file
    * @return the sweep
-   * @throws Refusal if the text is no TOML or holds a bad value
+   * @throws UserError if the text is no TOML or holds a bad value
    */
   public static SweepFile parse(String name, String text) {
     return new SweepFile(name, text, SweepReader.read(name, text));

@@ -1,7 +1,7 @@
 package io.github.ringstate.files.sweep;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.toml.TomlDocument;
 import io.github.ringstate.study.sweep.Axis;
 import io.github.ringstate.study.sweep.Sample;
@@ -62,7 +62,7 @@ final class SweepReader {
     }
   }
 
-  private Refusal refused(SettingException bad) {
+  private UserError refused(SettingException bad) {
     List<String> path = Arrays.asList(bad.key().split("\\.", 2));
     String what = bad.key() + " " + bad.problem();
     return document.has(path)
@@ -99,8 +99,9 @@ final class SweepReader {
     }
   }
 
-  private Refusal unknown(List<String> path, String allowed) {
-    return document.refused(path, "unknown key " + Refusal.quoted(String.join(".", path)), allowed);
+  private UserError unknown(List<String> path, String allowed) {
+    return document.refused(
+        path, "unknown key " + UserError.quoted(String.join(".", path)), allowed);
   }
 
   private void setting(List<String> path) {

@@ -1,6 +1,6 @@
 package io.github.ringstate.files.toml;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -24,24 +24,24 @@ public final class TextFile {
    * @param what what it should hold, for messages, with its article
    * @param largest the most bytes it may have; a bound for what is read by mistake
    * @return the text
-   * @throws Refusal if the file cannot be read, is too large or no text
+   * @throws UserError if the file cannot be read, is too large or no text
    */
   public static String read(String name, String what, int largest) {
     byte[] bytes;
     try (InputStream in = Files.newInputStream(Path.of(name))) {
       bytes = in.readNBytes(largest + 1);
     } catch (IOException | InvalidPathException failed) {
-      throw Refusal.file(name, "cannot be read: " + why(failed), failed);
+      throw UserError.file(name, "cannot be read: " + why(failed), failed);
     }
     if (bytes.length > largest) {
-      throw Refusal.file(
+      throw UserError.file(
           name, "cannot be " + what + ": it is larger than " + largest + " bytes", null);
     }
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return text.startsWith("\uFEFF") ? text.substring(1) : text; // some editors put a mark there
     } catch (CharacterCodingException failed) {
-      throw Refusal.file(name, "cannot be read: it is not text in UTF-8", failed);
+      throw UserError.file(name, "cannot be read: it is not text in UTF-8", failed);
     }
   }
 

@@ -3,7 +3,7 @@ package io.github.ringstate.files.toml;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.toml.TomlMapper;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
@@ -37,7 +37,7 @@ public final class TomlDocument {
    * @param file the file's name, for messages
    * @param text the document
    * @return the document
-   * @throws Refusal if it is no TOML
+   * @throws UserError if it is no TOML
    */
   public static TomlDocument parse(String file, String text) {
     List<String> lines = text.lines().toList();
@@ -46,10 +46,10 @@ public final class TomlDocument {
     } catch (JsonProcessingException bad) {
       int line = firstLine(lines, tree -> true);
       String statement = line <= lines.size() ? lines.get(line - 1).strip() : "";
-      throw Refusal.line(
+      throw UserError.line(
           file,
           line,
-          Refusal.quoted(statement) + " is not valid TOML: " + bad.getOriginalMessage());
+          UserError.quoted(statement) + " is not valid TOML: " + bad.getOriginalMessage());
     }
   }
 
@@ -108,13 +108,13 @@ public final class TomlDocument {
    * @param path the keys that lead there
    * @param allowed what is allowed, for the message
    * @return the value
-   * @throws Refusal if the key is missing
+   * @throws UserError if the key is missing
    */
   public JsonNode get(List<String> path, String allowed) {
     JsonNode value = at(tree, path);
     if (value.isMissingNode()) {
-      throw Refusal.line(
-          file, 0, String.join(".", path) + " is missing" + Refusal.ALLOWED + allowed);
+      throw UserError.line(
+          file, 0, String.join(".", path) + " is missing" + UserError.ALLOWED + allowed);
     }
     return value;
   }
@@ -124,10 +124,10 @@ public final class TomlDocument {
    *
    * @param path the keys that lead to it
    * @param allowed what is allowed
-   * @return the refusal, with line, key, value and what is allowed
+   * @return the user error, with line, key, value and what is allowed
    */
-  public Refusal bad(List<String> path, String allowed) {
-    String value = Refusal.quoted(written(at(tree, path)));
+  public UserError bad(List<String> path, String allowed) {
+    String value = UserError.quoted(written(at(tree, path)));
     return refused(path, String.join(".", path) + " cannot be " + value, allowed);
   }
 
@@ -151,11 +151,11 @@ public final class TomlDocument {
    * @param path the keys that lead to it
    * @param what what is wrong
    * @param allowed what is allowed
-   * @return the refusal
+   * @return the user error
    */
-  public Refusal refused(List<String> path, String what, String allowed) {
+  public UserError refused(List<String> path, String what, String allowed) {
     int line = firstLine(lines, beginning -> at(beginning, path).isMissingNode());
-    return Refusal.line(file, line, what + Refusal.ALLOWED + allowed);
+    return UserError.line(file, line, what + UserError.ALLOWED + allowed);
   }
 
   /**
@@ -163,10 +163,10 @@ public final class TomlDocument {
    *
    * @param what what is wrong
    * @param allowed what is allowed
-   * @return the refusal
+   * @return the user error
    */
-  public Refusal refusedAsWhole(String what, String allowed) {
-    return Refusal.line(file, 0, what + Refusal.ALLOWED + allowed);
+  public UserError refusedAsWhole(String what, String allowed) {
+    return UserError.line(file, 0, what + UserError.ALLOWED + allowed);
   }
 
   /** The line behind the longest beginning of the document that is whole and passes a test. */

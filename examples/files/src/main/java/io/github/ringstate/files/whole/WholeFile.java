@@ -1,6 +1,6 @@
 package io.github.ringstate.files.whole;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -46,20 +46,20 @@ public final class WholeFile {
    * @param option where the file was named
    * @param name the name
    * @return the file, which need not exist
-   * @throws Refusal if the name is none, the folder does not exist, or something other than a plain
-   *     file is there
+   * @throws UserError if the name is none, the folder does not exist, or something other than a
+   *     plain file is there
    */
   public static WholeFile named(String option, String name) {
     if (name.isBlank()) {
-      throw Refusal.option(option, name, "the name of a file");
+      throw UserError.option(option, name, "the name of a file");
     }
     try {
       Path path = Path.of(name).toAbsolutePath();
       if (Files.isDirectory(path)) {
-        throw Refusal.file(name, "cannot be written: it is a directory", null);
+        throw UserError.file(name, "cannot be written: it is a directory", null);
       }
       if (Files.exists(path) && !Files.isRegularFile(path)) {
-        throw Refusal.file(
+        throw UserError.file(
             name,
             "cannot be written: it is not a plain file, and only a plain file can be replaced as a"
                 + " whole",
@@ -69,11 +69,11 @@ public final class WholeFile {
       Path place = Files.exists(path) ? path.toRealPath() : path.normalize();
       Path folder = place.getParent();
       if (folder == null || !Files.isDirectory(folder)) {
-        throw Refusal.file(name, "cannot be written: its folder does not exist", null);
+        throw UserError.file(name, "cannot be written: its folder does not exist", null);
       }
       return new WholeFile(name, place, folder);
     } catch (InvalidPathException invalid) {
-      throw Refusal.option(option, name, "the name of a file");
+      throw UserError.option(option, name, "the name of a file");
     } catch (IOException failed) {
       throw refused(name, failed);
     }
@@ -83,7 +83,7 @@ public final class WholeFile {
    * Replaces the file, or makes it.
    *
    * @param content what it holds from now on
-   * @throws Refusal if it cannot be written; the old file is then as it was
+   * @throws UserError if it cannot be written; the old file is then as it was
    */
   public void replace(Content content) {
     try {
@@ -133,19 +133,19 @@ public final class WholeFile {
    * What to say if something beside the file or the file itself cannot be written.
    *
    * @param failed what the system said
-   * @return the refusal
+   * @return the user error
    */
-  public Refusal refused(IOException failed) {
+  public UserError refused(IOException failed) {
     return refused(name, failed);
   }
 
-  private static Refusal refused(String name, IOException failed) {
+  private static UserError refused(String name, IOException failed) {
     String why =
         failed instanceof AccessDeniedException
             ? "permission denied"
             : failed instanceof NoSuchFileException
                 ? "its folder does not exist"
                 : String.valueOf(failed.getMessage());
-    return Refusal.file(name, "cannot be written: " + why, failed);
+    return UserError.file(name, "cannot be written: " + why, failed);
   }
 }

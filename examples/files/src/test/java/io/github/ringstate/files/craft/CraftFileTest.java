@@ -8,7 +8,7 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.toml.TomlDocument;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -120,36 +120,35 @@ class CraftFileTest {
             + "[rotor]\n\nradius_m = 99\n";
     String name = Files.writeString(folder.resolve("craft.toml"), text).toString();
     TomlDocument document = TomlDocument.parse(name, Files.readString(Path.of(name)));
-    Refusal refusal = document.bad(List.of("rotor", "radius_m"), "less");
-    assertTrue(String.valueOf(refusal.getMessage()).contains("line 7: "), refusal.getMessage());
-    Refusal other = document.bad(List.of("description"), "less");
+    UserError error = document.bad(List.of("rotor", "radius_m"), "less");
+    assertTrue(String.valueOf(error.getMessage()).contains("line 7: "), error.getMessage());
+    UserError other = document.bad(List.of("description"), "less");
     assertTrue(String.valueOf(other.getMessage()).contains("line 1: "), other.getMessage());
   }
 
   @Test
   void aKeyByItsFullNameIsFoundToo() {
     TomlDocument document = TomlDocument.parse("craft.toml", "a = 1\n\n\nrotor.radius_m = 99\n");
-    Refusal refusal = document.bad(List.of("rotor", "radius_m"), "less");
-    assertTrue(String.valueOf(refusal.getMessage()).contains("line 4: "), refusal.getMessage());
+    UserError error = document.bad(List.of("rotor", "radius_m"), "less");
+    assertTrue(String.valueOf(error.getMessage()).contains("line 4: "), error.getMessage());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"x = ", "[x", "x = [", "x = \"", "= 3", "x = 1 y = 2", "[[[[", "\u0001"})
   void whatIsNoTomlIsRefusedWithItsLine(String line) {
-    Refusal refusal =
+    UserError error =
         assertThrows(
-            Refusal.class, () -> TomlDocument.parse("craft.toml", "# first\na = 1\n" + line));
-    assertEquals(Refusal.FILE, refusal.status());
+            UserError.class, () -> TomlDocument.parse("craft.toml", "# first\na = 1\n" + line));
+    assertEquals(UserError.FILE, error.status());
     assertTrue(
-        String.valueOf(refusal.getMessage()).startsWith("craft.toml, line 3: "),
-        refusal.getMessage());
+        String.valueOf(error.getMessage()).startsWith("craft.toml, line 3: "), error.getMessage());
   }
 
   @Test
   void nestingWithoutEndIsRefused() {
-    Refusal refusal =
+    UserError error =
         assertThrows(
-            Refusal.class, () -> TomlDocument.parse("craft.toml", "x = " + "[".repeat(20_000)));
-    assertEquals(Refusal.FILE, refusal.status());
+            UserError.class, () -> TomlDocument.parse("craft.toml", "x = " + "[".repeat(20_000)));
+    assertEquals(UserError.FILE, error.status());
   }
 }

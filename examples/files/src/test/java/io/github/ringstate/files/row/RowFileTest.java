@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.files.whole.WholeFile;
 import io.github.ringstate.study.sweep.Rows;
@@ -186,19 +186,19 @@ class RowFileTest {
       byte[] changed = part.clone();
       changed[at] ^= 1;
       Files.write(beside(ending, "part"), changed);
-      assertEquals(Refusal.FILE, assertThrows(Refusal.class, () -> write(ending, 1)).status());
+      assertEquals(UserError.FILE, assertThrows(UserError.class, () -> write(ending, 1)).status());
       assertArrayEquals(changed, Files.readAllBytes(beside(ending, "part")));
     }
     Files.write(beside(ending, "part"), Arrays.copyOf(part, part.length - 1));
-    assertThrows(Refusal.class, () -> write(ending, 1));
+    assertThrows(UserError.class, () -> write(ending, 1));
     Files.delete(beside(ending, "part"));
-    assertThrows(Refusal.class, () -> write(ending, 1));
+    assertThrows(UserError.class, () -> write(ending, 1));
   }
 
   @Test
   void aFileOfSomeoneElseIsNotTakenForRows() throws IOException {
     Files.writeString(beside("csv", "part"), "mine");
-    assertThrows(Refusal.class, () -> write("csv", 1));
+    assertThrows(UserError.class, () -> write("csv", 1));
     assertEquals("mine", Files.readString(beside("csv", "part")));
   }
 
@@ -206,9 +206,9 @@ class RowFileTest {
   void aRunOfSomethingElseIsNotGoneOnFrom() {
     write("csv", 2);
     try (RowFile rows = file("csv")) {
-      Refusal refusal =
-          assertThrows(Refusal.class, () -> rows.open(List.of(ASKED.get(0), "spec 2")));
-      assertTrue(String.valueOf(refusal.getMessage()).contains("spec 2"));
+      UserError error =
+          assertThrows(UserError.class, () -> rows.open(List.of(ASKED.get(0), "spec 2")));
+      assertTrue(String.valueOf(error.getMessage()).contains("spec 2"));
     }
   }
 
@@ -217,8 +217,8 @@ class RowFileTest {
     try (RowFile rows = file("csv");
         RowFile other = file("csv")) {
       rows.open(ASKED);
-      Refusal refusal = assertThrows(Refusal.class, () -> other.open(ASKED));
-      assertTrue(String.valueOf(refusal.getMessage()).contains("another run"));
+      UserError error = assertThrows(UserError.class, () -> other.open(ASKED));
+      assertTrue(String.valueOf(error.getMessage()).contains("another run"));
     }
   }
 

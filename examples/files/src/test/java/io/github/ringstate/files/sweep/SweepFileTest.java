@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.study.sweep.Axis;
 import io.github.ringstate.study.sweep.Sample;
 import io.github.ringstate.study.sweep.Scale;
@@ -135,9 +135,9 @@ class SweepFileTest {
       })
   void aMistakeIsRefusedWithLineKeyAndWhatIsAllowed(
       String text, int line, String named, String allowed) {
-    Refusal refusal = assertThrows(Refusal.class, () -> spec(text.replace(';', '\n')));
-    String message = String.valueOf(refusal.getMessage());
-    assertEquals(Refusal.FILE, refusal.status());
+    UserError error = assertThrows(UserError.class, () -> spec(text.replace(';', '\n')));
+    String message = String.valueOf(error.getMessage());
+    assertEquals(UserError.FILE, error.status());
     assertTrue(message.contains("my.toml, line " + line + ":"), message);
     assertTrue(message.contains(named), message);
     assertTrue(message.contains(allowed), message);
@@ -146,10 +146,10 @@ class SweepFileTest {
 
   @Test
   void whatIsMissingIsNamedThoughItHasNoLine() {
-    Refusal refusal =
+    UserError error =
         assertThrows(
-            Refusal.class,
+            UserError.class,
             () -> spec("[craft]\nmass_kg = { from = 500, to = 600, sampled = true }\n"));
-    assertTrue(String.valueOf(refusal.getMessage()).contains("sample.method is missing"));
+    assertTrue(String.valueOf(error.getMessage()).contains("sample.method is missing"));
   }
 }

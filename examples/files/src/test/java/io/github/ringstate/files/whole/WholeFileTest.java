@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,17 +45,17 @@ class WholeFileTest {
   void aWriteThatFailsHalfwayLeavesTheOldFileAndNothingElse() throws IOException {
     Files.writeString(folder.resolve("a.txt"), "old");
     WholeFile file = file("a.txt");
-    Refusal refusal =
+    UserError error =
         assertThrows(
-            Refusal.class,
+            UserError.class,
             () ->
                 file.replace(
                     out -> {
                       out.write(new byte[100_000]);
                       throw new IOException("disk full");
                     }));
-    assertEquals(Refusal.FILE, refusal.status());
-    assertTrue(String.valueOf(refusal.getMessage()).contains("disk full"));
+    assertEquals(UserError.FILE, error.status());
+    assertTrue(String.valueOf(error.getMessage()).contains("disk full"));
     assertEquals("old", Files.readString(folder.resolve("a.txt")));
     assertHoldsOnly("a.txt");
   }
@@ -91,8 +91,8 @@ class WholeFileTest {
     Path inner = Files.createDirectory(folder.resolve("inner"));
     WholeFile file = file("inner/a.txt");
     Files.delete(inner);
-    Refusal refusal = assertThrows(Refusal.class, () -> file.replace(out -> out.write('1')));
-    assertEquals(Refusal.FILE, refusal.status());
+    UserError error = assertThrows(UserError.class, () -> file.replace(out -> out.write('1')));
+    assertEquals(UserError.FILE, error.status());
     assertHoldsOnly();
   }
 
@@ -103,11 +103,11 @@ class WholeFileTest {
   void whatIsNoPlainFileIsRefusedWithTheReason(String name) {
     Path place = Path.of(name);
     assumeTrue(Files.exists(place) && !Files.isRegularFile(place), "a plain file stands there");
-    Refusal refusal = assertThrows(Refusal.class, () -> WholeFile.named("--output", name));
+    UserError error = assertThrows(UserError.class, () -> WholeFile.named("--output", name));
     assertEquals(
         name
             + " cannot be written: it is not a plain file, and only a plain file can be replaced as"
             + " a whole",
-        refusal.getMessage());
+        error.getMessage());
   }
 }

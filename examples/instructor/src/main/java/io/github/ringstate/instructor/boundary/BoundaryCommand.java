@@ -1,22 +1,21 @@
 package io.github.ringstate.instructor.boundary;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.encounter.EntryKind;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
-import io.github.ringstate.instructor.option.EntryKind;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.io.OutputStream;
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -61,7 +60,8 @@ public final class BoundaryCommand implements Runnable {
       paramLabel = "NAME",
       description =
           "Draw the flight of an encounter into the picture, with this recovery: forward, lateral,"
-              + " autorotation, collective or none. Unless given, no flight is drawn.")
+              + " autorotation, none, or collective (power alone: not a way out). Unless given, no"
+              + " flight is drawn.")
   private @Nullable String recovery;
 
   @Option(
@@ -98,23 +98,22 @@ public final class BoundaryCommand implements Runnable {
   private Optional<FlightPath> path(Conditions conditions) {
     EntryKind kind =
         entry == null
-            ? EntryKind.SETTLING
-            : new Choice<>("--entry", List.of(EntryKind.values()), EntryKind::label).one(entry);
+            ? EntryKind.STANDARD
+            : new Choice<>("--entry", EntryKind.ALL, EntryKind::name).one(entry);
     double delayS = NumberText.one("--delay", delay == null ? DELAY : delay, Recognition.DELAY);
     if (recovery == null) {
       if (delay != null || entry != null) {
-        throw Refusal.usage(
+        throw UserError.usage(
             (delay != null ? "--delay" : "--entry")
                 + " needs --fly: it is that of the flight drawn");
       }
       return Optional.empty();
     }
     if (!output.isPicture()) {
-      throw Refusal.usage(
-          "--fly has no place in text and tables" + Refusal.ALLOWED + "html, svg, png");
+      throw UserError.usage(
+          "--fly has no place in text and tables" + UserError.ALLOWED + "html, svg, png");
     }
-    RecoveryKind chosen =
-        new Choice<>("--fly", List.of(RecoveryKind.values()), RecoveryKind::label).one(recovery);
+    Technique chosen = new Choice<>("--fly", Technique.ALL, Technique::name).one(recovery);
     return Optional.of(FlightPath.fly(conditions, Approach.standard(kind), chosen, delayS));
   }
 }

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.boundary;
 
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.text.Wrapping;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
@@ -27,7 +28,8 @@ final class BoundaryPicture implements Picture {
   private static final int WIDTH = 680;
   private static final int PLOT = 430;
   private static final int HEAD = 26;
-  private static final int FOOT = 34;
+  private static final int FOOT = 8;
+  private static final int FOOT_LINE = 13;
   private static final int CAUTION_COLUMNS = 140;
   private static final double FINE_STEP_KT = 0.1;
 
@@ -79,6 +81,16 @@ final class BoundaryPicture implements Picture {
     return new Legend(WIDTH - 20, entries);
   }
 
+  /** What a picture that stands alone must say below. */
+  private List<String> foot() {
+    List<String> lines = new ArrayList<>();
+    if (path.isPresent() && path.get().recovery().isMistaken()) {
+      lines.addAll(Wrapping.lines(NotAWayOut.TEXT, CAUTION_COLUMNS));
+    }
+    lines.addAll(Wrapping.lines(Caution.TEXT, CAUTION_COLUMNS));
+    return lines;
+  }
+
   @Override
   public int width() {
     return WIDTH;
@@ -86,7 +98,7 @@ final class BoundaryPicture implements Picture {
 
   @Override
   public int height() {
-    return PLOT + legend().height() + (alone ? HEAD + FOOT : 0) + 8;
+    return PLOT + legend().height() + (alone ? HEAD + FOOT + FOOT_LINE * foot().size() : 0) + 8;
   }
 
   @Override
@@ -128,10 +140,10 @@ final class BoundaryPicture implements Picture {
           12,
           18);
       graphics.setFont(SheetFont.REGULAR.sized(10));
-      int line = height() - FOOT + 14;
-      for (String text : Wrapping.lines(Caution.TEXT, CAUTION_COLUMNS)) {
+      int line = height() - FOOT - FOOT_LINE * foot().size() + 14;
+      for (String text : foot()) {
         graphics.drawString(text, 12, line);
-        line += 13;
+        line += FOOT_LINE;
       }
       top = HEAD;
     }

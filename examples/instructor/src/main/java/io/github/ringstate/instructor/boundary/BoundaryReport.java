@@ -80,6 +80,8 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
             heading(settings.units()),
             "flight",
             path.map(FlightPath::inWords).orElse("none drawn"),
+            "isMistaken",
+            path.filter(flown -> flown.recovery().isMistaken()).isPresent(),
             "terms",
             words,
             "parameters",

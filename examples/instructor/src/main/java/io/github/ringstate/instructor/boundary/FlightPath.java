@@ -9,7 +9,7 @@ import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,7 +23,7 @@ import java.util.List;
  * @param marks the speeds at which something happens
  */
 record FlightPath(
-    RecoveryKind recovery, double delayS, String entry, List<Point> points, List<Point> marks) {
+    Technique recovery, double delayS, String entry, List<Point> points, List<Point> marks) {
 
   private static final double STEP = 0.1;
 
@@ -52,7 +52,7 @@ record FlightPath(
    * @return the way
    */
   static FlightPath fly(
-      Conditions conditions, Approach approach, RecoveryKind recovery, double delayS) {
+      Conditions conditions, Approach approach, Technique recovery, double delayS) {
     double hover = conditions.hoverInduced();
     List<Point> points = new ArrayList<>();
     Trajectory history =
@@ -68,7 +68,7 @@ record FlightPath(
     Encounter encounter =
         approach
             .encounter(conditions.craft(), conditions.air())
-            .withRecovery(recovery.recovery())
+            .withRecovery(recovery.standard())
             .withDelay(delayS);
     Outcome outcome;
     try {
@@ -106,7 +106,7 @@ record FlightPath(
     return "entry "
         + entry
         + ", recovery "
-        + recovery.label()
+        + recovery.shown()
         + " begun "
         + Decimals.brief(delayS)
         + " s after onset";

@@ -3,7 +3,7 @@ package io.github.ringstate.instructor.conditions;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
@@ -20,25 +20,23 @@ import java.util.List;
  */
 public record Conditions(Helicopter craft, Air air, HoverPower hover) {
 
-  private static final double KELVIN_AT_ZERO_CELSIUS = 273.15;
-
   /**
    * Puts a craft into an air.
    *
    * @param craft the helicopter
    * @param air the air
    * @return the conditions
-   * @throws Refusal if the rotor cannot carry the craft in this air
+   * @throws UserError if the rotor cannot carry the craft in this air
    */
   public static Conditions of(Helicopter craft, Air air) {
     try {
       return new Conditions(craft, air, HoverPower.of(craft, air));
     } catch (NoSteadyFlightException noHover) {
       Conditions without = new Conditions(craft, air, new HoverPower(0, 0, 0));
-      throw Refusal.usage(
+      throw UserError.usage(
           "--mass-kg, --pressure-altitude-ft and --oat-c cannot be "
               + without.loadAndAir(UnitSystem.AVIATION)
-              + Refusal.ALLOWED
+              + UserError.ALLOWED
               + "a mass that the rotor of "
               + craft.name()
               + " can carry in a hover in that air");
@@ -50,11 +48,11 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
    *
    * @param entry the entry's name
    * @param noStart what the library says
-   * @return the refusal
+   * @return the user error
    */
-  public static Refusal noStart(String entry, IllegalStateException noStart) {
-    return Refusal.usage(
-        "--entry cannot be " + Refusal.quoted(entry) + ": " + noStart.getMessage());
+  public static UserError noStart(String entry, IllegalStateException noStart) {
+    return UserError.usage(
+        "--entry cannot be " + UserError.quoted(entry) + ": " + noStart.getMessage());
   }
 
   /**
@@ -81,7 +79,7 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
    * @return the temperature, degrees Celsius
    */
   public double oatC() {
-    return air.temperature() - KELVIN_AT_ZERO_CELSIUS;
+    return air.temperature() - Unit.ZERO_CELSIUS;
   }
 
   /**

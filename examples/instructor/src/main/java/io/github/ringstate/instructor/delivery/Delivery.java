@@ -2,7 +2,7 @@ package io.github.ringstate.instructor.delivery;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.report.Report;
 import io.github.ringstate.files.report.ReportWriter;
 import io.github.ringstate.files.whole.WholeFile;
@@ -38,7 +38,7 @@ public abstract class Delivery {
    * @param option where the file was named
    * @param file the file, as the user named it
    * @return the way out
-   * @throws Refusal if the file is no place to write to
+   * @throws UserError if the file is no place to write to
    */
   public static Delivery toFile(Supplier<ReportWriter> writer, String option, String file) {
     return new ToFile(writer, WholeFile.named(option, file));
@@ -49,7 +49,7 @@ public abstract class Delivery {
    *
    * @param text the text
    * @param out the stream
-   * @throws Refusal if it cannot be written
+   * @throws UserError if it cannot be written
    */
   public static void print(String text, OutputStream out) {
     send(content -> content.write(text.getBytes(UTF_8)), out);
@@ -61,7 +61,8 @@ public abstract class Delivery {
       out.flush();
     } catch (IOException failed) {
       if (!readerIsGone(failed)) {
-        throw Refusal.file("standard output", "cannot be written: " + failed.getMessage(), failed);
+        throw UserError.file(
+            "standard output", "cannot be written: " + failed.getMessage(), failed);
       }
     }
   }
@@ -75,7 +76,7 @@ public abstract class Delivery {
    * Delivers a report.
    *
    * @param report the report
-   * @throws Refusal if it cannot be written
+   * @throws UserError if it cannot be written
    */
   public abstract void deliver(Report report);
 

@@ -3,12 +3,12 @@ package io.github.ringstate.instructor.floor;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.PilotStudy;
 import java.util.ArrayList;
@@ -20,7 +20,7 @@ import java.util.Optional;
  *
  * @param conditions craft, mass and air
  * @param rows for each state each recovery
- * @param latest for each recovery; empty unless a height is to be briefed for
+ * @param latest for each way out; empty unless a height is to be briefed for
  */
 record FloorBlock(Conditions conditions, List<FloorRow> rows, List<LatestMoment> latest) {
 
@@ -35,7 +35,7 @@ record FloorBlock(Conditions conditions, List<FloorRow> rows, List<LatestMoment>
    * @param request what is asked for
    * @param work hears how far it has come
    * @return a block for each mass in each air
-   * @throws Refusal if a craft cannot hover or begin the entry in one of the airs
+   * @throws UserError if a craft cannot hover or begin the entry in one of the airs
    */
   static List<FloorBlock> fly(FloorRequest request, Work work) {
     List<Conditions> all = new ArrayList<>();
@@ -55,7 +55,7 @@ record FloorBlock(Conditions conditions, List<FloorRow> rows, List<LatestMoment>
     try {
       List<FloorRow> rows = new ArrayList<>();
       for (PilotState state : request.states()) {
-        for (RecoveryKind recovery : request.recoveries()) {
+        for (Technique recovery : request.recoveries()) {
           PilotStudy study = request.pool().study(base, recovery, Optional.of(state));
           PilotLosses losses = request.pool().fly(study, work);
           rows.add(
@@ -81,7 +81,7 @@ record FloorBlock(Conditions conditions, List<FloorRow> rows, List<LatestMoment>
     List<LatestMoment> latest = new ArrayList<>();
     if (request.briefedFt().isPresent()) {
       double height = Unit.FOOT.toSi(request.briefedFt().getAsDouble());
-      for (RecoveryKind recovery : request.recoveries()) {
+      for (Technique recovery : request.waysOut()) {
         latest.add(
             new LatestMoment(
                 conditions,

@@ -25,7 +25,7 @@ final class FloorColumns {
           new Column<>("oat_c", row -> Cell.number(row.conditions().oatC())),
           new Column<>("entry", row -> Cell.text(row.entry())),
           new Column<>("state", row -> Cell.text(row.state().label())),
-          new Column<>("recovery", row -> Cell.text(row.recovery().label())),
+          new Column<>("recovery", row -> Cell.text(row.recovery().name())),
           new Column<>("share", row -> Cell.given(row.share())),
           new Column<>("floor_ft", row -> PilotCells.feet(row.floorFt(), up(Quantile::value))),
           new Column<>("floor_low_ft", row -> PilotCells.feet(row.floorFt(), down(Quantile::low))),
@@ -35,6 +35,7 @@ final class FloorColumns {
   /** What only JSON has. */
   static final List<Column<FloorRow>> MORE =
       List.of(
+          new Column<>("way_out", row -> Cell.yesNo(row.recovery().wayOut())),
           new Column<>("arrested_share", row -> PilotCells.share(row.losses().arrestedShare())),
           new Column<>("p50_ft", row -> PilotCells.feet(row.losses().lossFt(0.5), Quantile::value)),
           new Column<>(
@@ -84,7 +85,7 @@ final class FloorColumns {
           new Column<>(
               "pressure_altitude_ft",
               latest -> Cell.number(latest.conditions().pressureAltitudeFt())),
-          new Column<>("recovery", latest -> Cell.text(latest.recovery().label())),
+          new Column<>("recovery", latest -> Cell.text(latest.recovery().name())),
           new Column<>(
               "latest_delay_s",
               latest ->

@@ -4,12 +4,11 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.BriefingOptions;
-import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.PilotOptions;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.option.RecoveriesOption;
 import io.github.ringstate.instructor.option.TableOutput;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
@@ -52,14 +51,7 @@ public final class FloorCommand implements Runnable {
               + " still have hit the ground, and the latest moment at which each technique works.")
   private @Nullable String height;
 
-  @Option(
-      names = "--recoveries",
-      paramLabel = "NAME[,NAME...]",
-      defaultValue = "forward,lateral,autorotation,collective",
-      description =
-          "Recoveries: forward, lateral, autorotation, collective (power alone) or none. Unless"
-              + " given: all but none.")
-  private String recoveries = "";
+  @Mixin private final RecoveriesOption recoveries = new RecoveriesOption();
 
   @Option(
       names = "--state",
@@ -111,8 +103,7 @@ public final class FloorCommand implements Runnable {
         loadings.airs(),
         entry.approach(OptionalDouble.empty()),
         EntryOptions.height(height),
-        new Choice<>("--recoveries", List.of(RecoveryKind.values()), RecoveryKind::label)
-            .several(recoveries),
+        recoveries.recoveries(),
         PilotOptions.states().several(states),
         chance.clock(),
         chance.disturbances(),

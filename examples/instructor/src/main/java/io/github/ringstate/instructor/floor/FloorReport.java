@@ -51,7 +51,7 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Rep
     Map<String, Cell> facts = new LinkedHashMap<>();
     facts.put("craft", Cell.text(craft.name()));
     facts.put("craft_description", Cell.text(craft.description()));
-    facts.put("entry", Cell.text(approach.kind().label()));
+    facts.put("entry", Cell.text(approach.kind().name()));
     facts.put("wind_kt", Cell.number(approach.windKt()));
     facts.put("wind_from", Cell.text(approach.kind().windFrom()));
     facts.put("share", Cell.given(request.share()));

@@ -5,9 +5,9 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Briefing;
 import io.github.ringstate.study.Sampling;
@@ -34,7 +34,7 @@ record FloorRequest(
     List<Air> airs,
     Approach approach,
     OptionalDouble briefedFt,
-    List<RecoveryKind> recoveries,
+    List<Technique> recoveries,
     List<PilotState> states,
     Clock clock,
     Disturbances disturbances,
@@ -52,6 +52,11 @@ record FloorRequest(
     states = List.copyOf(states);
   }
 
+  /** The recoveries that leave the wake: the others have no moment up to which they work. */
+  List<Technique> waysOut() {
+    return recoveries.stream().filter(Technique::wayOut).toList();
+  }
+
   /** The library's briefing. */
   Briefing briefing() {
     return new Briefing(share, Unit.FOOT.toSi(marginFt), Sampling.of(pool.pilots()));
@@ -64,7 +69,8 @@ record FloorRequest(
 
   /** How many flights all of it takes at most. */
   long flights() {
-    long cells = (long) loaded.size() * airs.size() * recoveries.size();
-    return cells * (states.size() * pool.flights() + (briefedFt.isPresent() ? search() : 0));
+    long searches = briefedFt.isPresent() ? waysOut().size() * search() : 0;
+    long lines = (long) recoveries.size() * states.size();
+    return (long) loaded.size() * airs.size() * (lines * pool.flights() + searches);
   }
 }

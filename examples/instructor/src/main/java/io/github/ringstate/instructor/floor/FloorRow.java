@@ -1,9 +1,9 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Briefing;
 import io.github.ringstate.study.PilotStudy;
@@ -27,7 +27,7 @@ record FloorRow(
     Conditions conditions,
     String entry,
     PilotState state,
-    RecoveryKind recovery,
+    Technique recovery,
     PilotStudy study,
     double share,
     double marginFt,
@@ -63,7 +63,7 @@ record FloorRow(
   static List<FloorRow> leastHeight(List<FloorRow> rows) {
     List<Briefing.Line> lines =
         rows.stream()
-            .filter(row -> row.recovery().leavesTheWake())
+            .filter(row -> row.recovery().wayOut())
             .flatMap(row -> row.line().stream())
             .toList();
     return lines.isEmpty()

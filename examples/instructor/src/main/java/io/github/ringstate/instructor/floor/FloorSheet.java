@@ -6,11 +6,13 @@ import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
@@ -53,6 +55,9 @@ final class FloorSheet {
         blocks.add(latest(block));
       }
     }
+    if (request.recoveries().stream().anyMatch(Technique::isMistaken)) {
+      blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
+    }
     blocks.add(new Sheet.Terms(FloorTerms.forPeople(request, units)));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
@@ -63,8 +68,7 @@ final class FloorSheet {
     Approach approach = request.approach();
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
-    terms.add(
-        new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
+    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
     terms.add(new Term("Wind", approach.wind(units)));
     terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));
     if (request.disturbances().any()) {
@@ -91,7 +95,12 @@ final class FloorSheet {
     List<List<String>> lines = new ArrayList<>();
     for (PilotState state : request.states()) {
       String label = state.label();
+      boolean marked = false;
       for (FloorRow row : block.rows(state)) {
+        if (!marked && !row.recovery().wayOut()) {
+          lines.add(Sheet.Grid.heading(1, NotAWayOut.HEAD, columns.size()));
+          marked = true;
+        }
         lines.add(line(label, row, models));
         label = "";
       }

@@ -107,6 +107,7 @@ final class FloorTerms {
     terms.add(PilotTerms.pilots(request.pool(), request.disturbances(), true));
     request.states().forEach(state -> terms.add(PilotTerms.state(state)));
     terms.addAll(PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)));
+    PilotTerms.notAWayOut(request.recoveries()).ifPresent(terms::add);
     terms.addAll(PilotTerms.spreads(request.recoveries(), units));
     return terms;
   }

@@ -38,7 +38,7 @@ record HeightBriefing(double heightFt, List<Way> ways) {
     List<Way> ways = new ArrayList<>();
     for (FloorRow row : rows) {
       Optional<Share> ground = row.losses().shareLosing(heightFt);
-      if (row.recovery().leavesTheWake() && ground.isPresent()) {
+      if (row.recovery().wayOut() && ground.isPresent()) {
         ways.add(new Way(row, ground.get()));
       }
     }

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.pilot.Technique;
 import java.util.OptionalDouble;
 
 /**
@@ -12,4 +12,4 @@ import java.util.OptionalDouble;
  * @param delayS the delay up to which the share still recovered with the margin, s; empty if not
  *     even without delay did so many
  */
-record LatestMoment(Conditions conditions, RecoveryKind recovery, OptionalDouble delayS) {}
+record LatestMoment(Conditions conditions, Technique recovery, OptionalDouble delayS) {}

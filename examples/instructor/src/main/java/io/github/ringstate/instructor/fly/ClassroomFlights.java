@@ -9,7 +9,7 @@ import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.Trajectory;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,13 +17,14 @@ import java.util.OptionalDouble;
 import java.util.TreeSet;
 
 /**
- * The flights of a lesson: every recovery after every delay, from one entry.
+ * The flights of a lesson: every recovery after every delay, from one entry. Power alone is among
+ * them only if it is asked for.
  *
  * @param delays the delays, s, ascending
  * @param recoveries the recoveries
  * @param flights for each recovery each delay; none if the entry does not lead into the ring state
  */
-record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List<Flight> flights) {
+record ClassroomFlights(List<Double> delays, List<Technique> recoveries, List<Flight> flights) {
 
   /** Time between samples, s. */
   static final double STEP = 0.2;
@@ -50,7 +51,7 @@ record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List
    * @param outcome what came of it
    * @param samples the flight at equal steps of time
    */
-  record Flight(RecoveryKind recovery, double delay, Outcome outcome, List<Instant> samples) {
+  record Flight(Technique recovery, double delay, Outcome outcome, List<Instant> samples) {
 
     Flight {
       samples = List.copyOf(samples);
@@ -88,15 +89,18 @@ record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List
   static ClassroomFlights fly(FlyRequest request) {
     TreeSet<Double> delays = new TreeSet<>(OFFERED);
     delays.add(request.delayS());
-    List<RecoveryKind> recoveries = List.of(RecoveryKind.values());
+    List<Technique> recoveries =
+        Technique.ALL.stream()
+            .filter(kind -> !kind.isMistaken() || kind.equals(request.recovery()))
+            .toList();
     Encounter base = request.encounter();
     Simulator flyer = Simulator.precise();
     Approach approach = Approach.fly(base, flyer);
     List<Flight> flights = new ArrayList<>();
     if (approach.onset()) {
-      for (RecoveryKind recovery : recoveries) {
+      for (Technique recovery : recoveries) {
         for (double delay : delays) {
-          Encounter encounter = base.withRecovery(recovery.recovery()).withDelay(delay);
+          Encounter encounter = base.withRecovery(recovery.standard()).withDelay(delay);
           flights.add(fly(encounter, recovery, delay, approach, flyer));
         }
       }
@@ -105,11 +109,7 @@ record ClassroomFlights(List<Double> delays, List<RecoveryKind> recoveries, List
   }
 
   private static Flight fly(
-      Encounter encounter,
-      RecoveryKind recovery,
-      double delay,
-      Approach approach,
-      Simulator flyer) {
+      Encounter encounter, Technique recovery, double delay, Approach approach, Simulator flyer) {
     double onset = approach.time();
     double[] at = approach.state();
     List<Instant> samples = new ArrayList<>();

@@ -12,7 +12,7 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.ModelNote;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.page.Page;
@@ -61,7 +61,7 @@ final class ClassroomPage {
                     + units.length().symbol()),
             new Term(
                 "Entry",
-                request.approach().kind().description(units)
+                request.approach().description(units)
                     + "; wind "
                     + request.approach().wind(units))));
     model.put("isEmpty", flights.flights().isEmpty());
@@ -74,23 +74,23 @@ final class ClassroomPage {
     model.put("lengthUnit", units.length().symbol());
     model.put("sinkUnit", units.verticalSpeed().symbol());
     model.put("data", data());
+    model.put("isMistaken", flights.recoveries().stream().anyMatch(Technique::isMistaken));
     model.put("parameters", ModelNote.standard());
     return new Page(
         ClassroomPage.class,
         "classroom.mustache",
-        "Vortex ring state: one entry, many ways out",
+        "Vortex ring state: one entry, every recovery",
         false,
         model,
         Map.of());
   }
 
   /** A recovery to tick. */
-  record RecoveryChoice(String name, String description, boolean isChosen) {}
+  record RecoveryChoice(String name, String shown, boolean isChosen) {}
 
-  private RecoveryChoice choice(RecoveryKind kind) {
-    boolean chosen = kind == request.recovery() || kind == RecoveryKind.LATERAL;
-    return new RecoveryChoice(
-        kind.label(), kind.description(request.conditions().craft().sense()), chosen);
+  private RecoveryChoice choice(Technique kind) {
+    boolean chosen = kind.equals(request.recovery()) || kind.equals(Technique.LATERAL);
+    return new RecoveryChoice(kind.label(), kind.shown(), chosen);
   }
 
   /** Nothing in the data can end the element of the page that it stands in. */
@@ -147,9 +147,10 @@ final class ClassroomPage {
     return text.toString();
   }
 
-  private static void pen(JsonGenerator json, RecoveryKind recovery, Pen pen) throws IOException {
+  private static void pen(JsonGenerator json, Technique recovery, Pen pen) throws IOException {
     json.writeStartObject();
     json.writeStringField("name", recovery.label());
+    json.writeStringField("shown", recovery.shown());
     json.writeStringField(
         "color", String.format(Locale.ROOT, "#%06x", pen.color().getRGB() & 0xffffff));
     json.writeArrayFieldStart("dash");

@@ -5,7 +5,7 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.Trajectory;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.instructor.conditions.Conditions;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,11 +27,11 @@ record FlownEncounter(Outcome outcome, List<Sample> samples) {
    *
    * @param request what is asked for
    * @return the flight
-   * @throws Refusal if the craft cannot begin the entry
+   * @throws UserError if the craft cannot begin the entry
    */
   static FlownEncounter fly(FlyRequest request) {
     Encounter encounter =
-        request.encounter().withRecovery(request.recovery().recovery()).withDelay(request.delayS());
+        request.encounter().withRecovery(request.recovery().standard()).withDelay(request.delayS());
     List<Sample> samples = new ArrayList<>();
     Trajectory history =
         new Trajectory(request.stepS(), (phase, motion) -> samples.add(Sample.of(phase, motion)));

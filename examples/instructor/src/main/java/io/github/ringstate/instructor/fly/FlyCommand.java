@@ -8,13 +8,12 @@ import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.option.ScreenOutput;
 import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.io.OutputStream;
-import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -57,7 +56,8 @@ public final class FlyCommand implements Runnable {
       paramLabel = "NAME",
       defaultValue = "forward",
       description =
-          "forward, lateral, autorotation, collective or none. Unless given: ${DEFAULT-VALUE}.")
+          "forward, lateral, autorotation, none, or collective (power alone: not a way out). Unless"
+              + " given: ${DEFAULT-VALUE}.")
   private String recovery = "";
 
   @Option(
@@ -89,8 +89,7 @@ public final class FlyCommand implements Runnable {
     return new FlyRequest(
         Conditions.of(loading.load(craft.craft()), loading.air()),
         approach.approach(),
-        new Choice<>("--recovery", List.of(RecoveryKind.values()), RecoveryKind::label)
-            .one(recovery),
+        new Choice<>("--recovery", Technique.ALL, Technique::name).one(recovery),
         NumberText.one("--delay", delay, Recognition.DELAY),
         NumberText.one("--step", step, STEP));
   }

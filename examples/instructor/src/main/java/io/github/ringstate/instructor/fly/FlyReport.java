@@ -10,10 +10,12 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Printable;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +33,7 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
 
   private static final List<Column<Occurrence>> EVENTS =
       List.of(
-          new Column<>("event", event -> Cell.text(event.kind().label())),
+          new Column<>("event", event -> Cell.text(event.kind().name())),
           new Column<>("time_s", event -> Cell.number(event.time(), 2)),
           new Column<>("height_ft", event -> Cell.number(Unit.FOOT.fromSi(event.height()))),
           new Column<>(
@@ -94,11 +96,12 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
     facts.put("hover_power_kw", Cell.number(conditions.hover().neededKw()));
     facts.put("continuous_power_kw", Cell.number(conditions.hover().continuousKw()));
     facts.put("short_time_power_kw", Cell.number(conditions.hover().shortTimeKw()));
-    facts.put("entry", Cell.text(request.approach().kind().label()));
+    facts.put("entry", Cell.text(request.approach().kind().name()));
     facts.put("wind_kt", Cell.number(request.approach().windKt()));
     facts.put("wind_from", Cell.text(request.approach().kind().windFrom()));
     facts.put("height_at_onset_ft", Cell.number(request.approach().heightFt()));
-    facts.put("recovery", Cell.text(request.recovery().label()));
+    facts.put("recovery", Cell.text(request.recovery().name()));
+    facts.put("way_out", Cell.yesNo(request.recovery().wayOut()));
     facts.put("delay_s", Cell.given(request.delayS()));
     facts.put("outcome", Cell.text(outcome.ending().label()));
     facts.put("altitude_loss_ft", in(Unit.FOOT, outcome.altitudeLoss()));
@@ -115,7 +118,9 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
 
   @Override
   public List<Term> definitions() {
-    return FlyTerms.forData(this);
+    List<Term> terms = new ArrayList<>(FlyTerms.forData(this));
+    PilotTerms.notAWayOut(List.of(request.recovery())).ifPresent(terms::add);
+    return terms;
   }
 
   @Override

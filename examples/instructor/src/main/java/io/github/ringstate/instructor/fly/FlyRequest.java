@@ -3,7 +3,7 @@ package io.github.ringstate.instructor.fly;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.pilot.Technique;
 
 /**
  * One flight that is asked for.
@@ -15,7 +15,7 @@ import io.github.ringstate.instructor.option.RecoveryKind;
  * @param stepS time between samples, s
  */
 record FlyRequest(
-    Conditions conditions, Approach approach, RecoveryKind recovery, double delayS, double stepS) {
+    Conditions conditions, Approach approach, Technique recovery, double delayS, double stepS) {
 
   /** The encounter, its recovery and delay to be set. */
   Encounter encounter() {

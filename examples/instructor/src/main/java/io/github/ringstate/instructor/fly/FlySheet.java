@@ -7,6 +7,7 @@ import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.quantity.Unit;
@@ -30,18 +31,20 @@ final class FlySheet {
 
   private Sheet sheet() {
     boolean eventful = !report.flown().outcome().occurrences().isEmpty();
-    return new Sheet(
-        List.of(
-            new Sheet.Title("Vortex ring state: one flight"),
-            new Sheet.Terms(heading()),
-            new Sheet.Heading("Events"),
-            eventful
-                ? events()
-                : new Sheet.Paragraph("None: the pilot had nothing to recover from."),
-            new Sheet.Heading("Time history"),
-            samples(),
-            new Sheet.Terms(FlyTerms.forPeople(report, units)),
-            new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
+    List<Sheet.Block> blocks = new ArrayList<>();
+    blocks.add(new Sheet.Title("Vortex ring state: one flight"));
+    blocks.add(new Sheet.Terms(heading()));
+    if (report.request().recovery().isMistaken()) {
+      blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
+    }
+    blocks.add(new Sheet.Heading("Events"));
+    blocks.add(
+        eventful ? events() : new Sheet.Paragraph("None: the pilot had nothing to recover from."));
+    blocks.add(new Sheet.Heading("Time history"));
+    blocks.add(samples());
+    blocks.add(new Sheet.Terms(FlyTerms.forPeople(report, units)));
+    blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
+    return new Sheet(blocks);
   }
 
   private List<Term> heading() {
@@ -54,15 +57,14 @@ final class FlySheet {
             request.conditions().craft().name()
                 + ": "
                 + request.conditions().craft().description()));
-    terms.add(
-        new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
+    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
     terms.add(new Term("Wind", approach.wind(units)));
     terms.add(new Term("Ground", approach.ground(units)));
     terms.addAll(request.conditions().terms(units));
     terms.add(
         new Term(
             "Recovery",
-            request.recovery().label()
+            request.recovery().shown()
                 + (report.flown().outcome().ending() == Ending.NO_ONSET
                     ? ", never begun: "
                     : ", begun " + Decimals.brief(request.delayS()) + " s after onset: ")

@@ -54,7 +54,7 @@ final class FlightsPlot {
   static Legend legend(LossRequest request, int width) {
     List<Legend.Entry> entries = new ArrayList<>();
     for (int i = 0; i < request.recoveries().size(); i++) {
-      entries.add(new Legend.Entry(request.recoveries().get(i).label(), Pen.of(i), true, true));
+      entries.add(new Legend.Entry(request.recoveries().get(i).shown(), Pen.of(i), true, true));
     }
     if (request.approach().heightFt().isPresent()) {
       entries.add(new Legend.Entry("planned height", PLANNED, true, false));
@@ -97,7 +97,7 @@ final class FlightsPlot {
                 + " marked.");
     Encounter base = request.undisturbed(conditions).withDelay(delay(request));
     for (int i = 0; i < request.recoveries().size(); i++) {
-      plot.line(flown(base.withRecovery(request.recoveries().get(i).recovery())), Pen.of(i), false);
+      plot.line(flown(base.withRecovery(request.recoveries().get(i).standard())), Pen.of(i), false);
     }
     plot.marks(phases, PHASES, Plot.INK);
     plot.marks(ends, ENDS, Plot.INK);

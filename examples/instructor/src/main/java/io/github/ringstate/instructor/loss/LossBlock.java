@@ -3,13 +3,13 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.LossCell;
 import io.github.ringstate.study.LossTable;
 import io.github.ringstate.study.PilotStudy;
@@ -32,7 +32,7 @@ import java.util.stream.IntStream;
  */
 record LossBlock(
     Conditions conditions,
-    List<RecoveryKind> recoveries,
+    List<Technique> recoveries,
     List<Double> delays,
     List<LossRow> rows,
     List<PilotRow> pilots) {
@@ -50,7 +50,7 @@ record LossBlock(
    * @param request what is asked for
    * @param work hears how far it has come
    * @return a block for each mass in each air
-   * @throws Refusal if a craft cannot hover or begin the entry in one of the airs
+   * @throws UserError if a craft cannot hover or begin the entry in one of the airs
    */
   static List<LossBlock> fly(LossRequest request, Work work) {
     List<Conditions> all = new ArrayList<>();
@@ -80,7 +80,7 @@ record LossBlock(
   }
 
   private static List<LossRow> rows(Conditions conditions, LossRequest request, Encounter base) {
-    List<Recovery> recoveries = request.recoveries().stream().map(RecoveryKind::recovery).toList();
+    List<Recovery> recoveries = request.recoveries().stream().map(Technique::standard).toList();
     LossTable table =
         LossTable.fly(
             base,
@@ -90,7 +90,7 @@ record LossBlock(
             request.delays());
     List<LossRow> rows = new ArrayList<>();
     Iterator<LossCell> cells = table.cells().iterator();
-    for (RecoveryKind recovery : request.recoveries()) {
+    for (Technique recovery : request.recoveries()) {
       for (double delay : request.delays()) {
         String entry = request.approach().kind().label();
         rows.add(LossRow.of(conditions, entry, recovery, delay, cells.next().outcome()));
@@ -106,7 +106,7 @@ record LossBlock(
             ? List.of(OptionalDouble.empty())
             : request.delays().stream().map(OptionalDouble::of).toList();
     List<PilotRow> rows = new ArrayList<>();
-    for (RecoveryKind recovery : request.recoveries()) {
+    for (Technique recovery : request.recoveries()) {
       for (OptionalDouble delay : delays) {
         PilotStudy study =
             pool.study(
@@ -159,7 +159,7 @@ record LossBlock(
    * @param delay one of the delays, s
    * @return the flight
    */
-  LossRow row(RecoveryKind recovery, double delay) {
+  LossRow row(Technique recovery, double delay) {
     return rows.get(recoveries.indexOf(recovery) * delays.size() + delays.indexOf(delay));
   }
 
@@ -170,9 +170,9 @@ record LossBlock(
    * @param delay one of the delays, s; empty if each pilot has one of their own
    * @return the pilots
    */
-  PilotRow pilots(RecoveryKind recovery, OptionalDouble delay) {
+  PilotRow pilots(Technique recovery, OptionalDouble delay) {
     return pilots.stream()
-        .filter(row -> row.recovery() == recovery && row.delayS().equals(delay))
+        .filter(row -> row.recovery().equals(recovery) && row.delayS().equals(delay))
         .findFirst()
         .orElseThrow();
   }
@@ -183,7 +183,7 @@ record LossBlock(
    * @param recovery one of the recoveries
    * @return the flights, the shortest delay first
    */
-  List<LossRow> column(RecoveryKind recovery) {
+  List<LossRow> column(Technique recovery) {
     return delays.stream().sorted().map(delay -> row(recovery, delay)).toList();
   }
 }

@@ -23,7 +23,7 @@ final class LossColumns {
               "pressure_altitude_ft", line -> Cell.number(line.conditions().pressureAltitudeFt())),
           new Column<>("oat_c", line -> Cell.number(line.conditions().oatC())),
           new Column<>("entry", line -> Cell.text(line.entry())),
-          new Column<>("recovery", line -> Cell.text(line.recovery().label())),
+          new Column<>("recovery", line -> Cell.text(line.recovery().name())),
           new Column<>(
               "delay_s",
               line ->
@@ -49,6 +49,7 @@ final class LossColumns {
   /** What only JSON has. */
   static final List<Column<LossLine>> MORE =
       List.of(
+          new Column<>("way_out", line -> Cell.yesNo(line.recovery().wayOut())),
           standard("impact_speed_fpm", LossRow::impactFpm),
           models("p95_models_ft", Quantile::value),
           models("p95_models_low_ft", Quantile::low),

@@ -1,16 +1,15 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
-import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PilotOptions;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.instructor.option.RecoveriesOption;
 import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
@@ -66,14 +65,7 @@ public final class LossCommand implements Runnable {
               + ".")
   private @Nullable String delays;
 
-  @Option(
-      names = "--recoveries",
-      paramLabel = "NAME[,NAME...]",
-      defaultValue = "forward,lateral,autorotation,collective",
-      description =
-          "Recoveries, one column each: forward, lateral, autorotation, collective (power alone) or"
-              + " none. Unless given: all but none.")
-  private String recoveries = "";
+  @Mixin private final RecoveriesOption recoveries = new RecoveriesOption();
 
   @Option(
       names = "--pilots",
@@ -124,8 +116,7 @@ public final class LossCommand implements Runnable {
         loadings.load(chosen),
         loadings.airs(),
         approach.approach(),
-        new Choice<>("--recoveries", List.of(RecoveryKind.values()), RecoveryKind::label)
-            .several(recoveries),
+        recoveries.recoveries(),
         state == null
             ? NumberText.several("--delays", delays == null ? DELAYS : delays, Recognition.DELAY)
             : List.of(),
@@ -141,8 +132,8 @@ public final class LossCommand implements Runnable {
       return Optional.empty();
     }
     if (output.isPage() && chance.models().isPresent()) {
-      throw Refusal.usage(
-          "--models has no place on a sheet (html, pdf)" + Refusal.ALLOWED + "text, csv, json");
+      throw UserError.usage(
+          "--models has no place on a sheet (html, pdf)" + UserError.ALLOWED + "text, csv, json");
     }
     int number = pilots == null ? ON_A_SHEET : PilotOptions.pilots(pilots);
     return Optional.of(new Pool(number, chance.seed(), chance.models()));
@@ -153,10 +144,10 @@ public final class LossCommand implements Runnable {
       return Optional.empty();
     }
     if (pilots == null && !output.isPage()) {
-      throw Refusal.usage("--state" + PilotOptions.NEEDS_PILOTS + ": it gives each a delay");
+      throw UserError.usage("--state" + PilotOptions.NEEDS_PILOTS + ": it gives each a delay");
     }
     if (delays != null) {
-      throw Refusal.usage(
+      throw UserError.usage(
           "--delays and --state exclude each other: a state gives each pilot a delay");
     }
     return Optional.of(PilotOptions.states().one(state));

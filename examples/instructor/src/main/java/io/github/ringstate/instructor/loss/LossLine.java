@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.pilot.Technique;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -19,7 +19,7 @@ import java.util.function.Function;
 record LossLine(
     Conditions conditions,
     String entry,
-    RecoveryKind recovery,
+    Technique recovery,
     OptionalDouble delayS,
     Optional<LossRow> standard,
     Optional<PilotRow> pilots) {

@@ -5,11 +5,11 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.ModelNote;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
@@ -64,7 +64,10 @@ final class LossPage {
 
   /** The table at one mass in one air. */
   record Block(
-      String name, String power, boolean isShort, List<String> recoveries, List<Line> lines) {}
+      String name, String power, boolean isShort, List<Head> recoveries, List<Line> lines) {}
+
+  /** The head of a recovery's columns. */
+  record Head(String name, boolean isMistaken) {}
 
   /** Blocks that stand side by side. */
   record Row(boolean isPair, List<Block> blocks) {}
@@ -97,6 +100,7 @@ final class LossPage {
     model.put("shownDelay", Decimals.brief(FlightsPlot.delay(request)));
     model.put("terms", LossTerms.forSheet(request, pool, units));
     model.put("recoveries", recoveries());
+    model.put("isMistaken", request.recoveries().stream().anyMatch(Technique::isMistaken));
     model.put("pilots", pool.pilots());
     model.put("seed", pool.seed());
     model.put("isLong", lines() > MOST_ON_A_PAGE);
@@ -137,9 +141,7 @@ final class LossPage {
     terms.add(
         new Term(
             "Entry",
-            request.approach().kind().description(units)
-                + "; wind "
-                + request.approach().wind(units)));
+            request.approach().description(units) + "; wind " + request.approach().wind(units)));
     OptionalDouble height = request.approach().heightFt();
     terms.add(
         new Term(
@@ -183,7 +185,9 @@ final class LossPage {
                 100 * conditions.hover().neededKw() / conditions.hover().continuousKw(), 0)
             + " % of continuous power",
         conditions.hover().isShort(),
-        request.recoveries().stream().map(RecoveryKind::label).toList(),
+        request.recoveries().stream()
+            .map(kind -> new Head(kind.label(), kind.isMistaken()))
+            .toList(),
         lines);
   }
 

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.chart.Plot;
@@ -62,7 +62,7 @@ final class LossPlot {
                 + " exceed. The numbers stand in the table.");
     plot.reachUp(0);
     List<Double> delays = request.delays().stream().sorted().toList();
-    List<RecoveryKind> recoveries = request.recoveries();
+    List<Technique> recoveries = request.recoveries();
     for (int i = 0; i < recoveries.size(); i++) {
       Points outline = band(recoveries.get(i), delays);
       if (outline.size() > 2) {
@@ -104,7 +104,7 @@ final class LossPlot {
   }
 
   /** Along the 50 per cent and back along the 95 per cent, as far as both are numbers. */
-  private Points band(RecoveryKind recovery, List<Double> delays) {
+  private Points band(Technique recovery, List<Double> delays) {
     Points outline = new Points();
     List<Double> both =
         delays.stream().filter(d -> loss(recovery, d, LossPage.MOST).isPresent()).toList();
@@ -116,7 +116,7 @@ final class LossPlot {
   }
 
   /** A quantile in the unit of the plot; empty where so many did not arrest the descent. */
-  private OptionalDouble loss(RecoveryKind recovery, double delay, double share) {
+  private OptionalDouble loss(Technique recovery, double delay, double share) {
     return finite(block.pilots(recovery, OptionalDouble.of(delay)), share);
   }
 

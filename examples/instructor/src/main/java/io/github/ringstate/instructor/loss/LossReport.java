@@ -54,7 +54,7 @@ record LossReport(LossRequest request, List<LossBlock> blocks) implements Printa
     Map<String, Cell> facts = new LinkedHashMap<>();
     facts.put("craft", Cell.text(craft.name()));
     facts.put("craft_description", Cell.text(craft.description()));
-    facts.put("entry", Cell.text(approach.kind().label()));
+    facts.put("entry", Cell.text(approach.kind().name()));
     facts.put("wind_kt", Cell.number(approach.windKt()));
     facts.put("wind_from", Cell.text(approach.kind().windFrom()));
     facts.put("height_at_onset_ft", Cell.number(approach.heightFt()));

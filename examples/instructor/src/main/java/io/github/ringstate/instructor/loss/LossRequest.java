@@ -7,9 +7,9 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,7 +30,7 @@ record LossRequest(
     List<Helicopter> loaded,
     List<Air> airs,
     Approach approach,
-    List<RecoveryKind> recoveries,
+    List<Technique> recoveries,
     List<Double> delays,
     Clock clock,
     Disturbances disturbances,

@@ -3,7 +3,7 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import java.util.OptionalDouble;
 
@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
 record LossRow(
     Conditions conditions,
     String entry,
-    RecoveryKind recovery,
+    Technique recovery,
     double delayS,
     Ending ending,
     OptionalDouble altitudeLossFt,
@@ -34,7 +34,7 @@ record LossRow(
     OptionalDouble impactFpm) {
 
   static LossRow of(
-      Conditions conditions, String entry, RecoveryKind recovery, double delay, Outcome outcome) {
+      Conditions conditions, String entry, Technique recovery, double delay, Outcome outcome) {
     return new LossRow(
         conditions,
         entry,

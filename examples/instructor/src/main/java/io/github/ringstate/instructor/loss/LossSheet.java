@@ -6,10 +6,11 @@ import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,6 +45,9 @@ final class LossSheet {
       blocks.add(block.pilots().isEmpty() ? grid(block) : PilotGrid.of(block, request, units));
       blocks.add(new Sheet.Paragraph(block.inShort(units)));
     }
+    if (request.recoveries().stream().anyMatch(Technique::isMistaken)) {
+      blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
+    }
     blocks.add(new Sheet.Terms(LossTerms.forPeople(request, units)));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
@@ -54,8 +58,7 @@ final class LossSheet {
     Approach approach = request.approach();
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
-    terms.add(
-        new Term("Entry", approach.kind().label() + ": " + approach.kind().description(units)));
+    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
     terms.add(new Term("Wind", approach.wind(units)));
     terms.add(new Term("Ground", approach.ground(units)));
     terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));
@@ -75,14 +78,18 @@ final class LossSheet {
   private Sheet.Grid grid(LossBlock block) {
     List<GridColumn> columns = new ArrayList<>();
     columns.add(GridColumn.right("delay", "s"));
-    for (RecoveryKind recovery : block.recoveries()) {
-      columns.add(GridColumn.right(recovery.label(), "loss, " + units.length().symbol()));
+    for (Technique recovery : block.recoveries()) {
+      String loss = "loss, " + units.length().symbol();
+      columns.add(
+          recovery.isMistaken()
+              ? GridColumn.right(recovery.label(), loss, NotAWayOut.HEAD)
+              : GridColumn.right(recovery.label(), loss));
     }
     List<List<String>> lines = new ArrayList<>();
     for (double delay : block.delays()) {
       List<String> line = new ArrayList<>();
       line.add(Decimals.given(delay));
-      for (RecoveryKind recovery : block.recoveries()) {
+      for (Technique recovery : block.recoveries()) {
         line.add(cell(block.row(recovery, delay), units));
       }
       lines.add(line);

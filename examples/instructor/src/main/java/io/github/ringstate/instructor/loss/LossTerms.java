@@ -135,6 +135,7 @@ final class LossTerms {
     terms.add(new Term(Ending.NOT_ARRESTED.label(), NOT_ARRESTED));
     terms.add(new Term(Ending.NO_ONSET.label(), "the ring state was not entered"));
     terms.addAll(PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)));
+    PilotTerms.notAWayOut(request.recoveries()).ifPresent(terms::add);
     terms.add(
         new Term(
             "p50_ft, p90_ft, p95_ft",

@@ -3,10 +3,11 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,11 +36,16 @@ final class PilotGrid {
     }
     columns.add(GridColumn.right("arrested", "share"));
     List<List<String>> lines = new ArrayList<>();
-    Optional<RecoveryKind> above = Optional.empty();
+    boolean marked = false;
+    Optional<Technique> above = Optional.empty();
     for (LossLine line : block.lines()) {
       List<String> texts = new ArrayList<>();
-      boolean same = above.isPresent() && above.get() == line.recovery();
+      boolean same = above.equals(Optional.of(line.recovery()));
       texts.add(same ? "" : line.recovery().label());
+      if (!same && !marked && !line.recovery().wayOut()) {
+        lines.add(Sheet.Grid.heading(0, NotAWayOut.HEAD, columns.size()));
+        marked = true;
+      }
       above = Optional.of(line.recovery());
       if (delays) {
         texts.add(Decimals.given(line.delayS().orElseThrow()));

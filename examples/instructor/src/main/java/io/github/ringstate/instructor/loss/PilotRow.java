@@ -1,8 +1,8 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.pilot.Technique;
 import java.util.OptionalDouble;
 
 /**
@@ -17,6 +17,6 @@ import java.util.OptionalDouble;
 record PilotRow(
     Conditions conditions,
     String entry,
-    RecoveryKind recovery,
+    Technique recovery,
     OptionalDouble delayS,
     PilotLosses losses) {}

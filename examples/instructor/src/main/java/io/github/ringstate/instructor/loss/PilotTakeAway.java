@@ -2,9 +2,9 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -42,16 +42,16 @@ final class PilotTakeAway {
           + " pilots would lose.";
     }
     List<String> parts = new ArrayList<>();
-    for (RecoveryKind recovery : block.recoveries()) {
-      parts.add(recovery.label() + " " + recovery(recovery));
+    for (Technique recovery : block.recoveries()) {
+      parts.add(recovery.shown() + " " + recovery(recovery));
     }
     return "What 95 % of the simulated pilots lost at most: " + String.join("; ", parts) + ".";
   }
 
-  private String recovery(RecoveryKind recovery) {
+  private String recovery(Technique recovery) {
     List<PilotRow> rows =
         block.pilots().stream()
-            .filter(row -> row.recovery() == recovery)
+            .filter(row -> row.recovery().equals(recovery))
             .sorted(Comparator.comparingDouble(row -> row.delayS().orElse(0)))
             .toList();
     List<PilotRow> ends = rows.size() == 1 ? rows : List.of(rows.get(0), rows.get(rows.size() - 1));

@@ -3,8 +3,8 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -41,16 +41,15 @@ final class TakeAway {
       return "These conditions do not lead into the ring state, so the table says nothing of what a"
           + " recovery would cost.";
     }
-    List<RecoveryKind> ways =
-        block.recoveries().stream().filter(RecoveryKind::leavesTheWake).toList();
+    List<Technique> ways = block.recoveries().stream().filter(Technique::wayOut).toList();
     List<String> parts = new ArrayList<>();
     parts.addAll(costOfDelay(ways));
     parts.addAll(leastLoss(ways));
-    for (RecoveryKind way : ways) {
+    for (Technique way : ways) {
       failures(way).forEach(failure -> parts.add(way.label() + " " + failure));
     }
     block.recoveries().stream()
-        .filter(recovery -> !recovery.leavesTheWake())
+        .filter(recovery -> !recovery.wayOut())
         .forEach(recovery -> parts.add(withoutLeaving(recovery)));
     if (parts.isEmpty()) {
       ways.forEach(
@@ -61,9 +60,9 @@ final class TakeAway {
   }
 
   /** What a second of delay costs, on average from the shortest to the longest delay arrested. */
-  private List<String> costOfDelay(List<RecoveryKind> ways) {
+  private List<String> costOfDelay(List<Technique> ways) {
     List<String> costs = new ArrayList<>();
-    for (RecoveryKind way : ways) {
+    for (Technique way : ways) {
       List<LossRow> arrested = block.column(way).stream().filter(TakeAway::isArrested).toList();
       if (arrested.size() < 2) {
         continue;
@@ -89,13 +88,13 @@ final class TakeAway {
   }
 
   /** Which of the ways out loses least, delay by delay. */
-  private List<String> leastLoss(List<RecoveryKind> ways) {
+  private List<String> leastLoss(List<Technique> ways) {
     if (ways.size() < 2) {
       return List.of();
     }
     List<String> parts = new ArrayList<>();
     List<Double> delays = new ArrayList<>();
-    for (RecoveryKind way : ways) {
+    for (Technique way : ways) {
       List<LossRow> least =
           block.column(way).stream()
               .filter(TakeAway::isArrested)
@@ -116,12 +115,12 @@ final class TakeAway {
             + (tied ? " (alike where they share a delay)" : ""));
   }
 
-  private boolean losesLess(RecoveryKind other, LossRow row) {
+  private boolean losesLess(Technique other, LossRow row) {
     LossRow beside = block.row(other, row.delayS());
     return isArrested(beside) && printed(beside) < printed(row);
   }
 
-  private List<String> failures(RecoveryKind recovery) {
+  private List<String> failures(Technique recovery) {
     List<String> parts = new ArrayList<>();
     List<LossRow> ground = with(recovery, Ending.GROUND);
     List<LossRow> descending = with(recovery, Ending.NOT_ARRESTED);
@@ -137,11 +136,14 @@ final class TakeAway {
     return parts;
   }
 
-  private String withoutLeaving(RecoveryKind recovery) {
+  private String withoutLeaving(Technique recovery) {
     String subject =
-        recovery == RecoveryKind.NONE
+        recovery.equals(Technique.NONE)
             ? "doing nothing"
-            : recovery.label() + " alone, with " + sparePower() + " the hover takes,";
+            : recovery.label()
+                + " alone is not a way out and, with "
+                + sparePower()
+                + " the hover takes,";
     List<String> parts = new ArrayList<>();
     List<LossRow> arrested = with(recovery, Ending.ARRESTED);
     if (!arrested.isEmpty()) {
@@ -168,7 +170,7 @@ final class TakeAway {
         + seconds(row.delayS());
   }
 
-  private List<LossRow> with(RecoveryKind recovery, Ending ending) {
+  private List<LossRow> with(Technique recovery, Ending ending) {
     return block.column(recovery).stream().filter(row -> row.ending() == ending).toList();
   }
 

@@ -2,7 +2,7 @@ package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Unit;
@@ -15,7 +15,6 @@ final class Airs {
 
   private static final String ALTITUDE = "--pressure-altitude-ft";
   private static final String TEMPERATURE = "--oat-c";
-  private static final double KELVIN_AT_ZERO_CELSIUS = 273.15;
 
   private Airs() {}
 
@@ -25,7 +24,7 @@ final class Airs {
    * @param altitudes pressure altitudes in ft with commas between
    * @param temperature the outside air temperature in C at all of them, or null for a standard day
    * @return an air for each altitude
-   * @throws Refusal if a number is wrong
+   * @throws UserError if a number is wrong
    */
   static List<Air> several(String altitudes, @Nullable String temperature) {
     List<Air> airs = new ArrayList<>();
@@ -47,7 +46,7 @@ final class Airs {
    * @param altitude the pressure altitude, ft
    * @param temperature the outside air temperature in C, or null for a standard day
    * @return the air
-   * @throws Refusal if a number is wrong
+   * @throws UserError if a number is wrong
    */
   static Air one(String altitude, @Nullable String temperature) {
     Air standard = standard(altitude);
@@ -57,9 +56,9 @@ final class Airs {
     double celsius = NumberText.any(TEMPERATURE, temperature, "a number of degrees Celsius");
     try {
       return StandardAtmosphere.withTemperature(
-          standard.pressureAltitude(), celsius + KELVIN_AT_ZERO_CELSIUS);
+          standard.pressureAltitude(), celsius + Unit.ZERO_CELSIUS);
     } catch (OutOfRangeException outside) {
-      throw Refusal.option(
+      throw UserError.option(
           TEMPERATURE,
           temperature,
           Ranges.celsius(outside.quantity()) + " at a pressure altitude of " + altitude + " ft");
@@ -71,7 +70,7 @@ final class Airs {
     try {
       return StandardAtmosphere.at(Unit.FOOT.toSi(feet));
     } catch (OutOfRangeException outside) {
-      throw Refusal.option(
+      throw UserError.option(
           ALTITUDE, altitude, RangeText.of(Ranges.in(Unit.FOOT, outside.quantity())));
     }
   }

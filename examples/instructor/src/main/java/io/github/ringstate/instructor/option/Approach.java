@@ -4,6 +4,7 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
+import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.util.OptionalDouble;
@@ -33,7 +34,17 @@ public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
    * @return the entry
    */
   public Entry entry() {
-    return kind.entry(windKt);
+    return kind.maker().apply(kind.numbers().with(kind.wind(), windKt));
+  }
+
+  /**
+   * What happens in the entry.
+   *
+   * @param units the units to speak in
+   * @return a part of a sentence
+   */
+  public String description(UnitSystem units) {
+    return kind.description(parameter -> units.given(parameter.unit(), parameter.standard()));
   }
 
   /**

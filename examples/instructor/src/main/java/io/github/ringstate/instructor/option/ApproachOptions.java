@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -24,7 +24,7 @@ public final class ApproachOptions {
    * What was given.
    *
    * @return the approach
-   * @throws Refusal if a name is unknown or a number wrong
+   * @throws UserError if a name is unknown or a number wrong
    */
   public Approach approach() {
     return entry.approach(EntryOptions.height(height));

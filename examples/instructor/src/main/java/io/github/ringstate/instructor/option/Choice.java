@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -25,14 +25,14 @@ public record Choice<T>(String option, List<T> things, Function<T, String> name)
    *
    * @param text what was given
    * @return the thing of that name
-   * @throws Refusal if nothing has that name
+   * @throws UserError if nothing has that name
    */
   public T one(String text) {
     String wanted = text.strip();
     return things.stream()
         .filter(thing -> name.apply(thing).equals(wanted))
         .findFirst()
-        .orElseThrow(() -> Refusal.option(option, text, names()));
+        .orElseThrow(() -> UserError.option(option, text, names()));
   }
 
   /**
@@ -40,7 +40,7 @@ public record Choice<T>(String option, List<T> things, Function<T, String> name)
    *
    * @param text names with commas between
    * @return the things, in the order given
-   * @throws Refusal if a name is unknown or stands twice, or there is none
+   * @throws UserError if a name is unknown or stands twice, or there is none
    */
   public List<T> several(String text) {
     List<T> chosen = new ArrayList<>();

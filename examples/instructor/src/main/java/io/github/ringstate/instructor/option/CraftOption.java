@@ -4,7 +4,7 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.craft.CraftFile;
 import io.github.ringstate.files.craft.HeightVelocityPoint;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import java.io.File;
 import java.util.List;
 import java.util.Locale;
@@ -30,7 +30,7 @@ public final class CraftOption {
    * The helicopter, as it is written down.
    *
    * @return the helicopter
-   * @throws Refusal if there is none of that name, or its file is bad
+   * @throws UserError if there is none of that name, or its file is bad
    */
   public Helicopter craft() {
     return find("--craft", craft);
@@ -40,7 +40,7 @@ public final class CraftOption {
    * The height-velocity curve that the helicopter's file holds.
    *
    * @return its points; none if it has none, or the helicopter is no file
-   * @throws Refusal if the file is bad
+   * @throws UserError if the file is bad
    */
   public List<HeightVelocityPoint> heightVelocity() {
     return isFile(craft) ? CraftFile.heightVelocity(craft) : List.of();
@@ -52,7 +52,7 @@ public final class CraftOption {
    * @param option where the name was given
    * @param name a name or a file
    * @return the helicopter
-   * @throws Refusal if there is none of that name, or its file is bad
+   * @throws UserError if there is none of that name, or its file is bad
    */
   public static Helicopter find(String option, String name) {
     if (isFile(name)) {
@@ -61,7 +61,7 @@ public final class CraftOption {
     return DemoCraft.named(name.strip())
         .orElseThrow(
             () ->
-                Refusal.option(
+                UserError.option(
                     option,
                     name,
                     String.join(", ", DemoCraft.ALL.stream().map(Helicopter::name).toList())

@@ -1,9 +1,9 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.encounter.EntryKind;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.quantity.Unit;
-import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -16,12 +16,11 @@ public final class EntryOptions {
   @Option(
       names = "--entry",
       paramLabel = "ENTRY",
-      defaultValue = "settling",
       description =
           "settling (from a hover), steep (a steep approach slowed too much) or downwind (a run at"
               + " constant ground speed while the wind comes round behind). Unless given:"
-              + " ${DEFAULT-VALUE}.")
-  private String entry = "";
+              + " settling.")
+  private @Nullable String entry;
 
   @Option(
       names = "--wind-kt",
@@ -39,11 +38,13 @@ public final class EntryOptions {
    *
    * @param heightFt height above the ground at onset, ft; empty if there is no ground
    * @return the approach
-   * @throws Refusal if a name is unknown or a number wrong
+   * @throws UserError if a name is unknown or a number wrong
    */
   public Approach approach(OptionalDouble heightFt) {
     EntryKind kind =
-        new Choice<>("--entry", List.of(EntryKind.values()), EntryKind::label).one(entry);
+        entry == null
+            ? EntryKind.STANDARD
+            : new Choice<>("--entry", EntryKind.ALL, EntryKind::name).one(entry);
     double windKt =
         wind == null
             ? kind.wind().standard()
@@ -56,7 +57,7 @@ public final class EntryOptions {
    *
    * @param height the height in ft, or null
    * @return the height, ft; empty for null
-   * @throws Refusal if it is no number or out of range
+   * @throws UserError if it is no number or out of range
    */
   public static OptionalDouble height(@Nullable String height) {
     return height == null

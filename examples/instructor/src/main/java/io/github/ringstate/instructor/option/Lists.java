@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import java.util.List;
 
 /** Lists as users type them, with commas. */
@@ -14,12 +14,12 @@ final class Lists {
    * @param option the option's name
    * @param text what was given
    * @return the parts, at least one, none of them empty
-   * @throws Refusal if there is no part, or an empty one
+   * @throws UserError if there is no part, or an empty one
    */
   static List<String> parts(String option, String text) {
     List<String> parts = List.of(text.split(",", -1)).stream().map(String::strip).toList();
     if (parts.contains("")) {
-      throw Refusal.option(option, text, "one value or several with commas between, none empty");
+      throw UserError.option(option, text, "one value or several with commas between, none empty");
     }
     return parts;
   }
@@ -30,9 +30,9 @@ final class Lists {
    * @param option the option's name
    * @param text what was given
    * @param part the part
-   * @return the refusal
+   * @return the user error
    */
-  static Refusal twice(String option, String text, String part) {
-    return Refusal.option(option, text, "every value once, but " + part + " stands there twice");
+  static UserError twice(String option, String text, String part) {
+    return UserError.option(option, text, "every value once, but " + part + " stands there twice");
   }
 }

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +20,7 @@ final class Masses {
    * @param craft the craft
    * @param text masses in kg with commas between, or null for the craft's own
    * @return the craft at each mass
-   * @throws Refusal if a mass is no number or outside the craft's limits
+   * @throws UserError if a mass is no number or outside the craft's limits
    */
   static List<Helicopter> several(Helicopter craft, @Nullable String text) {
     if (text == null) {
@@ -39,7 +39,7 @@ final class Masses {
    * @param craft the craft
    * @param text a mass in kg, or null for the craft's own
    * @return the craft at that mass
-   * @throws Refusal if the mass is no number or outside the craft's limits
+   * @throws UserError if the mass is no number or outside the craft's limits
    */
   static Helicopter one(Helicopter craft, @Nullable String text) {
     return text == null

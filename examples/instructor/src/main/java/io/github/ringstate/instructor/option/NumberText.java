@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.quantity.Quantity;
 import java.math.BigDecimal;
@@ -28,12 +28,12 @@ public final class NumberText {
    * @param text what was given
    * @param allowed the range, in the option's unit
    * @return the number, in the option's unit
-   * @throws Refusal if it is no number or out of range
+   * @throws UserError if it is no number or out of range
    */
   public static double one(String option, String text, Quantity allowed) {
     double value = any(option, text, "a number, " + RangeText.of(allowed));
     if (!(value >= allowed.low() && value <= allowed.high())) {
-      throw Refusal.option(option, text, RangeText.of(allowed));
+      throw UserError.option(option, text, RangeText.of(allowed));
     }
     return value;
   }
@@ -46,7 +46,7 @@ public final class NumberText {
    * @param low the least number allowed
    * @param high the greatest number allowed
    * @return the number
-   * @throws Refusal if it is no whole number or out of range
+   * @throws UserError if it is no whole number or out of range
    */
   public static long whole(String option, String text, long low, long high) {
     String stripped = text.strip();
@@ -60,7 +60,7 @@ public final class NumberText {
         return value.longValueExact();
       }
     }
-    throw Refusal.option(option, text, "a whole number, " + low + " to " + high);
+    throw UserError.option(option, text, "a whole number, " + low + " to " + high);
   }
 
   /**
@@ -71,7 +71,7 @@ public final class NumberText {
    * @param allowed the range, in the option's unit
    * @return the numbers, in the option's unit and as ordered by the user; at least one, no two
    *     equal
-   * @throws Refusal if one is no number or out of range, or stands twice
+   * @throws UserError if one is no number or out of range, or stands twice
    */
   public static List<Double> several(String option, String text, Quantity allowed) {
     List<Double> values = new ArrayList<>();
@@ -93,13 +93,13 @@ public final class NumberText {
    * @param text what was given
    * @param allowed what is allowed, for the message
    * @return the number; finite
-   * @throws Refusal if it is no number
+   * @throws UserError if it is no number
    */
   static double any(String option, String text, String allowed) {
     String stripped = text.strip();
     double value = DECIMAL.matcher(stripped).matches() ? Double.parseDouble(stripped) : Double.NaN;
     if (!(Math.abs(value) <= Double.MAX_VALUE)) {
-      throw Refusal.option(option, text, allowed);
+      throw UserError.option(option, text, allowed);
     }
     return value + 0.0; // a minus sign on zero has no meaning here
   }

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.encounter.Disturbances;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -79,7 +79,7 @@ public final class PilotOptions {
    *
    * @param text what was given
    * @return the number
-   * @throws Refusal if it is no whole number or out of range
+   * @throws UserError if it is no whole number or out of range
    */
   public static int pilots(String text) {
     return (int)
@@ -100,7 +100,7 @@ public final class PilotOptions {
    * The seed.
    *
    * @return the seed
-   * @throws Refusal if it is no whole number
+   * @throws UserError if it is no whole number
    */
   public long seed() {
     return seed == null
@@ -112,7 +112,7 @@ public final class PilotOptions {
    * The clock.
    *
    * @return the clock
-   * @throws Refusal if the name is unknown
+   * @throws UserError if the name is unknown
    */
   public Clock clock() {
     return new Choice<>("--clock", List.of(Clock.values()), Clock::label).one(clock);
@@ -122,7 +122,7 @@ public final class PilotOptions {
    * How many models are flown.
    *
    * @return their number; empty for the standard model alone
-   * @throws Refusal if it is no whole number or out of range
+   * @throws UserError if it is no whole number or out of range
    */
   public OptionalInt models() {
     return models == null
@@ -134,7 +134,7 @@ public final class PilotOptions {
    * What disturbs the flights.
    *
    * @return the disturbances, with the seed
-   * @throws Refusal if a number is wrong
+   * @throws UserError if a number is wrong
    */
   public Disturbances disturbances() {
     ParameterSet numbers = ParameterSet.standard(Disturbances.PARAMETERS);
@@ -154,20 +154,21 @@ public final class PilotOptions {
   /**
    * Refuses what has no meaning without many pilots.
    *
-   * @throws Refusal if chance is asked for without pilots or a seed, or a seed without use
+   * @throws UserError if chance is asked for without pilots or a seed, or a seed without use
    */
   public void refuseWithoutPilots() {
     if (models != null) {
-      throw Refusal.usage("--models" + NEEDS_PILOTS + ": it says how far models move what they do");
+      throw UserError.usage(
+          "--models" + NEEDS_PILOTS + ": it says how far models move what they do");
     }
     if (seed == null && (shaking != null || gusts != null)) {
-      throw Refusal.usage(
+      throw UserError.usage(
           (shaking != null ? SHAKING : GUSTS)
               + NEEDS_PILOTS
               + ", or --seed for one flight of the standard technique");
     }
     if (seed != null && shaking == null && gusts == null) {
-      throw Refusal.usage("--seed" + NEEDS_PILOTS + ", --shaking-pct or --gust-kt");
+      throw UserError.usage("--seed" + NEEDS_PILOTS + ", --shaking-pct or --gust-kt");
     }
   }
 

@@ -9,8 +9,6 @@ import java.math.RoundingMode;
 /** Ranges in the units that options are given in. */
 final class Ranges {
 
-  private static final double KELVIN_AT_ZERO_CELSIUS = 273.15;
-
   private Ranges() {}
 
   /**
@@ -34,8 +32,8 @@ final class Ranges {
    * @return the bounds in degrees Celsius, narrowed to one decimal
    */
   static String celsius(Quantity kelvin) {
-    double low = tenths(kelvin.low() - KELVIN_AT_ZERO_CELSIUS, RoundingMode.CEILING);
-    double high = tenths(kelvin.high() - KELVIN_AT_ZERO_CELSIUS, RoundingMode.FLOOR);
+    double low = tenths(kelvin.low() - Unit.ZERO_CELSIUS, RoundingMode.CEILING);
+    double high = tenths(kelvin.high() - Unit.ZERO_CELSIUS, RoundingMode.FLOOR);
     return RangeText.of(low, high, "C");
   }
 

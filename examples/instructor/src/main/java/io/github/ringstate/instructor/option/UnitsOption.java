@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.unit.UnitSystem;
 import java.util.List;
 import picocli.CommandLine.Option;
@@ -24,7 +24,7 @@ public final class UnitsOption {
    * What was given.
    *
    * @return the units
-   * @throws Refusal if the name is unknown
+   * @throws UserError if the name is unknown
    */
   UnitSystem units() {
     return new Choice<>("--units", List.of(UnitSystem.values()), UnitSystem::label).one(units);

@@ -4,14 +4,15 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hipparchus.distribution.RealDistribution;
 import org.hipparchus.distribution.continuous.UniformRealDistribution;
 
@@ -74,10 +75,22 @@ public final class PilotTerms {
    * @param craft the craft that flies them
    * @return a line for each
    */
-  public static List<Term> recoveries(List<RecoveryKind> recoveries, Helicopter craft) {
+  public static List<Term> recoveries(List<Technique> recoveries, Helicopter craft) {
     return recoveries.stream()
         .map(kind -> new Term(kind.label(), kind.description(craft.sense())))
         .toList();
+  }
+
+  /**
+   * What stands beside power alone in a file for machines.
+   *
+   * @param recoveries the recoveries
+   * @return the words, if power alone is among them
+   */
+  public static Optional<Term> notAWayOut(List<Technique> recoveries) {
+    return recoveries.stream().anyMatch(Technique::isMistaken)
+        ? Optional.of(new Term(NotAWayOut.HEAD, NotAWayOut.TEXT))
+        : Optional.empty();
   }
 
   /**
@@ -87,9 +100,8 @@ public final class PilotTerms {
    * @param units the units to speak in
    * @return a line for each recovery of which something varies
    */
-  public static List<Term> spreads(List<RecoveryKind> recoveries, UnitSystem units) {
+  public static List<Term> spreads(List<Technique> recoveries, UnitSystem units) {
     return recoveries.stream()
-        .map(Pool::technique)
         .filter(technique -> !technique.spreads().isEmpty())
         .map(technique -> new Term(technique.name() + " pilots", spread(technique, units)))
         .toList();

@@ -1,7 +1,6 @@
 package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
@@ -39,8 +38,8 @@ public record Pool(int pilots, long seed, OptionalInt models) {
    * @param state the state that their delays go with; empty if all wait as long as the base says
    * @return the study
    */
-  public PilotStudy study(Encounter base, RecoveryKind recovery, Optional<PilotState> state) {
-    return new PilotStudy(base, technique(recovery), state.map(PilotState::delays), seed);
+  public PilotStudy study(Encounter base, Technique recovery, Optional<PilotState> state) {
+    return new PilotStudy(base, recovery, state.map(PilotState::delays), seed);
   }
 
   /**
@@ -59,15 +58,5 @@ public record Pool(int pilots, long seed, OptionalInt models) {
                 .fly(sampling, work.part((long) pilots * models.getAsInt()))
             : List.of();
     return new PilotLosses(people, others);
-  }
-
-  /**
-   * The library's technique behind a recovery of the tool.
-   *
-   * @param recovery the recovery
-   * @return its numbers and how they vary between people
-   */
-  static Technique technique(RecoveryKind recovery) {
-    return Technique.named(recovery.label()).orElseThrow();
   }
 }

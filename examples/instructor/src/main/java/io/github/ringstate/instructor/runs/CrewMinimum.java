@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 
 /**
@@ -12,10 +12,8 @@ import io.github.ringstate.quantity.Unit;
 record CrewMinimum(double commandHours, double typeHours) {
 
   /** Hours in command. */
-  static final Parameter COMMAND =
-      Parameter.of("hours in command", Unit.ONE, 0, 20_000, 500, "common practice, no source");
+  static final Quantity COMMAND = new Quantity("hours in command", Unit.ONE, 0, 20_000);
 
   /** Hours on the type. */
-  static final Parameter TYPE =
-      Parameter.of("hours on type", Unit.ONE, 0, 20_000, 100, "common practice, no source");
+  static final Quantity TYPE = new Quantity("hours on type", Unit.ONE, 0, 20_000);
 }

@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.study.RunVerdict;
+import io.github.ringstate.study.run.RunVerdict;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;

@@ -4,8 +4,8 @@ import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindTriangle;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.Escape;
-import io.github.ringstate.study.RunPlan;
+import io.github.ringstate.study.run.Escape;
+import io.github.ringstate.study.run.RunPlan;
 import java.util.EnumSet;
 import java.util.stream.Collectors;
 

@@ -2,12 +2,12 @@ package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.air.PowerLawWind;
 import io.github.ringstate.air.Wind;
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.RunPlan;
+import io.github.ringstate.study.run.RunPlan;
 
 /**
  * A wind as it is reported: 10 m above ground.
@@ -24,16 +24,16 @@ record ReportedWind(double fromDeg, double meanKt, double gustKt, double exponen
    *
    * @param heightFt height above ground, ft
    * @return the ratio
-   * @throws Refusal if the gust grows beyond what is accepted
+   * @throws UserError if the gust grows beyond what is accepted
    */
   double ratio(double heightFt) {
     double ratio = PowerLawWind.of(Wind.CALM, exponent).speedRatio(Unit.FOOT.toSi(heightFt));
     if (!(gustKt * ratio <= RunPlan.WIND.high())) {
-      throw Refusal.usage(
+      throw UserError.usage(
           "--wind-kt or --gust-kt with --wind-exponent cannot make "
               + Decimals.fixed(gustKt * ratio, 1)
               + " kt at the height flown"
-              + Refusal.ALLOWED
+              + UserError.ALLOWED
               + RangeText.of(RunPlan.WIND));
     }
     return ratio;

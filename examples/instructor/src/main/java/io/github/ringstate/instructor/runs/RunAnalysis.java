@@ -5,16 +5,16 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.Escape;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.Progress;
-import io.github.ringstate.study.RunJudgement;
-import io.github.ringstate.study.RunLimits;
-import io.github.ringstate.study.RunLoss;
-import io.github.ringstate.study.RunMishap;
-import io.github.ringstate.study.RunStudy;
-import io.github.ringstate.study.RunTrack;
 import io.github.ringstate.study.Sampling;
+import io.github.ringstate.study.run.Escape;
+import io.github.ringstate.study.run.RunJudgement;
+import io.github.ringstate.study.run.RunLimits;
+import io.github.ringstate.study.run.RunLoss;
+import io.github.ringstate.study.run.RunMishap;
+import io.github.ringstate.study.run.RunStudy;
+import io.github.ringstate.study.run.RunTrack;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -146,7 +146,7 @@ record RunAnalysis(
                     each -> flights.worst(tracks, each).map(RunLoss::most).orElse(0.0)))
             .orElseThrow();
     Optional<RunLimits> limits =
-        RunLimits.find(study, request.boundaryMargin(), request.leastAirspeed());
+        RunLimits.find(study, request.boundaryMargin(), request.leastAirspeed(), Unit.KNOT.toSi(1));
     Optional<RunLoss> worst = flights.worst(tracks, technique);
     List<RunRow> rows = new ArrayList<>();
     for (RunTrack track : tracks) {

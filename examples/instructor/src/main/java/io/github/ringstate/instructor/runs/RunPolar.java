@@ -7,8 +7,8 @@ import io.github.ringstate.sheets.chart.Legend;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.chart.Plot;
 import io.github.ringstate.sheets.chart.Points;
-import io.github.ringstate.study.RunLimits;
-import io.github.ringstate.study.RunVerdict;
+import io.github.ringstate.study.run.RunLimits;
+import io.github.ringstate.study.run.RunVerdict;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
@@ -163,7 +163,7 @@ final class RunPolar {
   }
 
   private double least(RunLimits limits) {
-    return units.speed().fromSi(Unit.KNOT.toSi(limits.leastKt()));
+    return units.speed().fromSi(limits.minimum());
   }
 
   private static double east(double trackDeg, double distance) {

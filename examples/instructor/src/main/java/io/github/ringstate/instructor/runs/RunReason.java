@@ -2,9 +2,13 @@ package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.RunLimits;
-import io.github.ringstate.study.RunLoss;
-import io.github.ringstate.study.RunPlan;
+import io.github.ringstate.study.run.AirspeedCheck;
+import io.github.ringstate.study.run.Finding;
+import io.github.ringstate.study.run.RunJudgement;
+import io.github.ringstate.study.run.RunLoss;
+import io.github.ringstate.study.run.RunPlan;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /** The reason for a verdict, in one sentence. None calls a run or a height safe. */
@@ -32,60 +36,103 @@ final class RunReason {
    */
   String sentence(RunRow row) {
     String text =
-        switch (row.judgement().ground()) {
-          case MARGINS_HOLD ->
-              stays(row)
-                  + ", and at "
-                  + speed(analysis.airspeedDownwind())
-                  + " or more if the ground speed is held through a turn downwind";
-          case HEIGHT_COVERS_THE_TURN -> stays(row) + ", and " + turn(row) + of(row);
-          case TURN_LOW ->
-              "keep at least "
-                  + limit()
-                  + " airspeed in every turn: with the ground speed held through one downwind, "
-                  + low(analysis.airspeedDownwind())
-                  + " are left";
-          case NO_HOVER -> "keep at least " + limit() + " airspeed, turns included: " + NO_HOVER;
-          case HEIGHT_COVERS_THE_TURN_OF_HALF ->
-              "keep at least " + limit() + " airspeed in every turn: " + turn(row) + with(row);
-          case TURN_OF_HALF_AND_NO_HOVER -> turn(row) + with(row) + ", and " + NO_HOVER;
-          case TURN_LOSES_THE_HEIGHT ->
-              turn(row) + with(row) + ", and half of the pilots lose " + half(row);
-          case AIRSPEED_LOW ->
-              falls(row)
-                  + "; keep at least "
-                  + limit()
-                  + ", which takes "
-                  + groundSpeed(row)
-                  + " over the ground on this track"
-                  + (row.judgement().loss().isPresent() ? ": " + met(row) + of(row) : "");
-          case AIRSPEED_LOW_AND_HEIGHT_LOST ->
-              falls(row)
-                  + ", where at least "
-                  + limit()
-                  + " keep the margins, and "
-                  + met(row)
-                  + with(row);
-          case AIRSPEED_LOW_AND_NO_HOVER -> falls(row) + ", and " + NO_HOVER;
-          case AIRSPEED_LOW_AT_ANY_GROUND_SPEED ->
-              falls(row)
-                  + ", and no ground speed up to "
-                  + speed(Unit.KNOT.toSi(RunPlan.GROUND_SPEED.quantity().high()))
-                  + " keeps the airspeed at "
-                  + limit()
-                  + " or more on this track";
-          case AIRSPEED_HIGH ->
-              rises(row)
-                  + "; keep to "
-                  + speed(row.judgement().greatestGroundSpeed().getAsDouble())
-                  + " over the ground or less";
-          case AIRSPEED_HIGH_AND_HEIGHT_LOST -> rises(row) + ", and " + turn(row) + with(row);
-          case AIRSPEED_HIGH_AND_NO_HOVER -> rises(row) + ", and " + NO_HOVER;
-          case POWER ->
-              "at no airspeed of such a run does continuous power suffice with the margin to the"
-                  + " ring state kept";
+        switch (row.judgement().verdict()) {
+          case FLY -> stays(row) + ", and " + through(row);
+          case FLY_WITH_A_LIMIT -> within(row);
+          case DO_NOT_FLY -> String.join(", and ", against(row));
         };
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
+  }
+
+  /** What becomes of a run that is flown as planned in a turn downwind. */
+  private String through(RunRow row) {
+    return row.judgement().height().loss().isPresent()
+        ? turn(row) + of(row)
+        : "at "
+            + speed(analysis.airspeedDownwind())
+            + " or more if the ground speed is held through a turn downwind";
+  }
+
+  /** The limit, and why. */
+  private String within(RunRow row) {
+    RunJudgement judgement = row.judgement();
+    return switch (judgement.airspeed().reason()) {
+      case LOW ->
+          falls(row)
+              + "; keep at least "
+              + limit()
+              + ", which takes "
+              + speed(judgement.airspeed().groundSpeed().getAsDouble())
+              + " over the ground on this track"
+              + (judgement.height().loss().isPresent() ? ": " + met(row) + of(row) : "");
+      case HIGH ->
+          rises(row)
+              + "; keep to "
+              + speed(judgement.maximumGroundSpeed().getAsDouble())
+              + " over the ground or less";
+      case KEPT, NO_AIRSPEED ->
+          "keep at least "
+              + limit()
+              + " airspeed"
+              + (isShort(judgement.hover().finding())
+                  ? ", turns included: " + NO_HOVER
+                  : " in every turn: " + inATurn(row));
+    };
+  }
+
+  private String inATurn(RunRow row) {
+    return isShort(row.judgement().height().finding())
+        ? turn(row) + with(row)
+        : "with the ground speed held through one downwind, "
+            + low(analysis.airspeedDownwind())
+            + " are left";
+  }
+
+  /** What speaks against a run that is not flown: a clause of each check that does not hold. */
+  private List<String> against(RunRow row) {
+    RunJudgement judgement = row.judgement();
+    boolean noHeight = isShort(judgement.height().finding());
+    boolean noHover = isShort(judgement.hover().finding());
+    List<String> clauses = new ArrayList<>();
+    switch (judgement.airspeed().reason()) {
+      case KEPT -> {}
+      case LOW ->
+          clauses.add(
+              falls(row)
+                  + (noHeight || noHover
+                      ? ", where at least " + limit() + " keep the margins"
+                      : ", and no ground speed up to "
+                          + speed(Unit.KNOT.toSi(RunPlan.GROUND_SPEED.high()))
+                          + " keeps the airspeed at "
+                          + limit()
+                          + " or more on this track"));
+      case HIGH ->
+          clauses.add(
+              rises(row)
+                  + (noHeight || noHover
+                      ? ""
+                      : ", and no lower ground speed keeps it between the limits on this track"));
+      case NO_AIRSPEED -> {
+        return List.of(
+            "at no airspeed of such a run does continuous power suffice with the margin to the ring"
+                + " state kept");
+      }
+    }
+    if (noHeight) {
+      boolean low = judgement.airspeed().reason() == AirspeedCheck.Reason.LOW;
+      clauses.add((low ? met(row) : turn(row)) + with(row));
+      if (clauses.size() == 1 && !noHover) {
+        clauses.add("half of the pilots lose " + half(row));
+      }
+    }
+    if (noHover) {
+      clauses.add(NO_HOVER);
+    }
+    return clauses;
+  }
+
+  private static boolean isShort(Finding finding) {
+    return finding.compareTo(Finding.SHORT) >= 0;
   }
 
   private String stays(RunRow row) {
@@ -118,17 +165,11 @@ final class RunReason {
 
   /** Whether the loss that the verdict reckons with reads as that of the track itself. */
   private boolean isItsOwn(RunRow row) {
-    return row.loss().map(this::read).equals(row.judgement().loss().map(this::read));
+    return row.loss().map(this::read).equals(row.judgement().height().loss().map(this::read));
   }
 
   private double read(RunLoss loss) {
     return units.rounded(Unit.FOOT.fromSi(loss.most()));
-  }
-
-  private String groundSpeed(RunRow row) {
-    RunLimits limits = analysis.limits().orElseThrow();
-    return speed(
-        limits.leastGroundSpeed(request.plan(), row.track().triangle().track()).getAsDouble());
   }
 
   /** An airspeed below the least to keep, whatever the rounding. */
@@ -137,7 +178,7 @@ final class RunReason {
   }
 
   private String limit() {
-    return speed(Unit.KNOT.toSi(analysis.limits().orElseThrow().leastKt()));
+    return speed(analysis.limits().orElseThrow().minimum());
   }
 
   private String height() {
@@ -151,7 +192,7 @@ final class RunReason {
   /** A loss that is not covered. */
   private String with(RunRow row) {
     RunPlan plan = request.plan();
-    RunLoss loss = row.judgement().loss().orElseThrow();
+    RunLoss loss = row.judgement().height().loss().orElseThrow();
     String lost = " loses " + (seemsCovered(loss) ? "a little more than " : "") + loss(row);
     return loss.most() < plan.height()
         ? lost
@@ -173,14 +214,14 @@ final class RunReason {
   }
 
   private String loss(RunRow row) {
-    double most = row.judgement().loss().orElseThrow().most();
+    double most = row.judgement().height().loss().orElseThrow().most();
     return Double.isInfinite(most)
         ? "everything, for more than 5 in 100 of the pilots did not arrest the descent,"
         : lost(most);
   }
 
   private String half(RunRow row) {
-    double half = row.judgement().loss().orElseThrow().half();
+    double half = row.judgement().height().loss().orElseThrow().half();
     return Double.isInfinite(half) ? "everything" : lost(half) + " or more";
   }
 

@@ -1,11 +1,11 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.Escape;
-import io.github.ringstate.study.RunJudgement;
-import io.github.ringstate.study.RunLoss;
-import io.github.ringstate.study.RunPlan;
-import io.github.ringstate.study.RunTrack;
+import io.github.ringstate.study.run.Escape;
+import io.github.ringstate.study.run.RunJudgement;
+import io.github.ringstate.study.run.RunLoss;
+import io.github.ringstate.study.run.RunPlan;
+import io.github.ringstate.study.run.RunTrack;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

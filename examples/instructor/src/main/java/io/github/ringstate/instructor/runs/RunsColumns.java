@@ -5,7 +5,7 @@ import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.RunPlan;
+import io.github.ringstate.study.run.RunPlan;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -54,10 +54,11 @@ final class RunsColumns {
         new Column<>(
             "loss_covered", row -> row.loss().isEmpty() ? Cell.NOTHING : Cell.text(covered(row))),
         new Column<>(
-            "least_airspeed_limit_kt", row -> Cell.number(row.judgement().leastAirspeedKt())),
+            "least_airspeed_limit_kt",
+            row -> Cell.number(RunRow.in(Unit.KNOT, row.judgement().minimumAirspeed()))),
         new Column<>(
             "greatest_ground_speed_limit_kt",
-            row -> Cell.number(RunRow.in(Unit.KNOT, row.judgement().greatestGroundSpeed()))),
+            row -> Cell.number(RunRow.in(Unit.KNOT, row.judgement().maximumGroundSpeed()))),
         new Column<>(
             "airspeed_downwind_kt",
             row -> Cell.number(Unit.KNOT.fromSi(analysis.airspeedDownwind()))),

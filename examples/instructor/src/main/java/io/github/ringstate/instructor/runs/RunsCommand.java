@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.air.PowerLawWind;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
@@ -13,8 +14,8 @@ import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.RunLimits;
-import io.github.ringstate.study.RunPlan;
+import io.github.ringstate.study.run.RunLimits;
+import io.github.ringstate.study.run.RunPlan;
 import java.io.OutputStream;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -42,6 +43,9 @@ import picocli.CommandLine.Option;
 public final class RunsCommand implements Runnable {
 
   private static final Quantity WIND = new Quantity("wind", Unit.KNOT, 0, 60);
+
+  private static final List<Technique> TO_BRIEF =
+      List.of(Technique.FORWARD, Technique.LATERAL, Technique.AUTOROTATION);
 
   /** Ways out that are briefed unless the user wants another. */
   private static final List<Technique> TO_CHOOSE_FROM =
@@ -108,8 +112,8 @@ public final class RunsCommand implements Runnable {
       names = "--technique",
       paramLabel = "NAME",
       description =
-          "Recovery briefed: forward, lateral, autorotation or collective. Unless given: forward or"
-              + " lateral, whichever loses less at its worst.")
+          "Recovery briefed: forward, lateral or autorotation. Unless given: forward or lateral,"
+              + " whichever loses less at its worst.")
   private @Nullable String technique;
 
   @Option(
@@ -182,11 +186,10 @@ public final class RunsCommand implements Runnable {
   private RunsRequest request() {
     Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
     ReportedWind reported = reported();
-    double heightFt = NumberText.one("--height-ft", height, RunPlan.HEIGHT.quantity());
+    double heightFt = NumberText.one("--height-ft", height, RunPlan.HEIGHT);
     double ratio = reported.ratio(heightFt);
-    double groundSpeedKt =
-        NumberText.one("--ground-speed-kt", groundSpeed, RunPlan.GROUND_SPEED.quantity());
-    double descentFpm = NumberText.one("--descent-fpm", descent, RunPlan.DESCENT.quantity());
+    double groundSpeedKt = NumberText.one("--ground-speed-kt", groundSpeed, RunPlan.GROUND_SPEED);
+    double descentFpm = NumberText.one("--descent-fpm", descent, RunPlan.DESCENT);
     RunPlan plan =
         new RunPlan(
             conditions.craft(),
@@ -204,16 +207,15 @@ public final class RunsCommand implements Runnable {
         plan,
         techniques(),
         Unit.FOOT_PER_MINUTE.toSi(
-            NumberText.one("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN.quantity())),
+            NumberText.one("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN)),
         Unit.KNOT.toSi(
-            NumberText.one(
-                "--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED.quantity())),
+            NumberText.one("--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED)),
         (int) NumberText.whole("--pilots", pilots, 20, 100_000),
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
         craft.heightVelocity(),
         new CrewMinimum(
-            NumberText.one("--command-hours", commandHours, CrewMinimum.COMMAND.quantity()),
-            NumberText.one("--type-hours", typeHours, CrewMinimum.TYPE.quantity())));
+            NumberText.one("--command-hours", commandHours, CrewMinimum.COMMAND),
+            NumberText.one("--type-hours", typeHours, CrewMinimum.TYPE)));
   }
 
   private ReportedWind reported() {
@@ -232,8 +234,13 @@ public final class RunsCommand implements Runnable {
     if (technique == null) {
       return TO_CHOOSE_FROM;
     }
-    List<Technique> known =
-        Technique.ALL.stream().filter(one -> !one.equals(Technique.NONE)).toList();
-    return List.of(new Choice<>("--technique", known, Technique::name).one(technique));
+    if (technique.strip().equals(Technique.COLLECTIVE.name())) {
+      throw UserError.option(
+          "--technique",
+          technique,
+          "forward, lateral, autorotation; collective alone is not a way out and no technique to"
+              + " brief");
+    }
+    return List.of(new Choice<>("--technique", TO_BRIEF, Technique::name).one(technique));
   }
 }

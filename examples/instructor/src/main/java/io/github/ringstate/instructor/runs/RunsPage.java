@@ -5,13 +5,13 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.ModelNote;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
-import io.github.ringstate.study.RunJudgement;
-import io.github.ringstate.study.RunPlan;
-import io.github.ringstate.study.RunVerdict;
+import io.github.ringstate.study.run.RunJudgement;
+import io.github.ringstate.study.run.RunPlan;
+import io.github.ringstate.study.run.RunVerdict;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -168,12 +168,12 @@ final class RunsPage {
 
   /** The verdict with its limit, short enough for a table. */
   private String verdict(RunJudgement judgement) {
-    if (judgement.leastAirspeedKt().isPresent()) {
-      double least = Unit.KNOT.toSi(judgement.leastAirspeedKt().getAsDouble());
+    if (judgement.minimumAirspeed().isPresent()) {
+      double least = judgement.minimumAirspeed().getAsDouble();
       return "limit: air ≥ " + units.speed(least);
     }
-    if (judgement.greatestGroundSpeed().isPresent()) {
-      return "limit: ground ≤ " + units.speed(judgement.greatestGroundSpeed().getAsDouble());
+    if (judgement.maximumGroundSpeed().isPresent()) {
+      return "limit: ground ≤ " + units.speed(judgement.maximumGroundSpeed().getAsDouble());
     }
     return judgement.verdict().label();
   }
@@ -204,7 +204,7 @@ final class RunsPage {
         new Term(
             "Least airspeed, turns included",
             analysis.limits().isPresent()
-                ? units.speedInWords(Unit.KNOT.toSi(analysis.limits().get().leastKt()))
+                ? units.speedInWords(analysis.limits().get().minimum())
                 : "none keeps the margins"));
     checks.add(new Term("Greatest tailwind", tailwind()));
     checks.add(
@@ -230,7 +230,7 @@ final class RunsPage {
   }
 
   private String technique() {
-    return Stream.of(RecoveryKind.values())
+    return Technique.ALL.stream()
         .filter(kind -> kind.label().equals(analysis.technique().name()))
         .findFirst()
         .map(kind -> kind.description(request.plan().craft().sense()))
@@ -266,7 +266,7 @@ final class RunsPage {
             limits ->
                 lines.add(
                     "Airspeed below "
-                        + units.speedInWords(Unit.KNOT.toSi(limits.leastKt()))
+                        + units.speedInWords(limits.minimum())
                         + ", whatever the picture needs."));
     lines.add("More than continuous power to hold height.");
     lines.add(

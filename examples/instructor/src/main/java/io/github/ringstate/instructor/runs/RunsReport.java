@@ -75,7 +75,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
         "least_airspeed_kt",
         Cell.number(
             analysis.limits().isPresent()
-                ? OptionalDouble.of(analysis.limits().get().leastKt())
+                ? OptionalDouble.of(Unit.KNOT.fromSi(analysis.limits().get().minimum()))
                 : OptionalDouble.empty()));
     facts.put("best_direction", Cell.text(new Directions(analysis).best()));
     facts.put("worst_direction", Cell.text(new Directions(analysis).worst()));

@@ -3,7 +3,7 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.files.craft.HeightVelocityPoint;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.pilot.Technique;
-import io.github.ringstate.study.RunPlan;
+import io.github.ringstate.study.run.RunPlan;
 import java.util.List;
 
 /**

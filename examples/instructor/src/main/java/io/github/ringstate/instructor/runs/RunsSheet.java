@@ -8,7 +8,7 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.RunPlan;
+import io.github.ringstate.study.run.RunPlan;
 import java.util.ArrayList;
 import java.util.List;
 

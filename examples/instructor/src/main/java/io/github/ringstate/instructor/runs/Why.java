@@ -1,8 +1,11 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.study.RunJudgement;
-import io.github.ringstate.study.RunVerdict;
+import io.github.ringstate.study.run.AirspeedCheck;
+import io.github.ringstate.study.run.Finding;
+import io.github.ringstate.study.run.HeightCheck;
+import io.github.ringstate.study.run.RunJudgement;
+import io.github.ringstate.study.run.RunVerdict;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,15 +20,38 @@ import java.util.Locale;
  */
 record Why(String verdict, String tracks, String sentence) {
 
-  /** What tracks have in common that share a reason. */
-  private record Key(RunVerdict verdict, RunJudgement.Ground ground) {
+  /** What tracks have in common that share a reason: the checks that speak against them alike. */
+  private record Key(
+      RunVerdict verdict, AirspeedCheck.Reason airspeed, HeightCheck.Reason height, Finding hover) {
+
+    static final Comparator<Key> MILDEST_FIRST =
+        Comparator.comparing(Key::verdict)
+            .thenComparing(Key::airspeed)
+            .thenComparing(Key::height)
+            .thenComparing(Key::hover);
 
     static Key of(RunRow row) {
-      return new Key(row.judgement().verdict(), row.judgement().ground());
+      RunJudgement judgement = row.judgement();
+      HeightCheck.Reason height = judgement.height().reason();
+      boolean speaks =
+          switch (judgement.verdict()) {
+            case FLY -> true;
+            case FLY_WITH_A_LIMIT ->
+                judgement.airspeed().finding() == Finding.HOLDS
+                    && judgement.hover().finding() == Finding.HOLDS;
+            case DO_NOT_FLY ->
+                height == HeightCheck.Reason.NOT_COVERED
+                    && judgement.airspeed().reason() != AirspeedCheck.Reason.NO_AIRSPEED;
+          };
+      return new Key(
+          judgement.verdict(),
+          judgement.airspeed().reason(),
+          speaks ? height : HeightCheck.Reason.NO_RING_STATE,
+          judgement.hover().finding());
     }
   }
 
-  /** For each verdict and ground the tracks, the least severe first. */
+  /** For each verdict and reason the tracks, the least severe first. */
   static List<Why> of(RunsRequest request, RunAnalysis analysis, UnitSystem units) {
     RunReason reason = new RunReason(request, analysis, units);
     Directions directions = new Directions(analysis);
@@ -33,7 +59,7 @@ record Why(String verdict, String tracks, String sentence) {
     analysis.rows().stream()
         .map(Key::of)
         .distinct()
-        .sorted(Comparator.comparing(Key::verdict).thenComparing(Key::ground))
+        .sorted(Key.MILDEST_FIRST)
         .forEach(
             key -> {
               RunRow worst =

@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.sweep;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.row.RowFile;
 import io.github.ringstate.files.row.RowFormat;
 import io.github.ringstate.files.sweep.SweepFile;
@@ -105,10 +105,10 @@ public final class SweepCommand implements Runnable {
       return;
     }
     if (file == null) {
-      throw Refusal.usage("SPEC is missing" + Refusal.ALLOWED + "a file in TOML, or --example");
+      throw UserError.usage("SPEC is missing" + UserError.ALLOWED + "a file in TOML, or --example");
     }
     if (output == null) {
-      throw Refusal.usage("--output is missing" + Refusal.ALLOWED + FILES);
+      throw UserError.usage("--output is missing" + UserError.ALLOWED + FILES);
     }
     int flying =
         threads == null
@@ -120,7 +120,7 @@ public final class SweepCommand implements Runnable {
   private static int threadCount(String text) {
     double number = NumberText.one("--threads", text, THREADS);
     if (number != Math.rint(number)) {
-      throw Refusal.option("--threads", text, "a whole number, 1 to " + SweepFlight.MOST_THREADS);
+      throw UserError.option("--threads", text, "a whole number, 1 to " + SweepFlight.MOST_THREADS);
     }
     return (int) number;
   }
@@ -128,14 +128,14 @@ public final class SweepCommand implements Runnable {
   private void fly(String specName, String outputName, int flying) {
     String ending = outputName.toLowerCase(Locale.ROOT).replaceFirst("^.*\\.", "");
     if (!RowFormat.ENDINGS.contains(ending)) {
-      throw Refusal.option("--output", outputName, FILES);
+      throw UserError.option("--output", outputName, FILES);
     }
     WholeFile place = WholeFile.named("--output", outputName);
     SweepFile sweep = SweepFile.read(specName);
     RowFormat format = RowFormat.of(ending, sweep.sweep().rowColumns(), sweep.text());
     try (RowFile rows = new RowFile(place, format)) {
       if (rows.begun() && !resume) {
-        throw Refusal.file(
+        throw UserError.file(
             outputName,
             "has a run begun: go on with --resume, or remove its .part and .journal",
             null);

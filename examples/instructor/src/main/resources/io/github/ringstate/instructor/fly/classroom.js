@@ -27,6 +27,8 @@
      are low, so that all of it is one page. */
   var SCREEN = { side: 380, strips: 640 };
   var PAPER = { side: 262, strips: 460, wide: 960 };
+  /* A letter of a name is not wider. */
+  var LETTER = 8;
   var LEAST = 420;
   var MOST = 960;
   var shape = SCREEN;
@@ -162,15 +164,18 @@
   function names(parent, flights, box, across, up, x, y) {
     var labels = flights.map(function (flight) {
       var last = flight[x].length - 1;
+      var name = pen(flight.recovery).shown;
+      var width = LETTER * name.length;
       return {
-        name: flight.recovery,
-        x: Math.min(across(flight[x][last]) + 12, box.right + 8),
+        name: name,
+        width: width,
+        x: Math.min(across(flight[x][last]) + 12, box.right + 8, wide() - width),
         y: Math.min(up(flight[y][last]) + 5, box.bottom - 3)
       };
     }).sort(function (one, other) { return other.y - one.y; });
     labels.forEach(function (label, i) {
       labels.slice(0, i).forEach(function (below) {
-        if (Math.abs(below.x - label.x) < 90) { label.y = Math.min(label.y, below.y - 15); }
+        if (label.x < below.x + below.width && below.x < label.x + label.width) { label.y = Math.min(label.y, below.y - 15); }
       });
       element(parent, "text", {
         x: label.x, y: label.y, "font-weight": 600,
@@ -256,7 +261,7 @@
     chosen.forEach(function (flight) {
       var now = Number(time.value);
       var row = document.createElement("tr");
-      cell(row, "th", flight.recovery, true);
+      cell(row, "th", pen(flight.recovery).shown, true);
       cell(row, "td", Math.round(valueAt(flight, "h", now)));
       cell(row, "td", fixed(valueAt(flight, "v", now), data.sinkDecimals));
       cell(row, "td", valueAt(flight, "i", now).toFixed(2));
@@ -268,7 +273,7 @@
     document.getElementById("said").textContent = chosen.length === 0
       ? "No recovery is ticked."
       : "Delay " + data.delays[delay.value] + " s: " + chosen.map(function (flight) {
-        return flight.recovery + " " + ending(flight);
+        return pen(flight.recovery).shown + " " + ending(flight);
       }).join("; ") + ".";
   }
 

@@ -7,17 +7,17 @@ import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.HoverPower;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
-import io.github.ringstate.instructor.option.EntryKind;
-import io.github.ringstate.instructor.option.RecoveryKind;
 import io.github.ringstate.instructor.pilots.MadeUp;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -36,7 +36,7 @@ class FloorWordsTest {
           List.of(StandardAtmosphere.at(0)),
           new Approach(EntryKind.SETTLING, 0, OptionalDouble.empty()),
           OptionalDouble.empty(),
-          List.of(RecoveryKind.FORWARD, RecoveryKind.LATERAL, RecoveryKind.COLLECTIVE),
+          List.of(Technique.FORWARD, Technique.LATERAL, Technique.COLLECTIVE),
           List.of(PilotState.PRIMED),
           Clock.BOUNDARY,
           Disturbances.NONE,
@@ -45,11 +45,11 @@ class FloorWordsTest {
           50);
 
   /** A thousand pilots who lose evenly up to a height in feet, some of whom do not arrest. */
-  private static FloorRow row(RecoveryKind recovery, double greatestFt, int lost) {
+  private static FloorRow row(Technique recovery, double greatestFt, int lost) {
     return row(recovery, 1000, greatestFt, lost);
   }
 
-  private static FloorRow row(RecoveryKind recovery, int pilots, double greatestFt, int lost) {
+  private static FloorRow row(Technique recovery, int pilots, double greatestFt, int lost) {
     double[] feet = new double[pilots];
     for (int i = 0; i < pilots; i++) {
       feet[i] = i < lost ? -1 : greatestFt * (i + 1) / pilots;
@@ -79,30 +79,30 @@ class FloorWordsTest {
     // 95 % of 201 ft and 50 ft: 240.95 ft
     assertEquals(
         HEAD + "245 ft with lateral.",
-        inShort(row(RecoveryKind.FORWARD, 400, 0), row(RecoveryKind.LATERAL, 201, 0)));
+        inShort(row(Technique.FORWARD, 400, 0), row(Technique.LATERAL, 201, 0)));
   }
 
   @Test
   void techniquesWhoseBandsOverlapAreNotToldApart() {
     assertEquals(
         HEAD + "245 ft with lateral, which the model cannot tell from forward.",
-        inShort(row(RecoveryKind.FORWARD, 202, 0), row(RecoveryKind.LATERAL, 201, 0)));
+        inShort(row(Technique.FORWARD, 202, 0), row(Technique.LATERAL, 201, 0)));
   }
 
   @Test
   void tooFewPilotsAreNotLaidToTheModel() {
     // of 71, however far apart their losses, the greatest may lie below the 95 % of very many
     assertTrue(
-        inShort(row(RecoveryKind.FORWARD, 71, 2000, 0), row(RecoveryKind.LATERAL, 71, 200, 0))
+        inShort(row(Technique.FORWARD, 71, 2000, 0), row(Technique.LATERAL, 71, 200, 0))
             .endsWith("with lateral, which too few pilots were flown to tell from forward."));
     assertTrue(
-        briefing(400, row(RecoveryKind.FORWARD, 71, 200, 0), row(RecoveryKind.LATERAL, 71, 100, 0))
+        briefing(400, row(Technique.FORWARD, 71, 200, 0), row(Technique.LATERAL, 71, 100, 0))
             .endsWith("Too few pilots were flown to tell lateral from forward here"));
     assertTrue(
-        inShort(row(RecoveryKind.FORWARD, 72, 2000, 0), row(RecoveryKind.LATERAL, 72, 200, 0))
+        inShort(row(Technique.FORWARD, 72, 2000, 0), row(Technique.LATERAL, 72, 200, 0))
             .endsWith("with lateral."));
     assertTrue(
-        briefing(400, row(RecoveryKind.FORWARD, 72, 200, 0), row(RecoveryKind.LATERAL, 72, 100, 0))
+        briefing(400, row(Technique.FORWARD, 72, 200, 0), row(Technique.LATERAL, 72, 100, 0))
             .endsWith("The model cannot tell lateral from forward here"));
   }
 
@@ -110,10 +110,10 @@ class FloorWordsTest {
   void powerAloneIsNeverTheTechniqueToBrief() {
     assertEquals(
         HEAD + "435 ft with forward.",
-        inShort(row(RecoveryKind.FORWARD, 401, 0), row(RecoveryKind.COLLECTIVE, 20, 0)));
+        inShort(row(Technique.FORWARD, 401, 0), row(Technique.COLLECTIVE, 20, 0)));
     assertEquals(
         HEAD + "none, since with no way out did so many arrest the descent.",
-        inShort(row(RecoveryKind.FORWARD, 401, 100), row(RecoveryKind.COLLECTIVE, 20, 0)));
+        inShort(row(Technique.FORWARD, 401, 100), row(Technique.COLLECTIVE, 20, 0)));
   }
 
   private static String briefing(double heightFt, FloorRow... rows) {
@@ -126,7 +126,7 @@ class FloorWordsTest {
     assertEquals(
         "no technique to brief: even with lateral, the way out with which the fewest did, 801 of 1000"
             + " (80.1 %) of the simulated pilots would have hit the ground",
-        briefing(40, row(RecoveryKind.FORWARD, 400, 0), row(RecoveryKind.LATERAL, 200, 0)));
+        briefing(40, row(Technique.FORWARD, 400, 0), row(Technique.LATERAL, 200, 0)));
   }
 
   @Test
@@ -136,30 +136,30 @@ class FloorWordsTest {
         "brief lateral, with which the fewest simulated pilots would still have hit the ground: 48"
             + " of 1000 (4.8 %), against 501 of 1000 (50.1 %) with forward. Even so the height is"
             + " less than the floor: fewer than 95 % recovered with the margin",
-        briefing(200, row(RecoveryKind.FORWARD, 400, 0), row(RecoveryKind.LATERAL, 210, 0)));
+        briefing(200, row(Technique.FORWARD, 400, 0), row(Technique.LATERAL, 210, 0)));
   }
 
   @Test
   void aBriefingSaysWhenMoreThanTheShareAllowsWouldHitTheGround() {
     assertTrue(
-        briefing(200, row(RecoveryKind.LATERAL, 250, 0))
+        briefing(200, row(Technique.LATERAL, 250, 0))
             .endsWith("Even so it is more than the 5 % that the share asked for leaves"));
   }
 
   @Test
   void aBriefingForAHeightOfTheFloorOrMoreSaysNoSuchThing() {
     // 95 % of 210 ft and 50 ft: 249.5 ft
-    assertTrue(briefing(249, row(RecoveryKind.LATERAL, 210, 0)).contains("less than the floor"));
+    assertTrue(briefing(249, row(Technique.LATERAL, 210, 0)).contains("less than the floor"));
     assertEquals(
         "brief lateral, with which the fewest simulated pilots would still have hit the ground:"
             + " none of 1000",
-        briefing(250, row(RecoveryKind.LATERAL, 210, 0)));
+        briefing(250, row(Technique.LATERAL, 210, 0)));
   }
 
   @Test
   void sharesThatOverlapAreNotToldApart() {
     assertTrue(
-        briefing(200, row(RecoveryKind.FORWARD, 212, 0), row(RecoveryKind.LATERAL, 210, 0))
+        briefing(200, row(Technique.FORWARD, 212, 0), row(Technique.LATERAL, 210, 0))
             .endsWith("The model cannot tell lateral from forward here"));
   }
 
@@ -168,6 +168,6 @@ class FloorWordsTest {
     assertEquals(
         "no technique to brief: with every way out all of the simulated pilots would have hit the"
             + " ground",
-        briefing(0.01, row(RecoveryKind.FORWARD, 400, 0), row(RecoveryKind.COLLECTIVE, 20, 0)));
+        briefing(0.01, row(Technique.FORWARD, 400, 0), row(Technique.COLLECTIVE, 20, 0)));
   }
 }

@@ -9,7 +9,7 @@ import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.HoverPower;
-import io.github.ringstate.instructor.option.RecoveryKind;
+import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -27,11 +27,11 @@ class TakeAwayTest {
       new Conditions(DemoCraft.TRAINER, StandardAtmosphere.at(0), new HoverPower(80, 82, 88));
 
   /** G ends on the ground, X is not arrested, N is no ring state, a number is a loss in feet. */
-  private static LossBlock block(List<Double> delays, List<RecoveryKind> ways, List<String> cells) {
+  private static LossBlock block(List<Double> delays, List<Technique> ways, List<String> cells) {
     List<LossRow> rows = new ArrayList<>();
     OptionalDouble none = OptionalDouble.empty();
     for (int i = 0; i < cells.size(); i++) {
-      RecoveryKind way = ways.get(i / delays.size());
+      Technique way = ways.get(i / delays.size());
       double delay = delays.get(i % delays.size());
       Ending ending =
           switch (cells.get(i)) {
@@ -68,7 +68,7 @@ class TakeAwayTest {
             + " of what a recovery would cost.",
         // printed as 60, 60, 60, 60
         "FORWARD|60 60.1 60.2 60.4|Forward loses 60 ft at 0 s.",
-        "COLLECTIVE|20 30 X X|Collective alone, with 10 % more power than the hover takes, loses"
+        "COLLECTIVE|20 30 X X|Collective alone is not a way out and, with 10 % more power than the hover takes, loses"
             + " 20 ft at 0 s and 30 ft at 1 s and does not arrest the descent at 2 and 3 s.",
         // two recoveries
         "FORWARD LATERAL|60 90 120 180 30 60 150 200|Act at once: each second of delay costs on"
@@ -80,8 +80,10 @@ class TakeAwayTest {
             + " ground at 1 to 3 s.",
       })
   void saysWhatTheTableSays(String ways, String cells, String sentence) {
-    List<RecoveryKind> columns =
-        Arrays.stream(ways.split(" ", -1)).map(RecoveryKind::valueOf).toList();
+    List<Technique> columns =
+        Arrays.stream(ways.split(" ", -1))
+            .map(way -> Technique.named(way.toLowerCase(Locale.ROOT)).orElseThrow())
+            .toList();
     assertEquals(
         sentence,
         TakeAway.of(block(FOUR, columns, List.of(cells.split(" ", -1))), UnitSystem.AVIATION));
@@ -92,8 +94,7 @@ class TakeAwayTest {
   void isOneSentenceForAnyTableAndCallsNothingSafe(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     for (int n = 0; n < 300; n++) {
-      List<RecoveryKind> ways =
-          List.of(RecoveryKind.values()).subList(random.nextInt(0, 4), random.nextInt(4, 6));
+      List<Technique> ways = Technique.ALL.subList(random.nextInt(0, 4), random.nextInt(4, 6));
       List<Double> delays = FOUR.subList(0, random.nextInt(1, 5));
       List<String> cells = new ArrayList<>();
       for (int i = 0; i < ways.size() * delays.size(); i++) {

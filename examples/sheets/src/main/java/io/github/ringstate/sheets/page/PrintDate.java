@@ -1,6 +1,6 @@
 package io.github.ringstate.sheets.page;
 
-import io.github.ringstate.files.error.Refusal;
+import io.github.ringstate.files.error.UserError;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -26,7 +26,7 @@ public record PrintDate(Instant instant) {
    * @param epoch what the environment says, or null
    * @param clock the clock to ask otherwise
    * @return the date
-   * @throws Refusal if the environment says nothing sensible
+   * @throws UserError if the environment says nothing sensible
    */
   public static PrintDate of(@Nullable String epoch, Clock clock) {
     if (epoch == null) {
@@ -41,7 +41,7 @@ public record PrintDate(Instant instant) {
     } catch (NumberFormatException | DateTimeException wrong) {
       // refused below
     }
-    throw Refusal.option(VARIABLE, epoch, "whole seconds since 1970, up to the year 9999");
+    throw UserError.option(VARIABLE, epoch, "whole seconds since 1970, up to the year 9999");
   }
 
   /**

@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import com.samskivert.mustache.Escapers;
 import com.samskivert.mustache.Mustache;
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.sheets.page.Pictured.Picture;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -52,6 +53,8 @@ final class Template {
     model.put("version", version());
     model.putIfAbsent("pilots", false);
     model.putIfAbsent("isLong", false);
+    model.putIfAbsent("isMistaken", false);
+    model.put("notAWayOut", NotAWayOut.TEXT);
     model.putIfAbsent(LACKING, false);
     model.put("fonts", "");
     String bare = compiler.loadTemplate(page.template()).execute(model);

@@ -1,4 +1,4 @@
-package io.github.ringstate.study;
+package io.github.ringstate.study.run;
 
 import io.github.ringstate.air.WindTriangle;
 import java.util.OptionalDouble;

@@ -3,7 +3,7 @@ package io.github.ringstate.files.error;
 import org.jspecify.annotations.Nullable;
 
 /** Why the tool does not do what it was asked: one sentence for the user, and the exit status. */
-public final class Refusal extends RuntimeException {
+public final class UserError extends RuntimeException {
 
   /** Exit status for a file that cannot be read or written, or holds a bad value. */
   public static final int FILE = 1;
@@ -19,7 +19,7 @@ public final class Refusal extends RuntimeException {
 
   private final int status;
 
-  private Refusal(int status, String message, @Nullable Throwable cause) {
+  private UserError(int status, String message, @Nullable Throwable cause) {
     super(message, cause);
     this.status = status;
   }
@@ -30,20 +30,20 @@ public final class Refusal extends RuntimeException {
    * @param option the option's name, for instance {@code --delays}
    * @param value what was given
    * @param allowed what is allowed
-   * @return the refusal, with status {@link #USAGE}
+   * @return the user error, with status {@link #USAGE}
    */
-  public static Refusal option(String option, String value, String allowed) {
-    return new Refusal(USAGE, option + " cannot be " + quoted(value) + ALLOWED + allowed, null);
+  public static UserError option(String option, String value, String allowed) {
+    return new UserError(USAGE, option + " cannot be " + quoted(value) + ALLOWED + allowed, null);
   }
 
   /**
    * Options that contradict each other or the craft.
    *
    * @param message one sentence that names the options
-   * @return the refusal, with status {@link #USAGE}
+   * @return the user error, with status {@link #USAGE}
    */
-  public static Refusal usage(String message) {
-    return new Refusal(USAGE, message, null);
+  public static UserError usage(String message) {
+    return new UserError(USAGE, message, null);
   }
 
   /**
@@ -52,10 +52,10 @@ public final class Refusal extends RuntimeException {
    * @param file the file, as the user named it
    * @param why what is wrong, following the file's name
    * @param cause what the system said, or null
-   * @return the refusal, with status {@link #FILE}
+   * @return the user error, with status {@link #FILE}
    */
-  public static Refusal file(String file, String why, @Nullable Throwable cause) {
-    return new Refusal(FILE, printable(file) + " " + why, cause);
+  public static UserError file(String file, String why, @Nullable Throwable cause) {
+    return new UserError(FILE, printable(file) + " " + why, cause);
   }
 
   /**
@@ -64,11 +64,11 @@ public final class Refusal extends RuntimeException {
    * @param file the file, as the user named it
    * @param line the line, from 1; 0 if it concerns no line
    * @param why what is wrong
-   * @return the refusal, with status {@link #FILE}
+   * @return the user error, with status {@link #FILE}
    */
-  public static Refusal line(String file, int line, String why) {
+  public static UserError line(String file, int line, String why) {
     String where = line > 0 ? ", line " + line + ": " : ": ";
-    return new Refusal(FILE, printable(file) + where + why, null);
+    return new UserError(FILE, printable(file) + where + why, null);
   }
 
   /**

@@ -1,4 +1,6 @@
-package io.github.ringstate.study;
+package io.github.ringstate.study.run;
+
+import io.github.ringstate.study.LossSpread;
 
 /**
  * Altitude loss to reckon with on a run: how much half of the simulated pilots lose at most, and
@@ -13,9 +15,6 @@ public record RunLoss(double half, double most) {
   /** A descent that is not arrested, or a flight that cannot be begun. */
   public static final RunLoss OPEN =
       new RunLoss(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
-
-  /** Plays no part in the value of a quantile. */
-  private static final double CONFIDENCE = 0.95;
 
   /** Checks the order. */
   public RunLoss {
@@ -33,8 +32,7 @@ public record RunLoss(double half, double most) {
    * @return the loss
    */
   public static RunLoss of(LossSpread losses, double share) {
-    return new RunLoss(
-        losses.quantile(0.5, CONFIDENCE).value(), losses.quantile(share, CONFIDENCE).value());
+    return new RunLoss(losses.loss(0.5), losses.loss(share));
   }
 
   /**

@@ -1,12 +1,12 @@
-package io.github.ringstate.study;
+package io.github.ringstate.study.run;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindTriangle;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.Briefing;
 
 /**
  * A slow run over the ground, as for photographs or a survey: what is to be flown, before it is
@@ -39,26 +39,24 @@ public record RunPlan(
   /** Winds and gusts that are accepted, at the height of the run. */
   public static final Quantity WIND = new Quantity("wind at the height flown", Unit.KNOT, 0, 100);
 
-  /** Ground speed to be held. */
-  public static final Parameter GROUND_SPEED =
-      Parameter.of("ground speed", Unit.KNOT, 0, 60, 20, "assumed: a slow run for photographs");
+  /** Ground speeds to be held. */
+  public static final Quantity GROUND_SPEED = new Quantity("ground speed", Unit.KNOT, 0, 60);
 
-  /** Rate of descent planned. */
-  public static final Parameter DESCENT =
-      Parameter.of("planned descent", Unit.FOOT_PER_MINUTE, 0, 1000, 100, "assumed");
+  /** Rates of descent that may be planned. */
+  public static final Quantity DESCENT =
+      new Quantity("planned descent", Unit.FOOT_PER_MINUTE, 0, 1000);
 
-  /** Height above the ground. */
-  public static final Parameter HEIGHT =
-      Parameter.of("height above ground", Unit.FOOT, 20, 9000, 500, "assumed");
+  /** Heights above the ground. */
+  public static final Quantity HEIGHT = new Quantity("height above ground", Unit.FOOT, 20, 9000);
 
   /** Checks all numbers. */
   public RunPlan {
     WIND_FROM.check(Unit.DEGREE.fromSi(windFrom));
     WIND.check(Unit.KNOT.fromSi(windSpeed));
     WIND.within(Unit.KNOT.fromSi(windSpeed), WIND.high()).check(Unit.KNOT.fromSi(gust));
-    GROUND_SPEED.quantity().check(Unit.KNOT.fromSi(groundSpeed));
-    DESCENT.quantity().check(Unit.FOOT_PER_MINUTE.fromSi(descent));
-    HEIGHT.quantity().check(Unit.FOOT.fromSi(height));
+    GROUND_SPEED.check(Unit.KNOT.fromSi(groundSpeed));
+    DESCENT.check(Unit.FOOT_PER_MINUTE.fromSi(descent));
+    HEIGHT.check(Unit.FOOT.fromSi(height));
     Briefing.MARGIN.check(margin);
   }
 

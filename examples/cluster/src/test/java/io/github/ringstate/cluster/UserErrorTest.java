@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the program refuses, before it asks for a cluster. */
-class RefusalTest {
+class UserErrorTest {
 
   private static final String SWEEP =
       """
@@ -56,7 +56,7 @@ class RefusalTest {
     return ResultFolder.named(folder.resolve(name).toString(), new Configuration());
   }
 
-  static Stream<Arguments> refusals() {
+  static Stream<Arguments> errors() {
     return Stream.of(
         Arguments.of("nothing", 2, "", "0 names"),
         Arguments.of("no folder", 2, "DIR/good.toml", "SPEC OUTPUT"),
@@ -88,7 +88,7 @@ class RefusalTest {
   }
 
   @ParameterizedTest(name = "{0}")
-  @MethodSource("refusals")
+  @MethodSource("errors")
   void whatCannotBeIsRefusedInOneSentenceWithAStatusAndNothingIsTouched(
       String what, int status, String args, String part) throws IOException {
     List<String> before = everything();

@@ -1,4 +1,4 @@
-package io.github.ringstate.study;
+package io.github.ringstate.study.run;
 
 /** How a slow run may come to the ring state. */
 public enum RunMishap {

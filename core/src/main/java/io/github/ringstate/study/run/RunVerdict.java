@@ -1,4 +1,4 @@
-package io.github.ringstate.study;
+package io.github.ringstate.study.run;
 
 /** What is said of a run on a track: never that it is safe. */
 public enum RunVerdict {

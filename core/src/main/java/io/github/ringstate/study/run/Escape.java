@@ -1,4 +1,4 @@
-package io.github.ringstate.study;
+package io.github.ringstate.study.run;
 
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.Encounter;

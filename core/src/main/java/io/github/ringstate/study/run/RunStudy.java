@@ -1,4 +1,4 @@
-package io.github.ringstate.study;
+package io.github.ringstate.study.run;
 
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.dynamics.EquationsOfMotion;
@@ -19,6 +19,7 @@ import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.PilotStudy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +34,7 @@ import java.util.OptionalDouble;
 public final class RunStudy {
 
   /** Step from one track to the next, deg. */
-  public static final int TRACK_STEP = 10;
+  private static final int TRACK_STEP = 10;
 
   private final RunPlan plan;
   private final EquationsOfMotion motion;
@@ -67,7 +68,7 @@ public final class RunStudy {
   /**
    * The run on every track.
    *
-   * @return a track every {@link #TRACK_STEP} degrees, north first, clockwise
+   * @return a track every ten degrees, north first, clockwise
    */
   public List<RunTrack> tracks() {
     List<RunTrack> tracks = new ArrayList<>();
@@ -135,15 +136,6 @@ public final class RunStudy {
    */
   public double hoverMargin() {
     return margin(plan.craft().shortTimePower(plan.air()), hoverPower());
-  }
-
-  /**
-   * Whether the short-time power suffices for such a hover.
-   *
-   * @return true if it does
-   */
-  public boolean canHover() {
-    return hoverMargin() >= 0;
   }
 
   private OptionalDouble power(double airspeed, double descent) {

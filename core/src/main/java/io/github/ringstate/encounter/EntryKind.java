@@ -1,0 +1,125 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * A built-in entry: what it is called, what happens in it, its numbers, and how it is made of them.
+ * A new entry is one constant more, and one more in {@link #ALL}.
+ *
+ * @param name the entry's name in files and options: one lower-case word, or several with hyphens
+ * @param label the entry's name for people
+ * @param text what happens, as a part of a sentence; the name of a parameter in braces stands for
+ *     its value
+ * @param wind the parameter that is the wind
+ * @param windFrom where the wind comes from: {@code from ahead} or {@code from behind}
+ * @param parameters its numbers
+ * @param maker makes the entry
+ */
+public record EntryKind(
+    String name,
+    String label,
+    String text,
+    Parameter wind,
+    String windFrom,
+    List<Parameter> parameters,
+    Function<ParameterSet, Entry> maker) {
+
+  private static final String FROM_AHEAD = "from ahead";
+  private static final String FROM_BEHIND = "from behind";
+
+  /** From a hover. */
+  public static final EntryKind SETTLING =
+      new EntryKind(
+          "settling",
+          "settling",
+          "from a hover over one point out of ground effect: the collective is lowered a little and"
+              + " left there",
+          Settling.WIND,
+          FROM_AHEAD,
+          Settling.PARAMETERS,
+          Settling::new);
+
+  /** From a steep approach. */
+  public static final EntryKind STEEP =
+      new EntryKind(
+          "steep",
+          "steep",
+          "a steep approach at {approach airspeed} airspeed and {approach descent}, slowed towards"
+              + " {final airspeed} with the collective left alone",
+          Steep.WIND,
+          FROM_AHEAD,
+          Steep.PARAMETERS,
+          Steep::new);
+
+  /** From a run with the wind behind. */
+  public static final EntryKind DOWNWIND =
+      new EntryKind(
+          "downwind",
+          "downwind",
+          "a run at {ground speed} over the ground, held with the nose while the wind, abeam at"
+              + " first, comes round behind in {turn time} with the collective left alone",
+          Downwind.WIND,
+          FROM_BEHIND,
+          Downwind.PARAMETERS,
+          Downwind::new);
+
+  /** All of them. */
+  public static final List<EntryKind> ALL = List.of(SETTLING, STEEP, DOWNWIND);
+
+  /** The entry of an encounter, a table or a sweep unless another is asked for. */
+  public static final EntryKind STANDARD = SETTLING;
+
+  /** Copies the list. */
+  public EntryKind {
+    parameters = List.copyOf(parameters);
+  }
+
+  /**
+   * Finds an entry.
+   *
+   * @param name its name
+   * @return the entry, or empty if none has that name
+   */
+  public static Optional<EntryKind> named(String name) {
+    return ALL.stream().filter(kind -> kind.name().equals(name)).findFirst();
+  }
+
+  /**
+   * The standard numbers.
+   *
+   * @return a value for each of {@link #parameters}
+   */
+  public ParameterSet numbers() {
+    return ParameterSet.standard(parameters);
+  }
+
+  /**
+   * The entry with the standard value of every number.
+   *
+   * @return the entry
+   */
+  public Entry standard() {
+    return maker.apply(numbers());
+  }
+
+  /**
+   * What happens in the entry.
+   *
+   * @param words puts the value of a number in words, in the units of whoever reads them
+   * @return a part of a sentence
+   */
+  public String description(Function<Parameter, String> words) {
+    String described = text;
+    for (Parameter parameter : parameters) {
+      String place = "{" + parameter.name() + "}";
+      if (described.contains(place)) {
+        described = described.replace(place, words.apply(parameter));
+      }
+    }
+    return described;
+  }
+}

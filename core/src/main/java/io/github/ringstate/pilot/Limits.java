@@ -1,0 +1,121 @@
+package io.github.ringstate.pilot;
+
+import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+
+/** The limits of {@link Limited} on the command of a phase. */
+final class Limits {
+
+  /** Thrust over weight in which the lowering of the collective is faded out. */
+  private static final double FADE = 0.1;
+
+  /**
+   * Displacement of attitude times error, or rate times {@link #RATE_WEIGHT} times error, from
+   * which a movement is all a reversal, rad2 (assumed: about two degrees of each).
+   */
+  private static final double REVERSAL = 1e-3;
+
+  /** What a rate counts for beside a displacement, s (assumed: about how long a roll takes). */
+  private static final double RATE_WEIGHT = 0.35;
+
+  /**
+   * How much of what is asked for may be beyond a limit before the limit counts as binding: angle,
+   * rad, or rate, rad/s. What equals a limit, or is all but done, must not lie on the edge, where a
+   * rounding would make it bind and not bind in turn.
+   */
+  private static final double NOT_WORTH_MENTIONING = Unit.DEGREE.toSi(0.1);
+
+  /** Error of attitude below which no rate is asked for that a limit could hold back, rad. */
+  private static final double SMALL_ERROR = Unit.DEGREE.toSi(2);
+
+  private final double pitch;
+  private final double bank;
+  private final double rate;
+  private final double reversalRate;
+  private final double leastThrust;
+
+  /** Limits with a value for each of {@link Limited#PARAMETERS}. */
+  Limits(ParameterSet numbers) {
+    pitch = numbers.si(Limited.PITCH);
+    bank = numbers.si(Limited.BANK);
+    rate = numbers.si(Limited.RATE);
+    reversalRate = numbers.si(Limited.REVERSAL_RATE);
+    leastThrust = numbers.si(Limited.LEAST_THRUST);
+  }
+
+  /** Holds back what is commanded. */
+  void apply(Cockpit seen, Controls controls) {
+    double wantedPitch = within(controls.pitch(), pitch);
+    double wantedBank = within(controls.bank(), bank);
+    controls.pitch(
+        wantedPitch, Math.min(controls.pitchRate(), allowed(pitchReversal(seen, wantedPitch))));
+    controls.bank(
+        wantedBank, Math.min(controls.bankRate(), allowed(bankReversal(seen, wantedBank))));
+    if (controls.collective() < seen.collective()) {
+      double kept = Math.min(Math.max((seen.loadFactor() - leastThrust) / FADE, 0), 1);
+      controls.collective(
+          seen.collective() + kept * (controls.collective() - seen.collective()),
+          controls.collectiveRate());
+    }
+  }
+
+  /** The rate that is allowed: faded, so that the equations of motion stay smooth. */
+  private double allowed(double reversal) {
+    double share = Math.min(Math.max(reversal / REVERSAL, 0), 1);
+    return rate + share * (Math.min(reversalRate, rate) - rate);
+  }
+
+  private static double pitchReversal(Cockpit seen, double wanted) {
+    return reversal(wanted - seen.pitch(), seen.pitch() - seen.hoverPitch(), seen.pitchRate());
+  }
+
+  private static double bankReversal(Cockpit seen, double wanted) {
+    return reversal(wanted - seen.bank(), seen.bank() - seen.hoverBank(), seen.bankRate());
+  }
+
+  /** How much a movement goes back on what is there, rad2; negative if it goes on. */
+  private static double reversal(double error, double displacement, double present) {
+    return Math.max(-error * displacement, -error * present * RATE_WEIGHT);
+  }
+
+  /** How far a phase is from being held back; see {@link Phase#limitMargin}. */
+  double margin(Phase phase, Cockpit seen) {
+    Controls wanted = new Controls();
+    wanted.pitch(seen.pitch(), rate);
+    wanted.bank(seen.bank(), rate);
+    wanted.collective(seen.collective(), rate);
+    phase.command(seen, wanted);
+    double attitude = Math.min(pitch - Math.abs(wanted.pitch()), bank - Math.abs(wanted.bank()));
+    double pitchRate =
+        rateMargin(
+            wanted.pitchRate(),
+            wanted.pitch() - seen.pitch(),
+            pitchReversal(seen, within(wanted.pitch(), pitch)));
+    double bankRate =
+        rateMargin(
+            wanted.bankRate(),
+            wanted.bank() - seen.bank(),
+            bankReversal(seen, within(wanted.bank(), bank)));
+    // No lowering, no limit: the margin is the greater of what is left of thrust and of what is not
+    // asked for.
+    double thrust =
+        Math.max(
+            seen.loadFactor() - leastThrust - FADE,
+            wanted.collective() - seen.collective() + NOT_WORTH_MENTIONING);
+    return Math.min(
+        Math.min(attitude + NOT_WORTH_MENTIONING, Math.min(pitchRate, bankRate)), thrust);
+  }
+
+  /** Negative where a rate is asked for that is held back; only its sign has a meaning. */
+  private double rateMargin(double wanted, double error, double reversal) {
+    double slack = NOT_WORTH_MENTIONING - wanted;
+    double steady = Math.max(rate + slack, SMALL_ERROR - Math.abs(error));
+    double reversing = Math.max(Math.min(reversalRate, rate) + slack, REVERSAL - reversal);
+    return Math.min(steady, reversing);
+  }
+
+  private static double within(double value, double limit) {
+    return Math.min(Math.max(value, -limit), limit);
+  }
+}

@@ -1,0 +1,91 @@
+package io.github.ringstate.study.run;
+
+import static io.github.ringstate.study.run.Runs.plan;
+import static io.github.ringstate.study.run.Runs.study;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.quantity.Unit;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class RunLimitsTest {
+
+  private static final double KNOT = Unit.KNOT.toSi(1);
+
+  @Test
+  void theLimitsAreTheEdgesOfThePowerAndTheBoundary() {
+    RunStudy study = study(10, 15, 25);
+    double wanted = Unit.FOOT_PER_MINUTE.toSi(800);
+    RunLimits limits = RunLimits.find(study, wanted, 0, KNOT).orElseThrow();
+    assertFalse(keeps(study, limits.minimum() - KNOT, wanted));
+    for (double airspeed = limits.minimum();
+        airspeed <= limits.maximum() + 1e-9;
+        airspeed += KNOT) {
+      assertTrue(keeps(study, airspeed, wanted), airspeed + " m/s");
+    }
+    assertEquals(24 * KNOT, RunLimits.find(study, wanted, 24 * KNOT, KNOT).orElseThrow().minimum());
+    // a finer step finds them within a coarser one
+    RunLimits fine = RunLimits.find(study, wanted, 0, KNOT / 4).orElseThrow();
+    assertTrue(fine.minimum() <= limits.minimum() && fine.minimum() > limits.minimum() - KNOT);
+    assertTrue(fine.maximum() >= limits.maximum() && fine.maximum() < limits.maximum() + KNOT);
+  }
+
+  @Test
+  void theGreatestAirspeedIsTheLastWithThePower() {
+    for (Helicopter craft : DemoCraft.ALL) {
+      RunStudy study = new RunStudy(plan(craft, 0, 0, 20));
+      double greatest = RunLimits.find(study, 0, 0, KNOT).orElseThrow().maximum();
+      double available = craft.continuousPower(StandardAtmosphere.at(0));
+      assertTrue(study.power(greatest).getAsDouble() <= available);
+      OptionalDouble beyond = study.power(greatest + KNOT);
+      // 160 kt: 60 kt over the ground into a wind of 100, beyond which no run leads
+      assertTrue(
+          Math.abs(greatest - 160 * KNOT) < 1e-9
+              || beyond.isEmpty()
+              || beyond.getAsDouble() > available,
+          craft.name() + ": " + greatest);
+    }
+  }
+
+  @Test
+  void noRunWithContinuousPowerLeftIsTooFast() {
+    // 60 kt over the ground against gusts of 55: 115 kt by arithmetic, and with the twin's 960 kW
+    // there is power left at each of them.
+    RunStudy study = new RunStudy(plan(DemoCraft.TWIN, 40, 55, 60));
+    RunTrack against = study.track(0);
+    assertEquals(115, Unit.KNOT.fromSi(against.greatestAirspeed()), 1e-9);
+    assertTrue(against.continuousMargin() > 0);
+    RunLimits limits = RunLimits.find(study, 0, 0, KNOT).orElseThrow();
+    assertFalse(limits.above(against.greatestAirspeed()));
+  }
+
+  @Test
+  void withoutPowerAtAnyAirspeedThereAreNoLimits() {
+    // 30 kW: induced power alone at 90 kt and less, by momentum theory T^2 / (2 rho A V), and the
+    // blades' profile power of some 25 kW together are more than that; beyond, so are these and the
+    // drag of the fuselage, rho f V^3 / 2.
+    RunStudy study =
+        new RunStudy(plan(DemoCraft.TRAINER.with(Helicopter.CONTINUOUS_POWER, 30), 0, 0, 20));
+    assertEquals(Optional.empty(), RunLimits.find(study, 0, 0, KNOT));
+  }
+
+  @Test
+  void limitsThatAreNoneAreRefused() {
+    assertThrows(IllegalArgumentException.class, () -> new RunLimits(2, 1, 1));
+    assertThrows(IllegalArgumentException.class, () -> new RunLimits(Double.NaN, 1, 1));
+    assertThrows(IllegalArgumentException.class, () -> new RunLimits(1, 2, 0));
+  }
+
+  private static boolean keeps(RunStudy study, double airspeed, double wanted) {
+    OptionalDouble margin = study.boundaryMargin(airspeed);
+    double power = study.power(airspeed).getAsDouble();
+    return (margin.isEmpty() || margin.getAsDouble() >= wanted) && power <= 82_000;
+  }
+}

@@ -1,0 +1,212 @@
+package io.github.ringstate.instructor;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.ringstate.files.text.NotAWayOut;
+import java.io.IOException;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Collective alone, which handbooks and trade articles hold to make the sink worse, is shown to
+ * those alone who ask for it, and never as a way out.
+ */
+class NotAWayOutTest {
+
+  private static String[] args(String command) {
+    return command.split(" ", -1);
+  }
+
+  private static String text(String command) {
+    Run run = Run.of(args(command));
+    assertEquals(0, run.status(), run.err());
+    return plain(run.out());
+  }
+
+  private static String page(String command) {
+    return plain(new String(Documents.of(args(command)), UTF_8));
+  }
+
+  private static String plain(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+
+  private static JsonNode json(String command) throws IOException {
+    return new ObjectMapper().readTree(Run.of(args(command + " --format json")).out());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss --delays 1",
+        "loss --delays 1 --pilots 3",
+        "loss --pilots 3 --state startled",
+        "loss --delays 1 --format csv",
+        "loss --delays 1 --pilots 3 --format csv",
+        "floor --pilots 3",
+        "floor --pilots 3 --height-ft 200 --format csv",
+        "fly --step 5",
+        "runs --pilots 20",
+        "runs --pilots 20 --format csv"
+      })
+  void whoDoesNotAskForItIsNotShownIt(String command) {
+    String out = text(command);
+    for (String word :
+        List.of(NotAWayOut.HEAD, "ollective alone", ",collective,", "power pulled")) {
+      assertFalse(out.contains(word), word + ": " + out);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"loss --delays 1 --pilots 4", "fly", "runs --pilots 20", "boundary"})
+  void noPageHasItUnasked(String command) {
+    String page = page(command + " --format html");
+    assertFalse(page.contains(NotAWayOut.HEAD), command);
+    assertFalse(page.contains("value=\"collective\""), command);
+    assertFalse(page.contains("\"recovery\":\"collective\""), command);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss --delays 0,1 --recoveries collective,lateral",
+        "loss --delays 1 --pilots 4 --recoveries collective,lateral",
+        "loss --pilots 4 --state startled --recoveries collective",
+        "floor --pilots 4 --height-ft 300 --recoveries collective,lateral",
+        "fly --recovery collective"
+      })
+  void whoAsksForItReadsWhatItIsNot(String command) throws IOException {
+    String out = text(command);
+    assertTrue(out.contains(NotAWayOut.HEAD), out);
+    assertTrue(out.contains(NotAWayOut.TEXT), out);
+    assertEquals(
+        NotAWayOut.TEXT, json(command).at("/definitions/" + NotAWayOut.HEAD).asText(), command);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss --delays 1 --pilots 4 --recoveries lateral,collective",
+        "fly --recovery collective",
+        "boundary --fly collective"
+      })
+  void thePagesSayTheSameWords(String command) {
+    String page = page(command + " --format html");
+    assertTrue(page.contains(NotAWayOut.HEAD), command);
+    assertTrue(page.contains(NotAWayOut.TEXT), command);
+  }
+
+  @Test
+  void thePrintedSheetSaysThemToo() throws IOException {
+    byte[] sheet =
+        Documents.of(
+            args(
+                "loss --delays 0,1,2,3 --pilots 4 --recoveries lateral,collective --format pdf"
+                    + " --height-ft 300"));
+    try (PDDocument paper = Loader.loadPDF(sheet)) {
+      String said = plain(new PDFTextStripper().getText(paper));
+      assertEquals(1, paper.getNumberOfPages());
+      assertTrue(said.contains("collective not a way out"), said);
+      assertTrue(said.contains(NotAWayOut.TEXT), said);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "loss --delays 1 --recoveries collective;forward;lateral, forward lateral collective",
+    "loss --delays 1 --recoveries none;lateral;collective, lateral none collective",
+    "floor --pilots 3 --state primed --recoveries collective;lateral, lateral collective"
+  })
+  void itStandsAfterTheWaysOutWhateverItLoses(String command, String order) throws IOException {
+    assertEquals(
+        List.of(order.split(" ", -1)),
+        Run.of(args(command.replace(';', ',') + " --format csv")).records().stream()
+            .map(record -> record.get("recovery"))
+            .toList());
+  }
+
+  @Test
+  void theTextPutsTheWordsOverItsColumn() {
+    String out = Run.of(args("loss --delays 0 --recoveries collective,lateral")).out();
+    assertTrue(
+        out.contains(
+            """
+              delay   lateral     collective
+                  s  loss, ft       loss, ft
+                               not a way out
+            """),
+        out);
+  }
+
+  @Test
+  void whereItLosesLeastTheSentenceBelowTheTableStillNamesAWayOut() throws IOException {
+    String command = "loss --delays 0 --recoveries collective,forward,lateral";
+    JsonNode cells = json(command).get("cells");
+    // the model lets a prompt pull with power to spare lose less than any way out
+    assertTrue(
+        cells.get(2).get("altitude_loss_ft").asDouble()
+            < cells.get(1).get("altitude_loss_ft").asDouble());
+    assertTrue(text(command).contains("least is lost with lateral"));
+    assertTrue(text(command).contains("collective alone is not a way out"));
+  }
+
+  @Test
+  void dataSayWhichRecoveriesAreWaysOut() throws IOException {
+    for (String command :
+        List.of(
+            "loss --delays 0 --recoveries lateral,collective,none",
+            "floor --pilots 3 --state primed --recoveries lateral,collective,none")) {
+      assertEquals(
+          List.of("yes", "no", "no"),
+          StreamSupport.stream(json(command).get("cells").spliterator(), false)
+              .map(cell -> cell.get("way_out").asText())
+              .toList());
+    }
+    assertEquals("no", json("fly --recovery collective").at("/conditions/way_out").asText());
+  }
+
+  @Test
+  void noMomentIsNamedUpToWhichItWorks() throws IOException {
+    String command = "floor --pilots 20 --height-ft 300 --state primed --recoveries";
+    Set<String> named =
+        StreamSupport.stream(
+                json(command + " lateral,collective,none").get("latest_moments").spliterator(),
+                false)
+            .map(latest -> latest.get("recovery").asText())
+            .collect(Collectors.toSet());
+    assertEquals(Set.of("lateral"), named);
+    assertFalse(text(command + " collective,lateral").contains("brief collective"));
+    assertTrue(text(command + " collective").contains("there is nothing to brief"));
+  }
+
+  @Test
+  void itCannotBeBriefedForARun() {
+    Run run = Run.of("runs", "--pilots", "20", "--technique", "collective");
+    assertEquals(2, run.status());
+    assertTrue(run.err().contains("not a way out and no technique to brief"), run.err());
+    assertTrue(run.err().contains("forward, lateral, autorotation"), run.err());
+  }
+
+  @Test
+  void theHelpOfEveryCommandThatTakesItSaysSo() {
+    Stream.of("loss", "floor")
+        .map(command -> text(command + " --help"))
+        .forEach(help -> assertTrue(help.contains("not a way out"), help));
+    assertFalse(text("runs --help").contains("collective"));
+  }
+}
