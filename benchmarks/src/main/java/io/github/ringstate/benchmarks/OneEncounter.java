@@ -27,8 +27,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * One descent from onset to its end, delay two and a half seconds, many pilots in turn: swiftly,
- * and with Hipparchus' integrators on the same equations as the baseline.
+ * One descent from onset to its end, delay two and a half seconds, many pilots in turn: fast, and
+ * with Hipparchus' integrators on the same equations as the baseline.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -50,8 +50,8 @@ public class OneEncounter {
   private final Simulator dormandPrince54 = Simulator.with(DormandPrince54Integrator::new, 1e-5);
   private Encounter direct;
   private Approach directApproach;
-  private BulkFlight swift;
-  private BulkFlight swiftTabulated;
+  private BulkFlight fast;
+  private BulkFlight fastTabulated;
   private int next;
 
   /** Draws the pilots and flies the approach. */
@@ -64,8 +64,8 @@ public class OneEncounter {
     RingStateInflow ring = RingStateInflow.standard();
     direct = Encounter.of(DemoCraft.TRAINER).withRecognition(recognition);
     directApproach = Approach.fly(direct, Simulator.precise());
-    swift = new BulkFlight(directApproach);
-    swiftTabulated =
+    fast = new BulkFlight(directApproach);
+    fastTabulated =
         new BulkFlight(
             Approach.fly(
                 direct.withInflow(new TabulatedInflow(ring), new HeaveDamping(ring)),
@@ -106,24 +106,24 @@ public class OneEncounter {
   }
 
   /**
-   * Swiftly, the inflow by its roots.
+   * Fast, the inflow by its roots.
    *
    * @return altitude loss, m
    */
   @Benchmark
-  public double swift() {
-    swift.fly(recovery(), recognition);
-    return swift.altitudeLoss();
+  public double fast() {
+    fast.fly(recovery(), recognition);
+    return fast.altitudeLoss();
   }
 
   /**
-   * Swiftly, the inflow from the table.
+   * Fast, the inflow from the table.
    *
    * @return altitude loss, m
    */
   @Benchmark
-  public double swiftTabulated() {
-    swiftTabulated.fly(recovery(), recognition);
-    return swiftTabulated.altitudeLoss();
+  public double fastTabulated() {
+    fastTabulated.fly(recovery(), recognition);
+    return fastTabulated.altitudeLoss();
   }
 }

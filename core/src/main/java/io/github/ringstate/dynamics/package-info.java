@@ -4,8 +4,9 @@
  * <p>The way of data is state, terms, rates. {@link io.github.ringstate.dynamics.EquationsOfMotion}
  * gives a time and a {@link io.github.ringstate.dynamics.State} vector to its terms one after the
  * other; each leaves forces and powers in the {@link io.github.ringstate.dynamics.Loads} for those
- * after it, and adds to the rates. {@link io.github.ringstate.dynamics.Motion} is the view of an
- * instant; loads and rates in it are worked out when one of them is asked for.
+ * after it, and sets the rates of the quantities that are its own. {@link
+ * io.github.ringstate.dynamics.Motion} is the view of an instant; loads and rates in it are worked
+ * out when one of them is asked for.
  *
  * <table>
  * <caption>Terms, in their order</caption>

@@ -22,7 +22,7 @@ public final class Approach {
 
   /**
    * Vertical acceleration that is none, m/s2: in steady flight its sign is noise, of the size that
-   * the tolerance of a swift flight leaves, and an event that looked for it would find one at every
+   * the tolerance of a fast flight leaves, and an event that looked for it would find one at every
    * step. A peak of the rate of descent is thereby missed by some millionths of a m/s where it is
    * sharp, and by less than 0.005 m/s where the descent takes ten seconds to turn.
    */

@@ -62,7 +62,7 @@ public final class BulkFlight {
    * @param approach the approach
    * @return the flight
    */
-  public static BulkFlight telling(Approach approach) {
+  public static BulkFlight withEvents(Approach approach) {
     return new BulkFlight(approach, true);
   }
 

@@ -24,7 +24,7 @@ public record LossTable(List<LossCell> cells) {
   }
 
   /**
-   * Flies a table, swiftly: a loss is within a tenth of a foot of that of {@link Encounter#fly()}.
+   * Flies a table, fast: a loss is within a tenth of a foot of that of {@link Encounter#fly()}.
    * What comes before recognition is the same for all cells of a craft and an air, and is flown
    * once.
    *
@@ -61,7 +61,7 @@ public record LossTable(List<LossCell> cells) {
 
   private static List<LossCell> block(
       Encounter block, List<Recovery> recoveries, List<Double> delays) {
-    BulkFlight flight = BulkFlight.telling(Approach.fly(block, Simulator.fast()));
+    BulkFlight flight = BulkFlight.withEvents(Approach.fly(block, Simulator.fast()));
     List<LossCell> cells = new ArrayList<>();
     for (Recovery recovery : recoveries) {
       for (double delay : delays) {

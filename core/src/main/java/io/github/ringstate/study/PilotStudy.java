@@ -64,7 +64,7 @@ public record PilotStudy(
    */
   public Outcome fly(long number) {
     Encounter encounter = encounter(number);
-    BulkFlight flight = BulkFlight.telling(approach(encounter));
+    BulkFlight flight = BulkFlight.withEvents(approach(encounter));
     flight.fly(encounter.recovery(), encounter.recognition());
     return flight.outcome();
   }

@@ -62,17 +62,17 @@ class BulkFlightTest {
             number -> {
               Encounter encounter = drawn(number);
               Outcome precise = encounter.fly(Simulator.dormandPrince(1e-10), null);
-              BulkFlight swift = bulk(encounter);
-              Ending ending = swift.fly(encounter.recovery(), encounter.recognition());
+              BulkFlight fast = bulk(encounter);
+              Ending ending = fast.fly(encounter.recovery(), encounter.recognition());
               assertEquals(precise.ending(), ending, "encounter " + number);
               assertEquals(
                   Unit.FOOT.fromSi(precise.altitudeLoss().orElse(0)),
-                  ending == Ending.ARRESTED ? Unit.FOOT.fromSi(swift.altitudeLoss()) : 0,
+                  ending == Ending.ARRESTED ? Unit.FOOT.fromSi(fast.altitudeLoss()) : 0,
                   0.1,
                   "encounter " + number);
               assertEquals(
-                  precise.peakDescent().orElseThrow(), swift.peakDescent(), 0.02, "" + number);
-              assertEquals(precise.timeToArrest().orElse(Double.NaN), swift.timeToArrest(), 0.05);
+                  precise.peakDescent().orElseThrow(), fast.peakDescent(), 0.02, "" + number);
+              assertEquals(precise.timeToArrest().orElse(Double.NaN), fast.timeToArrest(), 0.05);
             });
   }
 
@@ -86,9 +86,9 @@ class BulkFlightTest {
     Encounter encounter = drawn(number);
     double precise =
         encounter.fly(Simulator.dormandPrince(1e-11), null).altitudeLoss().orElseThrow();
-    BulkFlight swift = bulk(encounter);
-    assertEquals(Ending.ARRESTED, swift.fly(encounter.recovery(), encounter.recognition()));
-    assertEquals(Unit.FOOT.fromSi(precise), Unit.FOOT.fromSi(swift.altitudeLoss()), 0.1);
+    BulkFlight fast = bulk(encounter);
+    assertEquals(Ending.ARRESTED, fast.fly(encounter.recovery(), encounter.recognition()));
+    assertEquals(Unit.FOOT.fromSi(precise), Unit.FOOT.fromSi(fast.altitudeLoss()), 0.1);
   }
 
   @Test
@@ -132,11 +132,11 @@ class BulkFlightTest {
   void theGroundIsFoundAsWell() {
     Encounter encounter =
         Encounter.of(DemoCraft.TRAINER).withDelay(3).withHeight(Unit.FOOT.toSi(120));
-    BulkFlight swift = bulk(encounter);
-    assertEquals(Ending.GROUND, swift.fly(encounter.recovery(), encounter.recognition()));
-    assertEquals(encounter.fly().impactSpeed().orElseThrow(), swift.impactSpeed(), 0.02);
-    assertTrue(swift.peakDescent() >= swift.impactSpeed(), swift.peakDescent() + "");
-    assertEquals(Unit.FOOT.toSi(120), swift.altitudeLoss(), 1e-9);
+    BulkFlight fast = bulk(encounter);
+    assertEquals(Ending.GROUND, fast.fly(encounter.recovery(), encounter.recognition()));
+    assertEquals(encounter.fly().impactSpeed().orElseThrow(), fast.impactSpeed(), 0.02);
+    assertTrue(fast.peakDescent() >= fast.impactSpeed(), fast.peakDescent() + "");
+    assertEquals(Unit.FOOT.toSi(120), fast.altitudeLoss(), 1e-9);
   }
 
   @Test
@@ -145,9 +145,9 @@ class BulkFlightTest {
         Encounter.of(DemoCraft.TRAINER)
             .withEntry(
                 new Settling(ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 30)));
-    BulkFlight swift = bulk(encounter);
-    assertEquals(Ending.NO_ONSET, swift.fly(encounter.recovery(), encounter.recognition()));
-    assertTrue(Double.isNaN(swift.altitudeLoss()));
+    BulkFlight fast = bulk(encounter);
+    assertEquals(Ending.NO_ONSET, fast.fly(encounter.recovery(), encounter.recognition()));
+    assertTrue(Double.isNaN(fast.altitudeLoss()));
   }
 
   /** Counted by the virtual machine for this thread, after the compiler has settled. */
@@ -155,15 +155,15 @@ class BulkFlightTest {
   void aDescentAllocatesNothing() {
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     Encounter encounter = Encounter.of(DemoCraft.TRAINER);
-    BulkFlight swift = bulk(encounter);
+    BulkFlight fast = bulk(encounter);
     Recovery recovery = encounter.recovery();
     Recognition recognition = encounter.recognition();
     for (int i = 0; i < 3000; i++) {
-      swift.fly(recovery, recognition);
+      fast.fly(recovery, recognition);
     }
     long before = threads.getCurrentThreadAllocatedBytes();
     for (int i = 0; i < 1000; i++) {
-      swift.fly(recovery, recognition);
+      fast.fly(recovery, recognition);
     }
     long bytes = threads.getCurrentThreadAllocatedBytes() - before;
     // asking for the count takes some bytes of its own, once

@@ -150,7 +150,7 @@ class DisturbancesTest {
     double step = 0.002;
     double[] before = {Double.NaN, 0, 0};
     boolean[] joined = {false};
-    Trajectory history =
+    Trajectory trajectory =
         new Trajectory(
             step,
             (phase, seen) -> {
@@ -167,7 +167,7 @@ class DisturbancesTest {
         .withEntry(flown)
         .withHeight(at)
         .withDisturbances(with(Disturbances.SHEAR, 0.28))
-        .fly(Simulator.precise(), history);
+        .fly(Simulator.precise(), trajectory);
     assertTrue(joined[0], "the entry leads into the ring state");
   }
 
@@ -235,7 +235,7 @@ class DisturbancesTest {
           rough.withDisturbances(with(Disturbances.GUST_WIND, 45).withSeed(seed * 7919 + 3));
       Approach approach = Approach.fly(one, Simulator.fast());
       if (approach.onset()) {
-        // where the climb ends, to what a swift flight locates it
+        // where the climb ends, to what a fast flight locates it
         assertTrue(approach.state()[State.SPEED_UP] < 1e-3, "climbs at onset, seed " + seed);
         climbing += approach.state()[State.SPEED_UP] > -1e-3 ? 1 : 0;
         BulkFlight flight = new BulkFlight(approach);

@@ -71,8 +71,8 @@ class EncounterAsDataTest {
     assertEquals(one, other);
     assertEquals(one.hashCode(), other.hashCode());
     assertEquals(one.toString(), other.toString());
-    Simulator flyer = Simulator.precise();
-    assertEquals(one.fly(), other.fly(Approach.fly(one, flyer), flyer, null));
+    Simulator simulator = Simulator.precise();
+    assertEquals(one.fly(), other.fly(Approach.fly(one, simulator), simulator, null));
   }
 
   @Test

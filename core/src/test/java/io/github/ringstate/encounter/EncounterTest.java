@@ -49,7 +49,7 @@ class EncounterTest {
     double[] lowest = new double[1];
     double[] before = {Double.NaN, Double.NaN};
     Set<String> phases = new LinkedHashSet<>();
-    Trajectory history =
+    Trajectory trajectory =
         new Trajectory(
             0.002,
             (phase, motion) -> {
@@ -66,8 +66,8 @@ class EncounterTest {
               }
             });
     Encounter encounter = LIGHT.withEntry(entry).withRecovery(recovery).withDelay(1.5);
-    Outcome outcome = encounter.fly(Simulator.precise(), history);
-    assertEquals(encounter.fly(), outcome, "a history changes nothing");
+    Outcome outcome = encounter.fly(Simulator.precise(), trajectory);
+    assertEquals(encounter.fly(), outcome, "a trajectory changes nothing");
     assertEquals(fastest[0], outcome.peakDescent().orElseThrow(), 0.01);
     List<String> expected = new ArrayList<>(List.of("entry", "unrecognised"));
     recovery.phases().forEach(phase -> expected.add(phase.name()));

@@ -51,7 +51,7 @@ class EnergyBalanceTest {
     List<Double> net = new ArrayList<>();
     List<Double> turnover = new ArrayList<>();
     List<Double> energy = new ArrayList<>();
-    Trajectory history =
+    Trajectory trajectory =
         new Trajectory(
             STEP,
             (phase, m) -> {
@@ -64,7 +64,7 @@ class EnergyBalanceTest {
               turnover.add(Math.abs(m.loads().enginePower()) + Math.abs(lost) + Math.abs(work));
               energy.add(energy(craft, m));
             });
-    Encounter.of(craft).withRecovery(recovery).withDelay(2).fly(Simulator.precise(), history);
+    Encounter.of(craft).withRecovery(recovery).withDelay(2).fly(Simulator.precise(), trajectory);
 
     int intervals = (net.size() - 1) / 2 * 2;
     assertTrue(intervals > 1000, "samples " + net.size());

@@ -94,8 +94,8 @@ class ExtremesTest {
 
   private static String fault(Encounter encounter) {
     boolean[] finite = {true};
-    Trajectory history = new Trajectory(0.1, (phase, motion) -> finite[0] &= isFinite(motion));
-    Outcome outcome = encounter.fly(Simulator.precise(), history);
+    Trajectory trajectory = new Trajectory(0.1, (phase, motion) -> finite[0] &= isFinite(motion));
+    Outcome outcome = encounter.fly(Simulator.precise(), trajectory);
     if (!finite[0]) {
       return "not a number on the way";
     }

@@ -32,9 +32,9 @@ class RotorSpeedInFlightTest {
 
   private static DoubleSummaryStatistics rotorSpeeds(Encounter encounter) {
     DoubleSummaryStatistics speeds = new DoubleSummaryStatistics();
-    Trajectory history =
+    Trajectory trajectory =
         new Trajectory(0.02, (phase, motion) -> speeds.accept(motion.rotorSpeed()));
-    encounter.fly(Simulator.precise(), history);
+    encounter.fly(Simulator.precise(), trajectory);
     return speeds;
   }
 
@@ -89,7 +89,7 @@ class RotorSpeedInFlightTest {
   void inTheGlideOfAnAutorotationTheEngineGivesNextToNothing() {
     DoubleSummaryStatistics idle = new DoubleSummaryStatistics();
     double[] began = {Double.NaN};
-    Trajectory history =
+    Trajectory trajectory =
         new Trajectory(
             0.02,
             (phase, motion) -> {
@@ -102,7 +102,7 @@ class RotorSpeedInFlightTest {
             });
     Encounter.of(DemoCraft.TRAINER)
         .withRecovery(new Autorotation())
-        .fly(Simulator.precise(), history);
+        .fly(Simulator.precise(), trajectory);
     assertTrue(idle.getCount() > 50, "samples " + idle.getCount());
     assertTrue(idle.getMin() >= 0);
     assertTrue(idle.getAverage() < 5000, "engine gives " + idle.getAverage() + " W");

@@ -195,9 +195,12 @@ class TradeFactsTest {
   /** One sample of where a lateral recovery went. */
   private static double sideways(Helicopter craft) {
     double[] last = new double[1];
-    Trajectory history =
+    Trajectory trajectory =
         new Trajectory(0.05, (phase, motion) -> last[0] = motion.sidewaysAirspeed());
-    Encounter.of(craft).withRecovery(new Lateral()).withDelay(2).fly(Simulator.precise(), history);
+    Encounter.of(craft)
+        .withRecovery(new Lateral())
+        .withDelay(2)
+        .fly(Simulator.precise(), trajectory);
     return last[0];
   }
 

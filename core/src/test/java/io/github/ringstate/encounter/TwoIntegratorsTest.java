@@ -99,7 +99,7 @@ class TwoIntegratorsTest {
   @MethodSource("someEncounters")
   void eventsDoNotDependOnStepOrTolerance(Encounter encounter) {
     List<Occurrence> expected = encounter.fly(Simulator.dormandPrince(1e-11), null).occurrences();
-    List<Simulator> flyers =
+    List<Simulator> simulators =
         List.of(
             Simulator.dormandPrince(1e-10),
             Simulator.with(
@@ -110,8 +110,8 @@ class TwoIntegratorsTest {
                 (least, greatest, absolute, relative) ->
                     new DormandPrince853Integrator(least, 0.013, absolute, relative),
                 1e-11));
-    for (Simulator flyer : flyers) {
-      List<Occurrence> found = encounter.fly(flyer, null).occurrences();
+    for (Simulator simulator : simulators) {
+      List<Occurrence> found = encounter.fly(simulator, null).occurrences();
       assertEquals(
           expected.stream().map(Occurrence::kind).toList(),
           found.stream().map(Occurrence::kind).toList());

@@ -61,7 +61,7 @@ class LossTableTest {
   void everyCellIsTheEncounterFlownAlone() {
     for (LossCell cell : table().cells()) {
       Encounter encounter = cell.encounter();
-      BulkFlight alone = BulkFlight.telling(Approach.fly(encounter, Simulator.fast()));
+      BulkFlight alone = BulkFlight.withEvents(Approach.fly(encounter, Simulator.fast()));
       alone.fly(encounter.recovery(), encounter.recognition());
       assertEquals(alone.outcome(), cell.outcome());
     }
@@ -72,15 +72,15 @@ class LossTableTest {
   void everyCellIsWithinATenthOfAFootOfItsPreciseFlight() {
     for (LossCell cell : table().cells()) {
       Outcome precise = cell.encounter().fly();
-      Outcome swift = cell.outcome();
-      assertEquals(precise.ending(), swift.ending());
+      Outcome fast = cell.outcome();
+      assertEquals(precise.ending(), fast.ending());
       assertEquals(
           precise.altitudeLoss().orElseThrow(),
-          swift.altitudeLoss().orElseThrow(),
+          fast.altitudeLoss().orElseThrow(),
           Unit.FOOT.toSi(0.1));
       assertEquals(
           precise.occurrences().stream().map(Occurrence::kind).toList(),
-          swift.occurrences().stream().map(Occurrence::kind).toList());
+          fast.occurrences().stream().map(Occurrence::kind).toList());
     }
   }
 

@@ -28,18 +28,18 @@ public record Escape(Technique technique, double turn, double exposure) {
    * @return the way; empty where the ring state is not met, or neither way leads out
    */
   public static Optional<Escape> shortest(Encounter encounter) {
-    Simulator flyer = Simulator.precise();
-    Approach approach = Approach.fly(encounter, flyer);
+    Simulator simulator = Simulator.precise();
+    Approach approach = Approach.fly(encounter, simulator);
     double side = encounter.craft().sense().tailPush() * Math.PI / 2;
     return List.of(new Escape(Technique.FORWARD, 0, 0), new Escape(Technique.LATERAL, side, 0))
         .stream()
-        .map(way -> way.flown(encounter, approach, flyer))
+        .map(way -> way.flown(encounter, approach, simulator))
         .flatMap(Optional::stream)
         .min(Comparator.comparingDouble(Escape::exposure));
   }
 
-  private Optional<Escape> flown(Encounter encounter, Approach approach, Simulator flyer) {
-    Outcome outcome = encounter.withRecovery(technique.standard()).fly(approach, flyer, null);
+  private Optional<Escape> flown(Encounter encounter, Approach approach, Simulator simulator) {
+    Outcome outcome = encounter.withRecovery(technique.standard()).fly(approach, simulator, null);
     if (outcome.ending() != Ending.ARRESTED) {
       return Optional.empty();
     }

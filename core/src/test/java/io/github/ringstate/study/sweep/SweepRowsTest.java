@@ -113,7 +113,7 @@ class SweepRowsTest {
       Outcome precise = sweep.encounter(i).fly();
       assertEquals(precise.ending().label(), Sweeps.value(rows, "outcome", 0), "point " + i);
       double loss = Unit.FOOT.fromSi(precise.altitudeLoss().orElse(Double.NaN));
-      // the accuracy asked of the swift flight
+      // the accuracy asked of the fast flight
       assertEquals(loss, (Double) Sweeps.value(rows, "altitude_loss_ft", 0), 0.1, "point " + i);
     }
   }

@@ -200,12 +200,12 @@ public final class Integrators implements Topic {
                 "Held so that a change of equations or events does not multiply the cost unseen."));
   }
 
-  private static double loss(Models models, Simulator flyer, Recovery recovery) {
+  private static double loss(Models models, Simulator simulator, Recovery recovery) {
     return Unit.FOOT.fromSi(
         Encounter.of(DemoCraft.TRAINER)
             .withInflow(models.ring(), new HeaveDamping(models.ring()))
             .withRecovery(recovery)
-            .fly(flyer, null)
+            .fly(simulator, null)
             .altitudeLoss()
             .orElse(Double.NaN));
   }

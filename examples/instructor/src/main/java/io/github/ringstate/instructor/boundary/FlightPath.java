@@ -55,7 +55,7 @@ record FlightPath(
       Conditions conditions, Approach approach, Technique recovery, double delayS) {
     double hover = conditions.hoverInduced();
     List<Point> points = new ArrayList<>();
-    Trajectory history =
+    Trajectory trajectory =
         new Trajectory(
             STEP,
             (phase, motion) ->
@@ -72,7 +72,7 @@ record FlightPath(
             .withDelay(delayS);
     Outcome outcome;
     try {
-      outcome = encounter.fly(Simulator.precise(), history);
+      outcome = encounter.fly(Simulator.precise(), trajectory);
     } catch (NoSteadyFlightException noStart) {
       throw Conditions.noStart(approach.kind().label(), noStart);
     }

@@ -94,14 +94,14 @@ record ClassroomFlights(List<Double> delays, List<Technique> recoveries, List<Fl
             .filter(kind -> !kind.isMistaken() || kind.equals(request.recovery()))
             .toList();
     Encounter base = request.encounter();
-    Simulator flyer = Simulator.precise();
-    Approach approach = Approach.fly(base, flyer);
+    Simulator simulator = Simulator.precise();
+    Approach approach = Approach.fly(base, simulator);
     List<Flight> flights = new ArrayList<>();
     if (approach.onset()) {
       for (Technique recovery : recoveries) {
         for (double delay : delays) {
           Encounter encounter = base.withRecovery(recovery.standard()).withDelay(delay);
-          flights.add(fly(encounter, recovery, delay, approach, flyer));
+          flights.add(fly(encounter, recovery, delay, approach, simulator));
         }
       }
     }
@@ -109,12 +109,16 @@ record ClassroomFlights(List<Double> delays, List<Technique> recoveries, List<Fl
   }
 
   private static Flight fly(
-      Encounter encounter, Technique recovery, double delay, Approach approach, Simulator flyer) {
+      Encounter encounter,
+      Technique recovery,
+      double delay,
+      Approach approach,
+      Simulator simulator) {
     double onset = approach.time();
     double[] at = approach.state();
     List<Instant> samples = new ArrayList<>();
-    // the instants of a history are whole steps since the start of the flight
-    Trajectory history =
+    // the instants of a trajectory are whole steps since the start of the flight
+    Trajectory trajectory =
         new Trajectory(
             STEP,
             (phase, motion) -> {
@@ -123,7 +127,7 @@ record ClassroomFlights(List<Double> delays, List<Technique> recoveries, List<Fl
                 samples.add(instant(motion, time, at));
               }
             });
-    Outcome outcome = encounter.fly(approach, flyer, history);
+    Outcome outcome = encounter.fly(approach, simulator, trajectory);
     return new Flight(recovery, delay, outcome, samples);
   }
 

@@ -33,10 +33,10 @@ record FlownEncounter(Outcome outcome, List<Sample> samples) {
     Encounter encounter =
         request.encounter().withRecovery(request.recovery().standard()).withDelay(request.delayS());
     List<Sample> samples = new ArrayList<>();
-    Trajectory history =
+    Trajectory trajectory =
         new Trajectory(request.stepS(), (phase, motion) -> samples.add(Sample.of(phase, motion)));
     try {
-      return new FlownEncounter(encounter.fly(Simulator.precise(), history), samples);
+      return new FlownEncounter(encounter.fly(Simulator.precise(), trajectory), samples);
     } catch (NoSteadyFlightException noStart) {
       throw Conditions.noStart(request.approach().kind().label(), noStart);
     }

@@ -107,12 +107,12 @@ final class FlightsPlot {
 
   private Points flown(Encounter encounter) {
     List<double[]> path = new ArrayList<>();
-    Trajectory history =
+    Trajectory trajectory =
         new Trajectory(
             STEP,
             (phase, motion) ->
                 path.add(new double[] {motion.time(), units.length().fromSi(motion.height())}));
-    Outcome outcome = encounter.fly(Simulator.precise(), history);
+    Outcome outcome = encounter.fly(Simulator.precise(), trajectory);
     Points shown = new Points();
     outcome
         .onsetTime()
