@@ -4,23 +4,17 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
-/** Text and numbers for a page. */
-final class Html {
+/** Numbers rounded to significant digits. */
+final class Digits {
 
-  private Html() {}
+  private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
-  /** Text with what means something to a browser taken out. */
-  static String escape(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;")
-        .replace("'", "&#39;");
-  }
+  private Digits() {}
 
   /** A number with as many significant digits as asked for, trailing zeros left out. */
-  static String number(double value, int digits) {
+  static String of(double value, int digits) {
     if (!Double.isFinite(value)) {
       return Double.isNaN(value) ? "not a number" : value > 0 ? "infinite" : "-infinite";
     }
@@ -36,12 +30,19 @@ final class Html {
     String[] parts =
         String.format(Locale.ROOT, "%." + (Math.min(digits, 3) - 1) + "e", value).split("e", 2);
     return minus(parts[0].replaceFirst("\\.?0+$", ""))
-        + "&#8239;&times;&#8239;10<sup>"
-        + minus(Integer.toString(Integer.parseInt(parts[1])))
-        + "</sup>";
+        + "\u202f×\u202f10"
+        + raised(Integer.parseInt(parts[1]));
   }
 
   private static String minus(String number) {
-    return number.replace("-", "&minus;");
+    return number.replace('-', '−');
+  }
+
+  private static String raised(int power) {
+    return (power < 0 ? "⁻" : "")
+        + Integer.toString(Math.abs(power))
+            .chars()
+            .mapToObj(digit -> RAISED.substring(digit - '0', digit - '0' + 1))
+            .collect(Collectors.joining());
   }
 }
