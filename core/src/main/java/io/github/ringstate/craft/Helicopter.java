@@ -26,11 +26,11 @@ public final class Helicopter {
 
   /** Least mass in flight. Default 420 kg, range 200 to 20000 kg. */
   public static final Parameter LEAST_MASS =
-      Parameter.of("least mass", Unit.KILOGRAM, 200, 20_000, 420, INVENTED);
+      Parameter.of("minimum mass", Unit.KILOGRAM, 200, 20_000, 420, INVENTED);
 
   /** Greatest mass in flight. Default 620 kg, range 200 to 20000 kg. */
   public static final Parameter GREATEST_MASS =
-      Parameter.of("greatest mass", Unit.KILOGRAM, 200, 20_000, 620, INVENTED);
+      Parameter.of("maximum mass", Unit.KILOGRAM, 200, 20_000, 620, INVENTED);
 
   /** Power that may be used without limit of time. Default 82 kW, range 20 to 10000 kW. */
   public static final Parameter CONTINUOUS_POWER =
@@ -38,7 +38,7 @@ public final class Helicopter {
 
   /** Power that may be used for minutes. Default 87 kW, range 20 to 10000 kW. */
   public static final Parameter SHORT_TIME_POWER =
-      Parameter.of("short time power", Unit.KILOWATT, 20, 10_000, 87, INVENTED);
+      Parameter.of("take-off power", Unit.KILOWATT, 20, 10_000, 87, INVENTED);
 
   /**
    * What the engine could give at sea level on a standard day, were it not limited. Default 115 kW,
@@ -53,7 +53,7 @@ public final class Helicopter {
    */
   public static final Parameter POWER_LOSS =
       Parameter.of(
-          "power loss",
+          "transmission and tail rotor power",
           Unit.ONE,
           0,
           0.3,
@@ -92,13 +92,13 @@ public final class Helicopter {
 
   /** Least collective pitch at three quarters of the radius. Default 1 deg, range -5 to 10 deg. */
   public static final Parameter LEAST_COLLECTIVE =
-      Parameter.of("least collective", Unit.DEGREE, -5, 10, 1, INVENTED);
+      Parameter.of("minimum collective", Unit.DEGREE, -5, 10, 1, INVENTED);
 
   /**
    * Greatest collective pitch at three quarters of the radius. Default 16 deg, range 5 to 30 deg.
    */
   public static final Parameter GREATEST_COLLECTIVE =
-      Parameter.of("greatest collective", Unit.DEGREE, 5, 30, 16, INVENTED);
+      Parameter.of("maximum collective", Unit.DEGREE, 5, 30, 16, INVENTED);
 
   /** Greatest rate of collective pitch. Default 10 deg/s, range 1 to 60 deg/s. */
   public static final Parameter COLLECTIVE_RATE =

@@ -32,7 +32,7 @@ public final class Autorotation extends MadeOf implements Recovery {
 
   /** How fast the collective moves. Default 8 deg/s, range 1 to 20 deg/s. */
   public static final Parameter COLLECTIVE_RATE =
-      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 8, "assumed");
+      Parameter.of("collective rate", Unit.DEGREE_PER_SECOND, 1, 20, 8, "assumed");
 
   /** Airspeed at which the flare begins. Default 45 kt, range 20 to 80 kt. */
   public static final Parameter FLARE_AIRSPEED =

@@ -22,7 +22,7 @@ public final class CollectiveOnly extends MadeOf implements Recovery {
 
   /** How fast the collective moves. Default 6 deg/s, range 1 to 20 deg/s. */
   public static final Parameter COLLECTIVE_RATE =
-      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
+      Parameter.of("collective rate", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
 
   /** How fast the attitude of the hover is restored. Default 12 deg/s, range 2 to 30 deg/s. */
   public static final Parameter RATE =

@@ -33,7 +33,7 @@ public final class Forward extends MadeOf implements Recovery {
 
   /** How fast the collective moves. Default 6 deg/s, range 1 to 20 deg/s. */
   public static final Parameter COLLECTIVE_RATE =
-      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
+      Parameter.of("collective rate", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
 
   /** Airspeed at which power begins to come back. Default 8 kt, range 0 to 40 kt. */
   public static final Parameter POWER_AIRSPEED =

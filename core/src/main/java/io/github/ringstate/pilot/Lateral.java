@@ -19,11 +19,11 @@ public final class Lateral extends MadeOf implements Recovery {
 
   /** How fast it banks. Default 20 deg/s, range 2 to 50 deg/s. */
   public static final Parameter RATE =
-      Parameter.of("bank speed", Unit.DEGREE_PER_SECOND, 2, 50, 20, "assumed");
+      Parameter.of("bank rate", Unit.DEGREE_PER_SECOND, 2, 50, 20, "assumed");
 
   /** How fast the collective moves. Default 6 deg/s, range 1 to 20 deg/s. */
   public static final Parameter COLLECTIVE_RATE =
-      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
+      Parameter.of("collective rate", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
 
   /** Power of the climb, over continuous power. Default 100 %, range 50 to 110 %. */
   public static final Parameter CLIMB_POWER =

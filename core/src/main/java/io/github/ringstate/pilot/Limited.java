@@ -45,7 +45,7 @@ public final class Limited extends MadeOf implements Recovery {
    */
   public static final Parameter LEAST_THRUST =
       Parameter.of(
-          "least thrust",
+          "minimum thrust",
           Unit.ONE,
           0,
           1,

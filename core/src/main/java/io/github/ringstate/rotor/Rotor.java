@@ -130,14 +130,14 @@ public final class Rotor {
    */
   public static final Parameter LEAST_MASS_FLOW =
       Parameter.of(
-          "least mass flow",
+          "minimum mass flow",
           Unit.ONE,
           0.2,
           2,
           1,
           "assumed: keeps the lag finite where the mean flow through the disc vanishes");
 
-  /** Height of the hub above the lowest part of the craft. */
+  /** Height of the hub above the lowest part of the craft. Default 2.7 m, range 0.5 to 8 m. */
   public static final Parameter HUB_HEIGHT =
       Parameter.of("hub height", Unit.METRE, 0.5, 8, 2.7, "invented within the typical range");
 
