@@ -36,8 +36,8 @@ final class ControlTerm implements Term {
   private Commander commander = (seen, unmoved) -> {};
 
   ControlTerm(Helicopter craft) {
-    leastCollective = craft.si(Helicopter.LEAST_COLLECTIVE);
-    greatestCollective = craft.si(Helicopter.GREATEST_COLLECTIVE);
+    leastCollective = craft.si(Helicopter.MINIMUM_COLLECTIVE);
+    greatestCollective = craft.si(Helicopter.MAXIMUM_COLLECTIVE);
     collectiveRate = craft.si(Helicopter.COLLECTIVE_RATE);
     pitchLimit = craft.si(Helicopter.PITCH_LIMIT);
     bankLimit = craft.si(Helicopter.BANK_LIMIT);

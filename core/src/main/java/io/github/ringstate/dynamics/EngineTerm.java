@@ -27,7 +27,7 @@ final class EngineTerm implements Term {
 
   EngineTerm(Helicopter craft, double greatestPower) {
     this.greatestPower = greatestPower;
-    transmissionLoss = craft.si(Helicopter.POWER_LOSS);
+    transmissionLoss = craft.si(Helicopter.TRANSMISSION_AND_TAIL_ROTOR_POWER);
     powerRounding = POWER_ROUNDING * greatestPower;
     nominalSpeed = craft.rotor().nominalSpeed();
     governorGain = craft.rotor().inertia() * nominalSpeed / craft.si(Helicopter.GOVERNOR_TIME);

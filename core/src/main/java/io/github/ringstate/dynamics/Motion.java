@@ -21,7 +21,7 @@ public final class Motion {
   private final double inverseWeight;
   private final double inverseNominalRotorSpeed;
   private final double inverseContinuousPower;
-  private final double shortTimePower;
+  private final double takeOffPower;
   private final double[] windSpeed = new double[3];
   private final double[] ownRates = new double[State.SIZE];
   final Axes axes = new Axes();
@@ -47,7 +47,7 @@ public final class Motion {
     inverseWeight = 1 / craft.weight();
     inverseNominalRotorSpeed = 1 / craft.rotor().nominalSpeed();
     inverseContinuousPower = 1 / craft.continuousPower(air);
-    shortTimePower = craft.shortTimePower(air) / craft.continuousPower(air);
+    takeOffPower = craft.takeOffPower(air) / craft.continuousPower(air);
   }
 
   /** Looks at an instant, with rates of its own. */
@@ -327,8 +327,8 @@ public final class Motion {
    *
    * @return the power over the power that may be used without limit of time
    */
-  public double shortTimePower() {
-    return shortTimePower;
+  public double takeOffPower() {
+    return takeOffPower;
   }
 
   /**

@@ -27,7 +27,7 @@ public final class PilotView implements Cockpit, Commander {
   private PilotView(EquationsOfMotion equations, Trim hover) {
     motion = equations.motion();
     this.hover = hover;
-    leastCollective = equations.craft().si(Helicopter.LEAST_COLLECTIVE);
+    leastCollective = equations.craft().si(Helicopter.MINIMUM_COLLECTIVE);
     tailPush = equations.craft().sense().tailPush();
   }
 
@@ -152,8 +152,8 @@ public final class PilotView implements Cockpit, Commander {
   }
 
   @Override
-  public double shortTimePower() {
-    return motion.shortTimePower();
+  public double takeOffPower() {
+    return motion.takeOffPower();
   }
 
   @Override

@@ -109,7 +109,8 @@ class BodyAxesTest {
     double half = StandardAtmosphere.at(0).density() / 2;
     double torque =
         motion.loads().enginePower()
-            / ((1 + CRAFT.si(Helicopter.POWER_LOSS)) * state[State.ROTOR_SPEED]);
+            / ((1 + CRAFT.si(Helicopter.TRANSMISSION_AND_TAIL_ROTOR_POWER))
+                * state[State.ROTOR_SPEED]);
     RealVector force =
         vector(
             -half * CRAFT.si(Helicopter.FORWARD_AREA) * nose * Math.abs(nose),

@@ -152,7 +152,7 @@ class RotorInFlightTest {
         at.loads().enginePower() - at.loads().shaftPower(),
         CRAFT.si(Rotor.INERTIA) * speed * at.rate(State.ROTOR_SPEED),
         1e-6 * Math.abs(at.loads().shaftPower()));
-    double most = CRAFT.shortTimePower(motion.air());
+    double most = CRAFT.takeOffPower(motion.air());
     assertTrue(
         at.loads().enginePower() >= 0 && at.loads().enginePower() < most * 1.0001,
         "" + at.loads().enginePower());

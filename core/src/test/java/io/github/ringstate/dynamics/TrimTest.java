@@ -113,7 +113,7 @@ class TrimTest {
     assertEquals(thrust, at.loads().thrust(), 1e-3 * thrust);
     assertEquals(rotor, at.loads().rotorPower(), 2e-3 * rotor);
     assertEquals(
-        rotor * (1 + craft.si(Helicopter.POWER_LOSS)),
+        rotor * (1 + craft.si(Helicopter.TRANSMISSION_AND_TAIL_ROTOR_POWER)),
         at.loads().shaftPower(),
         2e-3 * at.loads().shaftPower());
   }
@@ -135,11 +135,11 @@ class TrimTest {
   @ParameterizedTest
   @MethodSource("demoCraft")
   void everyDemoCraftHoversWithinItsContinuousPowerAtSeaLevel(Helicopter craft) {
-    Helicopter full = craft.with(Helicopter.MASS, craft.numbers().get(Helicopter.GREATEST_MASS));
+    Helicopter full = craft.with(Helicopter.MASS, craft.numbers().get(Helicopter.MAXIMUM_MASS));
     EquationsOfMotion motion = equations(full);
     Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0));
     assertTrue(at.power() < 1, "power " + at.power());
-    assertTrue(at.collective() < full.si(Helicopter.GREATEST_COLLECTIVE));
+    assertTrue(at.collective() < full.si(Helicopter.MAXIMUM_COLLECTIVE));
   }
 
   @ParameterizedTest
