@@ -124,7 +124,7 @@ public interface Cockpit {
    *
    * @return the power over the power that may be used without limit of time
    */
-  double shortTimePower();
+  double takeOffPower();
 
   /**
    * Rotor speed.

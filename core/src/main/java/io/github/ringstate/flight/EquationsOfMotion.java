@@ -23,7 +23,7 @@ import java.util.Arrays;
  * counts for that scale as about a fiftieth, so that the scale never vanishes.
  *
  * <p>Engine and rotor speed: the governor asks for the power that the rotor takes and for what
- * restores the rotor's speed; the engine gives at most its short-time power in this air and never
+ * restores the rotor's speed; the engine gives at most its take-off power in this air and never
  * less than nothing (free-wheel), both corners rounded off. What is missing the rotor takes from
  * its own inertia. The engine answers at once; the time it needs is in the governor's time
  * constant.
@@ -148,15 +148,15 @@ public final class EquationsOfMotion {
     sideArea = craft.si(Helicopter.SIDE_AREA);
     undersideArea = craft.si(Helicopter.UNDERSIDE_AREA);
     download = craft.si(Helicopter.DOWNLOAD);
-    powerLoss = craft.si(Helicopter.POWER_LOSS);
-    greatestPower = craft.shortTimePower(air);
+    powerLoss = craft.si(Helicopter.TRANSMISSION_AND_TAIL_ROTOR_POWER);
+    greatestPower = craft.takeOffPower(air);
     powerRounding = POWER_ROUNDING * greatestPower;
     nominalSpeed = rotor.nominalSpeed();
     governorGain = rotor.inertia() * nominalSpeed / craft.si(Helicopter.GOVERNOR_TIME);
     perInertia = 1 / rotor.inertia();
     sidePerTorque = craft.sense().tailPush() / ((1 + powerLoss) * craft.si(Helicopter.TAIL_ARM));
-    leastCollective = craft.si(Helicopter.LEAST_COLLECTIVE);
-    greatestCollective = craft.si(Helicopter.GREATEST_COLLECTIVE);
+    leastCollective = craft.si(Helicopter.MINIMUM_COLLECTIVE);
+    greatestCollective = craft.si(Helicopter.MAXIMUM_COLLECTIVE);
     collectiveRate = craft.si(Helicopter.COLLECTIVE_RATE);
     pitchLimit = craft.si(Helicopter.PITCH_LIMIT);
     bankLimit = craft.si(Helicopter.BANK_LIMIT);
@@ -174,7 +174,7 @@ public final class EquationsOfMotion {
     motion.perWeight = 1 / weight;
     motion.perNominalRotorSpeed = 1 / nominalSpeed;
     motion.perContinuousPower = 1 / craft.continuousPower(air);
-    motion.shortTimePower = greatestPower / craft.continuousPower(air);
+    motion.takeOffPower = greatestPower / craft.continuousPower(air);
     motion.leastCollective = leastCollective;
     motion.tailPush = craft.sense().tailPush();
   }

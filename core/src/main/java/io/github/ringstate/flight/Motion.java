@@ -41,7 +41,7 @@ public final class Motion implements Cockpit {
   double side;
   double download;
   double perContinuousPower;
-  double shortTimePower;
+  double takeOffPower;
   double perWeight;
   double hoverInduced;
   double perHoverInduced;
@@ -336,8 +336,8 @@ public final class Motion implements Cockpit {
   }
 
   @Override
-  public double shortTimePower() {
-    return shortTimePower;
+  public double takeOffPower() {
+    return takeOffPower;
   }
 
   @Override

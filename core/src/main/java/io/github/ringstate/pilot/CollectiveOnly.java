@@ -79,7 +79,6 @@ public final class CollectiveOnly extends MadeOf implements Recovery {
   private void command(Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch(), rate);
     controls.bank(Drift.bank(seen, seen.hoverBank()), rate);
-    controls.collective(
-        PowerSetting.collective(seen, power * seen.shortTimePower()), collectiveRate);
+    controls.collective(PowerSetting.collective(seen, power * seen.takeOffPower()), collectiveRate);
   }
 }

@@ -36,8 +36,8 @@ class BulkFlightTest {
   private static Encounter drawn(int number) {
     SplittableRandom random = new SplittableRandom(number);
     Helicopter craft = DemoCraft.ALL.get(random.nextInt(4));
-    double least = craft.numbers().get(Helicopter.LEAST_MASS);
-    double greatest = craft.numbers().get(Helicopter.GREATEST_MASS);
+    double least = craft.numbers().get(Helicopter.MINIMUM_MASS);
+    double greatest = craft.numbers().get(Helicopter.MAXIMUM_MASS);
     Technique technique = Technique.ALL.get(random.nextInt(Technique.ALL.size()));
     return Encounter.of(
             craft.with(Helicopter.MASS, least + (greatest - least) * random.nextDouble()))

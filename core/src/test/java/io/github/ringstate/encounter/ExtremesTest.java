@@ -49,8 +49,8 @@ class ExtremesTest {
     Helicopter demo = DemoCraft.ALL.get(random.nextInt(DemoCraft.ALL.size()));
     double mass =
         random.nextDouble(
-            demo.numbers().get(Helicopter.LEAST_MASS),
-            demo.numbers().get(Helicopter.GREATEST_MASS));
+            demo.numbers().get(Helicopter.MINIMUM_MASS),
+            demo.numbers().get(Helicopter.MAXIMUM_MASS));
     RotationSense sense =
         random.nextBoolean() ? RotationSense.CLOCKWISE : RotationSense.COUNTER_CLOCKWISE;
     Entry entry =

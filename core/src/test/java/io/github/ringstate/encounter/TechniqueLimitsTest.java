@@ -111,7 +111,7 @@ class TechniqueLimitsTest {
     }
     wide =
         wide.with(Limited.REVERSAL_RATE, Limited.REVERSAL_RATE.quantity().high())
-            .with(Limited.LEAST_THRUST, 0);
+            .with(Limited.MINIMUM_THRUST, 0);
     Outcome limited = TRAINER.withRecovery(new Limited(new Lateral(), wide)).fly();
     assertFalse(limited.happened(EventKind.LIMIT_BINDS));
     assertEquals(
@@ -123,7 +123,8 @@ class TechniqueLimitsTest {
   @Test
   void theThrustFloorHoldsTheCollectiveInAnEntryIntoAutorotation() {
     double free = leastLoad(new Autorotation());
-    ParameterSet floor = ParameterSet.standard(Limited.PARAMETERS).with(Limited.LEAST_THRUST, 0.9);
+    ParameterSet floor =
+        ParameterSet.standard(Limited.PARAMETERS).with(Limited.MINIMUM_THRUST, 0.9);
     Recovery limited = new Limited(new Autorotation(), floor);
     double held = leastLoad(limited);
     assertTrue(free < 0.75, "least thrust " + free + " of the weight");

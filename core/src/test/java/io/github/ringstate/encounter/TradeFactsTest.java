@@ -151,7 +151,7 @@ class TradeFactsTest {
     List<Arguments> all = new ArrayList<>();
     for (Helicopter craft : DemoCraft.ALL) {
       for (Parameter mass :
-          List.of(Helicopter.LEAST_MASS, Helicopter.MASS, Helicopter.GREATEST_MASS)) {
+          List.of(Helicopter.MINIMUM_MASS, Helicopter.MASS, Helicopter.MAXIMUM_MASS)) {
         all.add(Arguments.of(craft.with(Helicopter.MASS, craft.numbers().get(mass))));
       }
     }

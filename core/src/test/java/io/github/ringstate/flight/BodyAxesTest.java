@@ -109,7 +109,9 @@ class BodyAxesTest {
     double shaft = inBody.getEntry(2);
     double half = StandardAtmosphere.at(0).density() / 2;
     double torque =
-        motion.enginePower() / ((1 + CRAFT.si(Helicopter.POWER_LOSS)) * state[State.ROTOR_SPEED]);
+        motion.enginePower()
+            / ((1 + CRAFT.si(Helicopter.TRANSMISSION_AND_TAIL_ROTOR_POWER))
+                * state[State.ROTOR_SPEED]);
     RealVector force =
         vector(
             -half * CRAFT.si(Helicopter.FORWARD_AREA) * nose * Math.abs(nose),

@@ -69,8 +69,8 @@ class ControlsTest {
     atMost(CRAFT.si(Helicopter.BANK_ACCELERATION), at.rate(State.BANK_RATE));
     atMost(CRAFT.si(Helicopter.COLLECTIVE_RATE), at.rate(State.COLLECTIVE));
     double collective = at.collective();
-    assertTrue(collective > CRAFT.si(Helicopter.LEAST_COLLECTIVE) - 1e-9, "" + collective);
-    assertTrue(collective < CRAFT.si(Helicopter.GREATEST_COLLECTIVE) + 1e-9, "" + collective);
+    assertTrue(collective > CRAFT.si(Helicopter.MINIMUM_COLLECTIVE) - 1e-9, "" + collective);
+    assertTrue(collective < CRAFT.si(Helicopter.MAXIMUM_COLLECTIVE) + 1e-9, "" + collective);
     atMost(1.05 * CRAFT.si(Helicopter.PITCH_LIMIT), at.pitch());
     atMost(1.05 * CRAFT.si(Helicopter.BANK_LIMIT), at.bank());
   }

@@ -44,7 +44,7 @@ class FreeFallTest {
 
   private static ParameterSet stone(ParameterSet numbers) {
     return numbers
-        .with(Helicopter.GREATEST_MASS, MASS)
+        .with(Helicopter.MAXIMUM_MASS, MASS)
         .with(Helicopter.MASS, MASS)
         .with(Rotor.RADIUS, 1)
         .with(Rotor.SOLIDITY, 0.01)
@@ -52,7 +52,7 @@ class FreeFallTest {
         .with(Rotor.BLADE_LOADING_LIMIT, 0.1)
         .with(Rotor.INERTIA, 100_000)
         .with(Helicopter.CONTINUOUS_POWER, 20)
-        .with(Helicopter.SHORT_TIME_POWER, 20)
+        .with(Helicopter.TAKE_OFF_POWER, 20)
         .with(Helicopter.SEA_LEVEL_POWER, 20)
         .with(Helicopter.TAIL_ARM, 30)
         .with(Helicopter.DOWNLOAD, 0)

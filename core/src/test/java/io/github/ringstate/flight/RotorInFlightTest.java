@@ -153,7 +153,7 @@ class RotorInFlightTest {
         at.enginePower() - at.shaftPower(),
         CRAFT.si(Rotor.INERTIA) * speed * at.rate(State.ROTOR_SPEED),
         1e-6 * Math.abs(at.shaftPower()));
-    double most = CRAFT.shortTimePower(motion.air());
+    double most = CRAFT.takeOffPower(motion.air());
     assertTrue(at.enginePower() >= 0 && at.enginePower() < most * 1.0001, "" + at.enginePower());
   }
 

@@ -119,7 +119,9 @@ class TrimTest {
     assertEquals(thrust, at.thrust(), 1e-3 * thrust);
     assertEquals(rotor, at.rotorPower(), 2e-3 * rotor);
     assertEquals(
-        rotor * (1 + craft.si(Helicopter.POWER_LOSS)), at.shaftPower(), 2e-3 * at.shaftPower());
+        rotor * (1 + craft.si(Helicopter.TRANSMISSION_AND_TAIL_ROTOR_POWER)),
+        at.shaftPower(),
+        2e-3 * at.shaftPower());
   }
 
   /** Figure of merit 0.6 to 0.75 for real rotors (Gessow and Myers; Leishman; from memory). */
@@ -138,11 +140,11 @@ class TrimTest {
   @ParameterizedTest
   @MethodSource("demoCraft")
   void everyDemoCraftHoversWithinItsContinuousPowerAtSeaLevel(Helicopter craft) {
-    Helicopter full = craft.with(Helicopter.MASS, craft.numbers().get(Helicopter.GREATEST_MASS));
+    Helicopter full = craft.with(Helicopter.MASS, craft.numbers().get(Helicopter.MAXIMUM_MASS));
     EquationsOfMotion motion = equations(full);
     Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0), STILL);
     assertTrue(at.power() < 1, "power " + at.power());
-    assertTrue(at.collective() < full.si(Helicopter.GREATEST_COLLECTIVE));
+    assertTrue(at.collective() < full.si(Helicopter.MAXIMUM_COLLECTIVE));
   }
 
   @ParameterizedTest

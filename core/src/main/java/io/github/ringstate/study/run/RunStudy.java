@@ -95,7 +95,7 @@ public final class RunStudy {
         greatest,
         power,
         margin(plan.craft().continuousPower(plan.air()), power),
-        margin(plan.craft().shortTimePower(plan.air()), power),
+        margin(plan.craft().takeOffPower(plan.air()), power),
         boundaryMargin(least));
   }
 
@@ -129,13 +129,13 @@ public final class RunStudy {
   }
 
   /**
-   * What a hover out of ground effect in calm air leaves of the short-time power.
+   * What a hover out of ground effect in calm air leaves of the take-off power.
    *
    * @return the part of that power that is left; negative where the hover takes more; minus
    *     infinity where the rotor cannot carry the craft
    */
   public double hoverMargin() {
-    return margin(plan.craft().shortTimePower(plan.air()), hoverPower());
+    return margin(plan.craft().takeOffPower(plan.air()), hoverPower());
   }
 
   private OptionalDouble power(double airspeed, double descent) {

@@ -59,7 +59,7 @@ class RunStudyTest {
     assertEquals(power, track.power().getAsDouble(), 1e-3);
     // 82 and 87 kW: the trainer's limits as 'craft trainer' prints them, at sea level
     assertEquals(1 - power / 82_000, track.continuousMargin(), 1e-8);
-    assertEquals(1 - power / 87_000, track.shortTimeMargin(), 1e-8);
+    assertEquals(1 - power / 87_000, track.takeOffMargin(), 1e-8);
   }
 
   @Test

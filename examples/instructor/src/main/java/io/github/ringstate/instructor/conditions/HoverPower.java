@@ -31,7 +31,7 @@ public record HoverPower(double needed, double continuous, double takeOff) {
         new EquationsOfMotion(craft, air, Wind.CALM, RingStateInflow.standard(), false);
     Trim hover = Trim.find(motion, 0, 0);
     double needed = motion.at(0, hover.state(motion, 0, 0), (seen, controls) -> {}).shaftPower();
-    return new HoverPower(needed, craft.continuousPower(air), craft.shortTimePower(air));
+    return new HoverPower(needed, craft.continuousPower(air), craft.takeOffPower(air));
   }
 
   /**
