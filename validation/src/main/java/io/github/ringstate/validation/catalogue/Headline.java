@@ -19,7 +19,7 @@ public final class Headline {
   private Headline() {}
 
   /**
-   * RandomStream them.
+   * Draws them.
    *
    * @param models what is shown
    * @return two figures

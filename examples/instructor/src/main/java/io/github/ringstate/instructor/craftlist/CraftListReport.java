@@ -72,7 +72,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
         List.of(
             GridColumn.left("craft"),
             GridColumn.right("mass", "kg"),
-            GridColumn.right("greatest", "mass, kg"),
+            GridColumn.right("maximum", "mass, kg"),
             GridColumn.right("radius", "m"),
             GridColumn.right("disc load", "N/m2"),
             GridColumn.right("continuous", "power, kW"),

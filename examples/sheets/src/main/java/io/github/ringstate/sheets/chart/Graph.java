@@ -185,7 +185,7 @@ public final class Graph {
   }
 
   /**
-   * RandomStream marks that the legend names.
+   * Draws marks that the legend names.
    *
    * @param name what they are
    * @param pen their colour and shape

@@ -39,7 +39,7 @@ public interface Pictured extends Report {
     String description();
 
     /**
-     * RandomStream it.
+     * Draws it.
      *
      * @param graphics where to
      */
