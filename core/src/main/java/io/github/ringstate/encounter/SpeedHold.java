@@ -1,6 +1,6 @@
 package io.github.ringstate.encounter;
 
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.quantity.SoftLimit;
 import io.github.ringstate.quantity.Unit;
 

@@ -1,13 +1,13 @@
 package io.github.ringstate.study.run;
 
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.NoSteadyFlightException;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.encounter.Settling;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.NoSteadyFlightException;
-import io.github.ringstate.flight.Trim;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
@@ -142,7 +142,7 @@ public final class RunStudy {
     try {
       Trim trim = Trim.find(motion, airspeed, -descent);
       double[] state = trim.state(motion, airspeed, -descent);
-      return OptionalDouble.of(motion.at(0, state, (seen, controls) -> {}).shaftPower());
+      return OptionalDouble.of(motion.at(0, state).loads().shaftPower());
     } catch (NoSteadyFlightException none) {
       return OptionalDouble.empty();
     }
