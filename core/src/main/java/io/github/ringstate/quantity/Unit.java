@@ -34,6 +34,8 @@ public enum Unit {
   DEGREE_PER_SECOND_SQUARED("deg/s2", "deg_per_s2", Math.PI / 180),
   /** Per radian. */
   PER_RADIAN("1/rad", "per_rad", 1),
+  /** Per radian squared. */
+  PER_SQUARE_RADIAN("1/rad2", "per_rad2", 1),
   /** Square metre. */
   SQUARE_METRE("m2", "m2", 1),
   /** Kilogram square metre, a moment of inertia. */
