@@ -132,6 +132,7 @@ final class Descent {
     recovery = flown;
     recognisedAt = Double.NaN;
     motion.begin(Double.NaN, approach.time(), approach.time());
+    motion.held(Double.NaN);
     course.again(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
     approach.noteOnset(course.occurrences());
     ending(waiting(recognition));
@@ -167,6 +168,7 @@ final class Descent {
 
   private @Nullable EventKind recovering() {
     double recognition = course.time();
+    motion.held(course.state(State.COLLECTIVE));
     double end = recognition + Encounter.RECOVERY_TIME;
     boolean held = false;
     begin(recovery.phases());

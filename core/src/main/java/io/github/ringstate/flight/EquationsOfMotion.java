@@ -236,6 +236,16 @@ public final class EquationsOfMotion {
   }
 
   /**
+   * Tells the equations what the pilot held when the ring state was recognised.
+   *
+   * @param collective blade pitch at three quarters of the radius, rad; NaN if nothing is
+   *     recognised yet
+   */
+  public void held(double collective) {
+    motion.heldCollective = collective;
+  }
+
+  /**
    * Starts a phase of a manoeuvre: from here on the {@link Cockpit} counts its times from these.
    *
    * @param recognised when the pilot recognised the ring state, s; NaN if not yet

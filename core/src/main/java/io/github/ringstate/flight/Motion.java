@@ -16,6 +16,7 @@ public final class Motion implements Cockpit {
 
   double time;
   double recognised = Double.NaN;
+  double heldCollective = Double.NaN;
   double techniqueBegan;
   double phaseBegan;
   double sinHeading;
@@ -365,6 +366,11 @@ public final class Motion implements Cockpit {
   @Override
   public double bankRate() {
     return state[State.BANK_RATE];
+  }
+
+  @Override
+  public double heldCollective() {
+    return Double.isNaN(heldCollective) ? state[State.COLLECTIVE] : heldCollective;
   }
 
   @Override

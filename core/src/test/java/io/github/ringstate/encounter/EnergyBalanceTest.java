@@ -63,7 +63,11 @@ class EnergyBalanceTest {
               turnover.add(Math.abs(m.enginePower()) + Math.abs(lost) + Math.abs(work));
               energy.add(energy(craft, m));
             });
-    Encounter.of(craft).withRecovery(recovery).withDelay(2).fly(PreciseFlyer.standard(), history);
+    Encounter.of(craft)
+        .withEntry(new Settling())
+        .withRecovery(recovery)
+        .withDelay(2)
+        .fly(PreciseFlyer.standard(), history);
 
     int intervals = (net.size() - 1) / 2 * 2;
     assertTrue(intervals > 1000, "samples " + net.size());
