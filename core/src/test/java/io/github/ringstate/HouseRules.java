@@ -1,22 +1,14 @@
 package io.github.ringstate;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.domain.AccessTarget;
 import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
-import com.tngtech.archunit.lang.ConditionEvents;
-import com.tngtech.archunit.lang.SimpleConditionEvent;
-import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import io.github.ringstate.rules.PackageRules;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,7 +16,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import org.jspecify.annotations.NullMarked;
 
 /** The rules of the house, for the packages under a root. */
 final class HouseRules {
@@ -76,29 +67,11 @@ final class HouseRules {
     return below;
   }
 
-  ArchRule arrowsRunDownward() {
-    LayeredArchitecture house =
-        layeredArchitecture().consideringOnlyDependenciesInLayers().withOptionalLayers(true);
-    for (String room : rooms()) {
-      house = house.layer(room).definedBy(packages(room));
-    }
-    for (String room : rooms()) {
-      Set<String> below = mayUse(room);
-      house =
-          below.isEmpty()
-              ? house.whereLayer(room).mayNotAccessAnyLayer()
-              : house.whereLayer(room).mayOnlyAccessLayers(below.toArray(String[]::new));
-    }
-    return house;
-  }
-
-  ArchRule everyClassLivesInARoom() {
-    String[] packages = rooms().stream().map(this::packages).toArray(String[]::new);
-    return classes().that().resideInAPackage(root + "..").should().resideInAnyPackage(packages);
-  }
-
-  ArchRule packagesHaveNoCycles() {
-    return slices().matching(root + ".(**)").should().beFreeOfCycles().allowEmptyShould(true);
+  /** The rules that every module has. */
+  PackageRules packages() {
+    Map<String, Set<String>> mayUse = new LinkedHashMap<>();
+    rooms().forEach(room -> mayUse.put(room, mayUse(room)));
+    return new PackageRules(root, mayUse);
   }
 
   ArchRule noInputOrOutput() {
@@ -145,46 +118,6 @@ final class HouseRules {
         });
   }
 
-  ArchRule namesSayWhatAClassIsFor() {
-    String word = ".*(Utils?|Utility|Utilities|Helpers?|Impl)";
-    return noClasses()
-        .that()
-        .resideInAPackage(root + "..")
-        .should()
-        .haveNameMatching(word + "([A-Z0-9$].*)?")
-        .orShould()
-        .resideInAnyPackage("..util..", "..utils..", "..helper..", "..helpers..", "..impl..");
-  }
-
-  ArchRule noStaticFieldChanges() {
-    return fields()
-        .that()
-        .areDeclaredInClassesThat()
-        .resideInAPackage(root + "..")
-        .and()
-        .areStatic()
-        .should()
-        .beFinal()
-        .allowEmptyShould(true);
-  }
-
-  ArchRule everyPackageIsNullMarked() {
-    return classes()
-        .that()
-        .resideInAPackage(root + "..")
-        .should(
-            new ArchCondition<JavaClass>("be in a package marked @NullMarked") {
-              @Override
-              public void check(JavaClass item, ConditionEvents events) {
-                events.add(
-                    new SimpleConditionEvent(
-                        item,
-                        item.getPackage().isAnnotatedWith(NullMarked.class),
-                        item.getDescription() + " is in " + item.getPackageName()));
-              }
-            });
-  }
-
   private ArchRule noClassShouldAccess(String what, Predicate<AccessTarget> is) {
     return noClasses()
         .that()
@@ -192,9 +125,5 @@ final class HouseRules {
         .should()
         .accessTargetWhere(
             describe("it is " + what, (JavaAccess<?> access) -> is.test(access.getTarget())));
-  }
-
-  private String packages(String room) {
-    return root + "." + room + "..";
   }
 }

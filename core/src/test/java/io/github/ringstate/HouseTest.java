@@ -38,19 +38,19 @@ class HouseTest {
     HouseRules crooked = new HouseRules(CROOKED);
     return Stream.of(
         rule(
-            straight.arrowsRunDownward(),
-            crooked.arrowsRunDownward(),
+            straight.packages().arrowsRunAsPlanned(),
+            crooked.packages().arrowsRunAsPlanned(),
             "inflow.InflowThatKnowsItsRotor",
             "quantity.QuantityThatKnowsItsCraft",
             "rotor.RotorThatKnowsTheAir"),
         rule(
-            straight.everyClassLivesInARoom(),
-            crooked.everyClassLivesInARoom(),
+            straight.packages().everyClassLivesInAPlannedPackage(),
+            crooked.packages().everyClassLivesInAPlannedPackage(),
             "cellar.ClassInNoRoom",
             "util.ClassInAPackageForAnything"),
         rule(
-            straight.packagesHaveNoCycles(),
-            crooked.packagesHaveNoCycles(),
+            straight.packages().packagesHaveNoCycles(),
+            crooked.packages().packagesHaveNoCycles(),
             "inflow.InflowThatKnowsItsRotor",
             "rotor.RotorOnItsInflow"),
         rule(
@@ -69,17 +69,17 @@ class HouseTest {
             "pilot.PilotWhoLooksAtTheClock",
             "pilot.PilotWithoutASeed"),
         rule(
-            straight.namesSayWhatAClassIsFor(),
-            crooked.namesSayWhatAClassIsFor(),
+            straight.packages().namesSayWhatAClassIsFor(),
+            crooked.packages().namesSayWhatAClassIsFor(),
             "craft.CraftUtils",
             "util.ClassInAPackageForAnything"),
         rule(
-            straight.noStaticFieldChanges(),
-            crooked.noStaticFieldChanges(),
+            straight.packages().noStaticFieldChanges(),
+            crooked.packages().noStaticFieldChanges(),
             "craft.CraftWithACounter"),
         rule(
-            straight.everyPackageIsNullMarked(),
-            crooked.everyPackageIsNullMarked(),
+            straight.packages().everyPackageIsNullMarked(),
+            crooked.packages().everyPackageIsNullMarked(),
             "cellar.ClassInNoRoom",
             "util.ClassInAPackageForAnything"));
   }

@@ -37,7 +37,7 @@ public record PowerLawWind(
   /** Power over wood or suburb: published values are 0.25 to 0.30 (from memory). */
   public static final double EXPONENT_WOOD = 0.28;
 
-  /** Height at which winds are reported. */
+  /** Height at which winds are reported. Default 10 m, range 2 to 300 m. */
   public static final Parameter REFERENCE_HEIGHT =
       Parameter.of(
           "wind reference height",
@@ -48,7 +48,7 @@ public record PowerLawWind(
           "height of the standard anemometer mast, World Meteorological Organization (from"
               + " memory)");
 
-  /** The power of the law. */
+  /** The power of the law. Default 0.142857, range 0 to 0.6 (a pure number). */
   public static final Parameter EXPONENT =
       Parameter.of(
           "wind shear exponent",
@@ -58,7 +58,7 @@ public record PowerLawWind(
           EXPONENT_OPEN_LAND,
           "one-seventh law for open, level land in neutral air (from memory)");
 
-  /** Height of the lower end of the law. */
+  /** Height of the lower end of the law. Default 2 m, range 0.1 to 10 m. */
   public static final Parameter LOWEST_HEIGHT =
       Parameter.of(
           "lowest height of the wind shear",
@@ -68,7 +68,7 @@ public record PowerLawWind(
           2,
           "assumed: about where a rotor stands when the wheels or skids are on the ground");
 
-  /** Height of the upper end of the law. */
+  /** Height of the upper end of the law. Default 275 m, range 50 to 1000 m. */
   public static final Parameter GRADIENT_HEIGHT =
       Parameter.of(
           "gradient height of the wind",

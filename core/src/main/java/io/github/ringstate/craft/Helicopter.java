@@ -20,73 +20,87 @@ public final class Helicopter {
 
   private static final String INVENTED = "invented within the typical range";
 
-  /** Mass in flight. */
+  /** Mass in flight. Default 600 kg, range 200 to 20000 kg. */
   public static final Parameter MASS =
       Parameter.of("mass", Unit.KILOGRAM, 200, 20_000, 600, INVENTED);
 
-  /** Least mass in flight. */
+  /** Least mass in flight. Default 420 kg, range 200 to 20000 kg. */
   public static final Parameter LEAST_MASS =
-      Parameter.of("least mass", Unit.KILOGRAM, 200, 20_000, 420, INVENTED);
+      Parameter.of("minimum mass", Unit.KILOGRAM, 200, 20_000, 420, INVENTED);
 
-  /** Greatest mass in flight. */
+  /** Greatest mass in flight. Default 620 kg, range 200 to 20000 kg. */
   public static final Parameter GREATEST_MASS =
-      Parameter.of("greatest mass", Unit.KILOGRAM, 200, 20_000, 620, INVENTED);
+      Parameter.of("maximum mass", Unit.KILOGRAM, 200, 20_000, 620, INVENTED);
 
-  /** Power that may be used without limit of time. */
+  /** Power that may be used without limit of time. Default 82 kW, range 20 to 10000 kW. */
   public static final Parameter CONTINUOUS_POWER =
       Parameter.of("continuous power", Unit.KILOWATT, 20, 10_000, 82, INVENTED);
 
-  /** Power that may be used for minutes. */
+  /** Power that may be used for minutes. Default 87 kW, range 20 to 10000 kW. */
   public static final Parameter SHORT_TIME_POWER =
-      Parameter.of("short time power", Unit.KILOWATT, 20, 10_000, 87, INVENTED);
+      Parameter.of("take-off power", Unit.KILOWATT, 20, 10_000, 87, INVENTED);
 
-  /** What the engine could give at sea level on a standard day, were it not limited. */
+  /**
+   * What the engine could give at sea level on a standard day, were it not limited. Default 115 kW,
+   * range 20 to 20000 kW.
+   */
   public static final Parameter SEA_LEVEL_POWER =
       Parameter.of("sea level power", Unit.KILOWATT, 20, 20_000, 115, INVENTED);
 
-  /** Tail rotor, gearbox and accessory power over main rotor power. */
+  /**
+   * Tail rotor, gearbox and accessory power over main rotor power. Default 0.13, range 0 to 0.3 (a
+   * pure number).
+   */
   public static final Parameter POWER_LOSS =
       Parameter.of(
-          "power loss",
+          "transmission and tail rotor power",
           Unit.ONE,
           0,
           0.3,
           0.13,
           "assumed: tail rotor 8 to 10 per cent, gearbox and accessories 3 to 5 per cent");
 
-  /** Time constant with which the governor restores the rotor's speed. */
+  /**
+   * Time constant with which the governor restores the rotor's speed. Default 0.5 s, range 0.1 to 3
+   * s.
+   */
   public static final Parameter GOVERNOR_TIME =
       Parameter.of("governor time", Unit.SECOND, 0.1, 3, 0.5, "assumed");
 
-  /** Flat-plate area met by air from ahead. */
+  /** Flat-plate area met by air from ahead. Default 0.5 m2, range 0 to 20 m2. */
   public static final Parameter FORWARD_AREA =
       Parameter.of("forward area", Unit.SQUARE_METRE, 0, 20, 0.5, INVENTED);
 
-  /** Flat-plate area met by air from the side. */
+  /** Flat-plate area met by air from the side. Default 1.8 m2, range 0 to 60 m2. */
   public static final Parameter SIDE_AREA =
       Parameter.of("side area", Unit.SQUARE_METRE, 0, 60, 1.8, INVENTED);
 
-  /** Flat-plate area met by air from below. */
+  /** Flat-plate area met by air from below. Default 1.5 m2, range 0 to 60 m2. */
   public static final Parameter UNDERSIDE_AREA =
       Parameter.of("underside area", Unit.SQUARE_METRE, 0, 60, 1.5, INVENTED);
 
-  /** Part of the thrust that the slipstream takes back by pushing on the body. */
+  /**
+   * Part of the thrust that the slipstream takes back by pushing on the body. Default 0.02, range 0
+   * to 0.2 (a pure number).
+   */
   public static final Parameter DOWNLOAD =
       Parameter.of("download", Unit.ONE, 0, 0.2, 0.02, "invented; published values go beyond 0.1");
 
-  /** Distance from the rotor shaft to the tail rotor. */
+  /** Distance from the rotor shaft to the tail rotor. Default 4.6 m, range 1 to 30 m. */
   public static final Parameter TAIL_ARM =
       Parameter.of("tail arm", Unit.METRE, 1, 30, 4.6, INVENTED);
 
-  /** Least collective pitch at three quarters of the radius. */
+  /** Least collective pitch at three quarters of the radius. Default 1 deg, range -5 to 10 deg. */
   public static final Parameter LEAST_COLLECTIVE =
-      Parameter.of("least collective", Unit.DEGREE, -5, 10, 1, INVENTED);
+      Parameter.of("minimum collective", Unit.DEGREE, -5, 10, 1, INVENTED);
 
-  /** Greatest collective pitch at three quarters of the radius. */
+  /**
+   * Greatest collective pitch at three quarters of the radius. Default 16 deg, range 5 to 30 deg.
+   */
   public static final Parameter GREATEST_COLLECTIVE =
-      Parameter.of("greatest collective", Unit.DEGREE, 5, 30, 16, INVENTED);
+      Parameter.of("maximum collective", Unit.DEGREE, 5, 30, 16, INVENTED);
 
-  /** Greatest rate of collective pitch. */
+  /** Greatest rate of collective pitch. Default 10 deg/s, range 1 to 60 deg/s. */
   public static final Parameter COLLECTIVE_RATE =
       Parameter.of(
           "collective rate",
@@ -96,39 +110,39 @@ public final class Helicopter {
           10,
           "assumed: full travel in about 1.5 s; no source found");
 
-  /** Greatest pitch attitude, nose up or down. */
+  /** Greatest pitch attitude, nose up or down. Default 30 deg, range 10 to 60 deg. */
   public static final Parameter PITCH_LIMIT =
       Parameter.of("pitch limit", Unit.DEGREE, 10, 60, 30, "assumed");
 
-  /** Greatest bank, left or right. */
+  /** Greatest bank, left or right. Default 45 deg, range 10 to 60 deg. */
   public static final Parameter BANK_LIMIT =
       Parameter.of("bank limit", Unit.DEGREE, 10, 60, 45, "assumed");
 
-  /** Greatest rate of pitch attitude. */
+  /** Greatest rate of pitch attitude. Default 20 deg/s, range 2 to 60 deg/s. */
   public static final Parameter PITCH_RATE =
       Parameter.of("pitch rate", Unit.DEGREE_PER_SECOND, 2, 60, 20, "assumed");
 
-  /** Greatest rate of bank. */
+  /** Greatest rate of bank. Default 30 deg/s, range 2 to 90 deg/s. */
   public static final Parameter BANK_RATE =
       Parameter.of("bank rate", Unit.DEGREE_PER_SECOND, 2, 90, 30, "assumed");
 
-  /** Greatest rate of heading. */
+  /** Greatest rate of heading. Default 30 deg/s, range 2 to 90 deg/s. */
   public static final Parameter YAW_RATE =
       Parameter.of("yaw rate", Unit.DEGREE_PER_SECOND, 2, 90, 30, "assumed");
 
-  /** Greatest angular acceleration in pitch and yaw. */
+  /** Greatest angular acceleration in pitch and yaw. Default 50 deg/s2, range 5 to 500 deg/s2. */
   public static final Parameter PITCH_ACCELERATION =
       Parameter.of("pitch acceleration", Unit.DEGREE_PER_SECOND_SQUARED, 5, 500, 50, "assumed");
 
-  /** Greatest angular acceleration in bank. */
+  /** Greatest angular acceleration in bank. Default 80 deg/s2, range 5 to 500 deg/s2. */
   public static final Parameter BANK_ACCELERATION =
       Parameter.of("bank acceleration", Unit.DEGREE_PER_SECOND_SQUARED, 5, 500, 80, "assumed");
 
-  /** Rotor speed below which the low-speed warning comes on. */
+  /** Rotor speed below which the low-speed warning comes on. Default 95 %, range 70 to 99 %. */
   public static final Parameter LOW_ROTOR_SPEED =
       Parameter.of("low rotor speed", Unit.PERCENT, 70, 99, 95, INVENTED);
 
-  /** Time constant of the vertical speed indicator. */
+  /** Time constant of the vertical speed indicator. Default 2 s, range 0.1 to 9 s. */
   public static final Parameter VERTICAL_SPEED_LAG =
       Parameter.of(
           "vertical speed indicator lag",

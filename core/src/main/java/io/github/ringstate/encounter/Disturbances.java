@@ -29,24 +29,34 @@ public record Disturbances(ParameterSet numbers, long seed) {
 
   /**
    * Standard deviation of the thrust where the ring state shakes it most; see the rotor's shaking.
+   * Default 0 %, range 0 to 30 %.
    */
   public static final Parameter SHAKING =
       Parameter.of("shaking strength", Unit.PERCENT, 0, 30, 0, "off unless set");
 
-  /** Mean wind at 20 ft that scales the gusts; the gusts are added to the wind of the entry. */
+  /**
+   * Mean wind at 20 ft that scales the gusts; the gusts are added to the wind of the entry. Default
+   * 0 kt, range 0 to 60 kt.
+   */
   public static final Parameter GUST_WIND =
       Parameter.of("gust wind", Unit.KNOT, 0, 60, 0, "off unless set; 15 kt is light turbulence");
 
-  /** Exponent of the power law by which the wind of the entry changes with height. */
+  /**
+   * Exponent of the power law by which the wind of the entry changes with height. Default 0, range
+   * 0 to 0.6 (a pure number).
+   */
   public static final Parameter SHEAR =
       Parameter.of("shear exponent", Unit.ONE, 0, 0.6, 0, "off unless set; 1/7 over open land");
 
-  /** How far the wind of the entry comes round from the start of the flight on. */
+  /**
+   * How far the wind of the entry comes round from the start of the flight on. Default 0 deg, range
+   * -360 to 360 deg.
+   */
   public static final Parameter WIND_TURN =
       Parameter.of(
           "wind turn", Unit.DEGREE, -360, 360, 0, "off unless set; positive clockwise from above");
 
-  /** Time in which the wind comes round. */
+  /** Time in which the wind comes round. Default 10 s, range 2 to 60 s. */
   public static final Parameter TURN_TIME =
       Parameter.of("wind turn time", Unit.SECOND, 2, 60, 10, "assumed");
 

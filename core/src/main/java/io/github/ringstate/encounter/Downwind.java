@@ -16,23 +16,26 @@ import java.util.List;
  */
 public record Downwind(ParameterSet numbers) implements Entry {
 
-  /** Wind from behind, once it has come round. */
+  /** Wind from behind, once it has come round. Default 18 kt, range 0 to 60 kt. */
   public static final Parameter WIND =
       Parameter.of("wind", Unit.KNOT, 0, 60, 18, "assumed: a fresh breeze");
 
-  /** Ground speed of the run. */
+  /** Ground speed of the run. Default 20 kt, range 5 to 60 kt. */
   public static final Parameter GROUND_SPEED =
       Parameter.of("ground speed", Unit.KNOT, 5, 60, 20, "assumed: a slow run for photographs");
 
-  /** Time in which the wind comes round. */
+  /** Time in which the wind comes round. Default 10 s, range 2 to 60 s. */
   public static final Parameter TURN_TIME =
       Parameter.of("turn time", Unit.SECOND, 2, 60, 10, "assumed");
 
-  /** Rate of descent planned for the run. */
+  /** Rate of descent planned for the run. Default 100 ft/min, range 0 to 1000 ft/min. */
   public static final Parameter DESCENT =
       Parameter.of("run descent", Unit.FOOT_PER_MINUTE, 0, 1000, 100, "assumed");
 
-  /** How far the nose may depart from that of the run to hold the ground speed. */
+  /**
+   * How far the nose may depart from that of the run to hold the ground speed. Default 8 deg, range
+   * 1 to 20 deg.
+   */
   public static final Parameter ATTITUDE =
       Parameter.of("attitude used", Unit.DEGREE, 1, 20, 8, "assumed");
 

@@ -18,12 +18,12 @@ import java.util.List;
  */
 public record Settling(ParameterSet numbers) implements Entry {
 
-  /** Wind from ahead. */
+  /** Wind from ahead. Default 0 kt, range 0 to 60 kt. */
   public static final Parameter WIND = Parameter.of("wind", Unit.KNOT, 0, 60, 0, "calm unless set");
 
   /**
    * How far the collective is lowered below that of the hover, over the inflow angle of the hover,
-   * vh / Vtip.
+   * vh / Vtip. Default 45 %, range 10 to 150 %.
    */
   public static final Parameter COLLECTIVE_LOWERED =
       Parameter.of(

@@ -16,22 +16,22 @@ import java.util.List;
  */
 public record Steep(ParameterSet numbers) implements Entry {
 
-  /** Wind from ahead. */
+  /** Wind from ahead. Default 0 kt, range 0 to 60 kt. */
   public static final Parameter WIND = Parameter.of("wind", Unit.KNOT, 0, 60, 0, "calm unless set");
 
-  /** Airspeed of the approach. */
+  /** Airspeed of the approach. Default 25 kt, range 10 to 60 kt. */
   public static final Parameter APPROACH_AIRSPEED =
       Parameter.of("approach airspeed", Unit.KNOT, 10, 60, 25, "assumed");
 
-  /** Rate of descent of the approach. */
+  /** Rate of descent of the approach. Default 500 ft/min, range 100 to 1500 ft/min. */
   public static final Parameter DESCENT =
       Parameter.of("approach descent", Unit.FOOT_PER_MINUTE, 100, 1500, 500, "assumed");
 
-  /** Airspeed to which the craft is slowed. */
+  /** Airspeed to which the craft is slowed. Default 4 kt, range 0 to 40 kt. */
   public static final Parameter FINAL_AIRSPEED =
       Parameter.of("final airspeed", Unit.KNOT, 0, 40, 4, "assumed");
 
-  /** How far the nose comes up at most. */
+  /** How far the nose comes up at most. Default 6 deg, range 1 to 20 deg. */
   public static final Parameter NOSE_UP = Parameter.of("nose up", Unit.DEGREE, 1, 20, 6, "assumed");
 
   /** All parameters of the entry. */

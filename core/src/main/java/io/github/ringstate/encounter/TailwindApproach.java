@@ -25,15 +25,21 @@ import org.hipparchus.util.FastMath;
  */
 public record TailwindApproach(ParameterSet numbers) implements Entry {
 
-  /** Wind along the approach: positive from behind, negative from ahead. */
+  /**
+   * Wind along the approach: positive from behind, negative from ahead. Default 8 kt, range -20 to
+   * 30 kt.
+   */
   public static final Parameter WIND =
       Parameter.of("wind", Unit.KNOT, -20, 30, 8, "assumed: a light tailwind");
 
-  /** Ground speed of the steady approach. */
+  /** Ground speed of the steady approach. Default 30 kt, range 15 to 60 kt. */
   public static final Parameter GROUND_SPEED =
       Parameter.of("approach ground speed", Unit.KNOT, 15, 60, 30, "assumed");
 
-  /** Angle of the steady approach below the horizon, over the ground. */
+  /**
+   * Angle of the steady approach below the horizon, over the ground. Default 12 deg, range 3 to 30
+   * deg.
+   */
   public static final Parameter ANGLE =
       Parameter.of(
           "approach angle",
@@ -44,11 +50,14 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
           "assumed: steeper than the 8 to 10 degrees of a normal approach (common practice, no"
               + " source)");
 
-  /** Ground speed at which the craft is to arrive. */
+  /** Ground speed at which the craft is to arrive. Default 3 kt, range 0 to 20 kt. */
   public static final Parameter ARRIVAL_GROUND_SPEED =
       Parameter.of("arrival ground speed", Unit.KNOT, 0, 20, 3, "assumed: a walking pace");
 
-  /** Power that the collective at arrival stands for, over that of the hover. */
+  /**
+   * Power that the collective at arrival stands for, over that of the hover. Default 60 %, range 20
+   * to 100 %.
+   */
   public static final Parameter POWER =
       Parameter.of(
           "arrival power",
@@ -58,7 +67,7 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
           60,
           "assumed: low, the collective of the descent hardly raised towards that of the hover");
 
-  /** How far the nose comes up at most. */
+  /** How far the nose comes up at most. Default 8 deg, range 2 to 20 deg. */
   public static final Parameter NOSE_UP = Parameter.of("nose up", Unit.DEGREE, 2, 20, 8, "assumed");
 
   /** All parameters of the entry. */

@@ -24,11 +24,17 @@ import org.hipparchus.util.FastMath;
  */
 public final class RingStateShaking implements ThrustDisturbance {
 
-  /** Standard deviation of the thrust where it shakes most, over its mean. */
+  /**
+   * Standard deviation of the thrust where it shakes most, over its mean. Default 5 %, range 0 to
+   * 30 %.
+   */
   public static final Parameter STRENGTH =
       Parameter.of("shaking strength", Unit.PERCENT, 0, 30, 5, "assumed; model rotors shake more");
 
-  /** Axial speed at which it shakes most, in units of the hover induced velocity. */
+  /**
+   * Axial speed at which it shakes most, in units of the hover induced velocity. Default -1.2,
+   * range -1.6 to -0.6 (a pure number).
+   */
   public static final Parameter STRONGEST =
       Parameter.of(
           "strongest shaking",
@@ -38,15 +44,24 @@ public final class RingStateShaking implements ThrustDisturbance {
           -1.2,
           "greatest losses and fluctuations at 1.2 to 1.3 (Veismann and others, Flow, 2023)");
 
-  /** Width of the bell in axial speed, in units of the hover induced velocity. */
+  /**
+   * Width of the bell in axial speed, in units of the hover induced velocity. Default 0.4, range
+   * 0.1 to 1 (a pure number).
+   */
   public static final Parameter WIDTH =
       Parameter.of("shaking width", Unit.ONE, 0.1, 1, 0.4, "assumed");
 
-  /** Edgewise speed at which the shaking has all but gone. */
+  /**
+   * Edgewise speed at which the shaking has all but gone. Default 1, range 0.3 to 2 (a pure
+   * number).
+   */
   public static final Parameter REACH =
       Parameter.of("shaking reach", Unit.ONE, 0.3, 2, 1, "assumed: a little beyond the boundary");
 
-  /** Revolutions of the rotor in one period of the middle frequency. */
+  /**
+   * Revolutions of the rotor in one period of the middle frequency. Default 32, range 5 to 100 (a
+   * pure number).
+   */
   public static final Parameter REVOLUTIONS =
       Parameter.of(
           "shaking revolutions",

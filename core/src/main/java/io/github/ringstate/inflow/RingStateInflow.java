@@ -44,7 +44,10 @@ import java.util.stream.Stream;
  */
 public final class RingStateInflow extends MadeOf implements InflowModel {
 
-  /** The axial speed at which damping is lost in vertical descent. */
+  /**
+   * The axial speed at which damping is lost in vertical descent. Default -0.5, range -1 to -0.3 (a
+   * pure number).
+   */
   public static final Parameter ONSET_AXIAL =
       Parameter.of(
           "ring onset axial speed",
@@ -55,7 +58,7 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
           "fitted, not published: vertical descents are reported to become unsteady near half the"
               + " hover induced velocity");
 
-  /** The total inflow at the onset. */
+  /** The total inflow at the onset. Default 0.9, range 0.75 to 0.97 (a pure number). */
   public static final Parameter ONSET_TOTAL =
       Parameter.of(
           "ring onset total inflow",
@@ -65,7 +68,10 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
           0.90,
           "fitted, not published: near the total inflow of measured curves at that axial speed");
 
-  /** The axial speed at which damping returns in vertical descent. */
+  /**
+   * The axial speed at which damping returns in vertical descent. Default -1.45, range -1.7 to -1
+   * (a pure number).
+   */
   public static final Parameter EXIT_AXIAL =
       Parameter.of(
           "ring exit axial speed",
@@ -76,7 +82,7 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
           "fitted, not published: vertical descents are reported steady again near one and a half"
               + " times the hover induced velocity");
 
-  /** The total inflow at the exit. */
+  /** The total inflow at the exit. Default 1.4, range 0.95 to 1.7 (a pure number). */
   public static final Parameter EXIT_TOTAL =
       Parameter.of(
           "ring exit total inflow",
@@ -86,7 +92,10 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
           1.40,
           "fitted, not published: sets how fast and how far the rate of descent runs away");
 
-  /** The edgewise speed from which the ring state has no part in the model. */
+  /**
+   * The edgewise speed from which the ring state has no part in the model. Default 1.1, range 0.8
+   * to 1.2 (a pure number).
+   */
   public static final Parameter FADE_EDGEWISE =
       Parameter.of(
           "ring fade edgewise speed",

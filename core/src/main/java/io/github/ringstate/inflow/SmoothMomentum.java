@@ -20,7 +20,10 @@ import java.util.List;
  */
 public final class SmoothMomentum extends MadeOf implements InflowModel {
 
-  /** Where the largest root of momentum theory is left. */
+  /**
+   * Where the largest root of momentum theory is left. Default -0.8, range -1 to -0.6 (a pure
+   * number).
+   */
   public static final Parameter UPPER_JOIN =
       Parameter.of(
           "momentum upper join axial speed",
@@ -30,7 +33,10 @@ public final class SmoothMomentum extends MadeOf implements InflowModel {
           -0.8,
           "fitted, not published: the climb root is followed until well inside the ring state");
 
-  /** Where the smallest root of momentum theory is taken up. */
+  /**
+   * Where the smallest root of momentum theory is taken up. Default -2.3, range -2.5 to -2.2 (a
+   * pure number).
+   */
   public static final Parameter LOWER_JOIN =
       Parameter.of(
           "momentum lower join axial speed",
@@ -40,7 +46,10 @@ public final class SmoothMomentum extends MadeOf implements InflowModel {
           -2.3,
           "fitted, not published: at -2 itself the slope of momentum theory is infinite");
 
-  /** Where the blend from the cubic to the single root begins. */
+  /**
+   * Where the blend from the cubic to the single root begins. Default 0.65, range 0.63 to 0.75 (a
+   * pure number).
+   */
   public static final Parameter BLEND_START =
       Parameter.of(
           "momentum blend start edgewise speed",
@@ -50,7 +59,10 @@ public final class SmoothMomentum extends MadeOf implements InflowModel {
           0.65,
           "fitted, not published: just above 0.6204, from where momentum theory has one root");
 
-  /** Where the blend from the cubic to the single root ends. */
+  /**
+   * Where the blend from the cubic to the single root ends. Default 1, range 0.9 to 1.1 (a pure
+   * number).
+   */
   public static final Parameter BLEND_END =
       Parameter.of(
           "momentum blend end edgewise speed",

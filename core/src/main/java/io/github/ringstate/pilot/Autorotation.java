@@ -14,35 +14,40 @@ import java.util.List;
  */
 public final class Autorotation extends MadeOf implements Recovery {
 
-  /** How far the nose goes down. */
+  /** How far the nose goes down. Default 12 deg, range 5 to 30 deg. */
   public static final Parameter NOSE_DOWN =
       Parameter.of("nose down", Unit.DEGREE, 5, 30, 12, "assumed");
 
-  /** How far the nose goes up in the flare. */
+  /** How far the nose goes up in the flare. Default 12 deg, range 0 to 30 deg. */
   public static final Parameter FLARE = Parameter.of("flare", Unit.DEGREE, 0, 30, 12, "assumed");
 
-  /** How fast the nose moves. */
+  /** How fast the nose moves. Default 12 deg/s, range 2 to 30 deg/s. */
   public static final Parameter RATE =
       Parameter.of("attitude rate", Unit.DEGREE_PER_SECOND, 2, 30, 12, "assumed");
 
-  /** Collective of the descent above the craft's least collective. */
+  /**
+   * Collective of the descent above the craft's least collective. Default 2 deg, range 0 to 8 deg.
+   */
   public static final Parameter COLLECTIVE_KEPT =
       Parameter.of("collective kept", Unit.DEGREE, 0, 8, 2, "assumed: keeps the rotor's speed");
 
-  /** How fast the collective moves. */
+  /** How fast the collective moves. Default 8 deg/s, range 1 to 20 deg/s. */
   public static final Parameter COLLECTIVE_RATE =
-      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 8, "assumed");
+      Parameter.of("collective rate", Unit.DEGREE_PER_SECOND, 1, 20, 8, "assumed");
 
-  /** Airspeed at which the flare begins. */
+  /** Airspeed at which the flare begins. Default 45 kt, range 20 to 80 kt. */
   public static final Parameter FLARE_AIRSPEED =
       Parameter.of(
           "flare airspeed", Unit.KNOT, 20, 80, 45, "assumed: below the usual speed of a glide");
 
-  /** Power of the climb, over continuous power. */
+  /** Power of the climb, over continuous power. Default 100 %, range 50 to 110 %. */
   public static final Parameter CLIMB_POWER =
       Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
 
-  /** How much later the collective moves than the nose; earlier if negative. */
+  /**
+   * How much later the collective moves than the nose; earlier if negative. Default 0 s, range -3
+   * to 3 s.
+   */
   public static final Parameter COLLECTIVE_LATER =
       Parameter.of("collective later", Unit.SECOND, -3, 3, 0, "assumed: both at once");
 

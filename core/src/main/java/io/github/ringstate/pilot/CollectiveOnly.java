@@ -14,15 +14,18 @@ import java.util.List;
  */
 public final class CollectiveOnly extends MadeOf implements Recovery {
 
-  /** Power that is pulled, over the greatest power of the engine in that air. */
+  /**
+   * Power that is pulled, over the greatest power of the engine in that air. Default 100 %, range
+   * 50 to 120 %.
+   */
   public static final Parameter POWER =
       Parameter.of("power pulled", Unit.PERCENT, 50, 120, 100, "assumed: all there is");
 
-  /** How fast the collective moves. */
+  /** How fast the collective moves. Default 6 deg/s, range 1 to 20 deg/s. */
   public static final Parameter COLLECTIVE_RATE =
-      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
+      Parameter.of("collective rate", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
 
-  /** How fast the attitude of the hover is restored. */
+  /** How fast the attitude of the hover is restored. Default 12 deg/s, range 2 to 30 deg/s. */
   public static final Parameter RATE =
       Parameter.of("attitude rate", Unit.DEGREE_PER_SECOND, 2, 30, 12, "assumed");
 

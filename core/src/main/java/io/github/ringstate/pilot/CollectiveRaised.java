@@ -15,7 +15,10 @@ import java.util.List;
  */
 public final class CollectiveRaised extends MadeOf implements Recovery {
 
-  /** How far the collective goes above the one that was held at recognition. */
+  /**
+   * How far the collective goes above the one that was held at recognition. Default 4 deg, range
+   * 0.5 to 12 deg.
+   */
   public static final Parameter COLLECTIVE_RAISED =
       Parameter.of(
           "collective raised",
@@ -25,11 +28,11 @@ public final class CollectiveRaised extends MadeOf implements Recovery {
           4,
           "assumed: in most craft more than the engine can keep the rotor turning with");
 
-  /** How fast the collective moves. */
+  /** How fast the collective moves. Default 6 deg/s, range 1 to 20 deg/s. */
   public static final Parameter COLLECTIVE_RATE =
-      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
+      Parameter.of("collective rate", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
 
-  /** How fast the attitude of the hover is restored. */
+  /** How fast the attitude of the hover is restored. Default 12 deg/s, range 2 to 30 deg/s. */
   public static final Parameter RATE =
       Parameter.of("attitude rate", Unit.DEGREE_PER_SECOND, 2, 30, 12, "assumed");
 

@@ -32,7 +32,10 @@ public interface Cue {
    */
   double level(Cockpit seen);
 
-  /** How much faster than intended the craft must sink before it is noticed. */
+  /**
+   * How much faster than intended the craft must sink before it is noticed. Default 300 ft/min,
+   * range 50 to 2000 ft/min.
+   */
   Parameter SINK_MARGIN =
       Parameter.of(
           "sink margin",
@@ -42,11 +45,17 @@ public interface Cue {
           300,
           "assumed: the rate of descent at which the handbooks place the hazard");
 
-  /** How much the thrust must fluctuate, over weight, before it is felt as vibration. */
+  /**
+   * How much the thrust must fluctuate, over weight, before it is felt as vibration. Default 0.02,
+   * range 0.001 to 0.5 (a pure number).
+   */
   Parameter FELT_FLUCTUATION =
       Parameter.of("felt fluctuation", Unit.ONE, 0.001, 0.5, 0.02, "assumed");
 
-  /** Airspeed below which the airspeed indicator is not to be relied on. */
+  /**
+   * Airspeed below which the airspeed indicator is not to be relied on. Default 20 kt, range 0 to
+   * 60 kt.
+   */
   Parameter UNRELIABLE_AIRSPEED =
       Parameter.of(
           "unreliable airspeed",
@@ -56,7 +65,7 @@ public interface Cue {
           20,
           "common practice, no source: pitot pressure there is small beside the downwash");
 
-  /** Airspeed shown below which it is noticed as low. */
+  /** Airspeed shown below which it is noticed as low. Default 16 kt, range 1 to 60 kt. */
   Parameter LOW_AIRSPEED =
       Parameter.of(
           "low airspeed",
@@ -66,7 +75,10 @@ public interface Cue {
           16,
           "lower end of effective translational lift in the handbooks, 16 to 24 kt");
 
-  /** Departure from the intended speed over the ground that is noticed as drift. */
+  /**
+   * Departure from the intended speed over the ground that is noticed as drift. Default 5 kt, range
+   * 1 to 40 kt.
+   */
   Parameter DRIFT = Parameter.of("drift", Unit.KNOT, 1, 40, 5, "assumed");
 
   /** All parameters of cues. */

@@ -14,7 +14,7 @@ import java.util.List;
  */
 public final class Forward extends MadeOf implements Recovery {
 
-  /** How far the nose goes down. */
+  /** How far the nose goes down. Default 15 deg, range 5 to 30 deg. */
   public static final Parameter NOSE_DOWN =
       Parameter.of(
           "nose down",
@@ -24,19 +24,22 @@ public final class Forward extends MadeOf implements Recovery {
           15,
           "assumed: the attitude for a climb speed and a little more; common practice, no source");
 
-  /** How fast the nose goes down and up. */
+  /** How fast the nose goes down and up. Default 12 deg/s, range 2 to 30 deg/s. */
   public static final Parameter RATE =
       Parameter.of("attitude rate", Unit.DEGREE_PER_SECOND, 2, 30, 12, "assumed");
 
-  /** How far the collective goes below the one that was held at recognition. */
+  /**
+   * How far the collective goes below the one that was held at recognition. Default 0.9 deg, range
+   * 0 to 8 deg.
+   */
   public static final Parameter COLLECTIVE_REDUCTION =
       Parameter.of("collective reduction", Unit.DEGREE, 0, 8, 0.9, "assumed");
 
-  /** How fast the collective moves. */
+  /** How fast the collective moves. Default 6 deg/s, range 1 to 20 deg/s. */
   public static final Parameter COLLECTIVE_RATE =
-      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
+      Parameter.of("collective rate", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
 
-  /** Airspeed at which power begins to come back. */
+  /** Airspeed at which power begins to come back. Default 8 kt, range 0 to 40 kt. */
   public static final Parameter POWER_AIRSPEED =
       Parameter.of(
           "power airspeed",
@@ -46,7 +49,7 @@ public final class Forward extends MadeOf implements Recovery {
           8,
           "assumed: as soon as the craft plainly moves ahead");
 
-  /** Airspeed at which the nose comes up. */
+  /** Airspeed at which the nose comes up. Default 24 kt, range 10 to 60 kt. */
   public static final Parameter EXIT_AIRSPEED =
       Parameter.of(
           "exit airspeed",
@@ -56,11 +59,14 @@ public final class Forward extends MadeOf implements Recovery {
           24,
           "upper end of effective translational lift in the handbooks, 16 to 24 kt");
 
-  /** Power of the climb, over continuous power. */
+  /** Power of the climb, over continuous power. Default 100 %, range 50 to 110 %. */
   public static final Parameter CLIMB_POWER =
       Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
 
-  /** How much later the collective moves than the nose; earlier if negative. */
+  /**
+   * How much later the collective moves than the nose; earlier if negative. Default 0 s, range -3
+   * to 3 s.
+   */
   public static final Parameter COLLECTIVE_LATER =
       Parameter.of("collective later", Unit.SECOND, -3, 3, 0, "assumed: both at once");
 

@@ -14,23 +14,23 @@ import java.util.List;
  */
 public final class Lateral extends MadeOf implements Recovery {
 
-  /** How far the craft banks. */
+  /** How far the craft banks. Default 15 deg, range 5 to 40 deg. */
   public static final Parameter BANK =
       Parameter.of("bank", Unit.DEGREE, 5, 40, 15, "10 to 20 degrees; common practice, no source");
 
-  /** How fast it banks. */
+  /** How fast it banks. Default 20 deg/s, range 2 to 50 deg/s. */
   public static final Parameter RATE =
-      Parameter.of("bank speed", Unit.DEGREE_PER_SECOND, 2, 50, 20, "assumed");
+      Parameter.of("bank rate", Unit.DEGREE_PER_SECOND, 2, 50, 20, "assumed");
 
-  /** How fast the collective moves. */
+  /** How fast the collective moves. Default 6 deg/s, range 1 to 20 deg/s. */
   public static final Parameter COLLECTIVE_RATE =
-      Parameter.of("collective speed", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
+      Parameter.of("collective rate", Unit.DEGREE_PER_SECOND, 1, 20, 6, "assumed");
 
-  /** Power of the climb, over continuous power. */
+  /** Power of the climb, over continuous power. Default 100 %, range 50 to 110 %. */
   public static final Parameter CLIMB_POWER =
       Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
 
-  /** Sideways airspeed at which the craft is levelled. */
+  /** Sideways airspeed at which the craft is levelled. Default 16 kt, range 5 to 40 kt. */
   public static final Parameter EXIT_AIRSPEED =
       Parameter.of(
           "exit airspeed",
@@ -40,7 +40,10 @@ public final class Lateral extends MadeOf implements Recovery {
           16,
           "lower end of effective translational lift in the handbooks, 16 to 24 kt");
 
-  /** How much later the collective moves than the bank; earlier if negative. */
+  /**
+   * How much later the collective moves than the bank; earlier if negative. Default 0 s, range -3
+   * to 3 s.
+   */
   public static final Parameter COLLECTIVE_LATER =
       Parameter.of("collective later", Unit.SECOND, -3, 3, 0, "assumed: both at once");
 

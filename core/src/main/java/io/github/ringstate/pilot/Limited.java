@@ -18,19 +18,19 @@ import java.util.List;
  */
 public final class Limited extends MadeOf implements Recovery {
 
-  /** Greatest pitch attitude, up or down. */
+  /** Greatest pitch attitude, up or down. Default 25 deg, range 5 to 60 deg. */
   public static final Parameter PITCH =
       Parameter.of("pitch kept within", Unit.DEGREE, 5, 60, 25, "assumed");
 
-  /** Greatest bank, left or right. */
+  /** Greatest bank, left or right. Default 30 deg, range 5 to 60 deg. */
   public static final Parameter BANK =
       Parameter.of("bank kept within", Unit.DEGREE, 5, 60, 30, "assumed");
 
-  /** Greatest rate of pitch attitude and bank. */
+  /** Greatest rate of pitch attitude and bank. Default 25 deg/s, range 2 to 60 deg/s. */
   public static final Parameter RATE =
       Parameter.of("rate kept within", Unit.DEGREE_PER_SECOND, 2, 60, 25, "assumed");
 
-  /** Greatest rate while an attitude is brought back. */
+  /** Greatest rate while an attitude is brought back. Default 12 deg/s, range 2 to 60 deg/s. */
   public static final Parameter REVERSAL_RATE =
       Parameter.of(
           "reversal rate kept within",
@@ -40,10 +40,13 @@ public final class Limited extends MadeOf implements Recovery {
           12,
           "assumed; abrupt reversal of the cyclic is warned of in common practice, no source");
 
-  /** Thrust over weight below which the collective is not lowered further. */
+  /**
+   * Thrust over weight below which the collective is not lowered further. Default 0.6, range 0 to 1
+   * (a pure number).
+   */
   public static final Parameter LEAST_THRUST =
       Parameter.of(
-          "least thrust",
+          "minimum thrust",
           Unit.ONE,
           0,
           1,

@@ -25,20 +25,20 @@ import java.util.List;
  */
 public final class Rotor {
 
-  /** Rotor radius. */
+  /** Rotor radius. Default 3.9 m, range 1 to 15 m. */
   public static final Parameter RADIUS =
       Parameter.of("radius", Unit.METRE, 1, 15, 3.9, "invented within the typical range");
 
-  /** Blade area over disc area. */
+  /** Blade area over disc area. Default 0.03, range 0.01 to 0.2 (a pure number). */
   public static final Parameter SOLIDITY =
       Parameter.of("solidity", Unit.ONE, 0.01, 0.2, 0.03, "invented within the typical range");
 
-  /** Speed of the blade tips at full rotor speed. */
+  /** Speed of the blade tips at full rotor speed. Default 205 m/s, range 100 to 260 m/s. */
   public static final Parameter TIP_SPEED =
       Parameter.of(
           "tip speed", Unit.METRE_PER_SECOND, 100, 260, 205, "invented within the typical range");
 
-  /** Slope of the blade section's lift curve. */
+  /** Slope of the blade section's lift curve. Default 5.73 1/rad, range 4.5 to 7 1/rad. */
   public static final Parameter LIFT_SLOPE =
       Parameter.of(
           "lift slope",
@@ -48,19 +48,31 @@ public final class Rotor {
           5.73,
           "0.1 per degree, usual for rotor sections (Gessow and Myers; from memory)");
 
-  /** Linear twist, blade pitch at the tip less that at the centre. */
+  /**
+   * Linear twist, blade pitch at the tip less that at the centre. Default -8 deg, range -20 to 5
+   * deg.
+   */
   public static final Parameter TWIST =
       Parameter.of("twist", Unit.DEGREE, -20, 5, -8, "invented within the typical range");
 
-  /** Fraction of the radius beyond which the blade carries no lift. */
+  /**
+   * Fraction of the radius beyond which the blade carries no lift. Default 0.97, range 0.9 to 1 (a
+   * pure number).
+   */
   public static final Parameter TIP_LOSS =
       Parameter.of("tip loss factor", Unit.ONE, 0.9, 1, 0.97, "usual value (from memory)");
 
-  /** Fraction of the radius inside which the blade carries no lift. */
+  /**
+   * Fraction of the radius inside which the blade carries no lift. Default 0.1, range 0 to 0.3 (a
+   * pure number).
+   */
   public static final Parameter ROOT_CUTOUT =
       Parameter.of("root cutout", Unit.ONE, 0, 0.3, 0.1, "invented within the typical range");
 
-  /** Mean profile drag coefficient of the blade sections. */
+  /**
+   * Mean profile drag coefficient of the blade sections. Default 0.01, range 0.005 to 0.02 (a pure
+   * number).
+   */
   public static final Parameter PROFILE_DRAG =
       Parameter.of(
           "profile drag coefficient",
@@ -70,12 +82,12 @@ public final class Rotor {
           0.01,
           "usual mean value, 0.008 to 0.012 (from memory)");
 
-  /** Induced power over that of uniform inflow. */
+  /** Induced power over that of uniform inflow. Default 1.15, range 1 to 1.4 (a pure number). */
   public static final Parameter INDUCED_POWER_FACTOR =
       Parameter.of(
           "induced power factor", Unit.ONE, 1, 1.4, 1.15, "usual hover value (from memory)");
 
-  /** Greatest blade loading CT/s. */
+  /** Greatest blade loading CT/s. Default 0.16, range 0.1 to 0.25 (a pure number). */
   public static final Parameter BLADE_LOADING_LIMIT =
       Parameter.of(
           "blade loading limit",
@@ -85,7 +97,10 @@ public final class Rotor {
           0.16,
           "assumed: where measured hover thrust ceases to grow, about 0.15 to 0.17");
 
-  /** Moment of inertia of all that turns with the rotor. */
+  /**
+   * Moment of inertia of all that turns with the rotor. Default 130 kg m2, range 10 to 100000 kg
+   * m2.
+   */
   public static final Parameter INERTIA =
       Parameter.of(
           "inertia",
@@ -95,7 +110,10 @@ public final class Rotor {
           130,
           "invented within the typical range");
 
-  /** Apparent mass of the air over density times radius cubed times pi. */
+  /**
+   * Apparent mass of the air over density times radius cubed times pi. Default 0.849333, range 0.3
+   * to 1.5 (a pure number).
+   */
   public static final Parameter APPARENT_MASS =
       Parameter.of(
           "apparent mass coefficient",
@@ -106,17 +124,20 @@ public final class Rotor {
           "63.7 per cent of the sphere about the rotor (Carpenter and Fridovich, NACA TN 3044,"
               + " 1953; from memory)");
 
-  /** Least mass flow through the disc in the inflow lag, in units of hover induced velocity. */
+  /**
+   * Least mass flow through the disc in the inflow lag, in units of hover induced velocity. Default
+   * 1, range 0.2 to 2 (a pure number).
+   */
   public static final Parameter LEAST_MASS_FLOW =
       Parameter.of(
-          "least mass flow",
+          "minimum mass flow",
           Unit.ONE,
           0.2,
           2,
           1,
           "assumed: keeps the lag finite where the mean flow through the disc vanishes");
 
-  /** Height of the hub above the lowest part of the craft. */
+  /** Height of the hub above the lowest part of the craft. Default 2.7 m, range 0.5 to 8 m. */
   public static final Parameter HUB_HEIGHT =
       Parameter.of("hub height", Unit.METRE, 0.5, 8, 2.7, "invented within the typical range");
 

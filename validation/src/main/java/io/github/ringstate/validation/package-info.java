@@ -7,8 +7,8 @@
  * obtained, its tolerance and the reason for it. {@link io.github.ringstate.validation.reference
  * Reference data} are files with their origin and an error budget. {@link
  * io.github.ringstate.validation.numerics} judges the integrators on problems with closed forms.
- * {@link io.github.ringstate.validation.report} writes the page that shows it all, with {@link
- * io.github.ringstate.validation.figure figures}.
+ * {@link io.github.ringstate.validation.report} writes the page that shows it all, from templates
+ * and with the charts of the sheets.
  *
  * <p>The build runs the catalogue as a test, writes {@code target/report/index.html} and {@code
  * summary.csv}, and fails if a check fails. A check that does not agree stays in as a known

@@ -27,8 +27,6 @@ import org.hipparchus.distribution.RealDistribution;
 /** Puts an encounter together from the values of a point. */
 final class Composition {
 
-  private static final double STANDARD_DELAY = 1;
-
   private final SweepSpec spec;
 
   Composition(SweepSpec spec) {
@@ -117,7 +115,7 @@ final class Composition {
   Encounter flown(Encounter scene, Values values) {
     Technique technique = Technique.named(techniqueName(values)).orElseThrow();
     Optional<PilotState> state = state(values);
-    Encounter fixed = scene.withDelay(values.number(Settings.DELAY).orElse(STANDARD_DELAY));
+    Encounter fixed = scene.withDelay(values.number(Settings.DELAY).orElse(scene.delay()));
     if (values.pilot() < 0) {
       Recovery recovery = technique.maker().apply(numbers("pilot", technique.parameters(), values));
       return (state.isPresent() ? fixed.withDelay(state.get().median()) : fixed)

@@ -91,6 +91,7 @@ public final class SweepJob {
     try {
       JobRequest request = JobRequest.of(args);
       SweepFile file = SweepFile.read(request.spec());
+      file.notices().forEach(notice -> err.println(NAME + ": " + notice));
       SparkConf conf = settings();
       SweepJob job =
           new SweepJob(request, file, ResultFolder.named(request.output(), fileSystems(conf)));

@@ -16,7 +16,8 @@ class SubmitIT {
   @TempDir Path folder;
 
   @Test
-  void aUserErrorEndsTheProgramWithItsStatusAndASentence() throws IOException, InterruptedException {
+  void aUserErrorEndsTheProgramWithItsStatusAndASentence()
+      throws IOException, InterruptedException {
     try (SparkOnLoopback spark = new SparkOnLoopback(folder)) {
       Path missing = folder.resolve("missing.toml");
       Process refused = spark.submit("local[*]", missing, folder.resolve("out"));

@@ -1,14 +1,12 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.air.Air;
+import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Section;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Mark;
-import io.github.ringstate.validation.figure.Plot;
 import io.github.ringstate.validation.reference.ReferenceTable;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -82,17 +80,17 @@ public final class AtmosphereChecks implements Topic {
                 Arrays.stream(altitude).map(h -> quantity.applyAsDouble(models.air(h))).toArray()));
   }
 
-  private static Plot plot(
+  private static Graph plot(
       Models models, ReferenceTable computed, ReferenceTable printed, double[] fromGeometric) {
-    return Plot.of("geopotential altitude, m", "density, kg/m3")
+    return Graph.of("geopotential altitude, m", "density, kg/m3")
         .x(-200, 6200)
         .y(0.6, 1.3)
-        .curve("library", Line.SOLID, 0, 6000, h -> models.air(h).density())
+        .curve("library", Pens.SOLID, 0, 6000, h -> models.air(h).density())
         .points(
             "computed",
-            Mark.CIRCLE,
+            Pens.CIRCLE,
             computed.numbers("geopotential_altitude_m"),
             computed.numbers("density_kg_m3"))
-        .points("printed", Mark.SQUARE, fromGeometric, printed.numbers("density_kg_m3"));
+        .points("printed", Pens.SQUARE, fromGeometric, printed.numbers("density_kg_m3"));
   }
 }

@@ -1,14 +1,12 @@
 package io.github.ringstate.validation.catalogue;
 
+import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Mark;
-import io.github.ringstate.validation.figure.Plot;
 import io.github.ringstate.validation.reference.ReferenceTable;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,14 +86,14 @@ public final class AxialFlow implements Topic {
         name, quantity, "1", ComparedWith.CLOSED_FORM, Obtained.COMPUTED, Sources.MOMENTUM_THEORY);
   }
 
-  private static Plot plot(Models models, double[] z, double[] v) {
-    return Plot.of("axial speed z / vh (climb positive)", "induced velocity v / vh")
+  private static Graph plot(Models models, double[] z, double[] v) {
+    return Graph.of("axial speed z / vh (climb positive)", "induced velocity v / vh")
         .x(-4.2, 4.2)
         .y(0, 1.2)
-        .curve("library, climb branch", Line.SOLID, 0, 4.2, s -> models.momentum().induced(0, s))
+        .curve("library, climb branch", Pens.SOLID, 0, 4.2, s -> models.momentum().induced(0, s))
         .curve(
-            "library, windmill branch", Line.DASHED, -4.2, -2, s -> models.momentum().induced(0, s))
-        .points("computed values", Mark.CIRCLE, z, v)
+            "library, windmill branch", Pens.DASHED, -4.2, -2, s -> models.momentum().induced(0, s))
+        .points("computed values", Pens.CIRCLE, z, v)
         .label("no slipstream", -1, 0.55);
   }
 }

@@ -6,15 +6,15 @@ import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Plot;
 import io.github.ringstate.validation.reference.ReferenceTable;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -38,6 +38,7 @@ public final class Boundaries implements Topic {
     wakeTransport(models, checks);
     heaveDamping(models, checks);
     published(models, checks);
+    checks.addAll(ReportedOnsets.checks(models));
     return new Section(
         "boundaries",
         "Boundaries of the ring state",
@@ -273,28 +274,28 @@ public final class Boundaries implements Topic {
         .calibration();
   }
 
-  private static Plot criteria(Models models) {
-    Plot plot = Plot.of("edgewise speed x / vh", "axial speed z / vh").x(0, 1.2).y(-2, 0);
-    outline(plot, "heave damping, ring-state model", Line.THICK, new HeaveDamping(models.ring()));
+  private static Graph criteria(Models models) {
+    Graph plot = Graph.of("edgewise speed x / vh", "axial speed z / vh").x(0, 1.2).y(-2, 0);
+    outline(plot, "heave damping, ring-state model", Pens.THICK, new HeaveDamping(models.ring()));
     outline(
         plot,
         "wake transport, smooth momentum",
-        Line.DASHED,
+        Pens.DASHED,
         models.wakeTransport(models.smooth()));
     outline(
         plot,
         "wake transport, ring-state model",
-        Line.DASH_DOT,
+        Pens.DASH_DOT,
         models.wakeTransport(models.ring()));
     return plot.curve(
         "tip vortex, onset only",
-        Line.DOTTED,
+        Pens.DOTTED,
         0,
         1.2,
         x -> models.tipVortex().bands(x).get(0).onset());
   }
 
-  private static void outline(Plot plot, String name, Line line, BoundaryCriterion criterion) {
+  private static void outline(Graph plot, String name, Pen line, BoundaryCriterion criterion) {
     Outline outline = Outline.of(criterion);
     plot.line(name, line, outline.edgewise(), outline.axial());
   }

@@ -4,16 +4,16 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Plot;
+import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.sheets.chart.Pen;
+import io.github.ringstate.validation.check.Figure;
 import java.util.List;
 
 /** The boundary of the ring state in knots and feet per minute. */
 final class CraftBoundaries {
 
-  private static final List<Line> LINES =
-      List.of(Line.THICK, Line.DASHED, Line.DOTTED, Line.DASH_DOT);
+  private static final List<Pen> LINES =
+      List.of(Pens.THICK, Pens.DASHED, Pens.DOTTED, Pens.DASH_DOT);
 
   private CraftBoundaries() {}
 
@@ -29,14 +29,14 @@ final class CraftBoundaries {
         () -> plot(models));
   }
 
-  private static Plot plot(Models models) {
-    Plot plot =
-        Plot.of("airspeed, kt", "rate of descent, ft/min", 480, 600)
+  private static Graph plot(Models models) {
+    Graph plot =
+        Graph.of("airspeed, kt", "rate of descent, ft/min", 480, 600)
             .x(0, 26)
             .y(0, 4000)
             .shade(0, 26, 500, 1500, 234);
-    plot.line(Line.RULE, new double[] {0, 26}, new double[] {300, 300});
-    plot.line(Line.RULE, new double[] {16, 16}, new double[] {0, 4000});
+    plot.line(Pens.RULE, new double[] {0, 26}, new double[] {300, 300});
+    plot.line(Pens.RULE, new double[] {16, 16}, new double[] {0, 4000});
     Outline outline = Outline.of(new HeaveDamping(models.ring()));
     for (int i = 0; i < DemoCraft.ALL.size(); i++) {
       Helicopter craft = DemoCraft.ALL.get(i);

@@ -1,14 +1,12 @@
 package io.github.ringstate.validation.catalogue;
 
+import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Mark;
-import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.UnivariateFunction;
@@ -181,7 +179,7 @@ public final class DynamicInflow implements Topic {
         Sources.QUADRATURE.at("pressure gradient along streamlines; Pitt and Peters, Vertica 5"));
   }
 
-  private static Plot plot(PittPetersInflow theory) {
+  private static Graph plot(PittPetersInflow theory) {
     double[] degrees = {0, 15, 30, 45, 60, 75};
     double[] uniform = new double[degrees.length];
     double[] coupling = new double[degrees.length];
@@ -194,17 +192,17 @@ public final class DynamicInflow implements Topic {
       sine[i] = gains[1][1];
       cosine[i] = gains[2][2];
     }
-    return Plot.of("wake skew, degrees (0 in hover)", "gain V L")
+    return Graph.of("wake skew, degrees (0 in hover)", "gain V L")
         .x(-2, 92)
         .y(-0.1, 4.1)
-        .curve("mean from thrust", Line.SOLID, 0, 90, d -> gain(theory, d, 0, 0))
-        .curve("cosine from thrust", Line.DASHED, 0, 90, d -> gain(theory, d, 2, 0))
-        .curve("sine from roll moment", Line.DOTTED, 0, 90, d -> gain(theory, d, 1, 1))
-        .curve("cosine from pitch moment", Line.DASH_DOT, 0, 90, d -> gain(theory, d, 2, 2))
-        .points("quadrature, mean", Mark.DIAMOND, degrees, uniform)
-        .points("cosine from thrust, quadrature", Mark.SQUARE, degrees, coupling)
-        .points("sine, quadrature", Mark.TRIANGLE, degrees, sine)
-        .points("cosine, quadrature", Mark.CROSS, degrees, cosine);
+        .curve("mean from thrust", Pens.SOLID, 0, 90, d -> gain(theory, d, 0, 0))
+        .curve("cosine from thrust", Pens.DASHED, 0, 90, d -> gain(theory, d, 2, 0))
+        .curve("sine from roll moment", Pens.DOTTED, 0, 90, d -> gain(theory, d, 1, 1))
+        .curve("cosine from pitch moment", Pens.DASH_DOT, 0, 90, d -> gain(theory, d, 2, 2))
+        .points("quadrature, mean", Pens.DIAMOND, degrees, uniform)
+        .points("cosine from thrust, quadrature", Pens.SQUARE, degrees, coupling)
+        .points("sine, quadrature", Pens.TRIANGLE, degrees, sine)
+        .points("cosine, quadrature", Pens.TRIANGLE_DOWN, degrees, cosine);
   }
 
   private static double gain(PittPetersInflow theory, double degrees, int row, int column) {

@@ -14,14 +14,13 @@ import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.rotor.Rotor;
+import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -154,7 +153,7 @@ public final class EnergyBalance implements Topic {
     return worst;
   }
 
-  private static Plot plot(List<Sample> samples) {
+  private static Graph plot(List<Sample> samples) {
     int every = 20;
     int count = (samples.size() + every - 1) / every;
     double[] time = new double[count];
@@ -167,10 +166,10 @@ public final class EnergyBalance implements Topic {
       change[i] = (sample.energy() - samples.get(0).energy()) / 1000;
       work[i] = all[i * every] / 1000;
     }
-    return Plot.of("time, s", "energy since the start, kJ")
+    return Graph.of("time, s", "energy since the start, kJ")
         .x(0, time[time.length - 1])
         .y(-260, 20)
-        .line("energy of the craft", Line.THICK, time, change)
-        .line("work of all powers", Line.DASHED, time, work);
+        .line("energy of the craft", Pens.THICK, time, change)
+        .line("work of all powers", Pens.DASHED, time, work);
   }
 }

@@ -2,15 +2,13 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Mark;
-import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -102,22 +100,22 @@ public final class EnginePower implements Topic {
         checks);
   }
 
-  private static Plot plot(Models models) {
+  private static Graph plot(Models models) {
     double[] altitude = new double[DENSITY.length];
     for (int i = 0; i < altitude.length; i++) {
       // Inverse of the density law of the standard atmosphere, exponent 4.2559.
       altitude[i] = 44330.8 * (1 - Math.pow(DENSITY[i], 1 / 4.2559));
     }
-    return Plot.of("geopotential altitude, m", "power over power at sea level")
+    return Graph.of("geopotential altitude, m", "power over power at sea level")
         .x(0, 5000)
         .y(0.5, 1.02)
-        .curve("piston", Line.SOLID, 0, 5000, h -> models.pistonLapse(models.air(h).densityRatio()))
+        .curve("piston", Pens.SOLID, 0, 5000, h -> models.pistonLapse(models.air(h).densityRatio()))
         .curve(
             "turbine (assumed)",
-            Line.DASHED,
+            Pens.DASHED,
             0,
             5000,
             h -> models.turbineLapse(models.air(h).densityRatio()))
-        .points("Gagg and Ferrar", Mark.CIRCLE, altitude, LAPSE);
+        .points("Gagg and Ferrar", Pens.CIRCLE, altitude, LAPSE);
   }
 }

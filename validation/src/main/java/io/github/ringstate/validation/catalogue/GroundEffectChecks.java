@@ -1,14 +1,13 @@
 package io.github.ringstate.validation.catalogue;
 
+import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -74,6 +73,7 @@ public final class GroundEffectChecks implements Topic {
                 "Hayden's fit to flight measurements shows more gain than the image source of"
                     + " Cheeseman and Bennett. An encounter seldom comes so near the ground with the"
                     + " rotor still in the ring state; less help is the cautious side."));
+    checks.addAll(RealCraft.ground(models));
     return new Section(
         "ground-effect",
         "Ground effect",
@@ -106,16 +106,16 @@ public final class GroundEffectChecks implements Topic {
         source);
   }
 
-  private static Plot plot(Models models) {
-    return Plot.of("height of the disc over radius Z / R", "T / T away from the ground")
+  private static Graph plot(Models models) {
+    return Graph.of("height of the disc over radius Z / R", "T / T away from the ground")
         .x(0.5, 3)
         .y(1, 1.4)
-        .curve("library", Line.THICK, 0.5, 3, h -> thrustAtConstantPower(models, h))
+        .curve("library", Pens.THICK, 0.5, 3, h -> thrustAtConstantPower(models, h))
         .curve(
-            "Cheeseman and Bennett", Line.DASHED, 0.5, 3, h -> 1 / (1 - Math.pow(1 / (4 * h), 2)))
+            "Cheeseman and Bennett", Pens.DASHED, 0.5, 3, h -> 1 / (1 - Math.pow(1 / (4 * h), 2)))
         .curve(
             "Hayden",
-            Line.DOTTED,
+            Pens.DOTTED,
             0.5,
             3,
             h -> Math.pow(0.9926 + 0.0379 * Math.pow(2 / h, 2), 2.0 / 3));

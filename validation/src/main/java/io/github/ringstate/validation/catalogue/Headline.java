@@ -4,10 +4,8 @@ import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingBand;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Mark;
-import io.github.ringstate.validation.figure.Plot;
+import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.reference.ReferenceTable;
 import java.util.List;
 
@@ -43,7 +41,7 @@ public final class Headline {
         CraftBoundaries.figure("headline-boundary", models));
   }
 
-  private static Plot induced(Models models) {
+  private static Graph induced(Models models) {
     RingBand band = new HeaveDamping(models.ring()).band(0).orElseThrow();
     double autorotation = Autorotation.axialSpeed(models.ring(), 0).orElseThrow();
     double exit = band.exit().orElseThrow();
@@ -55,29 +53,29 @@ public final class Headline {
     InflowModel quartic = models.quartic(1);
     InflowModel measured = models.quartic(1.15);
     InflowModel lines = models.twoSegment(1);
-    Plot plot =
-        Plot.of("axial speed z / vh (climb positive)", "induced velocity v / vh", 700, 600)
+    Graph plot =
+        Graph.of("axial speed z / vh (climb positive)", "induced velocity v / vh", 700, 600)
             .x(LEFT, RIGHT)
             .y(0, TOP);
     plot.shade(LEFT, autorotation, 0, TOP, 243)
         .shade(autorotation, exit, 0, TOP, 229)
         .shade(exit, band.onset(), 0, TOP, 210)
         .shade(band.onset(), RIGHT, 0, TOP, 250);
-    plot.line(Line.RULE, new double[] {autorotation, autorotation}, new double[] {0, TOP})
-        .line(Line.RULE, new double[] {exit, exit}, new double[] {0, TOP})
-        .line(Line.RULE, new double[] {band.onset(), band.onset()}, new double[] {0, TOP});
-    plot.curve(Line.FAINT, -2.2, 0, PublishedFits::climb)
-        .curve("momentum, climb", Line.SOLID, 0, RIGHT, z -> models.momentum().induced(0, z))
-        .curve("momentum, windmill", Line.SOLID, LEFT, -2, z -> models.momentum().induced(0, z))
-        .curve("quartic, k = 1", Line.DASHED, -2, 0, z -> quartic.induced(0, z))
-        .curve("quartic, k = 1.15", Line.DASH_DOT_DOT, -2, 0, z -> measured.induced(0, z))
-        .curve("two segments, k = 1", Line.DOTTED, -2, 0, z -> lines.induced(0, z))
-        .curve("cubic bridge", Line.DASH_DOT, -2, 0, z -> models.cubic().induced(0, z))
-        .curve("smooth momentum", Line.LONG_DASH, LEFT, RIGHT, z -> models.smooth().induced(0, z))
-        .curve("ring-state model", Line.THICK, LEFT, RIGHT, z -> models.ring().induced(0, z))
+    plot.line(Pens.RULE, new double[] {autorotation, autorotation}, new double[] {0, TOP})
+        .line(Pens.RULE, new double[] {exit, exit}, new double[] {0, TOP})
+        .line(Pens.RULE, new double[] {band.onset(), band.onset()}, new double[] {0, TOP});
+    plot.curve(Pens.FAINT, -2.2, 0, PublishedFits::climb)
+        .curve("momentum, climb", Pens.SOLID, 0, RIGHT, z -> models.momentum().induced(0, z))
+        .curve("momentum, windmill", Pens.SOLID, LEFT, -2, z -> models.momentum().induced(0, z))
+        .curve("quartic, k = 1", Pens.DASHED, -2, 0, z -> quartic.induced(0, z))
+        .curve("quartic, k = 1.15", Pens.DASH_DOT_DOT, -2, 0, z -> measured.induced(0, z))
+        .curve("two segments, k = 1", Pens.DOTTED, -2, 0, z -> lines.induced(0, z))
+        .curve("cubic bridge", Pens.DASH_DOT, -2, 0, z -> models.cubic().induced(0, z))
+        .curve("smooth momentum", Pens.LONG_DASH, LEFT, RIGHT, z -> models.smooth().induced(0, z))
+        .curve("ring-state model", Pens.THICK, LEFT, RIGHT, z -> models.ring().induced(0, z))
         .points(
             "computed",
-            Mark.CIRCLE,
+            Pens.CIRCLE,
             table.numbers("axial_over_vh"),
             table.numbers("induced_over_vh"));
     return plot.label("windmill brake", 0.5 * (LEFT + autorotation), 3.27)

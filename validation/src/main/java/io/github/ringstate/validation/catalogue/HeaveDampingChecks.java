@@ -5,15 +5,13 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.flight.State;
 import io.github.ringstate.rotor.Rotor;
+import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Mark;
-import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -182,7 +180,7 @@ public final class HeaveDampingChecks implements Topic {
   }
 
   /** Change of vertical acceleration with vertical speed, the inflow in equilibrium. */
-  private static double quasiSteady(Craft craft, double speed) {
+  static double quasiSteady(Craft craft, double speed) {
     Derivatives d = derivatives(craft, speed);
     return d.ww() - d.wv() * d.vw() / d.vv();
   }
@@ -218,21 +216,21 @@ public final class HeaveDampingChecks implements Topic {
     return nearest;
   }
 
-  private static Plot plot(Models models) {
+  private static Graph plot(Models models) {
     Craft trainer = Craft.of(models, DemoCraft.TRAINER, models.ring());
     double vh = trainer.motion().hoverInduced();
     double[] axial = Grid.spaced(-1.8, 0.5, 24);
     double[] modes = Arrays.stream(axial).map(z -> heaveMode(trainer, z * vh)).toArray();
-    Plot plot =
-        Plot.of("axial speed z / vh", "heave mode, 1/s")
+    Graph plot =
+        Graph.of("axial speed z / vh", "heave mode, 1/s")
             .x(-1.85, 0.55)
             .y(-1.2, 0.8)
             .shade(-1.85, 0.55, 0, 0.8, 236);
     double[] slow = Arrays.stream(axial).map(z -> slowOfTwo(trainer, z * vh)).toArray();
-    plot.line("two states, closed form", Line.THICK, axial, slow);
-    plot.points("sixteen states, EJML", Mark.CIRCLE, axial, modes);
+    plot.line("two states, closed form", Pens.THICK, axial, slow);
+    plot.points("sixteen states, EJML", Pens.CIRCLE, axial, modes);
     plot.points(
-        "Padfield's formula", Mark.SQUARE, new double[] {0}, new double[] {padfield(trainer)});
+        "Padfield's formula", Pens.SQUARE, new double[] {0}, new double[] {padfield(trainer)});
     return plot.label("sink grows", -0.2, 0.7);
   }
 }

@@ -6,16 +6,15 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.flight.Motion;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.rotor.Rotor;
+import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Mark;
-import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.UnivariateFunction;
@@ -24,8 +23,8 @@ import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 /** Thrust and power of the rotor, and the hover of the demo craft. */
 public final class Hover implements Topic {
 
-  private static final List<Line> LINES =
-      List.of(Line.THICK, Line.DASHED, Line.DOTTED, Line.DASH_DOT);
+  private static final List<Pen> LINES =
+      List.of(Pens.THICK, Pens.DASHED, Pens.DOTTED, Pens.DASH_DOT);
 
   /** Creates the topic. */
   public Hover() {}
@@ -81,6 +80,8 @@ public final class Hover implements Topic {
     }
     bladeElements(models, checks);
     power(models, checks);
+    checks.addAll(ModelHover.checks(models));
+    checks.addAll(RealCraft.checks(models));
     return new Section(
         "hover",
         "Hover, thrust and power",
@@ -253,9 +254,9 @@ public final class Hover implements Topic {
     return new Question(name, "power", "kW", comparedWith, obtained, source);
   }
 
-  private static Plot plot(Models models) {
-    Plot plot =
-        Plot.of("blade loading CT/s", "figure of merit")
+  private static Graph plot(Models models) {
+    Graph plot =
+        Graph.of("blade loading CT/s", "figure of merit")
             .x(0, 0.14)
             .y(0.2, 0.9)
             .shade(0, 0.14, 0.6, 0.75, 236);
@@ -281,7 +282,7 @@ public final class Hover implements Topic {
             return ideal / (craft.si(Rotor.INDUCED_POWER_FACTOR) * ideal + craft.profilePower());
           });
     }
-    return plot.points("hover of the demo craft", Mark.CIRCLE, at, merit)
+    return plot.points("hover of the demo craft", Pens.CIRCLE, at, merit)
         .label("usual range", 0.016, 0.735);
   }
 }

@@ -1,16 +1,14 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.inflow.MomentumTheory;
+import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Mark;
-import io.github.ringstate.validation.figure.Plot;
 import io.github.ringstate.validation.reference.ReferenceTable;
 import java.util.ArrayList;
 import java.util.List;
@@ -208,16 +206,16 @@ public final class InclinedFlow implements Topic {
     return new Question(name, quantity, "1", ComparedWith.SECOND_METHOD, Obtained.COMPUTED, source);
   }
 
-  private static Plot plot(Models models, ReferenceTable table) {
-    Plot plot = Plot.of("edgewise speed x / vh", "induced velocity v / vh").x(0, 6.2).y(0, 1.35);
-    plot.curve("z = 0", Line.THICK, 0, 6.2, x -> models.momentum().induced(x, 0));
-    plot.curve("z = 0.5", Line.DASHED, 0, 6.2, x -> models.momentum().induced(x, 0.5));
-    plot.curve("z = 1", Line.DOTTED, 0, 6.2, x -> models.momentum().induced(x, 1));
-    plot.curve("z = -0.5", Line.DASH_DOT, 0.63, 6.2, x -> models.momentum().induced(x, -0.5));
-    plot.curve("z = -1", Line.SOLID, 0.63, 6.2, x -> models.momentum().induced(x, -1));
+  private static Graph plot(Models models, ReferenceTable table) {
+    Graph plot = Graph.of("edgewise speed x / vh", "induced velocity v / vh").x(0, 6.2).y(0, 1.35);
+    plot.curve("z = 0", Pens.THICK, 0, 6.2, x -> models.momentum().induced(x, 0));
+    plot.curve("z = 0.5", Pens.DASHED, 0, 6.2, x -> models.momentum().induced(x, 0.5));
+    plot.curve("z = 1", Pens.DOTTED, 0, 6.2, x -> models.momentum().induced(x, 1));
+    plot.curve("z = -0.5", Pens.DASH_DOT, 0.63, 6.2, x -> models.momentum().induced(x, -0.5));
+    plot.curve("z = -1", Pens.SOLID, 0.63, 6.2, x -> models.momentum().induced(x, -1));
     plot.points(
         "computed values",
-        Mark.CIRCLE,
+        Pens.CIRCLE,
         table.numbers("edgewise_over_vh"),
         table.numbers("induced_over_vh"));
     return plot;

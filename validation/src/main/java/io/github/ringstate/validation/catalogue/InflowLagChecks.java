@@ -3,14 +3,14 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.rotor.Rotor;
+import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -163,23 +163,23 @@ public final class InflowLagChecks implements Topic {
         RISE);
   }
 
-  private static Plot plot(Models models) {
+  private static Graph plot(Models models) {
     ThrustResponse response = response(models, 4);
-    Plot plot = Plot.of("time, s", "thrust over final thrust").x(0, 0.6).y(0.5, 1.15);
-    draw(plot, "library: lag of the inflow", Line.THICK, response.history(response::lagged));
+    Graph plot = Graph.of("time, s", "thrust over final thrust").x(0, 0.6).y(0.5, 1.15);
+    draw(plot, "library: lag of the inflow", Pens.THICK, response.history(response::lagged));
     draw(
-        plot, "NACA TN 3044: apparent mass", Line.DASHED, response.history(response::apparentMass));
+        plot, "NACA TN 3044: apparent mass", Pens.DASHED, response.history(response::apparentMass));
     draw(
         plot,
         "inflow without lag",
-        Line.DOTTED,
+        Pens.DOTTED,
         response.history(
             (thrust, v) ->
                 400 * (Math.sqrt(Math.max(0, thrust) / response.twiceDensityArea()) - v)));
     return plot;
   }
 
-  private static void draw(Plot plot, String name, Line line, List<double[]> points) {
+  private static void draw(Graph plot, String name, Pen line, List<double[]> points) {
     plot.line(
         name,
         line,

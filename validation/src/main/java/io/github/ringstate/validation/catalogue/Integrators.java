@@ -11,16 +11,15 @@ import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Mark;
-import io.github.ringstate.validation.figure.Plot;
 import io.github.ringstate.validation.numerics.Method;
 import io.github.ringstate.validation.numerics.Problem;
 import io.github.ringstate.validation.numerics.Problems;
@@ -33,12 +32,12 @@ import java.util.Map;
 /** Error against step and tolerance, event times, and the cost of a given accuracy. */
 public final class Integrators implements Topic {
 
-  private static final Map<Method, Line> LINES =
+  private static final Map<Method, Pen> LINES =
       Map.of(
-          Method.DORMAND_PRINCE_853, Line.THICK,
-          Method.DORMAND_PRINCE_54, Line.DASHED,
-          Method.EXTRAPOLATION, Line.DASH_DOT,
-          Method.RUNGE_KUTTA_4, Line.DOTTED);
+          Method.DORMAND_PRINCE_853, Pens.THICK,
+          Method.DORMAND_PRINCE_54, Pens.DASHED,
+          Method.EXTRAPOLATION, Pens.DASH_DOT,
+          Method.RUNGE_KUTTA_4, Pens.DOTTED);
   private static final double[] TOLERANCES = {
     1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10, 1e-11, 1e-12
   };
@@ -249,8 +248,8 @@ public final class Integrators implements Topic {
         name, quantity, "1", ComparedWith.CLOSED_FORM, Obtained.COMPUTED, Sources.MECHANICS);
   }
 
-  private static Plot orders() {
-    Plot plot = Plot.of("step, s", "error").logarithmicX(0.0049, 1.2).logarithmicY(0.9e-16, 1.2);
+  private static Graph orders() {
+    Graph plot = Graph.of("step, s", "error").logarithmicX(0.0049, 1.2).logarithmicY(0.9e-16, 1.2);
     for (Method method : Method.values()) {
       if (method.order() > 0) {
         double[] h = Arrays.stream(STEPS).mapToDouble(n -> 10.0 / n).toArray();
@@ -258,10 +257,10 @@ public final class Integrators implements Topic {
             Arrays.stream(h)
                 .map(s -> Math.max(1e-16, method.withStep(Problems.oscillator(), s).error()))
                 .toArray();
-        plot.line(method.label(), LINES.getOrDefault(method, Line.SOLID), h, error);
+        plot.marked(method.label(), LINES.getOrDefault(method, Pens.SOLID), h, error);
         double at = error[2];
         plot.line(
-            Line.RULE,
+            Pens.RULE,
             new double[] {h[2], h[8]},
             new double[] {3 * at, 3 * at * Math.pow(h[8] / h[2], method.order())});
       }
@@ -269,12 +268,12 @@ public final class Integrators implements Topic {
     return plot;
   }
 
-  private static Plot tolerances() {
-    Plot plot =
-        Plot.of("tolerance", "error at the end, m or m/s")
+  private static Graph tolerances() {
+    Graph plot =
+        Graph.of("tolerance", "error at the end, m or m/s")
             .logarithmicX(5e-13, 2e-4)
             .logarithmicY(0.9e-14, 1.1e-2);
-    plot.line(Line.RULE, new double[] {1e-12, 1e-4}, new double[] {1e-12, 1e-4});
+    plot.line(Pens.RULE, new double[] {1e-12, 1e-4}, new double[] {1e-12, 1e-4});
     for (Method method : Method.values()) {
       if (method != Method.RUNGE_KUTTA_4) {
         double[] errors =
@@ -282,15 +281,15 @@ public final class Integrators implements Topic {
                 .map(t -> method.withTolerance(Problems.fallWithDrag(40), t).error())
                 .map(e -> Math.max(e, 1e-14))
                 .toArray();
-        plot.line(method.label(), LINES.getOrDefault(method, Line.SOLID), TOLERANCES, errors);
+        plot.marked(method.label(), LINES.getOrDefault(method, Pens.SOLID), TOLERANCES, errors);
       }
     }
     return plot;
   }
 
-  private static Plot costs() {
-    Plot plot =
-        Plot.of("error at the end, m or m/s", "evaluations of the right-hand side")
+  private static Graph costs() {
+    Graph plot =
+        Graph.of("error at the end, m or m/s", "evaluations of the right-hand side")
             .logarithmicX(0.9e-14, 1.1e-2)
             .logarithmicY(9, 20_000);
     for (Method method : Method.values()) {
@@ -302,16 +301,16 @@ public final class Integrators implements Topic {
               : Arrays.stream(TOLERANCES)
                   .mapToObj(t -> method.withTolerance(Problems.fallWithDrag(40), t))
                   .toList();
-      plot.line(
+      plot.marked(
           method.label(),
-          LINES.getOrDefault(method, Line.SOLID),
+          LINES.getOrDefault(method, Pens.SOLID),
           runs.stream().mapToDouble(r -> Math.max(r.error(), 1e-14)).toArray(),
           runs.stream().mapToDouble(Run::evaluations).toArray());
     }
     return plot;
   }
 
-  private static Plot flightCosts(Models models) {
+  private static Graph flightCosts(Models models) {
     double yardstick = loss(models, PreciseFlyer.extrapolation(1e-12), new Forward());
     double[] tolerances = {1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10};
     double[] error = new double[tolerances.length];
@@ -322,10 +321,10 @@ public final class Integrators implements Topic {
       error[i] = Math.max(1e-12, Math.abs(loss - yardstick));
       count[i] = counting.count;
     }
-    return Plot.of("error of the altitude loss, ft", "evaluations in the recovery")
+    return Graph.of("error of the altitude loss, ft", "evaluations in the recovery")
         .logarithmicX(0.9e-12, 1.2)
         .logarithmicY(90, 11_000)
-        .line("Dormand-Prince 8(5,3)", Line.THICK, error, count)
-        .points("tolerance 1e-4 to 1e-10", Mark.CIRCLE, error, count);
+        .line("Dormand-Prince 8(5,3)", Pens.THICK, error, count)
+        .points("tolerance 1e-4 to 1e-10", Pens.CIRCLE, error, count);
   }
 }

@@ -4,15 +4,14 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -111,13 +110,13 @@ public final class SinkRunaway implements Topic {
         .calibration();
   }
 
-  private static Plot plot(Descent ring, Descent smooth) {
-    return Plot.of("time since the collective was lowered, s", "rate of descent, ft/min")
+  private static Graph plot(Descent ring, Descent smooth) {
+    return Graph.of("time since the collective was lowered, s", "rate of descent, ft/min")
         .x(0, 30)
         .y(0, 2600)
         .shade(0, 30, 400, 2000, 238)
-        .line("ring-state model", Line.THICK, thinned(ring.time()), thinned(feet(ring)))
-        .line("smooth momentum theory", Line.DASHED, thinned(smooth.time()), thinned(feet(smooth)));
+        .line("ring-state model", Pens.THICK, thinned(ring.time()), thinned(feet(ring)))
+        .line("smooth momentum theory", Pens.DASHED, thinned(smooth.time()), thinned(feet(smooth)));
   }
 
   /** Every tenth value, one in 0.2 s. */

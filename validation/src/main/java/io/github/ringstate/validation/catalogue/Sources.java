@@ -83,6 +83,59 @@ final class Sources {
           "",
           "",
           "claims for recoveries begun at once, not measured distributions");
+  static final Source CASTLES_GRAY =
+      new Source(
+          "W. Castles, R. B. Gray",
+          "Empirical relation between induced velocity, thrust, and rate of descent of a helicopter"
+              + " rotor as determined by wind-tunnel tests on four model rotors",
+          "NACA TN 2474",
+          "1951",
+          "table I and concluding remarks");
+  static final Source SMALL_ROTORS =
+      new Source(
+          "M. Veismann, C. Dougherty, M. Gharib",
+          "Effects of rotor separation on the axial descent performance of dual-rotor"
+              + " configurations",
+          "Flow",
+          "2023",
+          "abstract");
+  static final Source AUTOROTATION_GUIDE =
+      new Source(
+          "training page",
+          "Glide and rate of descent in autorotative flight",
+          "",
+          "",
+          "author not recorded");
+  static final Source UTILITY_MANUAL =
+      new Source(
+          "US Air Force", "Flight manual 1H-1(U)N", "TO 1H-1(U)N-1", "", "pages 6-9 and 6-10");
+  static final Source PROUTY =
+      new Source(
+          "R. W. Prouty",
+          "Helicopter Performance, Stability, and Control",
+          "PWS Publishers",
+          "1986",
+          "");
+  static final Source COOKE_FITZPATRICK =
+      new Source(
+          "A. Cooke, E. Fitzpatrick", "Helicopter Test and Evaluation", "Blackwell", "2002", "");
+  static final Source VERTICAL_HANDLING =
+      new Source(
+          "S. W. Baillie, J. M. Morgan",
+          "Investigation of vertical axis handling qualities for helicopter hover and NOE flight",
+          "ADP005979",
+          "1987",
+          "abstract");
+  static final Source CUSHION =
+      new Source(
+          "T. McAdams", "A cushion of air", "Aircraft Owners and Pilots Association", "2009", "");
+  static final Source GROUND_STUDY =
+      new Source(
+          "Technical University of Sofia",
+          "Helicopter rotor aerodynamic characteristics in ground effect: numerical study",
+          "Engineering Proceedings 100(1), 13",
+          "2025",
+          "abstract");
   static final Source PADFIELD =
       new Source(
           "G. D. Padfield", "Helicopter Flight Dynamics", "2nd edition", "2007", "chapter 4, Zw");

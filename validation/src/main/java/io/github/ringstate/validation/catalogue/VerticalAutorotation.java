@@ -5,15 +5,14 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.Rotor;
+import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BrentSolver;
@@ -104,6 +103,7 @@ public final class VerticalAutorotation implements Topic {
                       + " difference lies beyond the ring state and errs on the side of the greater"
                       + " sink."));
     }
+    checks.addAll(MeasuredAutorotation.checks(models));
     return new Section(
         "autorotation",
         "Vertical autorotation",
@@ -140,17 +140,17 @@ public final class VerticalAutorotation implements Topic {
             -1.5);
   }
 
-  private static Plot plot(Models models) {
-    return Plot.of("axial speed z / vh", "total inflow w / vh")
+  private static Graph plot(Models models) {
+    return Graph.of("axial speed z / vh", "total inflow w / vh")
         .x(-2.4, -1.4)
         .y(-1.2, 1.5)
         .shade(-1.9, -1.7, -1.2, 1.5, 236)
-        .line(Line.RULE, new double[] {-2.4, -1.4}, new double[] {0, 0})
-        .curve("quartic, k = 1", Line.DASHED, -2, -1.4, z -> models.quartic(1).total(0, z))
-        .curve("two segments, k = 1", Line.DOTTED, -2, -1.4, z -> models.twoSegment(1).total(0, z))
-        .curve("cubic bridge", Line.DASH_DOT, -1.999, -1.4, z -> models.cubic().total(0, z))
-        .curve("ring-state model", Line.THICK, -2.4, -1.4, z -> models.ring().total(0, z))
-        .curve("windmill branch", Line.SOLID, -2.4, -2, z -> z + PublishedFits.windmill(z))
+        .line(Pens.RULE, new double[] {-2.4, -1.4}, new double[] {0, 0})
+        .curve("quartic, k = 1", Pens.DASHED, -2, -1.4, z -> models.quartic(1).total(0, z))
+        .curve("two segments, k = 1", Pens.DOTTED, -2, -1.4, z -> models.twoSegment(1).total(0, z))
+        .curve("cubic bridge", Pens.DASH_DOT, -1.999, -1.4, z -> models.cubic().total(0, z))
+        .curve("ring-state model", Pens.THICK, -2.4, -1.4, z -> models.ring().total(0, z))
+        .curve("windmill branch", Pens.SOLID, -2.4, -2, z -> z + PublishedFits.windmill(z))
         .label("published", -1.8, 1.3)
         .label("flow up through the disc", -2.25, -0.1)
         .label("flow down through the disc", -2.25, 0.12);

@@ -2,15 +2,15 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.TabulatedInflow;
+import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
-import io.github.ringstate.validation.figure.Figure;
-import io.github.ringstate.validation.figure.Line;
-import io.github.ringstate.validation.figure.Plot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -211,62 +211,62 @@ public final class WholeRange implements Topic {
         name, "largest error", "1", ComparedWith.SECOND_METHOD, Obtained.COMPUTED, source);
   }
 
-  private static Plot plot(Models models) {
+  private static Graph plot(Models models) {
     InflowModel quartic = models.quartic(1);
     InflowModel measured = models.quartic(1.15);
     InflowModel lines = models.twoSegment(1);
-    Plot plot =
-        Plot.of("axial speed z / vh", "v over momentum theory's v", 860, 520)
+    Graph plot =
+        Graph.of("axial speed z / vh", "v over momentum theory's v", 860, 520)
             .x(-3.5, 1)
             .y(-0.6, 2.2);
-    plot.line(Line.RULE, new double[] {-3.5, 1}, new double[] {1, 1});
+    plot.line(Pens.RULE, new double[] {-3.5, 1}, new double[] {1, 1});
     plot.curve(
-        "quartic, k = 1", Line.DASHED, -2, 0, z -> quartic.induced(0, z) / PublishedFits.climb(z));
+        "quartic, k = 1", Pens.DASHED, -2, 0, z -> quartic.induced(0, z) / PublishedFits.climb(z));
     plot.curve(
         "quartic, k = 1.15",
-        Line.DASH_DOT_DOT,
+        Pens.DASH_DOT_DOT,
         -2,
         0,
         z -> measured.induced(0, z) / PublishedFits.climb(z));
     plot.curve(
         "two segments, k = 1",
-        Line.DOTTED,
+        Pens.DOTTED,
         -2,
         0,
         z -> lines.induced(0, z) / PublishedFits.climb(z));
     plot.curve(
         "cubic bridge",
-        Line.DASH_DOT,
+        Pens.DASH_DOT,
         -2,
         1,
         z -> models.cubic().induced(0, z) / PublishedFits.climb(z));
     plot.curve(
         "smooth momentum",
-        Line.LONG_DASH,
+        Pens.LONG_DASH,
         -2,
         1,
         z -> models.smooth().induced(0, z) / PublishedFits.climb(z));
     plot.curve(
         "ring-state model",
-        Line.THICK,
+        Pens.THICK,
         -2,
         1,
         z -> models.ring().induced(0, z) / PublishedFits.climb(z));
     plot.curve(
-        Line.LONG_DASH,
+        Pens.LONG_DASH,
         -3.5,
         -2.001,
         z -> models.smooth().induced(0, z) / PublishedFits.windmill(z));
     plot.curve(
-        Line.THICK, -3.5, -2.001, z -> models.ring().induced(0, z) / PublishedFits.windmill(z));
-    bar(plot, Line.DASHED, -0.08, -2, 0, "quartic, two segments: -2 to 0");
-    bar(plot, Line.DASH_DOT, -0.24, -3.5, 1, "cubic bridge: all, cubic from -2 to -1");
-    bar(plot, Line.FAINT, -0.40, -3.5, -2, "windmill branch");
-    bar(plot, Line.FAINT, -0.40, 0, 1, "climb branch");
+        Pens.THICK, -3.5, -2.001, z -> models.ring().induced(0, z) / PublishedFits.windmill(z));
+    bar(plot, Pens.DASHED, -0.08, -2, 0, "quartic, two segments: -2 to 0");
+    bar(plot, Pens.DASH_DOT, -0.24, -3.5, 1, "cubic bridge: all, cubic from -2 to -1");
+    bar(plot, Pens.FAINT, -0.40, -3.5, -2, "windmill branch");
+    bar(plot, Pens.FAINT, -0.40, 0, 1, "climb branch");
     return plot;
   }
 
-  private static void bar(Plot plot, Line line, double y, double from, double to, String label) {
+  private static void bar(Graph plot, Pen line, double y, double from, double to, String label) {
     plot.line(line, new double[] {from, to}, new double[] {y, y});
     plot.label(label, 0.5 * (from + to), y + 0.06);
   }

@@ -61,6 +61,18 @@ public record Question(
     return of(CheckKind.VALIDATION);
   }
 
+  /**
+   * Whether this is a validation that counts: of a source that can be found again, and by a number
+   * that was read and not remembered.
+   *
+   * @return true if so
+   */
+  public boolean counts() {
+    return kind == CheckKind.VALIDATION
+        && source.citable()
+        && (obtained == Obtained.PRINTED || obtained == Obtained.TRANSCRIBED);
+  }
+
   private Question of(CheckKind newKind) {
     return new Question(name, quantity, unit, newKind, comparedWith, obtained, source);
   }

@@ -1,6 +1,5 @@
 package io.github.ringstate.validation.check;
 
-import io.github.ringstate.validation.figure.Figure;
 import java.util.List;
 
 /**

@@ -42,6 +42,16 @@ public record Source(String author, String title, String number, String year, St
     return joined(Stream.of(author, title, number, year, place));
   }
 
+  /**
+   * Whether a reader can find the work: it has an author, a title, and a report number, journal,
+   * publisher or edition.
+   *
+   * @return true if so
+   */
+  public boolean citable() {
+    return !author.isEmpty() && !title.isEmpty() && !number.isEmpty();
+  }
+
   private static String joined(Stream<String> parts) {
     return parts.filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
   }

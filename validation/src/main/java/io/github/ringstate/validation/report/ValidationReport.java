@@ -27,7 +27,7 @@ public final class ValidationReport {
     Files.createDirectories(folder);
     Files.writeString(
         folder.resolve("index.html"),
-        new HtmlReport(Headline.figures(models), sections).write(),
+        ReportPage.of(Headline.figures(models), sections),
         StandardCharsets.UTF_8);
     Files.writeString(
         folder.resolve("summary.csv"), SummaryCsv.of(sections), StandardCharsets.UTF_8);

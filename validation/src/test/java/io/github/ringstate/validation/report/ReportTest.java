@@ -51,8 +51,7 @@ class ReportTest {
 
   @Test
   void thePageEscapesWhatItIsGiven() {
-    String page =
-        new HtmlReport(List.of(), sections(QUESTION.near(1, 0.1, 2, "5 < 6 & so on"))).write();
+    String page = ReportPage.of(List.of(), sections(QUESTION.near(1, 0.1, 2, "5 < 6 & so on")));
 
     assertTrue(page.contains("a &quot;quoted&quot; &lt;b&gt;, with a comma"));
     assertTrue(page.contains("A &lt;title&gt;"));
@@ -67,16 +66,16 @@ class ReportTest {
     Section bad =
         new Section("bad", "Bad", List.of(), List.of(), List.of(QUESTION.near(1, 0.1, 2, "why")));
 
-    String page = new HtmlReport(List.of(), List.of(good, bad)).write();
+    String page = ReportPage.of(List.of(), List.of(good, bad));
 
     assertTrue(page.indexOf("id=\"bad\"") < page.indexOf("id=\"good\""));
   }
 
   @Test
   void numbersAreRoundedAndLargeOnesArePowersOfTen() {
-    assertEquals("0.123457", Html.number(0.12345678, 6));
-    assertEquals("&minus;2.5", Html.number(-2.5, 6));
-    assertEquals("1&#8239;&times;&#8239;10<sup>&minus;9</sup>", Html.number(1e-9, 2));
-    assertEquals("not a number", Html.number(Double.NaN, 3));
+    assertEquals("0.123457", Digits.of(0.12345678, 6));
+    assertEquals("−2.5", Digits.of(-2.5, 6));
+    assertEquals("1\u202f×\u202f10⁻⁹", Digits.of(1e-9, 2));
+    assertEquals("not a number", Digits.of(Double.NaN, 3));
   }
 }

@@ -5,37 +5,33 @@ import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.toml.TextFile;
 import java.util.List;
 
-/** A helicopter in a file. */
-public final class CraftFile {
+/**
+ * A helicopter in a file.
+ *
+ * @param craft the helicopter
+ * @param heightVelocity the points of the height-velocity curve, none if the file holds none
+ * @param notices what to tell the user of the file, one sentence each; none if all is well
+ */
+public record CraftFile(
+    Helicopter craft, List<HeightVelocityPoint> heightVelocity, List<String> notices) {
 
   /** More than any craft fills, comments included; a bound for what is read by mistake. */
   private static final int LARGEST = 65_536;
 
-  private CraftFile() {}
+  /** Copies the lists. */
+  public CraftFile {
+    heightVelocity = List.copyOf(heightVelocity);
+    notices = List.copyOf(notices);
+  }
 
   /**
    * Reads a helicopter.
    *
    * @param name the file, as the user named it
-   * @return the helicopter
+   * @return what it holds
    * @throws UserError if the file cannot be read or holds a bad value
    */
-  public static Helicopter read(String name) {
-    return CraftReader.read(name, text(name));
-  }
-
-  /**
-   * Reads the points of the height-velocity curve that a file may hold.
-   *
-   * @param name the file, as the user named it
-   * @return the points, none if the file holds none
-   * @throws UserError if the file cannot be read or holds a bad value
-   */
-  public static List<HeightVelocityPoint> heightVelocity(String name) {
-    return CraftReader.heightVelocity(name, text(name));
-  }
-
-  private static String text(String name) {
-    return TextFile.read(name, "a craft", LARGEST);
+  public static CraftFile read(String name) {
+    return CraftReader.read(name, TextFile.read(name, "a craft", LARGEST));
   }
 }

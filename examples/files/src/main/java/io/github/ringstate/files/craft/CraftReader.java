@@ -7,6 +7,7 @@ import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.RangeText;
+import io.github.ringstate.files.toml.RenamedKeys;
 import io.github.ringstate.files.toml.TomlDocument;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Parameter;
@@ -49,23 +50,15 @@ final class CraftReader {
    *
    * @param file the file's name, for messages
    * @param text the file's content
-   * @return the helicopter
+   * @return what it holds
    * @throws UserError if the content is no TOML, or not a helicopter
    */
-  static Helicopter read(String file, String text) {
-    return new CraftReader(TomlDocument.parse(file, text)).craft();
-  }
-
-  /**
-   * Reads the points of the height-velocity curve.
-   *
-   * @param file the file's name, for messages
-   * @param text the file's content
-   * @return the points, none if the file holds none
-   * @throws UserError if the content is no TOML, or they are no points
-   */
-  static List<HeightVelocityPoint> heightVelocity(String file, String text) {
-    return new CraftReader(TomlDocument.parse(file, text)).points();
+  static CraftFile read(String file, String text) {
+    TomlDocument document = TomlDocument.parse(file, text, RenamedKeys.SINCE_0_1_0);
+    CraftReader reader = new CraftReader(document);
+    reader.refuseUnknown();
+    List<HeightVelocityPoint> points = reader.points();
+    return new CraftFile(reader.craft(), points, document.notices());
   }
 
   private List<HeightVelocityPoint> points() {
@@ -97,8 +90,6 @@ final class CraftReader {
   }
 
   private Helicopter craft() {
-    refuseUnknown();
-    points();
     String name = word(NAME, ONE_WORD, "one word of at most 30 letters a to z, digits, _ and -");
     String description = word(DESCRIPTION, ONE_LINE, "one line of at most 300 characters");
     RotationSense sense =

@@ -67,8 +67,18 @@ public final class UserError extends RuntimeException {
    * @return the user error, with status {@link #FILE}
    */
   public static UserError line(String file, int line, String why) {
-    String where = line > 0 ? ", line " + line + ": " : ": ";
-    return new UserError(FILE, printable(file) + where + why, null);
+    return new UserError(FILE, at(file, line) + why, null);
+  }
+
+  /**
+   * How a sentence on a line of a file begins.
+   *
+   * @param file the file, as the user named it
+   * @param line the line, from 1; 0 if it concerns no line
+   * @return the file and the line, with a colon
+   */
+  public static String at(String file, int line) {
+    return printable(file) + (line > 0 ? ", line " + line + ": " : ": ");
   }
 
   /**

@@ -1,6 +1,7 @@
 package io.github.ringstate.files.report;
 
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.quantity.Unit;
 import java.util.OptionalDouble;
 
 /**
@@ -83,6 +84,39 @@ public record Cell(String text, Kind kind) {
    */
   public static Cell given(double value) {
     return new Cell(Decimals.given(value), Kind.NUMBER);
+  }
+
+  /**
+   * A quantity with one decimal.
+   *
+   * @param unit the unit to write it in
+   * @param si the quantity in SI units; finite
+   * @return the cell
+   */
+  public static Cell in(Unit unit, double si) {
+    return number(unit.fromSi(si));
+  }
+
+  /**
+   * A quantity with one decimal, or nothing.
+   *
+   * @param unit the unit to write it in
+   * @param si the quantity in SI units, finite, or empty
+   * @return the cell
+   */
+  public static Cell in(Unit unit, OptionalDouble si) {
+    return si.isPresent() ? in(unit, si.getAsDouble()) : NOTHING;
+  }
+
+  /**
+   * A quantity that a user gave: one decimal, or as many as it was given with, up to three.
+   *
+   * @param unit the unit in which it was given
+   * @param si the quantity in SI units; finite
+   * @return the cell
+   */
+  public static Cell given(Unit unit, double si) {
+    return given(unit.fromSi(si));
   }
 
   /**

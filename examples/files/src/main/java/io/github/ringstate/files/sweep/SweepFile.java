@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -19,11 +20,17 @@ import java.util.Objects;
  * @param name the file, as the user named it
  * @param text its content
  * @param sweep what it says
+ * @param notices what to tell the user of the file, one sentence each; none if all is well
  */
-public record SweepFile(String name, String text, Sweep sweep) {
+public record SweepFile(String name, String text, Sweep sweep, List<String> notices) {
 
   /** More than any sweep fills, comments and long lists included. */
   private static final int LARGEST = 1 << 20;
+
+  /** Copies the list. */
+  public SweepFile {
+    notices = List.copyOf(notices);
+  }
 
   /**
    * Reads a sweep.
@@ -45,7 +52,7 @@ public record SweepFile(String name, String text, Sweep sweep) {
    * @throws UserError if the text is no TOML or holds a bad value
    */
   public static SweepFile parse(String name, String text) {
-    return new SweepFile(name, text, SweepReader.read(name, text));
+    return SweepReader.read(name, text);
   }
 
   /**

@@ -2,6 +2,7 @@ package io.github.ringstate.files.sweep;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.toml.RenamedKeys;
 import io.github.ringstate.files.toml.TomlDocument;
 import io.github.ringstate.study.sweep.Axis;
 import io.github.ringstate.study.sweep.Sample;
@@ -38,8 +39,9 @@ final class SweepReader {
     this.document = document;
   }
 
-  static Sweep read(String file, String text) {
-    return new SweepReader(TomlDocument.parse(file, text)).sweep();
+  static SweepFile read(String file, String text) {
+    TomlDocument document = TomlDocument.parse(file, text, RenamedKeys.SINCE_0_1_0);
+    return new SweepFile(file, text, new SweepReader(document).sweep(), document.notices());
   }
 
   private Sweep sweep() {

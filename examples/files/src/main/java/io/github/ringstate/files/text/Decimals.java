@@ -38,7 +38,7 @@ public final class Decimals {
    * @return one to three
    */
   public static int decimalsOf(double value) {
-    int scale = BigDecimal.valueOf(value).stripTrailingZeros().scale();
+    int scale = rounded(value).scale();
     return Math.min(MOST_DECIMALS, Math.max(1, scale));
   }
 
@@ -49,8 +49,17 @@ public final class Decimals {
    * @return the text, for instance {@code 2} or {@code 0.5}
    */
   public static String brief(double value) {
-    BigDecimal rounded =
-        new BigDecimal(value).setScale(MOST_DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
-    return rounded.toPlainString();
+    return rounded(value).toPlainString();
+  }
+
+  /**
+   * As finely as any number is written: finer than people give one, coarser than what a conversion
+   * between units leaves behind.
+   *
+   * @param value the number; finite
+   * @return the number with three decimals at most
+   */
+  public static BigDecimal rounded(double value) {
+    return new BigDecimal(value).setScale(MOST_DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
   }
 }

@@ -23,12 +23,16 @@ public final class TomlDocument {
 
   private final String file;
   private final List<String> lines;
+  private final JsonNode written;
   private final JsonNode tree;
+  private final RenamedKeys renamed;
 
-  private TomlDocument(String file, List<String> lines, JsonNode tree) {
+  private TomlDocument(String file, List<String> lines, JsonNode written, RenamedKeys renamed) {
     this.file = file;
     this.lines = lines;
-    this.tree = tree;
+    this.written = written;
+    this.renamed = renamed;
+    tree = renamed.applied(file, written);
   }
 
   /**
@@ -36,13 +40,14 @@ public final class TomlDocument {
    *
    * @param file the file's name, for messages
    * @param text the document
-   * @return the document
-   * @throws UserError if it is no TOML
+   * @param renamed keys that may stand under an old name
+   * @return the document, its keys under their new names
+   * @throws UserError if it is no TOML, or a key stands under both names
    */
-  public static TomlDocument parse(String file, String text) {
+  public static TomlDocument parse(String file, String text, RenamedKeys renamed) {
     List<String> lines = text.lines().toList();
     try {
-      return new TomlDocument(file, lines, MAPPER.readTree(text));
+      return new TomlDocument(file, lines, MAPPER.readTree(text), renamed);
     } catch (JsonProcessingException bad) {
       int line = firstLine(lines, tree -> true);
       String statement = line <= lines.size() ? lines.get(line - 1).strip() : "";
@@ -51,6 +56,32 @@ public final class TomlDocument {
           line,
           UserError.quoted(statement) + " is not valid TOML: " + bad.getOriginalMessage());
     }
+  }
+
+  /**
+   * What to say of keys that stand under an old name.
+   *
+   * @return a sentence for each, with its line and its new name
+   */
+  public List<String> notices() {
+    List<String> notices = new ArrayList<>();
+    for (String table : names(written)) {
+      for (String key : names(written.path(table))) {
+        String now = renamed.names().get(key);
+        if (now != null) {
+          notices.add(
+              UserError.at(
+                      file, firstLine(lines, read -> read.path(table).path(key).isMissingNode()))
+                  + table
+                  + "."
+                  + key
+                  + " is called "
+                  + now
+                  + " now; it was read, but please write the new name");
+        }
+      }
+    }
+    return notices;
   }
 
   /**
@@ -154,7 +185,7 @@ public final class TomlDocument {
    * @return the user error
    */
   public UserError refused(List<String> path, String what, String allowed) {
-    int line = firstLine(lines, beginning -> at(beginning, path).isMissingNode());
+    int line = firstLine(lines, read -> at(renamed.applied(file, read), path).isMissingNode());
     return UserError.line(file, line, what + UserError.ALLOWED + allowed);
   }
 

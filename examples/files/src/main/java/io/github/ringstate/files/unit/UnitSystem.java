@@ -204,6 +204,47 @@ public enum UnitSystem {
   }
 
   /**
+   * A height lost.
+   *
+   * @param si the height, m, not negative
+   * @return the height in this system, rounded by {@link #steps}, with the unit
+   */
+  public String lossInWords(double si) {
+    return loss(si) + " " + length.symbol();
+  }
+
+  /**
+   * A height lost, without its unit.
+   *
+   * @param si the height, m, not negative
+   * @return the height in this system, rounded by {@link #steps}
+   */
+  public String loss(double si) {
+    return Decimals.fixed(roundedLoss(si), 0);
+  }
+
+  /**
+   * Rounds a height lost by {@link #steps}.
+   *
+   * @param si the height, m, not negative
+   * @return the height in this system
+   */
+  public double roundedLoss(double si) {
+    return steps.rounded(length.fromSi(si));
+  }
+
+  /**
+   * A quantity that a user gave, as it was typed.
+   *
+   * @param unit the unit in which it was given
+   * @param si the quantity in SI units
+   * @return without needless decimals, with the unit of this system
+   */
+  public String typed(Unit unit, double si) {
+    return given(unit, unit.fromSi(si));
+  }
+
+  /**
    * A number that a user gave or a parameter holds, in the unit of the cockpit.
    *
    * @param unit its unit; one other than feet, knots and feet per minute stays as it is

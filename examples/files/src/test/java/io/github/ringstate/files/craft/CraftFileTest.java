@@ -9,6 +9,7 @@ import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.toml.RenamedKeys;
 import io.github.ringstate.files.toml.TomlDocument;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -28,7 +29,7 @@ class CraftFileTest {
   @TempDir Path folder = Path.of("");
 
   private Helicopter read(String text) throws IOException {
-    return CraftFile.read(Files.writeString(folder.resolve("craft.toml"), text).toString());
+    return CraftFile.read(Files.writeString(folder.resolve("craft.toml"), text).toString()).craft();
   }
 
   private static String written(Helicopter craft) {
@@ -119,7 +120,8 @@ class CraftFileTest {
         "description = \"\"\"\nradius_m = 99\\\n  radius_m = 99\"\"\"\n# radius_m = 99\n"
             + "[rotor]\n\nradius_m = 99\n";
     String name = Files.writeString(folder.resolve("craft.toml"), text).toString();
-    TomlDocument document = TomlDocument.parse(name, Files.readString(Path.of(name)));
+    TomlDocument document =
+        TomlDocument.parse(name, Files.readString(Path.of(name)), RenamedKeys.NONE);
     UserError error = document.bad(List.of("rotor", "radius_m"), "less");
     assertTrue(String.valueOf(error.getMessage()).contains("line 7: "), error.getMessage());
     UserError other = document.bad(List.of("description"), "less");
@@ -128,7 +130,8 @@ class CraftFileTest {
 
   @Test
   void aKeyByItsFullNameIsFoundToo() {
-    TomlDocument document = TomlDocument.parse("craft.toml", "a = 1\n\n\nrotor.radius_m = 99\n");
+    TomlDocument document =
+        TomlDocument.parse("craft.toml", "a = 1\n\n\nrotor.radius_m = 99\n", RenamedKeys.NONE);
     UserError error = document.bad(List.of("rotor", "radius_m"), "less");
     assertTrue(String.valueOf(error.getMessage()).contains("line 4: "), error.getMessage());
   }
@@ -138,7 +141,8 @@ class CraftFileTest {
   void whatIsNoTomlIsRefusedWithItsLine(String line) {
     UserError error =
         assertThrows(
-            UserError.class, () -> TomlDocument.parse("craft.toml", "# first\na = 1\n" + line));
+            UserError.class,
+            () -> TomlDocument.parse("craft.toml", "# first\na = 1\n" + line, RenamedKeys.NONE));
     assertEquals(UserError.FILE, error.status());
     assertTrue(
         String.valueOf(error.getMessage()).startsWith("craft.toml, line 3: "), error.getMessage());
@@ -148,7 +152,8 @@ class CraftFileTest {
   void nestingWithoutEndIsRefused() {
     UserError error =
         assertThrows(
-            UserError.class, () -> TomlDocument.parse("craft.toml", "x = " + "[".repeat(20_000)));
+            UserError.class,
+            () -> TomlDocument.parse("craft.toml", "x = " + "[".repeat(20_000), RenamedKeys.NONE));
     assertEquals(UserError.FILE, error.status());
   }
 }

@@ -9,6 +9,7 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.quantity.Unit;
@@ -17,7 +18,6 @@ import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Pictured;
 import io.github.ringstate.sheets.page.Printable;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -97,13 +97,7 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
   @Override
   public Map<String, Cell> facts() {
     Conditions conditions = chart.conditions();
-    Map<String, Cell> facts = new LinkedHashMap<>();
-    facts.put("craft", Cell.text(conditions.craft().name()));
-    facts.put("craft_description", Cell.text(conditions.craft().description()));
-    facts.put("mass_kg", Cell.given(conditions.massKg()));
-    facts.put("pressure_altitude_ft", Cell.number(conditions.pressureAltitudeFt()));
-    facts.put("oat_c", Cell.number(conditions.oatC()));
-    facts.put("density_altitude_ft", Cell.number(conditions.densityAltitudeFt()));
+    Map<String, Cell> facts = ConditionCells.facts(conditions, false);
     facts.put(
         "hover_induced_velocity_fpm",
         Cell.number(Unit.FOOT_PER_MINUTE.fromSi(conditions.hoverInduced())));

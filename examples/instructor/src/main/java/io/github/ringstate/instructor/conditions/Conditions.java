@@ -8,7 +8,6 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.quantity.Unit;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -65,30 +64,12 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
   }
 
   /**
-   * Pressure altitude.
-   *
-   * @return the altitude, ft
-   */
-  public double pressureAltitudeFt() {
-    return Unit.FOOT.fromSi(air.pressureAltitude());
-  }
-
-  /**
    * Outside air temperature.
    *
    * @return the temperature, degrees Celsius
    */
   public double oatC() {
     return air.temperature() - Unit.ZERO_CELSIUS;
-  }
-
-  /**
-   * Density altitude.
-   *
-   * @return the altitude, ft
-   */
-  public double densityAltitudeFt() {
-    return Unit.FOOT.fromSi(air.densityAltitude());
   }
 
   /**
@@ -107,47 +88,44 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
    * @return one line for the load and the air, one for the power, and a warning if it is not enough
    */
   public List<Term> terms(UnitSystem units) {
-    List<Term> terms = new ArrayList<>();
-    terms.add(
-        new Term(
-            "Conditions",
-            loadAndAir(units)
-                + ", density altitude "
-                + units.lengthInWords(air.densityAltitude())));
-    terms.add(
-        new Term(
-            "Power",
-            "a hover out of ground effect in calm air takes "
-                + Decimals.fixed(hover.neededKw(), 0)
-                + " kW, "
-                + share(hover.continuousKw())
-                + " of continuous and "
-                + share(hover.shortTimeKw())
-                + " of short-time power in this air ("
-                + Decimals.fixed(hover.continuousKw(), 0)
-                + " and "
-                + Decimals.fixed(hover.shortTimeKw(), 0)
-                + " kW)"));
-    if (hover.isShort()) {
-      terms.add(
-          new Term(
-              "WARNING",
-              "the hover takes more power than there is: this craft cannot hold a hover out of ground"
-                  + " effect here"));
-    }
-    return terms;
+    return ConditionMessages.SAY.conditions(
+        loadAndAir(units),
+        units.lengthInWords(air.densityAltitude()),
+        kilowatts(hover.needed()),
+        percent(hover.continuous()),
+        percent(hover.takeOff()),
+        kilowatts(hover.continuous()),
+        kilowatts(hover.takeOff()),
+        hover.isShort());
   }
 
-  private String loadAndAir(UnitSystem units) {
-    return Decimals.brief(massKg())
-        + " kg, pressure altitude "
-        + units.lengthInWords(air.pressureAltitude())
-        + ", OAT "
-        + Decimals.fixed(oatC(), 1)
-        + " C";
+  /**
+   * Mass and air in words.
+   *
+   * @param units the units to speak in
+   * @return for instance {@code 600 kg, pressure altitude 0 ft, OAT 15.0 C}
+   */
+  public String loadAndAir(UnitSystem units) {
+    return ConditionMessages.SAY.loadAndAir(
+        Decimals.brief(massKg()),
+        units.lengthInWords(air.pressureAltitude()),
+        Decimals.fixed(oatC(), 1));
   }
 
-  private String share(double power) {
-    return Decimals.fixed(100 * hover.neededKw() / power, 0) + " %";
+  /**
+   * What the hover takes, in words.
+   *
+   * @return for instance {@code hover 94 % of continuous power}
+   */
+  public String hoverInWords() {
+    return ConditionMessages.SAY.hover(percent(hover.continuous()));
+  }
+
+  private String percent(double power) {
+    return Decimals.fixed(Unit.PERCENT.fromSi(hover.needed() / power), 0);
+  }
+
+  private static String kilowatts(double power) {
+    return Decimals.fixed(Unit.KILOWATT.fromSi(power), 0);
   }
 }

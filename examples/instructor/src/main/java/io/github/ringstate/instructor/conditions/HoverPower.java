@@ -6,17 +6,16 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.flight.EquationsOfMotion;
 import io.github.ringstate.flight.Trim;
 import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.quantity.Unit;
 
 /**
  * The power for a hover in calm air, out of ground effect, beside what the engine gives in that
  * air.
  *
- * @param neededKw what the hover takes, kW
- * @param continuousKw what may be used without limit of time, kW
- * @param shortTimeKw what may be used for minutes, kW
+ * @param needed what the hover takes, W
+ * @param continuous what may be used without limit of time, W
+ * @param takeOff what may be used for minutes, W
  */
-public record HoverPower(double neededKw, double continuousKw, double shortTimeKw) {
+public record HoverPower(double needed, double continuous, double takeOff) {
 
   /**
    * Works the powers out.
@@ -32,10 +31,7 @@ public record HoverPower(double neededKw, double continuousKw, double shortTimeK
         new EquationsOfMotion(craft, air, Wind.CALM, RingStateInflow.standard(), false);
     Trim hover = Trim.find(motion, 0, 0);
     double needed = motion.at(0, hover.state(motion, 0, 0), (seen, controls) -> {}).shaftPower();
-    return new HoverPower(
-        Unit.KILOWATT.fromSi(needed),
-        Unit.KILOWATT.fromSi(craft.continuousPower(air)),
-        Unit.KILOWATT.fromSi(craft.shortTimePower(air)));
+    return new HoverPower(needed, craft.continuousPower(air), craft.shortTimePower(air));
   }
 
   /**
@@ -44,7 +40,7 @@ public record HoverPower(double neededKw, double continuousKw, double shortTimeK
    * @return true if the craft cannot hold a hover out of ground effect
    */
   public boolean isShort() {
-    return neededKw > shortTimeKw;
+    return needed > takeOff;
   }
 
   /**
@@ -53,6 +49,6 @@ public record HoverPower(double neededKw, double continuousKw, double shortTimeK
    * @return the short-time power less the hover's, over the hover's; negative if it is short
    */
   public double spare() {
-    return shortTimeKw / neededKw - 1;
+    return takeOff / needed - 1;
   }
 }

@@ -9,7 +9,9 @@ import java.io.OutputStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Lists the demo craft, or prints one. */
 @Command(
@@ -26,6 +28,8 @@ import picocli.CommandLine.Parameters;
 public final class CraftCommand implements Runnable {
 
   private final OutputStream terminal;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
       arity = "0..1",
@@ -52,6 +56,6 @@ public final class CraftCommand implements Runnable {
     delivery.deliver(
         name == null
             ? new CraftListReport(DemoCraft.ALL)
-            : new CraftReport(CraftOption.find("NAME", name)));
+            : new CraftReport(CraftOption.find("NAME", name, spec)));
   }
 }

@@ -3,11 +3,14 @@ package io.github.ringstate.instructor.floor;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.pilots.PilotCells;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The columns of a table of floors for machines. */
 final class FloorColumns {
@@ -17,20 +20,24 @@ final class FloorColumns {
 
   /** The columns of the CSV file. */
   static final List<Column<FloorRow>> CELLS =
-      List.of(
-          new Column<>("craft", row -> Cell.text(row.conditions().craft().name())),
-          new Column<>("mass_kg", row -> Cell.given(row.conditions().massKg())),
-          new Column<>(
-              "pressure_altitude_ft", row -> Cell.number(row.conditions().pressureAltitudeFt())),
-          new Column<>("oat_c", row -> Cell.number(row.conditions().oatC())),
-          new Column<>("entry", row -> Cell.text(row.entry())),
-          new Column<>("state", row -> Cell.text(row.state().label())),
-          new Column<>("recovery", row -> Cell.text(row.recovery().name())),
-          new Column<>("share", row -> Cell.given(row.share())),
-          new Column<>("floor_ft", row -> PilotCells.feet(row.floorFt(), up(Quantile::value))),
-          new Column<>("floor_low_ft", row -> PilotCells.feet(row.floorFt(), down(Quantile::low))),
-          new Column<>("floor_high_ft", row -> PilotCells.feet(row.floorFt(), up(Quantile::high))),
-          new Column<>("samples", row -> Cell.number(row.losses().samples(), 0)));
+      Stream.of(
+              List.<Column<FloorRow>>of(
+                  new Column<>("craft", row -> Cell.text(row.conditions().craft().name()))),
+              ConditionCells.loading(FloorRow::conditions),
+              List.<Column<FloorRow>>of(
+                  new Column<>("entry", row -> Cell.text(row.entry())),
+                  new Column<>("state", row -> Cell.text(row.state().label())),
+                  new Column<>("recovery", row -> Cell.text(row.recovery().name())),
+                  new Column<>("share", row -> Cell.given(row.share())),
+                  new Column<>(
+                      "floor_ft", row -> PilotCells.feet(row.floorFt(), up(Quantile::value))),
+                  new Column<>(
+                      "floor_low_ft", row -> PilotCells.feet(row.floorFt(), down(Quantile::low))),
+                  new Column<>(
+                      "floor_high_ft", row -> PilotCells.feet(row.floorFt(), up(Quantile::high))),
+                  new Column<>("samples", row -> Cell.number(row.losses().samples(), 0))))
+          .flatMap(List::stream)
+          .toList();
 
   /** What only JSON has. */
   static final List<Column<FloorRow>> MORE =
@@ -51,20 +58,13 @@ final class FloorColumns {
 
   /** What belongs to a whole table. */
   static List<Column<FloorBlock>> blocks(FloorRequest request) {
-    return List.of(
-        new Column<>("mass_kg", block -> Cell.given(block.conditions().massKg())),
-        new Column<>(
-            "pressure_altitude_ft", block -> Cell.number(block.conditions().pressureAltitudeFt())),
-        new Column<>("oat_c", block -> Cell.number(block.conditions().oatC())),
-        new Column<>(
-            "density_altitude_ft", block -> Cell.number(block.conditions().densityAltitudeFt())),
-        new Column<>("hover_power_kw", block -> Cell.number(block.conditions().hover().neededKw())),
-        new Column<>(
-            "continuous_power_kw", block -> Cell.number(block.conditions().hover().continuousKw())),
-        new Column<>(
-            "short_time_power_kw", block -> Cell.number(block.conditions().hover().shortTimeKw())),
-        new Column<>(
-            "in_short", block -> Cell.text(FloorTakeAway.of(block, request, UnitSystem.AVIATION))));
+    return Stream.concat(
+            ConditionCells.all(FloorBlock::conditions).stream(),
+            Stream.of(
+                new Column<FloorBlock>(
+                    "in_short",
+                    block -> Cell.text(FloorTakeAway.of(block, request, UnitSystem.AVIATION)))))
+        .toList();
   }
 
   /** What only a briefing for a height has. */
@@ -81,10 +81,10 @@ final class FloorColumns {
   /** The latest moments. */
   static final List<Column<LatestMoment>> LATEST =
       List.of(
-          new Column<>("mass_kg", latest -> Cell.given(latest.conditions().massKg())),
-          new Column<>(
+          new Column<LatestMoment>("mass_kg", latest -> Cell.given(latest.conditions().massKg())),
+          new Column<LatestMoment>(
               "pressure_altitude_ft",
-              latest -> Cell.number(latest.conditions().pressureAltitudeFt())),
+              latest -> Cell.in(Unit.FOOT, latest.conditions().air().pressureAltitude())),
           new Column<>("recovery", latest -> Cell.text(latest.recovery().name())),
           new Column<>(
               "latest_delay_s",

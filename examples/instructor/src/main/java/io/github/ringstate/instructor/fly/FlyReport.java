@@ -9,6 +9,7 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.flight.Occurrence;
+import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.quantity.Unit;
@@ -86,16 +87,7 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
   public Map<String, Cell> facts() {
     Conditions conditions = request.conditions();
     Outcome outcome = flown.outcome();
-    Map<String, Cell> facts = new LinkedHashMap<>();
-    facts.put("craft", Cell.text(conditions.craft().name()));
-    facts.put("craft_description", Cell.text(conditions.craft().description()));
-    facts.put("mass_kg", Cell.given(conditions.massKg()));
-    facts.put("pressure_altitude_ft", Cell.number(conditions.pressureAltitudeFt()));
-    facts.put("oat_c", Cell.number(conditions.oatC()));
-    facts.put("density_altitude_ft", Cell.number(conditions.densityAltitudeFt()));
-    facts.put("hover_power_kw", Cell.number(conditions.hover().neededKw()));
-    facts.put("continuous_power_kw", Cell.number(conditions.hover().continuousKw()));
-    facts.put("short_time_power_kw", Cell.number(conditions.hover().shortTimeKw()));
+    Map<String, Cell> facts = ConditionCells.facts(conditions, true);
     facts.put("entry", Cell.text(request.approach().kind().name()));
     facts.put("wind_kt", Cell.number(request.approach().windKt()));
     facts.put("wind_from", Cell.text(request.approach().kind().windFrom()));

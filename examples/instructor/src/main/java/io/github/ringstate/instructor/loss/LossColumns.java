@@ -4,47 +4,52 @@ import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.study.Quantile;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The columns of a loss table for machines. */
 final class LossColumns {
 
   /** The columns of the CSV file. */
   static final List<Column<LossLine>> CELLS =
-      List.of(
-          new Column<>("craft", line -> Cell.text(line.conditions().craft().name())),
-          new Column<>("mass_kg", line -> Cell.given(line.conditions().massKg())),
-          new Column<>(
-              "pressure_altitude_ft", line -> Cell.number(line.conditions().pressureAltitudeFt())),
-          new Column<>("oat_c", line -> Cell.number(line.conditions().oatC())),
-          new Column<>("entry", line -> Cell.text(line.entry())),
-          new Column<>("recovery", line -> Cell.text(line.recovery().name())),
-          new Column<>(
-              "delay_s",
-              line ->
-                  line.delayS().isPresent()
-                      ? Cell.given(line.delayS().getAsDouble())
-                      : Cell.NOTHING),
-          new Column<>(
-              "outcome",
-              line ->
-                  line.standard().map(row -> Cell.text(row.ending().label())).orElse(Cell.NOTHING)),
-          standard("altitude_loss_ft", LossRow::altitudeLossFt),
-          standard("loss_after_recognition_ft", LossRow::lossAfterRecognitionFt),
-          standard("peak_descent_fpm", LossRow::peakDescentFpm),
-          standard("time_to_arrest_s", LossRow::timeToArrestS),
-          loss("p50_ft", 0.5, Quantile::value),
-          loss("p90_ft", 0.9, Quantile::value),
-          loss("p95_ft", 0.95, Quantile::value),
-          loss("p95_low_ft", 0.95, Quantile::low),
-          loss("p95_high_ft", 0.95, Quantile::high),
-          pilots("arrested_share", losses -> PilotCells.share(losses.arrestedShare())),
-          pilots("samples", losses -> Cell.number(losses.samples(), 0)));
+      Stream.of(
+              List.<Column<LossLine>>of(
+                  new Column<>("craft", line -> Cell.text(line.conditions().craft().name()))),
+              ConditionCells.loading(LossLine::conditions),
+              List.<Column<LossLine>>of(
+                  new Column<>("entry", line -> Cell.text(line.entry())),
+                  new Column<>("recovery", line -> Cell.text(line.recovery().name())),
+                  new Column<>(
+                      "delay_s",
+                      line ->
+                          line.delayS().isPresent()
+                              ? Cell.given(line.delayS().getAsDouble())
+                              : Cell.NOTHING),
+                  new Column<>(
+                      "outcome",
+                      line ->
+                          line.standard()
+                              .map(row -> Cell.text(row.ending().label()))
+                              .orElse(Cell.NOTHING)),
+                  standard("altitude_loss_ft", LossRow::altitudeLossFt),
+                  standard("loss_after_recognition_ft", LossRow::lossAfterRecognitionFt),
+                  standard("peak_descent_fpm", LossRow::peakDescentFpm),
+                  standard("time_to_arrest_s", LossRow::timeToArrestS),
+                  loss("p50_ft", 0.5, Quantile::value),
+                  loss("p90_ft", 0.9, Quantile::value),
+                  loss("p95_ft", 0.95, Quantile::value),
+                  loss("p95_low_ft", 0.95, Quantile::low),
+                  loss("p95_high_ft", 0.95, Quantile::high),
+                  pilots("arrested_share", losses -> PilotCells.share(losses.arrestedShare())),
+                  pilots("samples", losses -> Cell.number(losses.samples(), 0))))
+          .flatMap(List::stream)
+          .toList();
 
   /** What only JSON has. */
   static final List<Column<LossLine>> MORE =
@@ -57,23 +62,12 @@ final class LossColumns {
 
   /** What belongs to a whole table. */
   static final List<Column<LossBlock>> BLOCKS =
-      List.of(
-          new Column<>("mass_kg", block -> Cell.given(block.conditions().massKg())),
-          new Column<>(
-              "pressure_altitude_ft",
-              block -> Cell.number(block.conditions().pressureAltitudeFt())),
-          new Column<>("oat_c", block -> Cell.number(block.conditions().oatC())),
-          new Column<>(
-              "density_altitude_ft", block -> Cell.number(block.conditions().densityAltitudeFt())),
-          new Column<>(
-              "hover_power_kw", block -> Cell.number(block.conditions().hover().neededKw())),
-          new Column<>(
-              "continuous_power_kw",
-              block -> Cell.number(block.conditions().hover().continuousKw())),
-          new Column<>(
-              "short_time_power_kw",
-              block -> Cell.number(block.conditions().hover().shortTimeKw())),
-          new Column<>("in_short", block -> Cell.text(block.inShort(UnitSystem.AVIATION))));
+      Stream.concat(
+              ConditionCells.all(LossBlock::conditions).stream(),
+              Stream.of(
+                  new Column<LossBlock>(
+                      "in_short", block -> Cell.text(block.inShort(UnitSystem.AVIATION)))))
+          .toList();
 
   private LossColumns() {}
 

@@ -180,10 +180,7 @@ final class LossPage {
                 .toList();
     return new Block(
         name(conditions),
-        "hover "
-            + Decimals.fixed(
-                100 * conditions.hover().neededKw() / conditions.hover().continuousKw(), 0)
-            + " % of continuous power",
+        conditions.hoverInWords(),
         conditions.hover().isShort(),
         request.recoveries().stream()
             .map(kind -> new Head(kind.label(), kind.isMistaken()))

@@ -8,7 +8,9 @@ import io.github.ringstate.files.error.UserError;
 import java.io.File;
 import java.util.List;
 import java.util.Locale;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** The helicopter. */
 public final class CraftOption {
@@ -23,6 +25,9 @@ public final class CraftOption {
               + " .toml. Unless given: ${DEFAULT-VALUE}.")
   private String craft = "";
 
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec = CommandSpec.create();
+
   /** Made by picocli. */
   public CraftOption() {}
 
@@ -33,7 +38,7 @@ public final class CraftOption {
    * @throws UserError if there is none of that name, or its file is bad
    */
   public Helicopter craft() {
-    return find("--craft", craft);
+    return find("--craft", craft, spec);
   }
 
   /**
@@ -43,7 +48,7 @@ public final class CraftOption {
    * @throws UserError if the file is bad
    */
   public List<HeightVelocityPoint> heightVelocity() {
-    return isFile(craft) ? CraftFile.heightVelocity(craft) : List.of();
+    return isFile(craft) ? CraftFile.read(craft).heightVelocity() : List.of();
   }
 
   /**
@@ -51,12 +56,15 @@ public final class CraftOption {
    *
    * @param option where the name was given
    * @param name a name or a file
+   * @param spec the command, which passes on what there is to say of a file
    * @return the helicopter
    * @throws UserError if there is none of that name, or its file is bad
    */
-  public static Helicopter find(String option, String name) {
+  public static Helicopter find(String option, String name, CommandSpec spec) {
     if (isFile(name)) {
-      return CraftFile.read(name);
+      CraftFile file = CraftFile.read(name);
+      Notices.print(file.notices(), spec);
+      return file.craft();
     }
     return DemoCraft.named(name.strip())
         .orElseThrow(

@@ -20,9 +20,13 @@ public final class MarginOption {
   /**
    * The margin.
    *
-   * @return the margin, ft
+   * @return the margin, m
    */
-  public double marginFt() {
+  public double margin() {
+    return NumberText.si("--margin-ft", margin, Ranges.in(Unit.FOOT, Briefing.MARGIN));
+  }
+
+  double marginFt() {
     return NumberText.one("--margin-ft", margin, Ranges.in(Unit.FOOT, Briefing.MARGIN));
   }
 }

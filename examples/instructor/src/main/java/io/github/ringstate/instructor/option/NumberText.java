@@ -39,6 +39,19 @@ public final class NumberText {
   }
 
   /**
+   * Reads one quantity.
+   *
+   * @param option the option's name
+   * @param text what was given, in the unit of the range
+   * @param allowed the range
+   * @return the quantity in SI units
+   * @throws UserError if it is no number or out of range
+   */
+  public static double si(String option, String text, Quantity allowed) {
+    return allowed.unit().toSi(one(option, text, allowed));
+  }
+
+  /**
    * Reads one whole number.
    *
    * @param option the option's name

@@ -15,8 +15,6 @@ final class Directions {
       List.of(
           "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west");
 
-  private static final String ALIKE = "every track is alike; ";
-
   private final RunAnalysis analysis;
 
   Directions(RunAnalysis analysis) {
@@ -27,45 +25,43 @@ final class Directions {
   String best() {
     RunVerdict verdict = extreme(Comparator.naturalOrder());
     if (verdict != RunVerdict.DO_NOT_FLY && areAlike()) {
-      return ALIKE + verdict.label();
+      return RunsMessages.SAY.everyTrackAlike(verdict.label());
     }
     List<RunRow> rows = with(verdict);
     RunRow finest =
-        rows.stream().max(Comparator.comparingDouble(RunRow::leastAirspeedKt)).orElseThrow();
-    return verdict == RunVerdict.DO_NOT_FLY
-        ? "none: no track is to be flown"
-        : point(finest)
-            + " ("
-            + EscapeWords.threeDigits(finest.trackDeg())
-            + "); "
-            + verdict.label()
-            + " on "
-            + arcs(row -> row.judgement().verdict() == verdict);
+        rows.stream()
+            .max(Comparator.comparingDouble(row -> row.track().leastAirspeed()))
+            .orElseThrow();
+    return verdict == RunVerdict.DO_NOT_FLY ? RunsMessages.SAY.noTrack() : on(finest, verdict);
   }
 
   /** Worst: the most severe verdict met, and among those the smallest least airspeed. */
   String worst() {
     RunVerdict verdict = extreme(Comparator.reverseOrder());
     if (areAlike()) {
-      return ALIKE + verdict.label();
+      return RunsMessages.SAY.everyTrackAlike(verdict.label());
     }
     RunRow poorest =
         with(verdict).stream()
-            .min(Comparator.comparingDouble(RunRow::leastAirspeedKt))
+            .min(Comparator.comparingDouble(row -> row.track().leastAirspeed()))
             .orElseThrow();
-    return point(poorest)
-        + " ("
-        + EscapeWords.threeDigits(poorest.trackDeg())
-        + "); "
-        + verdict.label()
-        + " on "
-        + arcs(row -> row.judgement().verdict() == verdict);
+    return on(poorest, verdict);
+  }
+
+  private String on(RunRow row, RunVerdict verdict) {
+    return RunsMessages.SAY.direction(
+        POINTS.get((int) Math.floor((row.trackDeg() + 22.5) / 45) % POINTS.size()),
+        EscapeWords.threeDigits(row.trackDeg()),
+        verdict.label(),
+        arcs(each -> each.judgement().verdict() == verdict));
   }
 
   /** As in calm air: no track has an airspeed that any other has not. */
   private boolean areAlike() {
     DoubleSummaryStatistics airspeeds =
-        analysis.rows().stream().mapToDouble(RunRow::leastAirspeedKt).summaryStatistics();
+        analysis.rows().stream()
+            .mapToDouble(row -> row.track().leastAirspeed())
+            .summaryStatistics();
     return airspeeds.getMax() - airspeeds.getMin() < 1e-9;
   }
 
@@ -75,10 +71,6 @@ final class Directions {
 
   private List<RunRow> with(RunVerdict verdict) {
     return analysis.rows().stream().filter(row -> row.judgement().verdict() == verdict).toList();
-  }
-
-  private static String point(RunRow row) {
-    return "to the " + POINTS.get((int) Math.floor((row.trackDeg() + 22.5) / 45) % POINTS.size());
   }
 
   /** Tracks that pass a test, neighbours put together. */

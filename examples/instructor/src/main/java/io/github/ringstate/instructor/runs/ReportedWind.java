@@ -12,26 +12,27 @@ import io.github.ringstate.study.run.RunPlan;
 /**
  * A wind as it is reported: 10 m above ground.
  *
- * @param fromDeg where it comes from, deg clockwise from north
- * @param meanKt mean speed, kt
- * @param gustKt greatest speed, kt, not below the mean
+ * @param from where it comes from, rad clockwise from north
+ * @param mean mean speed, m/s
+ * @param gust greatest speed, m/s, not below the mean
  * @param exponent power of height with which both grow
  */
-record ReportedWind(double fromDeg, double meanKt, double gustKt, double exponent) {
+record ReportedWind(double from, double mean, double gust, double exponent) {
 
   /**
    * Speed at a height over the speed reported.
    *
-   * @param heightFt height above ground, ft
+   * @param height height above ground, m
    * @return the ratio
    * @throws UserError if the gust grows beyond what is accepted
    */
-  double ratio(double heightFt) {
-    double ratio = PowerLawWind.of(Wind.CALM, exponent).speedRatio(Unit.FOOT.toSi(heightFt));
-    if (!(gustKt * ratio <= RunPlan.WIND.high())) {
+  double ratio(double height) {
+    double ratio = PowerLawWind.of(Wind.CALM, exponent).speedRatio(height);
+    double most = RunPlan.WIND.unit().fromSi(gust * ratio);
+    if (!(most <= RunPlan.WIND.high())) {
       throw UserError.usage(
           "--wind-kt or --gust-kt with --wind-exponent cannot make "
-              + Decimals.fixed(gustKt * ratio, 1)
+              + Decimals.fixed(most, 1)
               + " kt at the height flown"
               + UserError.ALLOWED
               + RangeText.of(RunPlan.WIND));
@@ -46,12 +47,11 @@ record ReportedWind(double fromDeg, double meanKt, double gustKt, double exponen
    * @return for instance {@code from 240 deg, 15 kt, gusts 22 kt}
    */
   String inWords(UnitSystem units) {
-    return gustKt == 0
-        ? "calm"
-        : "from "
-            + Decimals.brief(fromDeg)
-            + " deg, "
-            + units.given(Unit.KNOT, meanKt)
-            + (gustKt > meanKt ? ", gusts " + units.given(Unit.KNOT, gustKt) : ", no gusts");
+    return RunsMessages.SAY.reported(
+        Decimals.brief(Unit.DEGREE.fromSi(from)),
+        units.typed(Unit.KNOT, mean),
+        units.typed(Unit.KNOT, gust),
+        gust > 0,
+        gust > mean);
   }
 }

@@ -132,7 +132,7 @@ final class RunPolar {
       marks.add(new double[] {east(row.trackDeg(), airspeed), north(row.trackDeg(), airspeed)});
     }
     for (double along = TAIL; along <= HEAD; along += 0.06) {
-      double from = request.reported().fromDeg();
+      double from = Unit.DEGREE.fromSi(request.reported().from());
       double distance = -along * RINGS * step;
       marks.add(new double[] {east(from, distance), north(from, distance)});
     }
@@ -140,14 +140,7 @@ final class RunPolar {
   }
 
   private String description() {
-    Directions directions = new Directions(analysis);
-    return "Verdicts over track, north up. Best "
-        + directions.best()
-        + ". Worst "
-        + directions.worst()
-        + ". Wind "
-        + request.reported().inWords(units)
-        + ". The numbers stand in the table.";
+    return RunsMessages.SAY.polar(RunsFacts.of(request, analysis, units));
   }
 
   /** Least airspeed from ring to ring: a round number that leaves all tracks inside. */
@@ -197,7 +190,7 @@ final class RunPolar {
     if (request.plan().gust() == 0) {
       return;
     }
-    double to = request.reported().fromDeg() + 180;
+    double to = Unit.DEGREE.fromSi(request.reported().from()) + 180;
     plot.line(along(to, TAIL * reach, HEAD * reach), WIND, false);
     Points barbs = new Points();
     barbs.add(east(to - 6, BARB * reach), north(to - 6, BARB * reach));

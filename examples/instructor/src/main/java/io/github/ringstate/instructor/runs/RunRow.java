@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.run.Escape;
 import io.github.ringstate.study.run.RunJudgement;
@@ -25,45 +26,16 @@ record RunRow(
     return Math.rint(Unit.DEGREE.fromSi(track.triangle().track()));
   }
 
-  double airspeedKt() {
-    return Unit.KNOT.fromSi(track.triangle().airspeed());
+  /** A part of the power in per cent; a text of one's own choice where there is no such power. */
+  static String wholePercent(double margin, String none) {
+    return Double.isInfinite(margin) ? none : Decimals.fixed(Unit.PERCENT.fromSi(margin), 0);
   }
 
-  double leastAirspeedKt() {
-    return Unit.KNOT.fromSi(track.leastAirspeed());
-  }
-
-  double tailwindKt() {
-    return Unit.KNOT.fromSi(track.triangle().tailwind());
-  }
-
-  double crosswindKt() {
-    return Unit.KNOT.fromSi(track.triangle().crosswind());
-  }
-
-  OptionalDouble continuousMarginPct() {
-    return percent(track.continuousMargin());
-  }
-
-  OptionalDouble shortTimeMarginPct() {
-    return percent(track.shortTimeMargin());
-  }
-
-  static OptionalDouble percent(double margin) {
-    return Double.isInfinite(margin)
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(Unit.PERCENT.fromSi(margin));
-  }
-
-  OptionalDouble boundaryMarginFpm() {
-    return in(Unit.FOOT_PER_MINUTE, track.boundaryMargin());
-  }
-
-  /** Feet that were lost; empty where the ring state is not met or the descent not arrested. */
-  OptionalDouble lossFt() {
+  /** The height lost, m; empty where the ring state is not met or the descent not arrested. */
+  OptionalDouble altitudeLoss() {
     return loss.isEmpty() || isNotArrested()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(Unit.FOOT.fromSi(loss.get().most()));
+        : OptionalDouble.of(loss.get().most());
   }
 
   boolean isNotArrested() {
@@ -73,9 +45,5 @@ record RunRow(
   /** Whether the ring state is met and the height does not cover the loss. */
   boolean isOver(RunPlan plan) {
     return loss.isPresent() && !plan.covers(loss.get().most());
-  }
-
-  static OptionalDouble in(Unit unit, OptionalDouble si) {
-    return si.isPresent() ? OptionalDouble.of(unit.fromSi(si.getAsDouble())) : si;
   }
 }

@@ -7,7 +7,6 @@ import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.run.RunPlan;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** The columns of a run for machines. */
 final class RunsColumns {
@@ -23,45 +22,46 @@ final class RunsColumns {
   /** The columns of the CSV file. */
   Table<RunRow> tracks() {
     RunPlan plan = request.plan();
-    RunReason reason = new RunReason(request, analysis, UnitSystem.AVIATION);
     return new Table<>(
         List.of(
             new Column<>("track_deg", row -> Cell.number(row.trackDeg(), 0)),
+            new Column<>("ground_speed_kt", row -> Cell.given(Unit.KNOT, plan.groundSpeed())),
             new Column<>(
-                "ground_speed_kt", row -> Cell.given(Unit.KNOT.fromSi(plan.groundSpeed()))),
-            new Column<>("airspeed_kt", row -> Cell.number(row.airspeedKt())),
-            new Column<>("tailwind_kt", row -> Cell.number(row.tailwindKt())),
-            new Column<>("crosswind_kt", row -> Cell.number(row.crosswindKt())),
-            new Column<>("power_margin_pct", row -> Cell.number(row.continuousMarginPct())),
-            new Column<>("boundary_margin_fpm", row -> Cell.number(row.boundaryMarginFpm())),
-            new Column<>("loss_p95_ft", row -> Cell.number(row.lossFt())),
-            new Column<>("height_ft", row -> Cell.given(Unit.FOOT.fromSi(plan.height()))),
+                "airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().triangle().airspeed())),
+            new Column<>(
+                "tailwind_kt", row -> Cell.in(Unit.KNOT, row.track().triangle().tailwind())),
+            new Column<>(
+                "crosswind_kt", row -> Cell.in(Unit.KNOT, row.track().triangle().crosswind())),
+            new Column<>("power_margin_pct", row -> share(row.track().continuousMargin())),
+            new Column<>(
+                "boundary_margin_fpm",
+                row -> Cell.in(Unit.FOOT_PER_MINUTE, row.track().boundaryMargin())),
+            new Column<>("loss_p95_ft", row -> Cell.in(Unit.FOOT, row.altitudeLoss())),
+            new Column<>("height_ft", row -> Cell.given(Unit.FOOT, plan.height())),
             new Column<>("verdict", row -> Cell.text(row.judgement().verdict().label())),
-            new Column<>("reason", row -> Cell.text(reason.sentence(row)))),
+            new Column<>("reason", row -> Cell.text(reason(row)))),
         analysis.rows());
   }
 
   /** What only JSON has. */
   List<Column<RunRow>> more() {
     return List.of(
-        new Column<>("least_airspeed_kt", row -> Cell.number(row.leastAirspeedKt())),
+        new Column<>("least_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().leastAirspeed())),
         new Column<>(
-            "greatest_airspeed_kt",
-            row -> Cell.number(Unit.KNOT.fromSi(row.track().greatestAirspeed()))),
-        new Column<>("power_kw", row -> Cell.number(RunRow.in(Unit.KILOWATT, row.track().power()))),
-        new Column<>("short_time_margin_pct", row -> Cell.number(row.shortTimeMarginPct())),
-        new Column<>("hover_margin_pct", row -> Cell.number(hoverMarginPct())),
+            "greatest_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().greatestAirspeed())),
+        new Column<>("power_kw", row -> Cell.in(Unit.KILOWATT, row.track().power())),
+        new Column<>("short_time_margin_pct", row -> share(row.track().shortTimeMargin())),
+        new Column<>("hover_margin_pct", row -> share(analysis.hoverMargin())),
         new Column<>(
             "loss_covered", row -> row.loss().isEmpty() ? Cell.NOTHING : Cell.text(covered(row))),
         new Column<>(
             "least_airspeed_limit_kt",
-            row -> Cell.number(RunRow.in(Unit.KNOT, row.judgement().minimumAirspeed()))),
+            row -> Cell.in(Unit.KNOT, row.judgement().minimumAirspeed())),
         new Column<>(
             "greatest_ground_speed_limit_kt",
-            row -> Cell.number(RunRow.in(Unit.KNOT, row.judgement().maximumGroundSpeed()))),
+            row -> Cell.in(Unit.KNOT, row.judgement().maximumGroundSpeed())),
         new Column<>(
-            "airspeed_downwind_kt",
-            row -> Cell.number(Unit.KNOT.fromSi(analysis.airspeedDownwind()))),
+            "airspeed_downwind_kt", row -> Cell.in(Unit.KNOT, analysis.airspeedDownwind())),
         new Column<>("escape", row -> Cell.text(EscapeWords.way(row))),
         new Column<>(
             "escape_deg",
@@ -78,9 +78,12 @@ final class RunsColumns {
         new Column<>("tail_rotor_sectors", row -> Cell.text(EscapeWords.sectors(request, row))));
   }
 
-  /** What is left of the short-time power over a hover out of ground effect, per cent of it. */
-  OptionalDouble hoverMarginPct() {
-    return RunRow.percent(analysis.hoverMargin());
+  private static Cell share(double margin) {
+    return Double.isInfinite(margin) ? Cell.NOTHING : Cell.in(Unit.PERCENT, margin);
+  }
+
+  private String reason(RunRow row) {
+    return TrackFacts.of(request, analysis, row, UnitSystem.AVIATION).reason(row.judgement());
   }
 
   private String covered(RunRow row) {

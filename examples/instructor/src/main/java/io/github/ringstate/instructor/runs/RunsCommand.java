@@ -186,48 +186,46 @@ public final class RunsCommand implements Runnable {
   private RunsRequest request() {
     Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
     ReportedWind reported = reported();
-    double heightFt = NumberText.one("--height-ft", height, RunPlan.HEIGHT);
-    double ratio = reported.ratio(heightFt);
-    double groundSpeedKt = NumberText.one("--ground-speed-kt", groundSpeed, RunPlan.GROUND_SPEED);
-    double descentFpm = NumberText.one("--descent-fpm", descent, RunPlan.DESCENT);
+    double flown = NumberText.si("--height-ft", height, RunPlan.HEIGHT);
+    double ratio = reported.ratio(flown);
     RunPlan plan =
         new RunPlan(
             conditions.craft(),
             conditions.air(),
-            Unit.DEGREE.toSi(reported.fromDeg()),
-            Unit.KNOT.toSi(reported.meanKt() * ratio),
-            Unit.KNOT.toSi(reported.gustKt() * ratio),
-            Unit.KNOT.toSi(groundSpeedKt),
-            Unit.FOOT_PER_MINUTE.toSi(descentFpm),
-            Unit.FOOT.toSi(heightFt),
-            Unit.FOOT.toSi(heightMargin.marginFt()));
+            reported.from(),
+            reported.mean() * ratio,
+            reported.gust() * ratio,
+            NumberText.si("--ground-speed-kt", groundSpeed, RunPlan.GROUND_SPEED),
+            NumberText.si("--descent-fpm", descent, RunPlan.DESCENT),
+            flown,
+            heightMargin.margin());
     return new RunsRequest(
         conditions,
         reported,
         plan,
         techniques(),
-        Unit.FOOT_PER_MINUTE.toSi(
-            NumberText.one("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN)),
-        Unit.KNOT.toSi(
-            NumberText.one("--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED)),
+        NumberText.si("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN),
+        NumberText.si("--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED),
         (int) NumberText.whole("--pilots", pilots, 20, 100_000),
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
         craft.heightVelocity(),
         new CrewMinimum(
-            NumberText.one("--command-hours", commandHours, CrewMinimum.COMMAND),
-            NumberText.one("--type-hours", typeHours, CrewMinimum.TYPE)));
+            NumberText.si("--command-hours", commandHours, CrewMinimum.COMMAND),
+            NumberText.si("--type-hours", typeHours, CrewMinimum.TYPE)));
   }
 
   private ReportedWind reported() {
-    double meanKt = NumberText.one("--wind-kt", wind, WIND);
-    Quantity gusts = new Quantity("gust", Unit.KNOT, meanKt, 90);
+    // as typed, so that a gust of the same number is not below it
+    double typed = NumberText.one("--wind-kt", wind, WIND);
+    Quantity gusts = new Quantity("gust", WIND.unit(), typed, 90);
+    double mean = WIND.unit().toSi(typed);
     return new ReportedWind(
-        NumberText.one("--wind-from-deg", windFrom, RunPlan.WIND_FROM),
-        meanKt,
-        gust == null ? 1.5 * meanKt : NumberText.one("--gust-kt", gust, gusts),
+        NumberText.si("--wind-from-deg", windFrom, RunPlan.WIND_FROM),
+        mean,
+        gust == null ? 1.5 * mean : NumberText.si("--gust-kt", gust, gusts),
         exponent == null
             ? PowerLawWind.EXPONENT_OPEN_LAND
-            : NumberText.one("--wind-exponent", exponent, PowerLawWind.EXPONENT.quantity()));
+            : NumberText.si("--wind-exponent", exponent, PowerLawWind.EXPONENT.quantity()));
   }
 
   private List<Technique> techniques() {

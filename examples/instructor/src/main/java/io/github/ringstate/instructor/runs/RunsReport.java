@@ -5,16 +5,15 @@ import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Printable;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /**
  * A run, track by track.
@@ -48,35 +47,22 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
   public Map<String, Cell> facts() {
     Conditions conditions = request.conditions();
     ReportedWind wind = request.reported();
-    Map<String, Cell> facts = new LinkedHashMap<>();
-    facts.put("craft", Cell.text(conditions.craft().name()));
-    facts.put("craft_description", Cell.text(conditions.craft().description()));
-    facts.put("mass_kg", Cell.given(conditions.massKg()));
-    facts.put("pressure_altitude_ft", Cell.number(conditions.pressureAltitudeFt()));
-    facts.put("oat_c", Cell.number(conditions.oatC()));
-    facts.put("density_altitude_ft", Cell.number(conditions.densityAltitudeFt()));
-    facts.put("hover_power_kw", Cell.number(conditions.hover().neededKw()));
-    facts.put("continuous_power_kw", Cell.number(conditions.hover().continuousKw()));
-    facts.put("short_time_power_kw", Cell.number(conditions.hover().shortTimeKw()));
-    facts.put("wind_from_deg", Cell.given(wind.fromDeg()));
-    facts.put("wind_kt", Cell.given(wind.meanKt()));
-    facts.put("gust_kt", Cell.given(wind.gustKt()));
+    Map<String, Cell> facts = ConditionCells.facts(conditions, true);
+    facts.put("wind_from_deg", Cell.given(Unit.DEGREE, wind.from()));
+    facts.put("wind_kt", Cell.given(Unit.KNOT, wind.mean()));
+    facts.put("gust_kt", Cell.given(Unit.KNOT, wind.gust()));
     facts.put("wind_exponent", Cell.number(wind.exponent(), 3));
-    facts.put("wind_at_height_kt", Cell.number(Unit.KNOT.fromSi(request.plan().windSpeed())));
-    facts.put("gust_at_height_kt", Cell.number(Unit.KNOT.fromSi(request.plan().gust())));
-    facts.put(
-        "planned_descent_fpm", Cell.given(Unit.FOOT_PER_MINUTE.fromSi(request.plan().descent())));
-    facts.put("margin_ft", Cell.given(Unit.FOOT.fromSi(request.plan().margin())));
+    facts.put("wind_at_height_kt", Cell.in(Unit.KNOT, request.plan().windSpeed()));
+    facts.put("gust_at_height_kt", Cell.in(Unit.KNOT, request.plan().gust()));
+    facts.put("planned_descent_fpm", Cell.given(Unit.FOOT_PER_MINUTE, request.plan().descent()));
+    facts.put("margin_ft", Cell.given(Unit.FOOT, request.plan().margin()));
     facts.put("technique", Cell.text(analysis.technique().name()));
     facts.put("pilot_state", Cell.text(PilotState.DISTRACTED.label()));
     facts.put("pilots", Cell.number(request.pilots(), 0));
     facts.put("seed", Cell.number((double) request.seed(), 0));
     facts.put(
         "least_airspeed_kt",
-        Cell.number(
-            analysis.limits().isPresent()
-                ? OptionalDouble.of(Unit.KNOT.fromSi(analysis.limits().get().minimum()))
-                : OptionalDouble.empty()));
+        analysis.limits().map(limits -> Cell.in(Unit.KNOT, limits.minimum())).orElse(Cell.NOTHING));
     facts.put("best_direction", Cell.text(new Directions(analysis).best()));
     facts.put("worst_direction", Cell.text(new Directions(analysis).worst()));
     return facts;
@@ -84,7 +70,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
 
   @Override
   public List<Term> definitions() {
-    return RunsTerms.forData(request);
+    return RunsMessages.SAY.dataDefinitions(RunsFacts.of(request, analysis, UnitSystem.AVIATION));
   }
 
   @Override

@@ -4,11 +4,7 @@ import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.run.RunPlan;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,52 +29,25 @@ final class RunsSheet {
   }
 
   private Sheet sheet() {
+    RunsFacts facts = RunsFacts.of(request, analysis, units);
     return new Sheet(
         List.of(
             new Sheet.Title("Slow runs: what each track takes"),
-            new Sheet.Terms(heading()),
+            new Sheet.Terms(heading(facts)),
             grid(),
             new Sheet.Heading("Why"),
             new Sheet.Terms(reasons()),
-            new Sheet.Heading("Words"),
-            new Sheet.Terms(RunsTerms.forPeople(request, units)),
+            new Sheet.Heading("Definitions"),
+            new Sheet.Terms(RunsMessages.SAY.definitions(facts)),
             new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
   }
 
   /** What is flown, in which conditions, and what comes of it in short. */
-  private List<Term> heading() {
-    Conditions conditions = request.conditions();
-    RunPlan plan = request.plan();
+  private List<Term> heading(RunsFacts facts) {
     List<Term> terms = new ArrayList<>();
-    terms.add(
-        new Term("Craft", conditions.craft().name() + ": " + conditions.craft().description()));
-    terms.addAll(conditions.terms(units));
-    terms.add(
-        new Term(
-            "Run",
-            units.given(Unit.KNOT, Unit.KNOT.fromSi(plan.groundSpeed()))
-                + " over the ground, "
-                + units.given(Unit.FOOT, Unit.FOOT.fromSi(plan.height()))
-                + " above it, descending at "
-                + units.given(Unit.FOOT_PER_MINUTE, Unit.FOOT_PER_MINUTE.fromSi(plan.descent()))));
-    terms.add(
-        new Term(
-            "Wind",
-            plan.gust() == 0
-                ? "calm"
-                : request.reported().inWords(units)
-                    + " at "
-                    + units.lengthInWords(10)
-                    + "; at the height flown "
-                    + units.speedInWords(plan.windSpeed())
-                    + ", gusts "
-                    + units.speedInWords(plan.gust())
-                    + " (power law, exponent "
-                    + Decimals.brief(request.reported().exponent())
-                    + ")"));
-    terms.add(new Term("Turn", RunsTerms.turn(analysis, units)));
-    terms.add(new Term("Best", new Directions(analysis).best()));
-    terms.add(new Term("Worst", new Directions(analysis).worst()));
+    terms.add(new Term("Craft", facts.craft()));
+    terms.addAll(request.conditions().terms(units));
+    terms.addAll(RunsMessages.SAY.situation(facts));
     return terms;
   }
 
@@ -90,8 +59,8 @@ final class RunsSheet {
             GridColumn.right("cross", units.speed().symbol()),
             GridColumn.right("air", units.speed().symbol()),
             GridColumn.right("gusts", units.speed().symbol()),
-            GridColumn.right("cont.", "power %"),
-            GridColumn.right("short", "power %"),
+            GridColumn.right("power", "margin", "% cont."),
+            GridColumn.right("power", "margin", "% t/o"),
             GridColumn.right("to ring", units.verticalSpeed().symbol()),
             GridColumn.right("loss", units.length().symbol()),
             GridColumn.left("escape", "deg"),
@@ -113,8 +82,8 @@ final class RunsSheet {
     if (row.isNotArrested()) {
       return "OPEN";
     }
-    return row.lossFt().isPresent()
-        ? (row.isOver(request.plan()) ? ">" : "") + units.lost(row.lossFt().getAsDouble())
+    return row.altitudeLoss().isPresent()
+        ? (row.isOver(request.plan()) ? ">" : "") + units.loss(row.altitudeLoss().getAsDouble())
         : DASH;
   }
 

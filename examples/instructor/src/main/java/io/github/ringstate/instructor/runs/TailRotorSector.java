@@ -18,8 +18,8 @@ enum TailRotorSector {
   /** The tail rotor works in a vortex ring of its own. */
   TAIL_ROTOR_VORTEX_RING("tail rotor vortex ring", 210, 330);
 
-  /** Airspeed below which the sectors count, kt (FAA Advisory Circular 90-95, from memory). */
-  static final double AIRSPEED_KT = 30;
+  /** Airspeed below which the sectors count, m/s (FAA Advisory Circular 90-95, from memory). */
+  static final double AIRSPEED = Unit.KNOT.toSi(30);
 
   private final String label;
   private final double from;
@@ -62,7 +62,7 @@ enum TailRotorSector {
    * @return the sectors; none at or above 30 kt
    */
   static List<TailRotorSector> of(RotationSense sense, double relativeWind, double airspeed) {
-    if (!(Unit.KNOT.fromSi(airspeed) < AIRSPEED_KT && airspeed > 0)) {
+    if (!(airspeed < AIRSPEED && airspeed > 0)) {
       return List.of();
     }
     double degrees = Unit.DEGREE.fromSi(relativeWind);

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -25,13 +24,9 @@ record TrackNumbers(
         units.speed(row.track().triangle().crosswind()),
         units.speed(row.track().triangle().airspeed()),
         units.speed(row.track().leastAirspeed()),
-        whole(row.continuousMarginPct(), dash),
-        whole(row.shortTimeMarginPct(), dash),
+        RunRow.wholePercent(row.track().continuousMargin(), dash),
+        RunRow.wholePercent(row.track().shortTimeMargin(), dash),
         margin.isPresent() ? units.verticalSpeed(margin.getAsDouble()) : dash);
-  }
-
-  private static String whole(OptionalDouble value, String dash) {
-    return value.isPresent() ? Decimals.fixed(value.getAsDouble(), 0) : dash;
   }
 
   List<String> inOrder() {

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.sheets.message.Words;
 import io.github.ringstate.study.run.AirspeedCheck;
 import io.github.ringstate.study.run.Finding;
 import io.github.ringstate.study.run.HeightCheck;
@@ -9,7 +10,6 @@ import io.github.ringstate.study.run.RunVerdict;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Why some tracks have their verdict.
@@ -53,7 +53,6 @@ record Why(String verdict, String tracks, String sentence) {
 
   /** For each verdict and reason the tracks, the least severe first. */
   static List<Why> of(RunsRequest request, RunAnalysis analysis, UnitSystem units) {
-    RunReason reason = new RunReason(request, analysis, units);
     Directions directions = new Directions(analysis);
     List<Why> why = new ArrayList<>();
     analysis.rows().stream()
@@ -65,21 +64,18 @@ record Why(String verdict, String tracks, String sentence) {
               RunRow worst =
                   analysis.rows().stream()
                       .filter(row -> Key.of(row).equals(key))
-                      .min(Comparator.comparingDouble(RunRow::leastAirspeedKt))
+                      .min(Comparator.comparingDouble(row -> row.track().leastAirspeed()))
                       .orElseThrow();
               why.add(
                   new Why(
                       key.verdict().label(),
                       directions.arcs(row -> Key.of(row).equals(key)),
-                      "On "
-                          + EscapeWords.threeDigits(worst.trackDeg())
-                          + ": "
-                          + lowered(reason.sentence(worst))));
+                      RunsMessages.SAY.worstOf(
+                          EscapeWords.threeDigits(worst.trackDeg()),
+                          Words.small(
+                              TrackFacts.of(request, analysis, worst, units)
+                                  .reason(worst.judgement())))));
             });
     return why;
-  }
-
-  private static String lowered(String sentence) {
-    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }
 }

@@ -7,6 +7,7 @@ import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.whole.WholeFile;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.Notices;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
@@ -132,6 +133,7 @@ public final class SweepCommand implements Runnable {
     }
     WholeFile place = WholeFile.named("--output", outputName);
     SweepFile sweep = SweepFile.read(specName);
+    Notices.print(sweep.notices(), spec);
     RowFormat format = RowFormat.of(ending, sweep.sweep().rowColumns(), sweep.text());
     try (RowFile rows = new RowFile(place, format)) {
       if (rows.begun() && !resume) {

@@ -1,6 +1,5 @@
 package io.github.ringstate.sheets.chart;
 
-import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.sheets.page.Pictured.Picture;
 import io.github.ringstate.sheets.page.SheetFont;
 import java.awt.BasicStroke;
@@ -12,8 +11,8 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import java.util.stream.DoubleStream;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
@@ -54,7 +53,7 @@ public final class Plot implements Picture {
   private final boolean framed;
   private final Extent x = new Extent();
   private final Extent y = new Extent();
-  private final List<Consumer<XYChart>> series = new ArrayList<>();
+  private final List<BiConsumer<XYChart, Frame>> series = new ArrayList<>();
   private final List<Label> labels = new ArrayList<>();
 
   private Plot(
@@ -69,22 +68,6 @@ public final class Plot implements Picture {
 
   /** A text in the plot, its middle at a point. */
   private record Label(String text, double x, double y) {}
-
-  /** From where to where the data reach. */
-  private static final class Extent {
-
-    private double low = Double.POSITIVE_INFINITY;
-    private double high = Double.NEGATIVE_INFINITY;
-
-    void add(double... values) {
-      low = Math.min(low, DoubleStream.of(values).min().orElse(low));
-      high = Math.max(high, DoubleStream.of(values).max().orElse(high));
-    }
-
-    Axis axis(int most) {
-      return low <= high ? Axis.covering(low, high, most) : Axis.covering(0, 1, most);
-    }
-  }
 
   /**
    * An empty plot with axes that grow with what is drawn.
@@ -110,8 +93,8 @@ public final class Plot implements Picture {
    */
   public static Plot square(int size, double reach, String description) {
     Plot plot = new Plot(size, size, "", "", description, false);
-    plot.x.add(-reach, reach);
-    plot.y.add(-reach, reach);
+    plot.x.give(-reach, reach, false);
+    plot.y.give(-reach, reach, false);
     return plot;
   }
 
@@ -131,6 +114,28 @@ public final class Plot implements Picture {
    */
   public void reachUp(double value) {
     y.add(value);
+  }
+
+  /**
+   * Gives the ends of the lower axis, whatever the data.
+   *
+   * @param low its left end
+   * @param high its right end, above the left
+   * @param logarithmic whether equal lengths stand for equal ratios; the ends are then positive
+   */
+  public void across(double low, double high, boolean logarithmic) {
+    x.give(low, high, logarithmic);
+  }
+
+  /**
+   * Gives the ends of the left axis, whatever the data.
+   *
+   * @param low its lower end
+   * @param high its upper end, above the lower
+   * @param logarithmic whether equal lengths stand for equal ratios; the ends are then positive
+   */
+  public void up(double low, double high, boolean logarithmic) {
+    y.give(low, high, logarithmic);
   }
 
   /**
@@ -195,7 +200,10 @@ public final class Plot implements Picture {
     x.add(points.x());
     y.add(points.y());
     String name = "series " + series.size();
-    series.add(chart -> look.accept(chart.addSeries(name, points.x(), points.y())));
+    series.add(
+        (chart, frame) ->
+            look.accept(
+                chart.addSeries(name, frame.x().even(points.x()), frame.y().even(points.y()))));
   }
 
   /**
@@ -224,35 +232,17 @@ public final class Plot implements Picture {
     return description;
   }
 
-  /** The part of the picture that the data are drawn in. */
-  private record Frame(int left, int top, int width, int height, Axis x, Axis y) {
-
-    double across(double value) {
-      return left + width * x.share(value);
-    }
-
-    double down(double value) {
-      return top + height * (1 - y.share(value));
-    }
-  }
-
-  private static double widest(Font font, List<Double> numbers) {
+  private static double widest(Font font, Axis axis) {
     FontRenderContext measure = new FontRenderContext(null, true, true);
-    return numbers.stream()
-        .mapToDouble(number -> font.getStringBounds(Decimals.brief(number), measure).getWidth())
+    return axis.ticks().stream()
+        .mapToDouble(tick -> font.getStringBounds(axis.text(tick), measure).getWidth())
         .max()
         .orElse(0);
   }
 
   private Frame frame() {
     if (!framed) {
-      return new Frame(
-          0,
-          0,
-          width,
-          height,
-          Axis.exactly(x.low, x.high, ROOM_UP),
-          Axis.exactly(y.low, y.high, ROOM_UP));
+      return new Frame(0, 0, width, height, x.axis(ROOM_UP), y.axis(ROOM_UP));
     }
     int bottom = EDGE + 2 * LINE + TICK;
     int tall = height - bottom - EDGE;
@@ -261,7 +251,7 @@ public final class Plot implements Picture {
         EDGE
             + LINE
             + GAP
-            + (int) Math.ceil(widest(SheetFont.REGULAR.sized(TICK_LETTERS), left.ticks()))
+            + (int) Math.ceil(widest(SheetFont.REGULAR.sized(TICK_LETTERS), left))
             + GAP
             + TICK;
     int wide = width - start - EDGE;
@@ -284,19 +274,21 @@ public final class Plot implements Picture {
     look.setPlotMargin(0);
     look.setPlotContentSize(1);
     look.setMarkerSize(framed ? 7 : 9);
-    look.setXAxisMin(frame.x().low()).setXAxisMax(frame.x().high());
-    look.setYAxisMin(frame.y().low()).setYAxisMax(frame.y().high());
+    double[] wide = frame.x().even(new double[] {frame.x().low(), frame.x().high()});
+    double[] tall = frame.y().even(new double[] {frame.y().low(), frame.y().high()});
+    look.setXAxisMin(wide[0]).setXAxisMax(wide[1]);
+    look.setYAxisMin(tall[0]).setYAxisMax(tall[1]);
     if (framed) {
       for (double tick : frame.x().ticks()) {
-        double[] along = {frame.y().low(), frame.y().high()};
-        hair(chart.addSeries("across " + tick, new double[] {tick, tick}, along));
+        double at = frame.x().even(tick);
+        hair(chart.addSeries("across " + tick, new double[] {at, at}, tall));
       }
       for (double tick : frame.y().ticks()) {
-        double[] along = {frame.x().low(), frame.x().high()};
-        hair(chart.addSeries("up " + tick, along, new double[] {tick, tick}));
+        double at = frame.y().even(tick);
+        hair(chart.addSeries("up " + tick, wide, new double[] {at, at}));
       }
     }
-    series.forEach(one -> one.accept(chart));
+    series.forEach(one -> one.accept(chart, frame));
     return chart;
   }
 
@@ -335,11 +327,11 @@ public final class Plot implements Picture {
     for (double tick : frame.x().ticks()) {
       double at = frame.across(tick);
       graphics.draw(new Line2D.Double(at, bottom, at, bottom + TICK));
-      middle(graphics, Decimals.brief(tick), at, bottom + TICK + LINE - 2.0);
+      middle(graphics, frame.x().text(tick), at, bottom + TICK + LINE - 2.0);
     }
     for (double tick : frame.y().ticks()) {
       double at = frame.down(tick);
-      String text = Decimals.brief(tick);
+      String text = frame.y().text(tick);
       graphics.draw(new Line2D.Double(frame.left() - TICK, at, frame.left(), at));
       graphics.drawString(
           text, (float) (frame.left() - TICK - GAP - wide(graphics, text)), (float) at + GAP);

@@ -12,13 +12,19 @@ import java.io.Writer;
  */
 public record HtmlWriter(PageSettings settings) implements CharacterWriter {
 
+  /**
+   * A page that is no sheet: on no paper, with a head and a style of its own.
+   *
+   * @param page the page
+   * @return a whole document that needs nothing else
+   */
+  public static String html(Page page) {
+    return Template.fill(page, (name, picture) -> SvgDrawing.of(picture, name + "-"));
+  }
+
   @Override
   public void write(Report report, Writer out) throws IOException {
-    out.write(
-        Template.fill(
-            ((Printable) report).page(settings),
-            settings,
-            (name, picture) -> SvgDrawing.of(picture, name + "-")));
+    out.write(html(settings.dress(((Printable) report).page(settings))));
     out.flush();
   }
 }

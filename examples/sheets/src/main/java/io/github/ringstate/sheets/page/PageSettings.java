@@ -1,6 +1,9 @@
 package io.github.ringstate.sheets.page;
 
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * What a user settles for all sheets.
@@ -9,4 +12,21 @@ import io.github.ringstate.files.unit.UnitSystem;
  * @param units the units
  * @param date the date printed
  */
-public record PageSettings(Paper paper, UnitSystem units, PrintDate date) {}
+public record PageSettings(Paper paper, UnitSystem units, PrintDate date) {
+
+  /** A page with all that the sheets' own parts of a template ask for. */
+  Page dress(Page page) {
+    Map<String, Object> model = new HashMap<>();
+    model.put("pilots", false);
+    model.put("isLong", false);
+    model.put("isMistaken", false);
+    model.put("notAWayOut", NotAWayOut.TEXT);
+    model.put(Template.LACKING, false);
+    model.putAll(page.model());
+    model.put("paper", paper.size(page.landscape()));
+    model.put("margin", page.landscape() ? "6mm 7mm" : "11mm 14mm 10mm 14mm");
+    model.put("date", date.toString());
+    return new Page(
+        page.owner(), page.template(), page.title(), page.landscape(), model, page.pictures());
+  }
+}

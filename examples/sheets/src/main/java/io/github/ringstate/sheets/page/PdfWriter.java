@@ -27,12 +27,12 @@ public record PdfWriter(PageSettings settings) implements ReportWriter {
 
   @Override
   public void write(Report report, OutputStream out) throws IOException {
-    Page page = ((Printable) report).page(settings);
+    Page page = settings.dress(((Printable) report).page(settings));
     XRLog.setLoggingEnabled(false);
     PdfRendererBuilder builder = new PdfRendererBuilder();
-    String filled = Template.fill(page, settings, PictureDrawer::place);
+    String filled = Template.fill(page, PictureDrawer::place);
     if (SheetFont.REGULAR.lacksSome(filled)) {
-      filled = Template.fill(page.with(Template.LACKING, true), settings, PictureDrawer::place);
+      filled = Template.fill(page.with(Template.LACKING, true), PictureDrawer::place);
     }
     builder.withHtmlContent(filled, null);
     builder.usePdfUaAccessibility(true);

@@ -5,7 +5,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import com.samskivert.mustache.Escapers;
 import com.samskivert.mustache.Mustache;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.sheets.page.Pictured.Picture;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -37,25 +36,16 @@ final class Template {
    * Fills a page in.
    *
    * @param page the page
-   * @param settings paper, units and date
    * @param draw makes markup of a picture and its name
-   * @return a whole document, well-formed XML as well
+   * @return a whole document
    */
-  static String fill(Page page, PageSettings settings, BiFunction<String, Picture, String> draw) {
+  static String fill(Page page, BiFunction<String, Picture, String> draw) {
     Mustache.Compiler compiler = COMPILER.withLoader(name -> reader(page.owner(), name));
     Map<String, Object> model = new HashMap<>(page.model());
     page.pictures().forEach((name, picture) -> model.put(name, draw.apply(name, picture)));
     model.put("title", page.title());
-    model.put("paper", settings.paper().size(page.landscape()));
-    model.put("margin", page.landscape() ? "6mm 7mm" : "11mm 14mm 10mm 14mm");
-    model.put("date", settings.date().toString());
     model.put("caution", Caution.TEXT);
     model.put("version", version());
-    model.putIfAbsent("pilots", false);
-    model.putIfAbsent("isLong", false);
-    model.putIfAbsent("isMistaken", false);
-    model.put("notAWayOut", NotAWayOut.TEXT);
-    model.putIfAbsent(LACKING, false);
     model.put("fonts", "");
     String bare = compiler.loadTemplate(page.template()).execute(model);
     StringBuilder fonts = new StringBuilder();

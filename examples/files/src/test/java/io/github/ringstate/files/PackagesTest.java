@@ -1,0 +1,24 @@
+package io.github.ringstate.files;
+
+import io.github.ringstate.rules.ModulePlan;
+import java.util.List;
+import java.util.Map;
+
+/** Which package of this module may use which. */
+class PackagesTest extends ModulePlan {
+
+  PackagesTest() {
+    super(
+        "io.github.ringstate.files",
+        Map.ofEntries(
+            Map.entry("craft", List.of("error", "text", "toml")),
+            Map.entry("error", List.of()),
+            Map.entry("report", List.of("text", "unit")),
+            Map.entry("row", List.of("error", "whole")),
+            Map.entry("sweep", List.of("error", "toml")),
+            Map.entry("text", List.of()),
+            Map.entry("toml", List.of("error")),
+            Map.entry("unit", List.of("text")),
+            Map.entry("whole", List.of("error"))));
+  }
+}

@@ -1,0 +1,31 @@
+package io.github.ringstate.instructor;
+
+import io.github.ringstate.rules.ModulePlan;
+import java.util.List;
+import java.util.Map;
+
+/** Which package of this module may use which. */
+class PackagesTest extends ModulePlan {
+
+  PackagesTest() {
+    super(
+        "io.github.ringstate.instructor",
+        Map.ofEntries(
+            Map.entry(
+                "",
+                List.of(
+                    "boundary", "craftlist", "delivery", "floor", "fly", "loss", "runs", "sweep")),
+            Map.entry("boundary", List.of("conditions", "delivery", "option")),
+            Map.entry("conditions", List.of()),
+            Map.entry("craftlist", List.of("delivery", "option")),
+            Map.entry("delivery", List.of()),
+            Map.entry("floor", List.of("conditions", "delivery", "option", "pilots", "progress")),
+            Map.entry("fly", List.of("conditions", "delivery", "option", "pilots")),
+            Map.entry("loss", List.of("conditions", "delivery", "option", "pilots", "progress")),
+            Map.entry("option", List.of("delivery")),
+            Map.entry("pilots", List.of("progress")),
+            Map.entry("progress", List.of()),
+            Map.entry("runs", List.of("conditions", "delivery", "option")),
+            Map.entry("sweep", List.of("delivery", "option"))));
+  }
+}

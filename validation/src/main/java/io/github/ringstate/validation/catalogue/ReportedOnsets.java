@@ -1,0 +1,89 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.Source;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Where flights met the ring state, and the limits that were set before it. */
+final class ReportedOnsets {
+
+  private ReportedOnsets() {}
+
+  static List<Check> checks(Models models) {
+    List<Check> checks = new ArrayList<>();
+    HeaveDamping boundary = new HeaveDamping(models.ring());
+    Source tiltrotor = HeldOut.source("tiltrotor-descent");
+    Measured entry = Measured.of("tiltrotor-entry");
+    checks.add(
+        entry
+            .question("onset at the tiltrotor's 16 kt, x = 0.42", "z", tiltrotor)
+            .near(
+                entry.value(),
+                entry.uncertainty(),
+                boundary.band(0.418).orElseThrow().onset(),
+                entry.why()));
+    Measured airspeed = Measured.of("tiltrotor-airspeed");
+    double reach = boundary.reach().orElse(Double.NaN);
+    checks.add(
+        airspeed
+            .question("greatest airspeed beside the tiltrotor's 30 to 40 kt", "x", tiltrotor)
+            .near(airspeed.value(), airspeed.uncertainty(), reach, airspeed.why()));
+    Measured least = Measured.of("tiltrotor-least-rate");
+    checks.add(
+        least
+            .question("onset at the tiltrotor's 30 kt, x = 0.78", "z", tiltrotor)
+            .near(
+                least.value(),
+                least.uncertainty(),
+                boundary.band(Math.min(0.78, reach - 1e-6)).orElseThrow().onset(),
+                least.why())
+            .butDiffers(
+                -1.2,
+                -0.75,
+                "The model closes the ring state at an edgewise speed of 0.79 of the hover induced"
+                    + " velocity; the tiltrotor still met it there, from a lower rate of descent"
+                    + " on, and up to 1.04. Its two rotors roll it off when one of them enters, and"
+                    + " their disc loading and twist are beyond those of helicopters."));
+    Measured warning = Measured.of("warning-rate");
+    double twin =
+        Unit.FOOT_PER_MINUTE.fromSi(
+            -boundary.band(0).orElseThrow().onset()
+                * Craft.of(models, DemoCraft.TWIN, models.ring()).motion().hoverInduced());
+    checks.add(
+        warning
+            .question(
+                "a utility helicopter's limit comes before the onset of the twin",
+                "onset rate over the limit",
+                "1",
+                Sources.UTILITY_MANUAL)
+            .within(
+                1,
+                2,
+                twin / warning.value(),
+                "A limit lies before the onset, and not at less than half of it."));
+    Measured deepest = Measured.of("deepest-sink");
+    double greatest =
+        DemoCraft.ALL.stream()
+            .map(craft -> Descent.fly(models, craft, models.ring(), PreciseFlyer.standard()))
+            .mapToDouble(descent -> descent.settled() * descent.vh())
+            .max()
+            .orElseThrow();
+    checks.add(
+        deepest
+            .question(
+                "greatest rate of descent at constant collective over all demo craft",
+                "rate of descent",
+                Sources.HANDBOOK)
+            .near(
+                deepest.value(),
+                deepest.uncertainty(),
+                Unit.FOOT_PER_MINUTE.fromSi(greatest),
+                deepest.why()));
+    return checks;
+  }
+}
