@@ -39,8 +39,8 @@ public record EntryKind(
           "tailwind-approach",
           "tailwind approach",
           "a steep approach at {approach ground speed} over the ground and {approach angle}, slowed"
-              + " towards {arrival ground speed} over the ground with the collective raised to no"
-              + " more than {arrival power} of the power of the hover",
+              + " towards {arrival ground speed} over the ground with the collective left alone, or"
+              + " raised to {arrival power} of the power of the hover where the descent takes less",
           "People arrive like this: from a steep approach, often with a tailwind, with little power."
               + " Settling from a hover flatters power, for there the craft holds nearly the power of"
               + " the hover and has only begun to sink.",
@@ -125,6 +125,17 @@ public record EntryKind(
    */
   public Entry standard() {
     return maker.apply(numbers());
+  }
+
+  /**
+   * Where a wind comes from.
+   *
+   * @param value the value of {@link #wind}, in any unit
+   * @return {@code from ahead} or {@code from behind}
+   */
+  public String windFrom(double value) {
+    boolean behind = windFrom.equals(FROM_BEHIND) == value >= 0;
+    return behind ? FROM_BEHIND : FROM_AHEAD;
   }
 
   /**

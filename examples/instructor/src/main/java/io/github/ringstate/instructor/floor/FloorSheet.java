@@ -69,6 +69,7 @@ final class FloorSheet {
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
     terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
+    terms.add(new Term("Note", approach.kind().remark()));
     terms.add(new Term("Wind", approach.wind(units)));
     terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));
     if (request.disturbances().any()) {

@@ -59,11 +59,7 @@ final class ClassroomPage {
                     + units.length(conditions.air().densityAltitude())
                     + " "
                     + units.length().symbol()),
-            new Term(
-                "Entry",
-                request.approach().description(units)
-                    + "; wind "
-                    + request.approach().wind(units))));
+            new Term("Entry", request.approach().story(units))));
     model.put("isEmpty", flights.flights().isEmpty());
     model.put("recoveries", flights.recoveries().stream().map(this::choice).toList());
     model.put("delayCount", flights.delays().size() - 1);

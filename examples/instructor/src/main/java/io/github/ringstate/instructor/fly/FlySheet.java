@@ -58,6 +58,7 @@ final class FlySheet {
                 + ": "
                 + request.conditions().craft().description()));
     terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
+    terms.add(new Term("Note", approach.kind().remark()));
     terms.add(new Term("Wind", approach.wind(units)));
     terms.add(new Term("Ground", approach.ground(units)));
     terms.addAll(request.conditions().terms(units));

@@ -138,10 +138,7 @@ final class LossPage {
         new Term(
             "Craft",
             request.loaded().get(0).name() + ": " + request.loaded().get(0).description()));
-    terms.add(
-        new Term(
-            "Entry",
-            request.approach().description(units) + "; wind " + request.approach().wind(units)));
+    terms.add(new Term("Entry", request.approach().story(units)));
     OptionalDouble height = request.approach().heightFt();
     terms.add(
         new Term(

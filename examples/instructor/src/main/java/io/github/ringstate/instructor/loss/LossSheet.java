@@ -59,6 +59,7 @@ final class LossSheet {
     List<Term> terms = new ArrayList<>();
     terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
     terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
+    terms.add(new Term("Note", approach.kind().remark()));
     terms.add(new Term("Wind", approach.wind(units)));
     terms.add(new Term("Ground", approach.ground(units)));
     terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));

@@ -48,6 +48,16 @@ public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
   }
 
   /**
+   * What happens in the entry, the wind, and what the entry shows.
+   *
+   * @param units the units to speak in
+   * @return some sentences
+   */
+  public String story(UnitSystem units) {
+    return description(units) + "; wind " + wind(units) + ". " + kind.remark();
+  }
+
+  /**
    * The encounter that this leads to.
    *
    * @param craft the helicopter
@@ -80,6 +90,8 @@ public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
    * @return for instance {@code calm} or {@code 10 kt from ahead}
    */
   public String wind(UnitSystem units) {
-    return windKt == 0 ? "calm" : units.given(Unit.KNOT, windKt) + " " + kind.windFrom();
+    return windKt == 0
+        ? "calm"
+        : units.given(Unit.KNOT, Math.abs(windKt)) + " " + kind.windFrom(windKt);
   }
 }
