@@ -16,6 +16,7 @@ import picocli.CommandLine.Mixin;
 class RegistryWordsTest {
 
   @Command
+  @SuppressWarnings("UnusedVariable") // picocli reads them
   private static final class Options {
     @Mixin private final EntryOptions entry = new EntryOptions();
     @Mixin private final RecoveriesOption recoveries = new RecoveriesOption();
