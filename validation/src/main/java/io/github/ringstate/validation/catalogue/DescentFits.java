@@ -110,7 +110,8 @@ public final class DescentFits implements Topic {
                 "Heave slope of the fits and of the ring-state model",
                 "Below zero a rotor drives its own vertical motion. Only the ring-state model has a"
                     + " range in which it clearly does.",
-                () -> slopes(models))),
+                () -> slopes(models)),
+            MeasuredDescent.figure(models)),
         checks);
   }
 

@@ -4,8 +4,10 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.flight.Motion;
 import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.reference.ReferenceTable;
@@ -71,6 +73,35 @@ final class MeasuredDescent {
                 "Torque without that of the unloaded blades, over that in the hover of the same"
                     + " run; the runs scatter from 0.84 to 0.96."));
     return checks;
+  }
+
+  /** The measured total inflow beside the models'. */
+  static Figure figure(Models models) {
+    return new Figure(
+        "measured-inflow",
+        "Total inflow measured on an untwisted rotor",
+        "Circles: a model rotor without twist in a wind tunnel, thrust coefficients 0.002 to 0.005"
+            + " (NACA TN 2474, table I). By the same report 12 degrees of twist raise the peak of"
+            + " the induced velocity by 24 per cent and move it 17 per cent further down: a total"
+            + " inflow of about 1.4 at -1.75. Flow down through the disc is positive.",
+        () -> graph(models));
+  }
+
+  private static Graph graph(Models models) {
+    double[] descent = TABLE.numbers("descent_over_vh");
+    double[] induced = TABLE.numbers("induced_over_vh");
+    double[] axial = Arrays.stream(descent).map(d -> -d).toArray();
+    double[] total =
+        IntStream.range(0, descent.length).mapToDouble(i -> induced[i] - descent[i]).toArray();
+    InflowModel quartic = models.quartic(1.15);
+    InflowModel lines = models.twoSegment(1.15);
+    return Graph.of("axial speed z / vh", "total inflow (z + v) / vh")
+        .x(-2.5, 0.05)
+        .y(-1.6, 1.7)
+        .curve("quartic, k = 1.15", Pens.DASHED, -2, 0, z -> quartic.total(0, z))
+        .curve("two segments, k = 1.15", Pens.DOTTED, -2, 0, z -> lines.total(0, z))
+        .curve("ring-state model", Pens.THICK, -2.5, 0, z -> models.ring().total(0, z))
+        .points("measured, no twist", Pens.CIRCLE, axial, total);
   }
 
   private static Check inflow(InflowModel model, double from, double to) {

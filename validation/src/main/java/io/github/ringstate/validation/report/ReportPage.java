@@ -9,6 +9,7 @@ import io.github.ringstate.validation.check.KnownDifference;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Status;
+import io.github.ringstate.validation.check.Tally;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -73,6 +74,8 @@ public final class ReportPage {
         Map.of(
             "outcomes",
             Outcomes.of(checks()),
+            "confrontation",
+            Confrontation.of(Tally.of(sections), bibliography),
             "headline",
             first,
             "sections",

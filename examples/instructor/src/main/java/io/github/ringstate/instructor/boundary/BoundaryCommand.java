@@ -93,11 +93,13 @@ public final class BoundaryCommand implements Runnable {
   public void run() {
     Delivery delivery = output.delivery(terminal);
     Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
-    double stepKt = NumberText.one("--step-kt", step, STEP);
-    delivery.deliver(new BoundaryReport(Chart.of(conditions, stepKt), path(conditions)));
+    BoundaryRequest request =
+        new BoundaryRequest(
+            conditions, NumberText.si("--step-kt", step, STEP), flight(), output.isPicture());
+    delivery.deliver(new BoundaryReport(request, BoundaryResult.of(request)));
   }
 
-  private Optional<FlightPath> path(Conditions conditions) {
+  private Optional<BoundaryRequest.Flight> flight() {
     EntryKind kind =
         entry == null
             ? EntryKind.STANDARD
@@ -116,6 +118,6 @@ public final class BoundaryCommand implements Runnable {
           "--fly has no place in text and tables" + UserError.ALLOWED + "html, svg, png");
     }
     Technique chosen = new Choice<>("--fly", Technique.ALL, Technique::name).one(recovery);
-    return Optional.of(FlightPath.fly(conditions, Approach.standard(kind), chosen, delayS));
+    return Optional.of(new BoundaryRequest.Flight(Approach.standard(kind), chosen, delayS));
   }
 }

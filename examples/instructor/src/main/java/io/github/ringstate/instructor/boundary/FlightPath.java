@@ -17,13 +17,13 @@ import java.util.List;
  * The way of one encounter through the speeds of the disc.
  *
  * @param recovery what the pilot does
- * @param delayS from onset to the pilot's action, s
+ * @param delay from onset to the pilot's action, s
  * @param entry the entry's name
  * @param points the speeds at equal steps of time
  * @param marks the speeds at which something happens
  */
 record FlightPath(
-    Technique recovery, double delayS, String entry, List<Point> points, List<Point> marks) {
+    Technique recovery, double delay, String entry, List<Point> points, List<Point> marks) {
 
   private static final double STEP = 0.1;
 
@@ -36,8 +36,8 @@ record FlightPath(
    * Speeds of the disc through the air.
    *
    * @param time since the flight began, s
-   * @param edgewise along the disc, m/s
-   * @param axial along the shaft, m/s, positive in climb
+   * @param edgewise edgewise airspeed, m/s
+   * @param axial axial speed, m/s, positive in climb
    * @param mark what happens there; empty for a point on the way
    */
   record Point(double time, double edgewise, double axial, String mark) {}
@@ -48,11 +48,11 @@ record FlightPath(
    * @param conditions craft, mass and air
    * @param approach how the flight comes to the ring state
    * @param recovery what the pilot does
-   * @param delayS from onset to the pilot's action, s
+   * @param delay from onset to the pilot's action, s
    * @return the way
    */
   static FlightPath fly(
-      Conditions conditions, Approach approach, Technique recovery, double delayS) {
+      Conditions conditions, Approach approach, Technique recovery, double delay) {
     double hover = conditions.hoverInduced();
     List<Point> points = new ArrayList<>();
     History history =
@@ -69,7 +69,7 @@ record FlightPath(
         approach
             .encounter(conditions.craft(), conditions.air())
             .withRecovery(recovery.standard())
-            .withDelay(delayS);
+            .withDelay(delay);
     Outcome outcome;
     try {
       outcome = encounter.fly(PreciseFlyer.standard(), history);
@@ -84,7 +84,7 @@ record FlightPath(
                     || seen.kind() == EventKind.RECOGNITION
                     || seen.kind() == EventKind.ARREST)
         .forEach(seen -> marks.add(near(points, seen.time(), seen.kind().label())));
-    return new FlightPath(recovery, delayS, approach.kind().label(), points, marks);
+    return new FlightPath(recovery, delay, approach.kind().label(), points, marks);
   }
 
   private static Point near(List<Point> points, double time, String mark) {
@@ -103,12 +103,6 @@ record FlightPath(
    * @return a part of a sentence
    */
   String inWords() {
-    return "entry "
-        + entry
-        + ", recovery "
-        + recovery.shown()
-        + " begun "
-        + Decimals.brief(delayS)
-        + " s after onset";
+    return BoundaryMessages.SAY.flight(entry, recovery.shown(), Decimals.brief(delay));
   }
 }

@@ -88,7 +88,7 @@ record ClassroomFlights(List<Double> delays, List<Technique> recoveries, List<Fl
 
   static ClassroomFlights fly(FlyRequest request) {
     TreeSet<Double> delays = new TreeSet<>(OFFERED);
-    delays.add(request.delayS());
+    delays.add(request.delay());
     List<Technique> recoveries =
         Technique.ALL.stream()
             .filter(kind -> !kind.isMistaken() || kind.equals(request.recovery()))

@@ -37,11 +37,11 @@ public final class EntryOptions {
   /**
    * What was given.
    *
-   * @param heightFt height above the ground at onset, ft; empty if there is no ground
+   * @param height height above the ground at onset, m; empty if there is no ground
    * @return the approach
    * @throws UserError if a name is unknown or a number wrong
    */
-  public Approach approach(OptionalDouble heightFt) {
+  public Approach approach(OptionalDouble height) {
     EntryKind kind =
         entry == null
             ? EntryKind.STANDARD
@@ -50,19 +50,19 @@ public final class EntryOptions {
         wind == null
             ? kind.wind().standard()
             : NumberText.one("--wind-kt", wind, kind.wind().quantity());
-    return new Approach(kind, windKt, heightFt);
+    return new Approach(kind, windKt, height);
   }
 
   /**
    * Reads a height at onset.
    *
    * @param height the height in ft, or null
-   * @return the height, ft; empty for null
+   * @return the height, m; empty for null
    * @throws UserError if it is no number or out of range
    */
   public static OptionalDouble height(@Nullable String height) {
     return height == null
         ? OptionalDouble.empty()
-        : OptionalDouble.of(NumberText.one(HEIGHT, height, Ranges.in(Unit.FOOT, Encounter.HEIGHT)));
+        : OptionalDouble.of(NumberText.si(HEIGHT, height, Ranges.in(Unit.FOOT, Encounter.HEIGHT)));
   }
 }

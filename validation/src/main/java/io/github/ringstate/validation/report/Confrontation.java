@@ -1,0 +1,40 @@
+package io.github.ringstate.validation.report;
+
+import io.github.ringstate.validation.catalogue.HeldOut;
+import io.github.ringstate.validation.catalogue.Wanted;
+import io.github.ringstate.validation.check.Tally;
+import java.util.List;
+
+/**
+ * What the model is held against that nothing was fitted to.
+ *
+ * @param kinds how many checks there are of each kind
+ * @param counted the sources of the validations that count, with their number of checks
+ * @param held the checks against sources that are held out
+ * @param wanted the sources that could not be read
+ */
+record Confrontation(Kinds kinds, List<Work> counted, List<CheckEntry> held, List<Wanted> wanted) {
+
+  /** A work and how many checks it gives. */
+  record Work(int number, String text, long checks, boolean isHeld) {}
+
+  static Confrontation of(Tally tally, Bibliography bibliography) {
+    return new Confrontation(
+        Kinds.of(tally),
+        tally.bySource().entrySet().stream()
+            .map(
+                entry ->
+                    new Work(
+                        bibliography.works().indexOf(entry.getKey()) + 1,
+                        entry.getKey(),
+                        entry.getValue(),
+                        HeldOut.sources().stream()
+                            .anyMatch(held -> held.work().equals(entry.getKey()))))
+            .toList(),
+        tally.checks().stream()
+            .filter(check -> HeldOut.covers(check.question().source()))
+            .map(check -> CheckEntry.of(check, bibliography))
+            .toList(),
+        Wanted.works());
+  }
+}
