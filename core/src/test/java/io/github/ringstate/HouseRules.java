@@ -33,8 +33,8 @@ final class HouseRules {
     STANDS_ON.put("air", List.of("quantity"));
     STANDS_ON.put("rotor", List.of("inflow"));
     STANDS_ON.put("craft", List.of("rotor", "air"));
-    STANDS_ON.put("flight", List.of("craft"));
-    STANDS_ON.put("pilot", List.of("flight"));
+    STANDS_ON.put("dynamics", List.of("craft", "integrate"));
+    STANDS_ON.put("pilot", List.of("dynamics"));
     STANDS_ON.put("encounter", List.of("pilot"));
     STANDS_ON.put("study", List.of("encounter"));
   }

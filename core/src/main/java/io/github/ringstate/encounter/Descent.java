@@ -1,20 +1,19 @@
 package io.github.ringstate.encounter;
 
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.ControlLaw;
-import io.github.ringstate.flight.Controls;
-import io.github.ringstate.flight.Course;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.FlightEvent;
-import io.github.ringstate.flight.FlightEvent.Crossing;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.State;
+import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
+import io.github.ringstate.integrate.Event;
+import io.github.ringstate.integrate.Event.Crossing;
+import io.github.ringstate.integrate.Propagator;
+import io.github.ringstate.pilot.Cockpit;
+import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Phase;
+import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import java.util.ArrayList;
@@ -32,25 +31,23 @@ final class Descent {
   /** Time after onset in which a crossing of the boundary is the same crossing, s. */
   private static final double SAME_CROSSING = 0.01;
 
-  /** A leg that would be shorter is not flown, s: an integrator cannot tell its ends apart. */
-  private static final double SHORTEST_LEG = 1e-9;
-
   /** Phases after which a recovery is taken to go round in a circle at one instant. */
   private static final int MOST_PHASES = 10_000;
 
   private final Approach approach;
-  private final Course course;
-  private final @Nullable History history;
+  private final Propagator<EventKind, Motion> flight;
+  private final @Nullable Trajectory trajectory;
   private final boolean story;
-  private final EquationsOfMotion motion;
+  private final EquationsOfMotion equations;
+  private final PilotView pilot;
   private final ControlLaw entryLaw;
   private final double level;
   private final double warning;
   private final ControlLaw recoveryLaw = (seen, controls) -> command(seen, controls);
-  private final List<FlightEvent> always;
-  private final List<FlightEvent> untilCue;
-  private final List<FlightEvent> inPhase;
-  private final List<FlightEvent> inLastPhase;
+  private final List<Event<EventKind, Motion>> always;
+  private final List<Event<EventKind, Motion>> untilCue;
+  private final List<Event<EventKind, Motion>> inPhase;
+  private final List<Event<EventKind, Motion>> inLastPhase;
 
   private Recovery recovery = new NoRecovery();
   private Cue cue = Cue.of("none", seen -> -1);
@@ -65,61 +62,66 @@ final class Descent {
    * Prepares for descents.
    *
    * @param approach the approach
-   * @param course what is flown on
-   * @param history where to name the phases, or null
+   * @param flight what is flown with
+   * @param trajectory where to name the phases, or null
    * @param story whether all that happens is looked for, or only what the outcome is made of
    */
-  Descent(Approach approach, Course course, @Nullable History history, boolean story) {
+  Descent(
+      Approach approach,
+      Propagator<EventKind, Motion> flight,
+      @Nullable Trajectory trajectory,
+      boolean story) {
     this.approach = approach;
-    this.course = course;
-    this.history = history;
+    this.flight = flight;
+    this.trajectory = trajectory;
     this.story = story;
     Encounter encounter = approach.encounter();
-    motion = approach.scene().equations(encounter.height().isPresent());
+    equations = approach.scene().equations(encounter.height().isPresent());
+    pilot = approach.scene().pilot(equations);
     entryLaw = approach.scene().start().law();
-    course.start(approach.time(), approach.state(), entryLaw);
+    flight.start(approach.time(), approach.state());
     level = encounter.height().orElse(0);
     warning = encounter.craft().si(Helicopter.LOW_ROTOR_SPEED);
     always = List.copyOf(events(encounter.height().isPresent(), story));
-    untilCue = with(FlightEvent.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(seen)));
-    FlightEvent limit =
-        FlightEvent.note(EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> phase.limitMargin(seen));
-    FlightEvent phaseEnd =
-        FlightEvent.stop(EventKind.PHASE_END, Crossing.RISING, seen -> phase.end(seen));
-    inLastPhase = story ? with(limit) : always;
-    inPhase = story ? with(limit, phaseEnd) : with(phaseEnd);
+    untilCue = with(List.of(Event.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(pilot))));
+    Event<EventKind, Motion> limit =
+        Event.note(EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> phase.limitMargin(pilot));
+    Event<EventKind, Motion> phaseEnd =
+        Event.stop(EventKind.PHASE_END, Crossing.RISING, seen -> phase.end(pilot));
+    inLastPhase = story ? with(List.of(limit)) : always;
+    inPhase = with(story ? List.of(limit, phaseEnd) : List.of(phaseEnd));
   }
 
-  private List<FlightEvent> events(boolean ground, boolean story) {
+  private List<Event<EventKind, Motion>> events(boolean ground, boolean story) {
     Scene scene = approach.scene();
-    List<FlightEvent> events = new ArrayList<>();
-    events.add(FlightEvent.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed));
+    List<Event<EventKind, Motion>> events = new ArrayList<>();
+    events.add(Event.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed));
     if (ground) {
-      events.add(FlightEvent.stop(EventKind.GROUND, Crossing.FALLING, Motion::height));
+      events.add(Event.stop(EventKind.GROUND, Crossing.FALLING, Motion::height));
     }
     if (!story) {
       return events;
     }
     events.add(
-        FlightEvent.note(
+        Event.note(
             EventKind.FASTEST_DESCENT,
             Crossing.RISING,
             seen -> seen.verticalAcceleration() - Approach.STEADY));
-    events.add(FlightEvent.note(EventKind.RING_STATE_LEFT, Crossing.RISING, scene::margin));
+    events.add(Event.note(EventKind.RING_STATE_LEFT, Crossing.RISING, scene::margin));
     events.add(
-        FlightEvent.note(EventKind.RING_STATE_ENTERED_AGAIN, Crossing.FALLING, scene::margin)
+        Event.<EventKind, Motion>note(
+                EventKind.RING_STATE_ENTERED_AGAIN, Crossing.FALLING, scene::margin)
             .when(seen -> seen.time() > approach.time() + SAME_CROSSING));
     events.add(
-        FlightEvent.note(
+        Event.note(
             EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - warning));
-    events.add(
-        FlightEvent.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - 0.5));
+    events.add(Event.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - 0.5));
     return events;
   }
 
-  private List<FlightEvent> with(FlightEvent... more) {
-    List<FlightEvent> all = new ArrayList<>(always);
-    all.addAll(List.of(more));
+  private List<Event<EventKind, Motion>> with(List<Event<EventKind, Motion>> more) {
+    List<Event<EventKind, Motion>> all = new ArrayList<>(always);
+    all.addAll(more);
     return List.copyOf(all);
   }
 
@@ -131,10 +133,11 @@ final class Descent {
   void fly(Recovery flown, Recognition recognition) {
     recovery = flown;
     recognisedAt = Double.NaN;
-    motion.begin(Double.NaN, approach.time(), approach.time());
-    motion.held(Double.NaN);
-    course.again(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
-    approach.noteOnset(course.occurrences());
+    pilot.follow(entryLaw);
+    pilot.begin(Double.NaN, approach.time(), approach.time());
+    pilot.held(Double.NaN);
+    flight.restart(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
+    approach.noteOnset(flight.log());
     ending(waiting(recognition));
   }
 
@@ -144,53 +147,54 @@ final class Descent {
     double begins = approach.time();
     if (recognition.cue().isPresent()) {
       cue = recognition.cue().get();
-      if (cue.level(course.at(motion, entryLaw)) >= 0) {
-        note(EventKind.CUE);
+      if (cue.level(now()) >= 0) {
+        flight.note(EventKind.CUE);
       } else {
         double giveUp = approach.time() + Encounter.RECOVERY_TIME;
-        EventKind stop = course.fly(motion, entryLaw, giveUp, untilCue);
+        EventKind stop = flight.propagateShared(equations, giveUp, untilCue);
         if (stop != EventKind.CUE) {
           return stop;
         }
       }
-      begins = course.time();
+      begins = flight.time();
     }
-    if (recognition.delay() > SHORTEST_LEG) {
-      EventKind stop = course.fly(motion, entryLaw, begins + recognition.delay(), always);
+    if (recognition.delay() > Propagator.SHORTEST_LEG) {
+      EventKind stop = flight.propagateShared(equations, begins + recognition.delay(), always);
       if (stop != null) {
         return stop;
       }
     }
-    recognisedAt = course.state(State.UP);
-    note(EventKind.RECOGNITION);
+    recognisedAt = flight.state(State.UP);
+    flight.note(EventKind.RECOGNITION);
     return recovering();
   }
 
   private @Nullable EventKind recovering() {
-    double recognition = course.time();
-    motion.held(course.state(State.COLLECTIVE));
+    double recognition = flight.time();
+    pilot.held(flight.state(State.COLLECTIVE));
     double end = recognition + Encounter.RECOVERY_TIME;
     boolean held = false;
     begin(recovery.phases());
-    for (int flown = 0; end - course.time() > SHORTEST_LEG; flown++) {
+    pilot.follow(recoveryLaw);
+    for (int flown = 0; end - flight.time() > Propagator.SHORTEST_LEG; flown++) {
       if (flown > MOST_PHASES) {
         throw bad("has more than " + MOST_PHASES + " phases in one descent");
       }
-      motion.begin(recognition, techniqueBegan, course.time());
-      Motion now = course.at(motion, recoveryLaw);
+      pilot.begin(recognition, techniqueBegan, flight.time());
+      Cockpit now = now();
       if (phase.ends() && phase.end(now) >= 0) {
         goOn(now);
         continue;
       }
       if (story && !held && phase.limitMargin(now) < 0) {
-        note(EventKind.LIMIT_BINDS);
+        flight.note(EventKind.LIMIT_BINDS);
       }
       named(phase.name());
-      EventKind stop = course.fly(motion, recoveryLaw, end, phase.ends() ? inPhase : inLastPhase);
+      EventKind stop = flight.propagate(equations, end, phase.ends() ? inPhase : inLastPhase);
       if (stop != EventKind.PHASE_END) {
         return stop;
       }
-      Motion then = course.at(motion, recoveryLaw);
+      Cockpit then = now();
       held = story && phase.limitMargin(then) < 0;
       goOn(then);
     }
@@ -201,10 +205,10 @@ final class Descent {
     phases = list;
     phase = list.get(0);
     next = 1;
-    techniqueBegan = course.time();
+    techniqueBegan = flight.time();
   }
 
-  private void goOn(Motion now) {
+  private void goOn(Cockpit now) {
     List<Phase> instead = phase.instead(now);
     if (!instead.isEmpty()) {
       begin(instead);
@@ -219,15 +223,15 @@ final class Descent {
     return new IllegalStateException("the recovery " + recovery.name() + " " + what);
   }
 
-  private void note(EventKind kind) {
-    course
-        .occurrences()
-        .add(kind, course.time(), course.state(State.UP), course.state(State.SPEED_UP));
+  /** What the pilot sees where the flight is. */
+  private Cockpit now() {
+    flight.at(equations);
+    return pilot;
   }
 
   private void named(String name) {
-    if (history != null) {
-      history.phase(name);
+    if (trajectory != null) {
+      trajectory.phase(name);
     }
   }
 
@@ -248,7 +252,7 @@ final class Descent {
   private double lowest() {
     return switch (ending) {
       case GROUND -> 0;
-      case ARRESTED -> course.state(State.UP);
+      case ARRESTED -> flight.state(State.UP);
       case NOT_ARRESTED, NO_ONSET -> Double.NaN;
     };
   }
@@ -264,15 +268,15 @@ final class Descent {
   }
 
   double peakDescent() {
-    return course.fastestDescent();
+    return Math.max(0, -flight.least());
   }
 
   double timeToArrest() {
-    return ending == Ending.ARRESTED ? course.time() - approach.time() : Double.NaN;
+    return ending == Ending.ARRESTED ? flight.time() - approach.time() : Double.NaN;
   }
 
   double impactSpeed() {
-    return ending == Ending.GROUND ? -course.state(State.SPEED_UP) : Double.NaN;
+    return ending == Ending.GROUND ? -flight.state(State.SPEED_UP) : Double.NaN;
   }
 
   Outcome outcome() {
@@ -280,11 +284,11 @@ final class Descent {
         ending,
         present(altitudeLoss()),
         present(lossAfterRecognition()),
-        OptionalDouble.of(course.fastestDescent()),
+        OptionalDouble.of(peakDescent()),
         present(timeToArrest()),
         present(impactSpeed()),
         OptionalDouble.of(approach.time()),
-        course.occurrences().list());
+        Occurrence.listOf(flight.log()));
   }
 
   private static OptionalDouble present(double value) {

@@ -1,7 +1,7 @@
 package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.WindField;
-import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;

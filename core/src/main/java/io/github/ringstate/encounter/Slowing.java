@@ -1,10 +1,10 @@
 package io.github.ringstate.encounter;
 
+import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Entry.Start;
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.Trim;
+import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.quantity.SoftLimit;
 import io.github.ringstate.quantity.Unit;

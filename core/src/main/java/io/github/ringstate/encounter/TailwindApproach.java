@@ -2,8 +2,8 @@ package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.Trim;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -132,6 +132,6 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
   }
 
   private static double power(EquationsOfMotion motion, double[] state) {
-    return motion.at(0, state, (seen, controls) -> {}).shaftPower();
+    return motion.at(0, state).loads().shaftPower();
   }
 }

@@ -18,6 +18,9 @@
  * the lowest height. An encounter that never meets the ring state says so, one that is not
  * recovered says so, and one that reaches the ground gives the speed of impact.
  *
+ * <p>An encounter is data. A {@link io.github.ringstate.encounter.Simulator} flies it, precisely or
+ * fast; a {@link io.github.ringstate.encounter.Trajectory} takes samples on the way.
+ *
  * <p>Encounters that differ in recognition and recovery alone share what comes before, an {@link
  * io.github.ringstate.encounter.Approach}; {@link io.github.ringstate.encounter.BulkFlight} flies
  * many of them from one, for tables, studies and sweeps.

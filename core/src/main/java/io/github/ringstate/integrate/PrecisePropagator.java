@@ -83,7 +83,7 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
   }
 
   @Override
-  public void start(double from, double[] at, Equations<V> equations) {
+  public void start(double from, double[] at) {
     firstTime = from;
     firstState = at.clone();
     restart(from);
@@ -129,6 +129,11 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
       }
     }
     return null;
+  }
+
+  @Override
+  public @Nullable K propagateShared(Equations<V> equations, double end, List<Event<K, V>> events) {
+    return propagate(equations, end, events);
   }
 
   private void mine() {

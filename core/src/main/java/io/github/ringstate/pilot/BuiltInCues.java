@@ -1,6 +1,5 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;

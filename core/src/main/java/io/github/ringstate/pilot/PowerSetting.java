@@ -1,7 +1,5 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
-
 /** How a pilot sets power: by moving the collective until the instrument shows what is wanted. */
 public final class PowerSetting {
 

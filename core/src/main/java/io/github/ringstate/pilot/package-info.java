@@ -3,7 +3,7 @@
  *
  * <p>{@link io.github.ringstate.pilot.Recovery} is the one interface to write: a list of phases,
  * each with a name, a command and an end. A {@link io.github.ringstate.pilot.Phase} commands the
- * controls, given what a pilot could know (a {@link io.github.ringstate.flight.Cockpit}), and keeps
+ * controls, given what a pilot could know (a {@link io.github.ringstate.pilot.Cockpit}), and keeps
  * no memory; its end is located exactly. The delay until a pilot acts is no part of a recovery.
  * Built in, and registered in {@link io.github.ringstate.pilot.Technique#ALL}, under the trade's
  * descriptive words:

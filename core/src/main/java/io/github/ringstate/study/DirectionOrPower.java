@@ -4,7 +4,7 @@ import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
@@ -58,7 +58,7 @@ public record DirectionOrPower(
     if (base.height().isPresent()) {
       throw new IllegalArgumentException("losses are compared away from the ground");
     }
-    Approach approach = Approach.fly(base, new SwiftFlyer());
+    Approach approach = Approach.fly(base, Simulator.fast());
     if (!approach.onset()) {
       return List.of();
     }

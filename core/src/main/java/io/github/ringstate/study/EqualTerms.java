@@ -1,7 +1,7 @@
 package io.github.ringstate.study;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.PowerSetting;

@@ -6,11 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.Trim;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.pilot.CollectiveOnly;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.NoRecovery;
@@ -42,14 +40,14 @@ class TailwindApproachTest {
   /** What is asked of the motion from the start on, every tenth of a second. */
   private static List<double[]> flown(Encounter encounter) {
     List<double[]> samples = new ArrayList<>();
-    History history = new History(0.1, (phase, motion) -> samples.add(sample(motion)));
-    encounter.fly(PreciseFlyer.standard(), history);
+    Trajectory trajectory = new Trajectory(0.1, (phase, motion) -> samples.add(sample(motion)));
+    encounter.fly(Simulator.precise(), trajectory);
     return samples;
   }
 
   private static double[] sample(Motion motion) {
     return new double[] {
-      motion.time(), motion.forwardAirspeed(), motion.groundSpeed(), motion.shaftPower()
+      motion.time(), motion.forwardAirspeed(), motion.groundSpeed(), motion.loads().shaftPower()
     };
   }
 
@@ -94,7 +92,7 @@ class TailwindApproachTest {
   private static double hoverPower(Encounter encounter) {
     EquationsOfMotion motion = new Scene(encounter).equations(false);
     Trim hover = Trim.find(motion, 0, 0);
-    return motion.at(0, hover.state(motion, 0, 0), (seen, controls) -> {}).shaftPower();
+    return motion.at(0, hover.state(motion, 0, 0)).loads().shaftPower();
   }
 
   @Test

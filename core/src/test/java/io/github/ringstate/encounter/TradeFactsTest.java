@@ -7,8 +7,6 @@ import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Autorotation;
@@ -165,7 +163,7 @@ class TradeFactsTest {
     List<Arguments> all = new ArrayList<>();
     for (Helicopter craft : DemoCraft.ALL) {
       for (Parameter mass :
-          List.of(Helicopter.LEAST_MASS, Helicopter.MASS, Helicopter.GREATEST_MASS)) {
+          List.of(Helicopter.MINIMUM_MASS, Helicopter.MASS, Helicopter.MAXIMUM_MASS)) {
         all.add(Arguments.of(craft.with(Helicopter.MASS, craft.numbers().get(mass))));
       }
     }
@@ -211,11 +209,12 @@ class TradeFactsTest {
   /** One sample of where a lateral recovery went. */
   private static double sideways(Helicopter craft) {
     double[] last = new double[1];
-    History history = new History(0.05, (phase, motion) -> last[0] = motion.sidewaysAirspeed());
+    Trajectory trajectory =
+        new Trajectory(0.05, (phase, motion) -> last[0] = motion.sidewaysAirspeed());
     Encounter.of(craft)
         .withRecovery(new Lateral())
         .withDelay(2)
-        .fly(PreciseFlyer.standard(), history);
+        .fly(Simulator.precise(), trajectory);
     return last[0];
   }
 

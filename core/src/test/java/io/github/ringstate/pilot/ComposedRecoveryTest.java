@@ -5,8 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.FirstToFire.Branch;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.ParameterSet;

@@ -267,10 +267,10 @@ class PilotStudyTest {
     return Technique.ALL;
   }
 
-  /** What is flown swiftly is what is flown precisely, within half a foot. */
+  /** What is flown fast is what is flown precisely, within half a foot. */
   @ParameterizedTest
   @MethodSource("studies")
-  void theSwiftLossesAreThoseOfThePreciseFlight(PilotStudy study) {
+  void theFastLossesAreThoseOfThePreciseFlight(PilotStudy study) {
     for (int i = 0; i < 12; i++) {
       double precise = loss(study.encounter(i).fly());
       assertEquals(precise, loss(study.fly(i)), Unit.FOOT.toSi(0.5), "pilot " + i);

@@ -3,10 +3,10 @@ package io.github.ringstate.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.dynamics.RingStateShaking;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Settling;
-import io.github.ringstate.flight.RingStateShaking;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Delays;
 import io.github.ringstate.pilot.Draws;

@@ -252,7 +252,7 @@ class BrowserTest {
       String said = page.ask("document.getElementById('said').textContent");
       double told =
           Double.parseDouble(found(said, "autorotation reaches the ground at ([0-9]+) ft/min"));
-      // the table is rounded to 10 ft/min, and flown swiftly
+      // the table is rounded to 10 ft/min, and flown fast
       assertEquals(Double.parseDouble(impact), told, 10);
       assertEquals(List.of(), page.complaints());
     }

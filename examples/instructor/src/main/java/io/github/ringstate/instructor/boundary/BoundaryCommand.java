@@ -31,7 +31,7 @@ import picocli.CommandLine.Option;
     },
     footer = {
       "",
-      "Example: the twin at its greatest mass, 6000 ft up",
+      "Example: the twin at its maximum mass, 6000 ft up",
       "  ringstate boundary --craft twin --mass-kg 4300 --pressure-altitude-ft 6000",
       "and its picture, with a flight through it",
       "  ringstate boundary --craft twin --fly lateral --format svg --output boundary.svg",

@@ -1,12 +1,12 @@
 package io.github.ringstate.instructor.boundary;
 
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.EventKind;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.files.text.Decimals;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.NoSteadyFlightException;
-import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.pilot.Technique;
@@ -55,8 +55,8 @@ record FlightPath(
       Conditions conditions, Approach approach, Technique recovery, double delay) {
     double hover = conditions.hoverInduced();
     List<Point> points = new ArrayList<>();
-    History history =
-        new History(
+    Trajectory trajectory =
+        new Trajectory(
             STEP,
             (phase, motion) ->
                 points.add(
@@ -72,7 +72,7 @@ record FlightPath(
             .withDelay(delay);
     Outcome outcome;
     try {
-      outcome = encounter.fly(PreciseFlyer.standard(), history);
+      outcome = encounter.fly(Simulator.precise(), trajectory);
     } catch (NoSteadyFlightException noStart) {
       throw Conditions.noStart(approach.kind().label(), noStart);
     }

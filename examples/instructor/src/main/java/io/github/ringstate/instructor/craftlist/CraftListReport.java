@@ -27,7 +27,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
           new Column<>("mass_kg", craft -> Cell.number(craft.mass())),
           new Column<>(
               "greatest_mass_kg",
-              craft -> Cell.number(craft.numbers().get(Helicopter.GREATEST_MASS))),
+              craft -> Cell.number(craft.numbers().get(Helicopter.MAXIMUM_MASS))),
           new Column<>("radius_m", craft -> Cell.number(craft.numbers().get(Rotor.RADIUS))),
           new Column<>("disc_loading_n_per_m2", craft -> Cell.number(craft.discLoading())),
           new Column<>(
@@ -72,7 +72,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
         List.of(
             GridColumn.left("craft"),
             GridColumn.right("mass", "kg"),
-            GridColumn.right("greatest", "mass, kg"),
+            GridColumn.right("maximum", "mass, kg"),
             GridColumn.right("radius", "m"),
             GridColumn.right("disc load", "N/m2"),
             GridColumn.right("continuous", "power, kW"),

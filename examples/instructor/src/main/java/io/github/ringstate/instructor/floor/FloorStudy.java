@@ -1,9 +1,9 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.UserError;
-import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.progress.Work;

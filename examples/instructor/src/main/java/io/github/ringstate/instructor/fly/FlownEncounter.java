@@ -1,11 +1,11 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.files.error.UserError;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.NoSteadyFlightException;
-import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.instructor.conditions.Conditions;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,11 +35,11 @@ record FlownEncounter(Outcome outcome, List<Sample> samples, Optional<ClassroomF
     Encounter encounter =
         request.encounter().withRecovery(request.recovery().standard()).withDelay(request.delay());
     List<Sample> samples = new ArrayList<>();
-    History history =
-        new History(request.step(), (phase, motion) -> samples.add(Sample.of(phase, motion)));
+    Trajectory trajectory =
+        new Trajectory(request.step(), (phase, motion) -> samples.add(Sample.of(phase, motion)));
     try {
       return new FlownEncounter(
-          encounter.fly(PreciseFlyer.standard(), history),
+          encounter.fly(Simulator.precise(), trajectory),
           samples,
           request.lesson() ? Optional.of(ClassroomFlights.fly(request)) : Optional.empty());
     } catch (NoSteadyFlightException noStart) {

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
@@ -8,7 +9,6 @@ import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.flight.Occurrence;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.quantity.Unit;

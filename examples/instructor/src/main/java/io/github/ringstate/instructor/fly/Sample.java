@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.fly;
 
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.State;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
 
 /**
  * A flight at one instant.

@@ -2,8 +2,8 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,8 +36,8 @@ record ShownFlight(Technique recovery, Outcome outcome, List<Point> path) {
     Outcome outcome =
         base.withRecovery(recovery.standard())
             .fly(
-                PreciseFlyer.standard(),
-                new History(
+                Simulator.precise(),
+                new Trajectory(
                     STEP, (phase, motion) -> path.add(new Point(motion.time(), motion.height()))));
     return new ShownFlight(recovery, outcome, path);
   }

@@ -46,11 +46,11 @@ public final class EntryOptions {
         entry == null
             ? EntryKind.STANDARD
             : new Choice<>("--entry", EntryKind.ALL, EntryKind::name).one(entry);
-    double windKt =
+    double speed =
         wind == null
             ? kind.wind().standard()
             : NumberText.one("--wind-kt", wind, kind.wind().quantity());
-    return new Approach(kind, windKt, height);
+    return new Approach(kind, speed, height);
   }
 
   /**
