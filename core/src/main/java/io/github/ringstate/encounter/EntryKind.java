@@ -39,11 +39,10 @@ public record EntryKind(
           "tailwind-approach",
           "tailwind approach",
           "a steep approach at {approach ground speed} over the ground and {approach angle}, slowed"
-              + " towards {arrival ground speed} over the ground with the collective left alone, or"
-              + " raised to {arrival power} of the power of the hover where the descent takes less",
-          "People arrive like this: from a steep approach, often with a tailwind, with little power."
-              + " Settling from a hover flatters power, for there the craft holds nearly the power of"
-              + " the hover and has only begun to sink.",
+              + " towards {arrival ground speed}, the collective left alone or raised to"
+              + " {arrival power} of hover power",
+          "People arrive like this, with little power. Settling from a hover flatters power: the craft"
+              + " holds nearly hover power and has only begun to sink.",
           TailwindApproach.WIND,
           FROM_BEHIND,
           TailwindApproach.PARAMETERS,
