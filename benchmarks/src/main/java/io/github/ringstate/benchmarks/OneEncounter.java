@@ -8,7 +8,7 @@ import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TabulatedInflow;
-import io.github.ringstate.pilot.Draws;
+import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
@@ -59,7 +59,7 @@ public class OneEncounter {
   public void prepare() {
     Technique drawn = Technique.named(technique).orElseThrow();
     for (int i = 0; i < PILOTS; i++) {
-      recoveries[i] = drawn.draw(new Draws(1, i));
+      recoveries[i] = drawn.draw(new RandomStream(1, i));
     }
     RingStateInflow ring = RingStateInflow.standard();
     direct = Encounter.of(DemoCraft.TRAINER).withRecognition(recognition);

@@ -23,8 +23,8 @@ final class ControlTerm implements Term {
   private static final double INVERSE_COLLECTIVE_TIME = 1 / 0.15;
 
   private final Controls controls = new Controls();
-  private final double leastCollective;
-  private final double greatestCollective;
+  private final double minimumCollective;
+  private final double maximumCollective;
   private final double collectiveRate;
   private final double pitchLimit;
   private final double bankLimit;
@@ -36,8 +36,8 @@ final class ControlTerm implements Term {
   private Commander commander = (seen, unmoved) -> {};
 
   ControlTerm(Helicopter craft) {
-    leastCollective = craft.si(Helicopter.MINIMUM_COLLECTIVE);
-    greatestCollective = craft.si(Helicopter.MAXIMUM_COLLECTIVE);
+    minimumCollective = craft.si(Helicopter.MINIMUM_COLLECTIVE);
+    maximumCollective = craft.si(Helicopter.MAXIMUM_COLLECTIVE);
     collectiveRate = craft.si(Helicopter.COLLECTIVE_RATE);
     pitchLimit = craft.si(Helicopter.PITCH_LIMIT);
     bankLimit = craft.si(Helicopter.BANK_LIMIT);
@@ -67,7 +67,7 @@ final class ControlTerm implements Term {
   private void follow(Controls c, double[] y, double[] rates) {
     double pitch = within(c.pitch, -pitchLimit, pitchLimit);
     double bank = within(c.bank, -bankLimit, bankLimit);
-    double collective = within(c.collective, leastCollective, greatestCollective);
+    double collective = within(c.collective, minimumCollective, maximumCollective);
     double yaw = within(c.yawRate, -yawRate, yawRate);
     double wantedPitchRate =
         SoftLimit.within(

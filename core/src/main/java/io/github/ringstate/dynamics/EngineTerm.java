@@ -7,10 +7,10 @@ import io.github.ringstate.quantity.SoftLimit;
  * Engine, rotor speed and tail rotor.
  *
  * <p>The governor asks for the power that the rotor takes and for what restores the rotor's speed;
- * the engine gives at most its short-time power in this air and never less than nothing
- * (free-wheel), both corners rounded off. What is missing the rotor takes from its own inertia. The
- * engine answers at once; the time it needs is in the governor's time constant. The tail rotor
- * balances the torque that the engine puts into the main rotor, and pushes the craft aside.
+ * the engine gives at most its take-off power in this air and never less than nothing (free-wheel),
+ * both corners rounded off. What is missing the rotor takes from its own inertia. The engine
+ * answers at once; the time it needs is in the governor's time constant. The tail rotor balances
+ * the torque that the engine puts into the main rotor, and pushes the craft aside.
  */
 final class EngineTerm implements Term {
 

@@ -13,7 +13,7 @@ final class IndicatorTerm implements Term {
 
   @Override
   public void add(Motion at, double[] rates) {
-    rates[State.SHOWN_VERTICAL_SPEED] =
-        (at.state[State.SPEED_UP] - at.state[State.SHOWN_VERTICAL_SPEED]) * inverseLag;
+    rates[State.INDICATED_VERTICAL_SPEED] =
+        (at.state[State.SPEED_UP] - at.state[State.INDICATED_VERTICAL_SPEED]) * inverseLag;
   }
 }

@@ -55,7 +55,7 @@ public final class State {
   public static final int ROTOR_SPEED = 14;
 
   /** What the vertical speed indicator shows, m/s, positive up. */
-  public static final int SHOWN_VERTICAL_SPEED = 15;
+  public static final int INDICATED_VERTICAL_SPEED = 15;
 
   /** Number of quantities. */
   public static final int SIZE = 16;

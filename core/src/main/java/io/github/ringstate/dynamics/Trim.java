@@ -71,7 +71,7 @@ public record Trim(double pitch, double bank, double collective, double induced)
     state[State.COLLECTIVE] = collective;
     state[State.INDUCED] = induced;
     state[State.ROTOR_SPEED] = motion.craft().rotor().nominalSpeed();
-    state[State.SHOWN_VERTICAL_SPEED] = verticalSpeed;
+    state[State.INDICATED_VERTICAL_SPEED] = verticalSpeed;
     inAir(motion, state, airspeed, verticalSpeed);
     return state;
   }

@@ -142,7 +142,8 @@ public final class BulkFlight {
   /**
    * All that came of the last descent.
    *
-   * @return the outcome; what happened on the way is in it only if the flight is a telling one
+   * @return the outcome; what happened on the way is in it only if the flight is one {@link
+   *     #withEvents}
    */
   public Outcome outcome() {
     return onset ? descent.outcome() : Outcome.NO_ONSET;

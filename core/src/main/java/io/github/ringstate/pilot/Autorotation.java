@@ -126,7 +126,7 @@ public final class Autorotation extends MadeOf implements Recovery {
   }
 
   private void glide(Cockpit seen, Controls controls) {
-    double collective = seen.leastCollective() + collectiveKept + againstOverspeed(seen);
+    double collective = seen.minimumCollective() + collectiveKept + againstOverspeed(seen);
     command(-noseDown, collective, seen, controls);
   }
 

@@ -23,7 +23,7 @@ final class BuiltInCues {
 
     @Override
     public double level(Cockpit seen) {
-      return -seen.shownVerticalSpeed() - intended - margin;
+      return -seen.indicatedVerticalSpeed() - intended - margin;
     }
   }
 

@@ -47,7 +47,7 @@ public interface Cockpit {
    *
    * @return the speed, m/s, positive up
    */
-  double shownVerticalSpeed();
+  double indicatedVerticalSpeed();
 
   /**
    * Vertical acceleration as the body feels it.
@@ -173,7 +173,7 @@ public interface Cockpit {
    *
    * @return blade pitch at three quarters of the radius, rad
    */
-  double leastCollective();
+  double minimumCollective();
 
   /**
    * Pitch attitude in the hover before the descent.

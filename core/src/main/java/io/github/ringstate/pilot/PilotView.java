@@ -17,7 +17,7 @@ public final class PilotView implements Cockpit, Commander {
 
   private final Motion motion;
   private final Trim hover;
-  private final double leastCollective;
+  private final double minimumCollective;
   private final int tailPush;
   private ControlLaw law = (seen, controls) -> {};
   private double recognised = Double.NaN;
@@ -27,7 +27,7 @@ public final class PilotView implements Cockpit, Commander {
   private PilotView(EquationsOfMotion equations, Trim hover) {
     motion = equations.motion();
     this.hover = hover;
-    leastCollective = equations.craft().si(Helicopter.MINIMUM_COLLECTIVE);
+    minimumCollective = equations.craft().si(Helicopter.MINIMUM_COLLECTIVE);
     tailPush = equations.craft().sense().tailPush();
   }
 
@@ -97,8 +97,8 @@ public final class PilotView implements Cockpit, Commander {
   }
 
   @Override
-  public double shownVerticalSpeed() {
-    return motion.state(State.SHOWN_VERTICAL_SPEED);
+  public double indicatedVerticalSpeed() {
+    return motion.state(State.INDICATED_VERTICAL_SPEED);
   }
 
   @Override
@@ -187,8 +187,8 @@ public final class PilotView implements Cockpit, Commander {
   }
 
   @Override
-  public double leastCollective() {
-    return leastCollective;
+  public double minimumCollective() {
+    return minimumCollective;
   }
 
   @Override

@@ -198,7 +198,7 @@ public record Technique(
   }
 
   @Override
-  public Recovery draw(Draws draws) {
+  public Recovery draw(RandomStream draws) {
     ParameterSet numbers = ParameterSet.standard(parameters);
     for (Spread spread : spreads) {
       numbers = numbers.with(spread.parameter(), spread.value(draws.uniform()));

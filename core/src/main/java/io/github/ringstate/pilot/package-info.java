@@ -46,12 +46,12 @@
  * <h2>People</h2>
  *
  * {@link io.github.ringstate.pilot.Pilots} draw a recovery for one person from the {@link
- * io.github.ringstate.pilot.Draws} of a sample: a {@link io.github.ringstate.pilot.Technique} whose
- * numbers have a {@link io.github.ringstate.pilot.Spread} each, some of the people perhaps after a
- * wrong first instinct. Their delays follow {@link io.github.ringstate.pilot.Delays}, log-normal or
- * gamma; {@link io.github.ringstate.pilot.PilotState} has four sets of them. The spreads are
- * assumed throughout, and so is most of the delays: no source gives a distribution for helicopter
- * pilots.
+ * io.github.ringstate.pilot.RandomStream} of a sample: a {@link
+ * io.github.ringstate.pilot.Technique} whose numbers have a {@link
+ * io.github.ringstate.pilot.Spread} each, some of the people perhaps after a wrong first instinct.
+ * Their delays follow {@link io.github.ringstate.pilot.Delays}, log-normal or gamma; {@link
+ * io.github.ringstate.pilot.PilotState} has four sets of them. The spreads are assumed throughout,
+ * and so is most of the delays: no source gives a distribution for helicopter pilots.
  */
 @NullMarked
 package io.github.ringstate.pilot;

@@ -7,8 +7,8 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
-import io.github.ringstate.pilot.Draws;
 import io.github.ringstate.pilot.Pilots;
+import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recognition;
 import java.util.Arrays;
 import java.util.Optional;
@@ -40,7 +40,7 @@ public record PilotStudy(
    * @return the encounter
    */
   public Encounter encounter(long number) {
-    Draws draws = new Draws(seed, number);
+    RandomStream draws = new RandomStream(seed, number);
     double chance = draws.uniform();
     Disturbances disturbances = base.disturbances();
     long disturbed = draws.seed();

@@ -149,6 +149,6 @@ class FreeFallTest {
     double lag = STONE.si(Helicopter.VERTICAL_SPEED_LAG);
     Leg leg = Leg.fly(equations(), 0, atRest(), t);
     double expected = -GRAVITY * (t - lag * (1 - Math.exp(-t / lag)));
-    assertEquals(expected, leg.state()[State.SHOWN_VERTICAL_SPEED], 2e-3 * Math.abs(expected));
+    assertEquals(expected, leg.state()[State.INDICATED_VERTICAL_SPEED], 2e-3 * Math.abs(expected));
   }
 }

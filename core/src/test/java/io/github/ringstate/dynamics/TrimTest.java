@@ -64,7 +64,7 @@ class TrimTest {
     assertEquals(airspeed, at.forwardAirspeed(), 1e-12);
     assertEquals(0, at.sidewaysAirspeed(), 1e-12);
     assertEquals(verticalSpeed, at.verticalSpeed(), 1e-12);
-    assertEquals(0, at.rate(State.SHOWN_VERTICAL_SPEED), 1e-12);
+    assertEquals(0, at.rate(State.INDICATED_VERTICAL_SPEED), 1e-12);
   }
 
   /**

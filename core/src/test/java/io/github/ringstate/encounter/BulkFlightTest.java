@@ -11,7 +11,7 @@ import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TabulatedInflow;
 import io.github.ringstate.pilot.Cue;
-import io.github.ringstate.pilot.Draws;
+import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
@@ -42,7 +42,7 @@ class BulkFlightTest {
         .withEntry(ENTRIES.get(random.nextInt(3)))
         .withAir(StandardAtmosphere.at(2500 * random.nextDouble()))
         .withDelay(6 * random.nextDouble())
-        .withRecovery(technique.draw(new Draws(3, number)));
+        .withRecovery(technique.draw(new RandomStream(3, number)));
   }
 
   private static BulkFlight bulk(Encounter encounter) {
@@ -99,7 +99,7 @@ class BulkFlightTest {
     Encounter encounter = drawn(7).withRecovery(Technique.FORWARD.standard());
     BulkFlight used = bulk(encounter);
     for (int i = 0; i < 20; i++) {
-      used.fly(Technique.LATERAL.draw(new Draws(1, i)), Recognition.afterOnset(0.1 * i));
+      used.fly(Technique.LATERAL.draw(new RandomStream(1, i)), Recognition.afterOnset(0.1 * i));
     }
     used.fly(encounter.recovery(), encounter.recognition());
     BulkFlight fresh = bulk(encounter);
@@ -120,7 +120,8 @@ class BulkFlightTest {
             i % 5 == 4
                 ? Recognition.afterCue(Cue.sinkShown(0, 2), random.nextDouble())
                 : Recognition.afterOnset(i == 0 ? 0 : 9 * random.nextDouble());
-        Recovery recovery = Technique.ALL.get(i % Technique.ALL.size()).draw(new Draws(5, i));
+        Recovery recovery =
+            Technique.ALL.get(i % Technique.ALL.size()).draw(new RandomStream(5, i));
         BulkFlight fresh = bulk(encounter);
         assertEquals(fresh.fly(recovery, recognition), used.fly(recovery, recognition));
         assertEquals(fresh.altitudeLoss(), used.altitudeLoss());

@@ -55,7 +55,7 @@ class RecognitionTest {
                 (phase, seen) ->
                     samples.add(
                         new double[] {
-                          seen.verticalSpeed(), seen.state(State.SHOWN_VERTICAL_SPEED)
+                          seen.verticalSpeed(), seen.state(State.INDICATED_VERTICAL_SPEED)
                         })));
     assertTrue(samples.size() > 500);
     double shown = samples.get(0)[1];
@@ -94,7 +94,7 @@ class RecognitionTest {
                 0.001,
                 (phase, seen) ->
                     samples.add(
-                        new double[] {seen.time(), seen.state(State.SHOWN_VERTICAL_SPEED)})));
+                        new double[] {seen.time(), seen.state(State.INDICATED_VERTICAL_SPEED)})));
     double fired = time(outcome, EventKind.CUE);
     double[] first = samples.stream().filter(sample -> sample[1] <= -5).findFirst().orElseThrow();
     assertEquals(first[0], fired, 0.0011);

@@ -160,6 +160,8 @@ class LimitedTest {
     assertFalse(limited.phases().get(2).ends());
     assertInstanceOf(
         Limited.class,
-        Technique.FORWARD.within(ParameterSet.standard(Limited.PARAMETERS)).draw(new Draws(1, 1)));
+        Technique.FORWARD
+            .within(ParameterSet.standard(Limited.PARAMETERS))
+            .draw(new RandomStream(1, 1)));
   }
 }

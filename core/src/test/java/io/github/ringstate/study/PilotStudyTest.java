@@ -12,9 +12,9 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.pilot.Draws;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Pilots;
+import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.ParameterSet;
@@ -118,7 +118,9 @@ class PilotStudyTest {
           later.encounter(i).fly().altitudeLoss());
       double own = sampled.encounter(i).delay();
       assertEquals(
-          PilotState.DISTRACTED.delays().inverseCumulativeProbability(new Draws(42, i).uniform()),
+          PilotState.DISTRACTED
+              .delays()
+              .inverseCumulativeProbability(new RandomStream(42, i).uniform()),
           own);
       assertEquals(
           fixed.encounter(i).withDelay(own).fly().altitudeLoss(),
@@ -200,7 +202,7 @@ class PilotStudyTest {
           }
 
           @Override
-          public Recovery draw(Draws draws) {
+          public Recovery draw(RandomStream draws) {
             begun.incrementAndGet();
             underWay.countDown();
             return Technique.LATERAL.draw(draws);

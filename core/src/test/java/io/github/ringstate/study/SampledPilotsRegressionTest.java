@@ -8,8 +8,8 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Delays;
-import io.github.ringstate.pilot.Draws;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.Optional;
@@ -35,7 +35,7 @@ class SampledPilotsRegressionTest {
 
   @Test
   void aSampleDrawsTheNumbersThatItDrewBefore() {
-    Draws draws = new Draws(42, 7);
+    RandomStream draws = new RandomStream(42, 7);
     assertBits(0x1.a04657dd4c7d9p-1, draws.uniform());
     assertBits(0x1.d3af22517807fp-1, draws.uniform());
     assertEquals(1061252013998382209L, draws.seed());

@@ -205,7 +205,7 @@ public final class RunsCommand implements Runnable {
         plan,
         techniques(),
         NumberText.si("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN),
-        NumberText.si("--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED),
+        NumberText.si("--least-airspeed-kt", leastAirspeed, RunLimits.MINIMUM_AIRSPEED),
         (int) NumberText.whole("--pilots", pilots, 20, 100_000),
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
         craft.heightVelocity(),

@@ -10,7 +10,7 @@ import java.util.SplittableRandom;
  * OOPSLA 2014) does not change between Java releases in practice; only its 64-bit outputs are used
  * and a test holds them.
  */
-public final class Draws {
+public final class RandomStream {
 
   private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
@@ -22,7 +22,7 @@ public final class Draws {
    * @param seed the seed of the whole study
    * @param sample the number of the sample, from 0
    */
-  public Draws(long seed, long sample) {
+  public RandomStream(long seed, long sample) {
     random = new SplittableRandom(mixed(mixed(seed) + GOLDEN * (sample + 1)));
   }
 

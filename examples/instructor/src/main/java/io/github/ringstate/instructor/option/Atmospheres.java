@@ -10,13 +10,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Airs as users give them: pressure altitude and outside air temperature. */
-final class Airs {
+/** Air as users give them: pressure altitude and outside air temperature. */
+final class Atmospheres {
 
   private static final String ALTITUDE = "--pressure-altitude-ft";
   private static final String TEMPERATURE = "--oat-c";
 
-  private Airs() {}
+  private Atmospheres() {}
 
   /**
    * The airs at some pressure altitudes.

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class DrawsTest {
+class RandomStreamTest {
 
   private static final int SAMPLES = 20_000;
   private static final double ALPHA = 1e-3;
@@ -21,7 +21,7 @@ class DrawsTest {
   private static double[] numbers(long seed, int k) {
     double[] numbers = new double[SAMPLES];
     for (int i = 0; i < SAMPLES; i++) {
-      Draws draws = new Draws(seed, i);
+      RandomStream draws = new RandomStream(seed, i);
       for (int j = 0; j < k; j++) {
         draws.uniform();
       }
@@ -101,13 +101,13 @@ class DrawsTest {
 
   @Test
   void aSampleHasTheSameNumbersWheneverItIsDrawn() {
-    Draws once = new Draws(7, 123_456_789_012L);
-    Draws again = new Draws(7, 123_456_789_012L);
+    RandomStream once = new RandomStream(7, 123_456_789_012L);
+    RandomStream again = new RandomStream(7, 123_456_789_012L);
     for (int i = 0; i < 100; i++) {
       assertEquals(once.uniform(), again.uniform());
       assertEquals(once.seed(), again.seed());
     }
-    assertNotEquals(new Draws(7, 1).seed(), new Draws(8, 1).seed());
+    assertNotEquals(new RandomStream(7, 1).seed(), new RandomStream(8, 1).seed());
   }
 
   @Test
@@ -115,7 +115,7 @@ class DrawsTest {
     Set<Long> begun = new HashSet<>();
     for (long seed = -2; seed <= 2; seed++) {
       for (int i = 0; i < 2000; i++) {
-        assertTrue(begun.add(new Draws(seed, i).seed()));
+        assertTrue(begun.add(new RandomStream(seed, i).seed()));
       }
     }
   }
