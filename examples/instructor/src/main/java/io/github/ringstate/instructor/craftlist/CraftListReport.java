@@ -58,7 +58,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
 
   @Override
   public List<Term> definitions() {
-    return List.of(new Term("rotation", "the way the main rotor turns, seen from above"));
+    return CraftMessages.SAY.listDefinitions();
   }
 
   @Override
@@ -89,9 +89,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
                     .toList()),
             new Sheet.Terms(
                 craft.stream().map(one -> new Term(one.name(), one.description())).toList()),
-            new Sheet.Paragraph(
-                "Rotation is seen from above. 'ringstate craft NAME' prints a craft as a file to"
-                    + " copy and change; --craft takes the copy."),
+            new Sheet.Paragraph(CraftMessages.SAY.copy()),
             new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
   }
 }

@@ -53,9 +53,7 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Rep
     Map<String, Cell> facts = new LinkedHashMap<>();
     facts.put("craft", Cell.text(craft.name()));
     facts.put("craft_description", Cell.text(craft.description()));
-    facts.put("entry", Cell.text(approach.kind().name()));
-    facts.put("wind_kt", Cell.in(Unit.KNOT, approach.windSpeed()));
-    facts.put("wind_from", Cell.text(approach.kind().windFrom()));
+    facts.putAll(PilotFacts.of(approach));
     facts.put("share", Cell.given(request.share()));
     facts.put("margin_ft", Cell.given(Unit.FOOT, request.margin()));
     facts.put("briefed_height_ft", Cell.in(Unit.FOOT, request.briefed()));

@@ -11,6 +11,7 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.pilots.PilotFacts;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
@@ -86,9 +87,7 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
     Conditions conditions = request.conditions();
     Outcome outcome = flown.outcome();
     Map<String, Cell> facts = ConditionCells.facts(conditions, true);
-    facts.put("entry", Cell.text(request.approach().kind().name()));
-    facts.put("wind_kt", Cell.in(Unit.KNOT, request.approach().windSpeed()));
-    facts.put("wind_from", Cell.text(request.approach().kind().windFrom()));
+    facts.putAll(PilotFacts.of(request.approach()));
     facts.put("height_at_onset_ft", Cell.in(Unit.FOOT, request.approach().height()));
     facts.put("recovery", Cell.text(request.recovery().name()));
     facts.put("way_out", Cell.yesNo(request.recovery().wayOut()));

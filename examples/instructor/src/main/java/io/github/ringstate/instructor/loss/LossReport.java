@@ -51,9 +51,7 @@ record LossReport(LossRequest request, LossResult result) implements Printable {
     Map<String, Cell> facts = new LinkedHashMap<>();
     facts.put("craft", Cell.text(craft.name()));
     facts.put("craft_description", Cell.text(craft.description()));
-    facts.put("entry", Cell.text(approach.kind().name()));
-    facts.put("wind_kt", Cell.in(Unit.KNOT, approach.windSpeed()));
-    facts.put("wind_from", Cell.text(approach.kind().windFrom()));
+    facts.putAll(PilotFacts.of(approach));
     facts.put("height_at_onset_ft", Cell.in(Unit.FOOT, approach.height()));
     facts.put("clock", Cell.text(request.clock().label()));
     facts.putAll(PilotFacts.of(request.disturbances(), request.pool()));

@@ -99,14 +99,13 @@ class FloorWordsTest {
             .endsWith("with lateral (too few pilots were flown to tell it from forward)."));
     assertTrue(
         briefing(400, row(Technique.FORWARD, 71, 200, 0), row(Technique.LATERAL, 71, 100, 0))
-            .endsWith("With lateral, too few pilots were flown to tell it from forward"));
+            .endsWith("Too few pilots were flown to tell lateral from forward"));
     assertTrue(
         inShort(row(Technique.FORWARD, 72, 2000, 0), row(Technique.LATERAL, 72, 200, 0))
             .endsWith("with lateral."));
     assertTrue(
         briefing(400, row(Technique.FORWARD, 72, 200, 0), row(Technique.LATERAL, 72, 100, 0))
-            .endsWith(
-                "With lateral, the difference from forward is within the sampling error of 72 pilots"));
+            .endsWith("The difference from forward is within the sampling error of 72 pilots"));
   }
 
   @Test
@@ -164,8 +163,7 @@ class FloorWordsTest {
     assertTrue(
         briefing(200, row(Technique.FORWARD, 212, 0), row(Technique.LATERAL, 210, 0))
             .endsWith(
-                "With lateral, the difference from forward is within the sampling error of 1000"
-                    + " pilots"));
+                "The difference from forward is within the sampling error of 1000" + " pilots"));
   }
 
   @Test
