@@ -174,6 +174,7 @@ final class Descent {
     recognisedAt = Double.NaN;
     pilot.follow(entryLaw);
     pilot.begin(Double.NaN, approach.time(), approach.time());
+    pilot.held(Double.NaN);
     flight.restart(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
     approach.noteOnset(flight.log());
     ending(waiting(recognition));
@@ -209,6 +210,7 @@ final class Descent {
 
   private @Nullable EventKind recovering() {
     double recognition = flight.time();
+    pilot.held(flight.state(State.COLLECTIVE));
     double end = recognition + Encounter.RECOVERY_TIME;
     boolean held = false;
     begin(recovery.phases());

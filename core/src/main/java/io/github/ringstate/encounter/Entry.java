@@ -13,7 +13,7 @@ public interface Entry {
   /**
    * The entry's name.
    *
-   * @return one lower-case word
+   * @return one lower-case word, or several with hyphens
    */
   String name();
 

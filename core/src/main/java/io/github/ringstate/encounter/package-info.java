@@ -35,6 +35,8 @@
  * <table>
  * <caption>Entries</caption>
  * <tr><th>name</th><th>what happens</th></tr>
+ * <tr><td>{@link io.github.ringstate.encounter.TailwindApproach tailwind-approach}</td>
+ *     <td>a steep approach with the wind behind and little power; the standard</td></tr>
  * <tr><td>{@link io.github.ringstate.encounter.Settling settling}</td>
  *     <td>from a hover, the collective lowered a little</td></tr>
  * <tr><td>{@link io.github.ringstate.encounter.Steep steep}</td>

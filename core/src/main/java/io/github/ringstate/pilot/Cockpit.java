@@ -162,6 +162,13 @@ public interface Cockpit {
   double bankRate();
 
   /**
+   * Collective that the pilot held at recognition; until then, the collective that is there.
+   *
+   * @return blade pitch at three quarters of the radius, rad
+   */
+  double heldCollective();
+
+  /**
    * Collective that the craft needed to hover before the descent, away from the ground.
    *
    * @return blade pitch at three quarters of the radius, rad

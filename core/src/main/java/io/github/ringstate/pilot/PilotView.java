@@ -10,8 +10,8 @@ import io.github.ringstate.dynamics.Trim;
 
 /**
  * A flight as its pilot sees it: the motion at an instant, and what the pilot remembers, the hover
- * before the descent and the instants at which the ring state was recognised and phases began. The
- * pilot follows a {@link ControlLaw}.
+ * before the descent, the collective held at recognition, and the instants at which the ring state
+ * was recognised and phases began. The pilot follows a {@link ControlLaw}.
  */
 public final class PilotView implements Cockpit, Commander {
 
@@ -21,6 +21,7 @@ public final class PilotView implements Cockpit, Commander {
   private final int tailPush;
   private ControlLaw law = (seen, controls) -> {};
   private double recognised = Double.NaN;
+  private double held = Double.NaN;
   private double techniqueBegan;
   private double phaseBegan;
 
@@ -51,6 +52,16 @@ public final class PilotView implements Cockpit, Commander {
    */
   public void follow(ControlLaw other) {
     law = other;
+  }
+
+  /**
+   * Keeps in mind what was held when the ring state was recognised.
+   *
+   * @param collective blade pitch at three quarters of the radius, rad; NaN if nothing is
+   *     recognised yet
+   */
+  public void held(double collective) {
+    held = collective;
   }
 
   /**
@@ -179,6 +190,11 @@ public final class PilotView implements Cockpit, Commander {
   @Override
   public double bankRate() {
     return motion.state(State.BANK_RATE);
+  }
+
+  @Override
+  public double heldCollective() {
+    return Double.isNaN(held) ? motion.collective() : held;
   }
 
   @Override

@@ -18,7 +18,9 @@
  * <tr><td>{@link io.github.ringstate.pilot.Autorotation autorotation}</td>
  *     <td>collective down, nose down, flare into powered flight</td></tr>
  * <tr><td>{@link io.github.ringstate.pilot.CollectiveOnly collective}</td>
- *     <td>power alone, the wrong instinct</td></tr>
+ *     <td>power alone, the rotor speed kept: the wrong instinct</td></tr>
+ * <tr><td>{@link io.github.ringstate.pilot.CollectiveRaised collective-raised}</td>
+ *     <td>the lever raised, whatever the rotor speed does</td></tr>
  * <tr><td>{@link io.github.ringstate.pilot.NoRecovery none}</td><td>nothing</td></tr>
  * </table>
  *

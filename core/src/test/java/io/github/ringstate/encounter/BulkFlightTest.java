@@ -29,7 +29,8 @@ class BulkFlightTest {
 
   private static final RingStateInflow MODEL = RingStateInflow.standard();
   private static final TabulatedInflow TABLE = new TabulatedInflow(MODEL);
-  private static final List<Entry> ENTRIES = List.of(new Settling(), new Steep(), new Downwind());
+  private static final List<Entry> ENTRIES =
+      List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach());
 
   private static Encounter drawn(int number) {
     SplittableRandom random = new SplittableRandom(number);

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DisturbancesTest {
 
   private static final Encounter TRAINER =
-      Encounter.of(DemoCraft.TRAINER).withRecovery(new Lateral());
+      Encounter.of(DemoCraft.TRAINER).withEntry(new Settling()).withRecovery(new Lateral());
 
   private static final Encounter WINDY =
       TRAINER.withEntry(

@@ -29,11 +29,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class EncounterTest {
 
-  private static final Encounter LIGHT = Encounter.of(DemoCraft.TRAINER);
+  private static final Encounter LIGHT = Encounter.of(DemoCraft.TRAINER).withEntry(new Settling());
 
   static Stream<Arguments> entriesAndRecoveries() {
     List<Arguments> all = new ArrayList<>();
-    for (Entry entry : List.of(new Settling(), new Steep(), new Downwind())) {
+    for (Entry entry :
+        List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach())) {
       for (Technique technique : Technique.ALL) {
         all.add(Arguments.of(entry, technique.standard()));
       }

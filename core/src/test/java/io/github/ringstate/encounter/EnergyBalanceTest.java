@@ -64,7 +64,11 @@ class EnergyBalanceTest {
               turnover.add(Math.abs(m.loads().enginePower()) + Math.abs(lost) + Math.abs(work));
               energy.add(energy(craft, m));
             });
-    Encounter.of(craft).withRecovery(recovery).withDelay(2).fly(Simulator.precise(), trajectory);
+    Encounter.of(craft)
+        .withEntry(new Settling())
+        .withRecovery(recovery)
+        .withDelay(2)
+        .fly(Simulator.precise(), trajectory);
 
     int intervals = (net.size() - 1) / 2 * 2;
     assertTrue(intervals > 1000, "samples " + net.size());

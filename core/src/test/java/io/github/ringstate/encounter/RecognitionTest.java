@@ -185,7 +185,8 @@ class RecognitionTest {
 
   @Test
   void theStandardCueIsMeasuredFromTheDescentThatWasIntended() {
-    for (Entry entry : List.of(new Settling(), new Steep(), new Downwind())) {
+    for (Entry entry :
+        List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach())) {
       Encounter encounter =
           TRAINER
               .withEntry(entry)

@@ -72,7 +72,8 @@ class RotorSpeedInFlightTest {
   @ParameterizedTest
   @MethodSource("demoCraft")
   void autorotationKeepsTheRotorWithinItsPowerOffRange(Helicopter craft) {
-    for (Entry entry : List.of(new Settling(), new Steep(), new Downwind())) {
+    for (Entry entry :
+        List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach())) {
       for (double delay : new double[] {0, 1, 3, 6}) {
         Encounter encounter =
             Encounter.of(craft).withEntry(entry).withRecovery(new Autorotation()).withDelay(delay);

@@ -30,7 +30,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class TechniqueLimitsTest {
 
-  private static final Encounter TRAINER = Encounter.of(DemoCraft.TRAINER);
+  private static final Encounter TRAINER =
+      Encounter.of(DemoCraft.TRAINER).withEntry(new Settling());
 
   static List<Helicopter> craft() {
     return DemoCraft.ALL;

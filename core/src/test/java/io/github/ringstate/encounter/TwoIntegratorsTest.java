@@ -38,7 +38,8 @@ class TwoIntegratorsTest {
   static Stream<Encounter> allDemoEncounters() {
     List<Encounter> all = new ArrayList<>();
     for (Helicopter craft : DemoCraft.ALL) {
-      for (Entry entry : List.of(new Settling(), new Steep(), new Downwind())) {
+      for (Entry entry :
+          List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach())) {
         for (Recovery recovery : recoveries()) {
           for (double delay : DELAYS) {
             all.add(Encounter.of(craft).withEntry(entry).withRecovery(recovery).withDelay(delay));

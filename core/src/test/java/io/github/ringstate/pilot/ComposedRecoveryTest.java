@@ -133,7 +133,7 @@ class ComposedRecoveryTest {
                       since,
                       "collective",
                       0.2,
-                      "hoverCollective",
+                      "heldCollective",
                       0.2)),
               controls);
       assertEquals(since > 1.2 ? 0.2 - Math.toRadians(4) : 0.2, controls.collective(), 1e-12);

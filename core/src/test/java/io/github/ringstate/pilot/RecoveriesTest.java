@@ -41,7 +41,7 @@ class RecoveriesTest {
   @Test
   void theNamesAreTheTradesDescriptiveWords() {
     assertEquals(
-        List.of("forward", "lateral", "autorotation", "collective", "none"),
+        List.of("forward", "lateral", "autorotation", "collective", "collective-raised", "none"),
         recoveries().map(Recovery::name).toList());
   }
 
@@ -79,6 +79,7 @@ class RecoveriesTest {
     pilot.begin(0, 0, 0);
     double sink = -Unit.FOOT_PER_MINUTE.toSi(600);
     double[] start = Trim.find(motion, 0, sink).state(motion, 0, sink);
+    pilot.held(start[State.COLLECTIVE]);
     Propagator<String, Motion> flight = Propagators.precise();
     flight.start(0, start);
     flight.propagate(motion, time, List.of());
@@ -102,14 +103,22 @@ class RecoveriesTest {
     double[] first = start(DemoCraft.TRAINER);
     double[] then = begun(DemoCraft.TRAINER, first(new Forward()), 1);
     assertTrue(then[State.PITCH] < first[State.PITCH] - Math.toRadians(5));
-    EquationsOfMotion motion = equations(DemoCraft.TRAINER);
-    Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0));
     assertEquals(
-        at.collective()
+        first[State.COLLECTIVE]
             - Forward.COLLECTIVE_REDUCTION.unit().toSi(Forward.COLLECTIVE_REDUCTION.standard()),
         then[State.COLLECTIVE],
         Math.toRadians(0.2));
     assertTrue(then[State.SPEED_NORTH] > 0.3);
+  }
+
+  @Test
+  void theRaisedLeverStaysRaisedWhateverTheRotorDoes() {
+    double[] first = start(DemoCraft.TRAINER);
+    double[] then = begun(DemoCraft.TRAINER, first(new CollectiveRaised()), 6);
+    assertEquals(Math.toRadians(4), then[State.COLLECTIVE] - first[State.COLLECTIVE], 1e-3);
+    assertTrue(then[State.ROTOR_SPEED] < 0.95 * first[State.ROTOR_SPEED], "the rotor droops");
+    double[] kept = begun(DemoCraft.TRAINER, first(new CollectiveOnly()), 6);
+    assertTrue(kept[State.ROTOR_SPEED] > 0.95 * first[State.ROTOR_SPEED], "its speed is kept");
   }
 
   @ParameterizedTest

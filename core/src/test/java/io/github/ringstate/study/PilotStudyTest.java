@@ -12,6 +12,7 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.pilot.RandomStream;
@@ -37,8 +38,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class PilotStudyTest {
 
-  private static final Encounter TRAINER = Encounter.of(DemoCraft.TRAINER);
-  private static final Encounter UTILITY = Encounter.of(DemoCraft.UTILITY);
+  private static final Encounter TRAINER =
+      Encounter.of(DemoCraft.TRAINER).withEntry(new Settling());
+  private static final Encounter UTILITY =
+      Encounter.of(DemoCraft.UTILITY).withEntry(new Settling());
 
   private static final Disturbances ROUGH =
       new Disturbances(

@@ -265,7 +265,8 @@ class BrowserTest {
   @Test
   void aPageWithoutRingStateHasNothingToMoveAndDrawsNothing()
       throws IOException, InterruptedException {
-    try (DevTools page = open("fly", "--wind-kt", "40", "--format", "html")) {
+    try (DevTools page =
+        open("fly", "--entry", "settling", "--wind-kt", "40", "--format", "html")) {
       assertEquals("0", page.ask("document.querySelectorAll('input, svg, script').length"));
       String text = page.ask("document.body.textContent.replace(/\\s+/g, ' ')");
       assertTrue(text.contains("This entry does not lead into the ring state"), text);

@@ -1,6 +1,7 @@
 package io.github.ringstate.validation.report;
 
 import io.github.ringstate.validation.catalogue.HeldOut;
+import io.github.ringstate.validation.catalogue.Unmeasured;
 import io.github.ringstate.validation.catalogue.Wanted;
 import io.github.ringstate.validation.check.Tally;
 import java.util.List;
@@ -12,8 +13,14 @@ import java.util.List;
  * @param counted the sources of the validations that count, with their number of checks
  * @param held the checks against sources that are held out
  * @param wanted the sources that could not be read
+ * @param unmeasured the numbers that stay as they were fitted or assumed
  */
-record Confrontation(Kinds kinds, List<Work> counted, List<CheckEntry> held, List<Wanted> wanted) {
+record Confrontation(
+    Kinds kinds,
+    List<Work> counted,
+    List<CheckEntry> held,
+    List<Wanted> wanted,
+    List<Unmeasured> unmeasured) {
 
   /** A work and how many checks it gives. */
   record Work(int number, String text, long checks, boolean isHeld) {}
@@ -35,6 +42,7 @@ record Confrontation(Kinds kinds, List<Work> counted, List<CheckEntry> held, Lis
             .filter(check -> HeldOut.covers(check.question().source()))
             .map(check -> CheckEntry.of(check, bibliography))
             .toList(),
-        Wanted.works());
+        Wanted.works(),
+        Unmeasured.numbers());
   }
 }

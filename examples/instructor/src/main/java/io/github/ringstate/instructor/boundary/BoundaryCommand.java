@@ -73,7 +73,9 @@ public final class BoundaryCommand implements Runnable {
   @Option(
       names = "--entry",
       paramLabel = "ENTRY",
-      description = "Entry of that flight: settling, steep or downwind. Unless given: settling.")
+      description =
+          "Entry of that flight: tailwind-approach, settling, steep or downwind. Unless given:"
+              + " tailwind-approach.")
   private @Nullable String entry;
 
   @Mixin private final PictureOutput output = new PictureOutput();

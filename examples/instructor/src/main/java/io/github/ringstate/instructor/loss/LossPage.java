@@ -33,7 +33,7 @@ final class LossPage {
   private static final int HIGH = 280;
 
   private static final int MIDDLE = 214;
-  private static final int LOW = 172;
+  private static final int LOW = 140;
 
   /** Lines beyond which a sheet takes more than one page, each of which then has the caution. */
   private static final int MOST_ON_A_PAGE = 20;

@@ -79,7 +79,7 @@ public record Approach(EntryKind kind, double wind, OptionalDouble height) {
    */
   public String wind(UnitSystem units) {
     return ApproachMessages.SAY.wind(
-        wind == 0 ? "" : units.given(kind.wind().unit(), wind), kind.windFrom());
+        wind == 0 ? "" : units.given(kind.wind().unit(), Math.abs(wind)), kind.windFrom(wind));
   }
 
   /**

@@ -17,17 +17,18 @@ public final class EntryOptions {
       names = "--entry",
       paramLabel = "ENTRY",
       description =
-          "settling (from a hover), steep (a steep approach slowed too much) or downwind (a run at"
-              + " constant ground speed while the wind comes round behind). Unless given:"
-              + " settling.")
+          "tailwind-approach (a steep approach with the wind behind and little power), settling (from"
+              + " a hover), steep (a steep approach slowed too much) or downwind (a run at constant"
+              + " ground speed while the wind comes round behind). Unless given: tailwind-approach.")
   private @Nullable String entry;
 
   @Option(
       names = "--wind-kt",
       paramLabel = "KT",
       description =
-          "Wind: from ahead for settling and steep, from behind for downwind. Unless given: 0; 18"
-              + " for downwind.")
+          "Wind: from ahead for settling and steep, from behind for tailwind-approach (below zero:"
+              + " from ahead) and downwind. Unless given: 8 for tailwind-approach, 18 for downwind,"
+              + " else 0.")
   private @Nullable String wind;
 
   /** Made by picocli. */

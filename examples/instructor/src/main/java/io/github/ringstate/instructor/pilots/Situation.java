@@ -14,6 +14,7 @@ import java.util.List;
  * @param craft the craft
  * @param entryName the entry
  * @param entry what happens in it
+ * @param note what the entry shows, and what it hides
  * @param wind the wind
  * @param ground where the ground is; empty where that is not said
  * @param clock what delays count from; empty where that is not said
@@ -23,6 +24,7 @@ public record Situation(
     String craft,
     String entryName,
     String entry,
+    String note,
     String wind,
     String ground,
     String clock,
@@ -41,6 +43,7 @@ public record Situation(
         craft.name() + ": " + craft.description(),
         approach.kind().label(),
         approach.description(units),
+        approach.kind().remark(),
         approach.wind(units),
         approach.ground(units),
         "",
@@ -68,6 +71,7 @@ public record Situation(
         flown.craft,
         flown.entryName,
         flown.entry,
+        flown.note,
         flown.wind,
         flown.ground,
         chosen.description(approach.entry(), craft, units),
@@ -80,7 +84,7 @@ public record Situation(
    * @return the situation
    */
   public Situation withoutGround() {
-    return new Situation(craft, entryName, entry, wind, "", clock, disturbance);
+    return new Situation(craft, entryName, entry, note, wind, "", clock, disturbance);
   }
 
   /**
