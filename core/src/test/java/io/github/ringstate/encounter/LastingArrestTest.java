@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** Arrest means arrested for good; the lowest point is that of the flight as it is sampled. */
 class LastingArrestTest {
 
-  private static final Encounter LIGHT = Encounter.of(DemoCraft.TRAINER);
+  private static final Encounter LIGHT = Encounter.of(DemoCraft.TRAINER).withEntry(new Settling());
 
   /** Out to the side, arrested there, the collective lowered, and raised again or not. */
   private record Twice(double lowered, double seconds, boolean again) implements Recovery {
