@@ -21,7 +21,7 @@ import java.util.function.Predicate;
 final class HouseRules {
 
   /**
-   * Each room and the rooms that it stands on. It may use those, what they stand on in turn, and
+   * Each package and those that it stands on. It may use those, what they stand on in turn, and
    * nothing else.
    */
   private static final Map<String, List<String>> STANDS_ON = new LinkedHashMap<>();
@@ -33,8 +33,8 @@ final class HouseRules {
     STANDS_ON.put("air", List.of("quantity"));
     STANDS_ON.put("rotor", List.of("inflow"));
     STANDS_ON.put("craft", List.of("rotor", "air"));
-    STANDS_ON.put("flight", List.of("craft"));
-    STANDS_ON.put("pilot", List.of("flight"));
+    STANDS_ON.put("dynamics", List.of("craft", "integrate"));
+    STANDS_ON.put("pilot", List.of("dynamics"));
     STANDS_ON.put("encounter", List.of("pilot"));
     STANDS_ON.put("study", List.of("encounter"));
   }
@@ -54,13 +54,13 @@ final class HouseRules {
     this.root = root;
   }
 
-  static Collection<String> rooms() {
+  static Collection<String> names() {
     return STANDS_ON.keySet();
   }
 
-  static Set<String> mayUse(String room) {
+  static Set<String> mayUse(String name) {
     Set<String> below = new TreeSet<>();
-    for (String floor : STANDS_ON.getOrDefault(room, List.of())) {
+    for (String floor : STANDS_ON.getOrDefault(name, List.of())) {
       below.add(floor);
       below.addAll(mayUse(floor));
     }
@@ -70,7 +70,7 @@ final class HouseRules {
   /** The rules that every module has. */
   PackageRules packages() {
     Map<String, Set<String>> mayUse = new LinkedHashMap<>();
-    rooms().forEach(room -> mayUse.put(room, mayUse(room)));
+    names().forEach(name -> mayUse.put(name, mayUse(name)));
     return new PackageRules(root, mayUse);
   }
 

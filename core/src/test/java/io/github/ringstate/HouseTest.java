@@ -56,8 +56,8 @@ class HouseTest {
         rule(
             straight.noInputOrOutput(),
             crooked.noInputOrOutput(),
-            "flight.FlightThatPrints",
-            "flight.FlightThatReadsAFile"),
+            "dynamics.DynamicsThatPrint",
+            "dynamics.DynamicsThatReadAFile"),
         rule(
             straight.transcendentalFunctionsAreThoseOfFastMath(),
             crooked.transcendentalFunctionsAreThoseOfFastMath(),

@@ -4,11 +4,11 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TabulatedInflow;
-import io.github.ringstate.pilot.Draws;
+import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
@@ -27,8 +27,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * One descent from onset to its end, delay two and a half seconds, many pilots in turn: swiftly,
- * and with Hipparchus' integrators on the same equations as the baseline.
+ * One descent from onset to its end, delay two and a half seconds, many pilots in turn: fast, and
+ * with Hipparchus' integrators on the same equations as the baseline.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -46,13 +46,12 @@ public class OneEncounter {
 
   private final Recovery[] recoveries = new Recovery[PILOTS];
   private final Recognition recognition = Recognition.afterOnset(2.5);
-  private final PreciseFlyer dormandPrince853 = PreciseFlyer.dormandPrince(1e-5);
-  private final PreciseFlyer dormandPrince54 =
-      PreciseFlyer.with(DormandPrince54Integrator::new, 1e-5);
+  private final Simulator dormandPrince853 = Simulator.dormandPrince(1e-5);
+  private final Simulator dormandPrince54 = Simulator.with(DormandPrince54Integrator::new, 1e-5);
   private Encounter direct;
   private Approach directApproach;
-  private BulkFlight swift;
-  private BulkFlight swiftTabulated;
+  private BulkFlight fast;
+  private BulkFlight fastTabulated;
   private int next;
 
   /** Draws the pilots and flies the approach. */
@@ -60,17 +59,17 @@ public class OneEncounter {
   public void prepare() {
     Technique drawn = Technique.named(technique).orElseThrow();
     for (int i = 0; i < PILOTS; i++) {
-      recoveries[i] = drawn.draw(new Draws(1, i));
+      recoveries[i] = drawn.draw(new RandomStream(1, i));
     }
     RingStateInflow ring = RingStateInflow.standard();
     direct = Encounter.of(DemoCraft.TRAINER).withRecognition(recognition);
-    directApproach = Approach.fly(direct, PreciseFlyer.standard());
-    swift = new BulkFlight(directApproach);
-    swiftTabulated =
+    directApproach = Approach.fly(direct, Simulator.precise());
+    fast = new BulkFlight(directApproach);
+    fastTabulated =
         new BulkFlight(
             Approach.fly(
                 direct.withInflow(new TabulatedInflow(ring), new HeaveDamping(ring)),
-                PreciseFlyer.standard()));
+                Simulator.precise()));
   }
 
   private Recovery recovery() {
@@ -107,24 +106,24 @@ public class OneEncounter {
   }
 
   /**
-   * Swiftly, the inflow by its roots.
+   * Fast, the inflow by its roots.
    *
    * @return altitude loss, m
    */
   @Benchmark
-  public double swift() {
-    swift.fly(recovery(), recognition);
-    return swift.altitudeLoss();
+  public double fast() {
+    fast.fly(recovery(), recognition);
+    return fast.altitudeLoss();
   }
 
   /**
-   * Swiftly, the inflow from the table.
+   * Fast, the inflow from the table.
    *
    * @return altitude loss, m
    */
   @Benchmark
-  public double swiftTabulated() {
-    swiftTabulated.fly(recovery(), recognition);
-    return swiftTabulated.altitudeLoss();
+  public double fastTabulated() {
+    fastTabulated.fly(recovery(), recognition);
+    return fastTabulated.altitudeLoss();
   }
 }

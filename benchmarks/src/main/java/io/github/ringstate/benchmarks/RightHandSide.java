@@ -2,13 +2,16 @@ package io.github.ringstate.benchmarks;
 
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.flight.ControlLaw;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
+import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TabulatedInflow;
+import io.github.ringstate.pilot.ControlLaw;
+import io.github.ringstate.pilot.PilotView;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -38,6 +41,7 @@ public class RightHandSide {
         controls.pitch(seen.hoverPitch() - 0.2, 0.2);
         controls.collective(seen.collective() + 0.01, 0.2);
       };
+  private final double[] rates = new double[io.github.ringstate.dynamics.State.SIZE];
   private EquationsOfMotion direct;
   private EquationsOfMotion tabulated;
   private int next;
@@ -47,26 +51,32 @@ public class RightHandSide {
   public void fly() {
     Encounter encounter = Encounter.of(DemoCraft.TRAINER).withDelay(3);
     encounter.fly(
-        PreciseFlyer.standard(),
-        new History(
+        Simulator.precise(),
+        new Trajectory(
             0.05,
             (phase, motion) -> {
-              double[] state = new double[io.github.ringstate.flight.State.SIZE];
+              double[] state = new double[io.github.ringstate.dynamics.State.SIZE];
               for (int i = 0; i < state.length; i++) {
                 state[i] = motion.state(i);
               }
               states.add(state);
             }));
     RingStateInflow ring = RingStateInflow.standard();
-    direct = new EquationsOfMotion(encounter.craft(), encounter.air(), Wind.CALM, ring, false);
-    tabulated =
-        new EquationsOfMotion(
-            encounter.craft(), encounter.air(), Wind.CALM, new TabulatedInflow(ring), false);
+    direct = commanded(encounter, ring);
+    tabulated = commanded(encounter, new TabulatedInflow(ring));
+  }
+
+  private EquationsOfMotion commanded(Encounter encounter, InflowModel inflow) {
+    EquationsOfMotion motion =
+        new EquationsOfMotion(encounter.craft(), encounter.air(), Wind.CALM, inflow, false);
+    PilotView.of(motion, Trim.find(motion, 0, 0)).follow(law);
+    return motion;
   }
 
   private double rate(EquationsOfMotion motion) {
     next = next + 1 < states.size() ? next + 1 : 0;
-    return motion.at(0, states.get(next), law).rate(io.github.ringstate.flight.State.SPEED_UP);
+    motion.rates(0, states.get(next), rates);
+    return rates[io.github.ringstate.dynamics.State.SPEED_UP];
   }
 
   /**

@@ -46,24 +46,6 @@ public record Air(double pressureAltitude, double temperature, double pressure, 
   }
 
   /**
-   * Pressure over that of the standard atmosphere at sea level.
-   *
-   * @return the ratio to 101325 Pa, dimensionless
-   */
-  public double pressureRatio() {
-    return pressure / StandardAtmosphere.SEA_LEVEL_PRESSURE_USSA_1976;
-  }
-
-  /**
-   * Temperature over that of the standard atmosphere at sea level.
-   *
-   * @return the ratio to 288.15 K, dimensionless
-   */
-  public double temperatureRatio() {
-    return temperature / StandardAtmosphere.SEA_LEVEL_TEMPERATURE_USSA_1976;
-  }
-
-  /**
    * Altitude in the standard atmosphere at which this density is found.
    *
    * @return the density altitude, m (geopotential)

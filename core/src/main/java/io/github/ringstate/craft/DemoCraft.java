@@ -32,8 +32,8 @@ public final class DemoCraft {
           numbers(
               Map.ofEntries(
                   Map.entry(Helicopter.MASS, 1500.0), // invented
-                  Map.entry(Helicopter.LEAST_MASS, 950.0), // invented
-                  Map.entry(Helicopter.GREATEST_MASS, 1800.0), // invented
+                  Map.entry(Helicopter.MINIMUM_MASS, 950.0), // invented
+                  Map.entry(Helicopter.MAXIMUM_MASS, 1800.0), // invented
                   Map.entry(Rotor.RADIUS, 5.2), // invented
                   Map.entry(Rotor.SOLIDITY, 0.052), // invented
                   Map.entry(Rotor.TIP_SPEED, 210.0), // invented
@@ -42,14 +42,14 @@ public final class DemoCraft {
                   Map.entry(Rotor.INERTIA, 1000.0), // invented
                   Map.entry(Rotor.HUB_HEIGHT, 3.0), // invented
                   Map.entry(Helicopter.CONTINUOUS_POWER, 330.0), // invented
-                  Map.entry(Helicopter.SHORT_TIME_POWER, 380.0), // invented
+                  Map.entry(Helicopter.TAKE_OFF_POWER, 380.0), // invented
                   Map.entry(Helicopter.SEA_LEVEL_POWER, 470.0), // invented
                   Map.entry(Helicopter.FORWARD_AREA, 0.9), // invented
                   Map.entry(Helicopter.SIDE_AREA, 4.0), // invented
                   Map.entry(Helicopter.UNDERSIDE_AREA, 3.5), // invented
                   Map.entry(Helicopter.DOWNLOAD, 0.03), // invented
                   Map.entry(Helicopter.TAIL_ARM, 6.2), // invented
-                  Map.entry(Helicopter.GREATEST_COLLECTIVE, 18.0)))); // invented
+                  Map.entry(Helicopter.MAXIMUM_COLLECTIVE, 18.0)))); // invented
 
   /** A twin of about four tonnes. */
   public static final Helicopter TWIN =
@@ -61,8 +61,8 @@ public final class DemoCraft {
           numbers(
               Map.ofEntries(
                   Map.entry(Helicopter.MASS, 3900.0), // invented
-                  Map.entry(Helicopter.LEAST_MASS, 2400.0), // invented
-                  Map.entry(Helicopter.GREATEST_MASS, 4300.0), // invented
+                  Map.entry(Helicopter.MINIMUM_MASS, 2400.0), // invented
+                  Map.entry(Helicopter.MAXIMUM_MASS, 4300.0), // invented
                   Map.entry(Rotor.RADIUS, 6.3), // invented
                   Map.entry(Rotor.SOLIDITY, 0.085), // invented
                   Map.entry(Rotor.TIP_SPEED, 215.0), // invented
@@ -71,14 +71,14 @@ public final class DemoCraft {
                   Map.entry(Rotor.INERTIA, 2600.0), // invented
                   Map.entry(Rotor.HUB_HEIGHT, 3.5), // invented
                   Map.entry(Helicopter.CONTINUOUS_POWER, 960.0), // invented
-                  Map.entry(Helicopter.SHORT_TIME_POWER, 1080.0), // invented
+                  Map.entry(Helicopter.TAKE_OFF_POWER, 1080.0), // invented
                   Map.entry(Helicopter.SEA_LEVEL_POWER, 1350.0), // invented
                   Map.entry(Helicopter.FORWARD_AREA, 1.6), // invented
                   Map.entry(Helicopter.SIDE_AREA, 8.0), // invented
                   Map.entry(Helicopter.UNDERSIDE_AREA, 7.0), // invented
                   Map.entry(Helicopter.DOWNLOAD, 0.04), // invented
                   Map.entry(Helicopter.TAIL_ARM, 7.4), // invented
-                  Map.entry(Helicopter.GREATEST_COLLECTIVE, 19.0)))); // invented
+                  Map.entry(Helicopter.MAXIMUM_COLLECTIVE, 19.0)))); // invented
 
   /** A heavy twin of about nine tonnes. */
   public static final Helicopter HEAVY =
@@ -90,8 +90,8 @@ public final class DemoCraft {
           numbers(
               Map.ofEntries(
                   Map.entry(Helicopter.MASS, 8800.0), // invented
-                  Map.entry(Helicopter.LEAST_MASS, 5500.0), // invented
-                  Map.entry(Helicopter.GREATEST_MASS, 9600.0), // invented
+                  Map.entry(Helicopter.MINIMUM_MASS, 5500.0), // invented
+                  Map.entry(Helicopter.MAXIMUM_MASS, 9600.0), // invented
                   Map.entry(Rotor.RADIUS, 8.2), // invented
                   Map.entry(Rotor.SOLIDITY, 0.095), // invented
                   Map.entry(Rotor.TIP_SPEED, 220.0), // invented
@@ -100,14 +100,14 @@ public final class DemoCraft {
                   Map.entry(Rotor.INERTIA, 11_000.0), // invented
                   Map.entry(Rotor.HUB_HEIGHT, 4.2), // invented
                   Map.entry(Helicopter.CONTINUOUS_POWER, 2350.0), // invented
-                  Map.entry(Helicopter.SHORT_TIME_POWER, 2700.0), // invented
+                  Map.entry(Helicopter.TAKE_OFF_POWER, 2700.0), // invented
                   Map.entry(Helicopter.SEA_LEVEL_POWER, 3300.0), // invented
                   Map.entry(Helicopter.FORWARD_AREA, 2.8), // invented
                   Map.entry(Helicopter.SIDE_AREA, 14.0), // invented
                   Map.entry(Helicopter.UNDERSIDE_AREA, 13.0), // invented
                   Map.entry(Helicopter.DOWNLOAD, 0.04), // invented
                   Map.entry(Helicopter.TAIL_ARM, 9.8), // invented
-                  Map.entry(Helicopter.GREATEST_COLLECTIVE, 20.0)))); // invented
+                  Map.entry(Helicopter.MAXIMUM_COLLECTIVE, 20.0)))); // invented
 
   /** All four, lightest first. */
   public static final List<Helicopter> ALL = List.of(TRAINER, UTILITY, TWIN, HEAVY);

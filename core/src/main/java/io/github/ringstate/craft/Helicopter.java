@@ -25,11 +25,11 @@ public final class Helicopter {
       Parameter.of("mass", Unit.KILOGRAM, 200, 20_000, 600, INVENTED);
 
   /** Least mass in flight. Default 420 kg, range 200 to 20000 kg. */
-  public static final Parameter LEAST_MASS =
+  public static final Parameter MINIMUM_MASS =
       Parameter.of("minimum mass", Unit.KILOGRAM, 200, 20_000, 420, INVENTED);
 
   /** Greatest mass in flight. Default 620 kg, range 200 to 20000 kg. */
-  public static final Parameter GREATEST_MASS =
+  public static final Parameter MAXIMUM_MASS =
       Parameter.of("maximum mass", Unit.KILOGRAM, 200, 20_000, 620, INVENTED);
 
   /** Power that may be used without limit of time. Default 82 kW, range 20 to 10000 kW. */
@@ -37,7 +37,7 @@ public final class Helicopter {
       Parameter.of("continuous power", Unit.KILOWATT, 20, 10_000, 82, INVENTED);
 
   /** Power that may be used for minutes. Default 87 kW, range 20 to 10000 kW. */
-  public static final Parameter SHORT_TIME_POWER =
+  public static final Parameter TAKE_OFF_POWER =
       Parameter.of("take-off power", Unit.KILOWATT, 20, 10_000, 87, INVENTED);
 
   /**
@@ -51,7 +51,7 @@ public final class Helicopter {
    * Tail rotor, gearbox and accessory power over main rotor power. Default 0.13, range 0 to 0.3 (a
    * pure number).
    */
-  public static final Parameter POWER_LOSS =
+  public static final Parameter TRANSMISSION_AND_TAIL_ROTOR_POWER =
       Parameter.of(
           "transmission and tail rotor power",
           Unit.ONE,
@@ -91,13 +91,13 @@ public final class Helicopter {
       Parameter.of("tail arm", Unit.METRE, 1, 30, 4.6, INVENTED);
 
   /** Least collective pitch at three quarters of the radius. Default 1 deg, range -5 to 10 deg. */
-  public static final Parameter LEAST_COLLECTIVE =
+  public static final Parameter MINIMUM_COLLECTIVE =
       Parameter.of("minimum collective", Unit.DEGREE, -5, 10, 1, INVENTED);
 
   /**
    * Greatest collective pitch at three quarters of the radius. Default 16 deg, range 5 to 30 deg.
    */
-  public static final Parameter GREATEST_COLLECTIVE =
+  public static final Parameter MAXIMUM_COLLECTIVE =
       Parameter.of("maximum collective", Unit.DEGREE, 5, 30, 16, INVENTED);
 
   /** Greatest rate of collective pitch. Default 10 deg/s, range 1 to 60 deg/s. */
@@ -163,18 +163,22 @@ public final class Helicopter {
   /** All parameters of a helicopter, in groups. */
   public static final List<Section> SECTIONS =
       List.of(
-          new Section("weight", List.of(MASS, LEAST_MASS, GREATEST_MASS)),
+          new Section("weight", List.of(MASS, MINIMUM_MASS, MAXIMUM_MASS)),
           new Section("rotor", Rotor.PARAMETERS),
           new Section(
               "engine",
               List.of(
-                  CONTINUOUS_POWER, SHORT_TIME_POWER, SEA_LEVEL_POWER, POWER_LOSS, GOVERNOR_TIME)),
+                  CONTINUOUS_POWER,
+                  TAKE_OFF_POWER,
+                  SEA_LEVEL_POWER,
+                  TRANSMISSION_AND_TAIL_ROTOR_POWER,
+                  GOVERNOR_TIME)),
           new Section("body", List.of(FORWARD_AREA, SIDE_AREA, UNDERSIDE_AREA, DOWNLOAD, TAIL_ARM)),
           new Section(
               "limits",
               List.of(
-                  LEAST_COLLECTIVE,
-                  GREATEST_COLLECTIVE,
+                  MINIMUM_COLLECTIVE,
+                  MAXIMUM_COLLECTIVE,
                   COLLECTIVE_RATE,
                   PITCH_LIMIT,
                   BANK_LIMIT,
@@ -215,12 +219,12 @@ public final class Helicopter {
       RotationSense sense,
       EngineKind engine,
       ParameterSet numbers) {
-    inOrder(numbers, LEAST_MASS, GREATEST_MASS);
-    inOrder(numbers, CONTINUOUS_POWER, SHORT_TIME_POWER);
-    inOrder(numbers, SHORT_TIME_POWER, SEA_LEVEL_POWER);
-    inOrder(numbers, LEAST_COLLECTIVE, GREATEST_COLLECTIVE);
+    inOrder(numbers, MINIMUM_MASS, MAXIMUM_MASS);
+    inOrder(numbers, CONTINUOUS_POWER, TAKE_OFF_POWER);
+    inOrder(numbers, TAKE_OFF_POWER, SEA_LEVEL_POWER);
+    inOrder(numbers, MINIMUM_COLLECTIVE, MAXIMUM_COLLECTIVE);
     MASS.quantity()
-        .within(numbers.get(LEAST_MASS), numbers.get(GREATEST_MASS))
+        .within(numbers.get(MINIMUM_MASS), numbers.get(MAXIMUM_MASS))
         .check(numbers.get(MASS));
     this.name = name;
     this.description = description;
@@ -354,8 +358,8 @@ public final class Helicopter {
    * @param air the air at the craft
    * @return the power, W
    */
-  public double shortTimePower(Air air) {
-    return Math.min(si(SHORT_TIME_POWER), capability(air));
+  public double takeOffPower(Air air) {
+    return Math.min(si(TAKE_OFF_POWER), capability(air));
   }
 
   private double capability(Air air) {

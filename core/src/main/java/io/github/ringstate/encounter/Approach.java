@@ -1,19 +1,15 @@
 package io.github.ringstate.encounter;
 
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.FlightEvent;
-import io.github.ringstate.flight.FlightEvent.Crossing;
-import io.github.ringstate.flight.Flyer;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Leg;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.Occurrences;
-import io.github.ringstate.flight.State;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.NoSteadyFlightException;
+import io.github.ringstate.dynamics.State;
+import io.github.ringstate.integrate.Event;
+import io.github.ringstate.integrate.Event.Crossing;
+import io.github.ringstate.integrate.EventLog;
+import io.github.ringstate.integrate.Propagator;
+import io.github.ringstate.pilot.PilotView;
 import java.util.List;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The flight from the start of the entry to the onset of the ring state. It does not depend on what
@@ -26,7 +22,7 @@ public final class Approach {
 
   /**
    * Vertical acceleration that is none, m/s2: in steady flight its sign is noise, of the size that
-   * the tolerance of a swift flight leaves, and an event that looked for it would find one at every
+   * the tolerance of a fast flight leaves, and an event that looked for it would find one at every
    * step. A peak of the rate of descent is thereby missed by some millionths of a m/s where it is
    * sharp, and by less than 0.005 m/s where the descent takes ten seconds to turn.
    */
@@ -40,76 +36,76 @@ public final class Approach {
 
   private final Encounter encounter;
   private final Scene scene;
-  private final Leg leg;
-  private final double lift;
+  private final Arrival arrival;
+  private final double startHeight;
 
-  private Approach(Encounter encounter, Scene scene, Leg leg, double lift) {
+  private Approach(Encounter encounter, Scene scene, Arrival arrival, double startHeight) {
     this.encounter = encounter;
     this.scene = scene;
-    this.leg = leg;
-    this.lift = lift;
+    this.arrival = arrival;
+    this.startHeight = startHeight;
   }
 
   /**
    * Flies the approach of an encounter.
    *
    * @param encounter the encounter; its recognition and recovery play no part
-   * @param flyer the way of flying
+   * @param simulator what flies it
    * @return the approach
-   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft cannot hover or start
-   *     the entry in this air
+   * @throws NoSteadyFlightException if the craft cannot hover or start the entry in this air
    */
-  public static Approach fly(Encounter encounter, Flyer flyer) {
+  public static Approach fly(Encounter encounter, Simulator simulator) {
     Scene scene = new Scene(encounter);
+    Propagator<EventKind, Motion> propagator = simulator.propagator();
     double level = encounter.height().orElse(0);
-    Leg leg;
-    double lift = level;
+    Arrival arrival;
+    double startHeight = level;
     if (encounter.disturbances().sheared()) {
-      StartHeight.Tried start = StartHeight.find(level, from -> fly(scene, from, flyer, null));
-      lift = start.lift();
-      leg = start.leg();
+      StartHeight.Tried start = StartHeight.find(level, from -> fly(scene, from, propagator));
+      startHeight = start.startHeight();
+      arrival = start.arrival();
     } else {
-      leg = fly(scene, lift, flyer, null);
+      arrival = fly(scene, startHeight, propagator);
     }
-    if (leg.stop().isEmpty()) {
-      return new Approach(encounter, scene, leg, lift);
+    if (!arrival.onset()) {
+      return new Approach(encounter, scene, arrival, startHeight);
     }
-    double below = level - leg.state()[State.UP];
-    leg.state()[State.UP] += below;
-    return new Approach(encounter, scene, leg, lift + below);
+    double below = level - arrival.height();
+    arrival.state()[State.UP] += below;
+    return new Approach(encounter, scene, arrival, startHeight + below);
   }
 
-  private static Leg fly(Scene scene, double lift, Flyer flyer, @Nullable History history) {
+  private static Arrival fly(
+      Scene scene, double startHeight, Propagator<EventKind, Motion> propagator) {
     EquationsOfMotion free = scene.equations(false);
-    free.begin(Double.NaN, 0, 0);
+    PilotView pilot = scene.pilot(free);
+    pilot.follow(scene.start().law());
+    pilot.begin(Double.NaN, 0, 0);
     double[] state = scene.start().state().clone();
-    state[State.UP] += lift;
-    Motion first = free.at(0, state, scene.start().law());
+    state[State.UP] += startHeight;
+    Motion first = free.at(0, state);
     if (scene.margin(first) < 0 && sinks(first)) {
-      Occurrence inside =
-          new Occurrence(EventKind.ONSET, 0, state[State.UP], state[State.SPEED_UP]);
-      return new Leg(0, state, Optional.of(EventKind.ONSET), List.of(inside));
+      return new Arrival(0, state, true);
     }
-    FlightEvent crossing =
-        FlightEvent.stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
+    Event<EventKind, Motion> crossing =
+        Event.<EventKind, Motion>stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
             .when(motion -> motion.verticalAcceleration() < 0 && sinks(motion));
-    FlightEvent building =
-        FlightEvent.stop(
+    Event<EventKind, Motion> building =
+        Event.<EventKind, Motion>stop(
                 EventKind.ONSET, Crossing.FALLING, motion -> motion.verticalAcceleration() + STEADY)
             .when(motion -> scene.margin(motion) < 0 && sinks(motion));
     // in an updraught a craft may climb over the ground while the disc is inside the boundary
-    FlightEvent sinking =
-        FlightEvent.stop(
+    Event<EventKind, Motion> sinking =
+        Event.<EventKind, Motion>stop(
                 EventKind.ONSET, Crossing.FALLING, motion -> motion.verticalSpeed() + LEVEL)
             .when(motion -> scene.margin(motion) < 0);
-    return flyer.fly(
-        free,
-        scene.start().law(),
-        0,
-        state,
-        Encounter.ENTRY_TIME,
-        List.of(crossing, building, sinking),
-        history);
+    propagator.start(0, state);
+    EventKind stop =
+        propagator.propagate(free, Encounter.ENTRY_TIME, List.of(crossing, building, sinking));
+    for (int i = 0; i < state.length; i++) {
+      state[i] = propagator.state(i);
+    }
+    return new Arrival(propagator.time(), state, stop != null);
   }
 
   /** Whether height is lost at this instant or begins to be. */
@@ -124,7 +120,7 @@ public final class Approach {
    * @return true if there was an onset
    */
   public boolean onset() {
-    return leg.stop().isPresent();
+    return arrival.onset();
   }
 
   /**
@@ -133,7 +129,7 @@ public final class Approach {
    * @return the time of onset, or when the search for one was given up, s since the start
    */
   public double time() {
-    return leg.time();
+    return arrival.time();
   }
 
   /**
@@ -142,7 +138,7 @@ public final class Approach {
    * @return a copy, in the order of {@link State}, SI units
    */
   public double[] state() {
-    return leg.state().clone();
+    return arrival.state().clone();
   }
 
   Scene scene() {
@@ -153,15 +149,15 @@ public final class Approach {
     return encounter;
   }
 
-  /** Notes the onset in a list of what happened. */
-  void noteOnset(Occurrences seen) {
-    seen.add(EventKind.ONSET, leg.time(), leg.state()[State.UP], leg.state()[State.SPEED_UP]);
+  /** Notes the onset in a log. */
+  void noteOnset(EventLog<EventKind> log) {
+    log.add(EventKind.ONSET, arrival.time(), arrival.state());
   }
 
-  /** Flies the approach once more for its history. */
-  void sample(Flyer flyer, History history) {
-    history.phase("entry");
-    fly(scene, lift, flyer, history);
+  /** Flies the approach once more for its trajectory. */
+  void again(Propagator<EventKind, Motion> propagator, Trajectory trajectory) {
+    trajectory.phase("entry");
+    fly(scene, startHeight, propagator);
   }
 
   /** Whether an encounter has this approach. */

@@ -1,15 +1,16 @@
 package io.github.ringstate.encounter;
 
-import io.github.ringstate.flight.SwiftCourse;
-import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.Propagators;
+import io.github.ringstate.integrate.FastPropagator;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Flies many descents from one approach, swiftly and without allocation: the equations of motion
- * and controls are those of {@link Encounter#fly()}, flown by {@link SwiftCourse}. What all
- * descents have in common, the flight before recognition, is flown once.
+ * Flies many descents from one approach, fast and without allocation: the equations of motion and
+ * controls are those of {@link Encounter#fly()}, with a {@link FastPropagator}. What all descents
+ * have in common, the flight before recognition, is flown once.
  *
  * <p>A descent may linger: sink without getting faster or slower, where a faster sink would grow by
  * itself. Whatever is not quite right grows there too: after some seconds a thousandth of a foot
@@ -31,8 +32,8 @@ public final class BulkFlight {
   private final Approach approach;
   private final boolean story;
   private final boolean onset;
-  private final SwiftCourse course = new SwiftCourse();
-  private final Descent swift;
+  private final FastPropagator<EventKind, Motion> propagator = Propagators.fast();
+  private final Descent fast;
   private @Nullable Descent careful;
   private Descent descent;
 
@@ -40,8 +41,8 @@ public final class BulkFlight {
     this.approach = approach;
     this.story = story;
     onset = approach.onset();
-    swift = new Descent(approach, course, null, story);
-    descent = swift;
+    fast = new Descent(approach, propagator, null, story);
+    descent = fast;
   }
 
   /**
@@ -61,7 +62,7 @@ public final class BulkFlight {
    * @param approach the approach
    * @return the flight
    */
-  public static BulkFlight telling(Approach approach) {
+  public static BulkFlight withEvents(Approach approach) {
     return new BulkFlight(approach, true);
   }
 
@@ -76,9 +77,9 @@ public final class BulkFlight {
     if (!onset) {
       return Ending.NO_ONSET;
     }
-    swift.fly(recovery, recognition);
-    descent = swift;
-    if (course.lingered() > LONGEST_LINGERING) {
+    fast.fly(recovery, recognition);
+    descent = fast;
+    if (propagator.timed() > LONGEST_LINGERING) {
       descent = careful();
       descent.fly(recovery, recognition);
     }
@@ -87,8 +88,8 @@ public final class BulkFlight {
 
   private Descent careful() {
     if (careful == null) {
-      Approach again = Approach.fly(approach.encounter(), new SwiftFlyer(CAREFUL));
-      careful = new Descent(again, new SwiftCourse(CAREFUL), null, story);
+      Approach again = Approach.fly(approach.encounter(), Simulator.fast(CAREFUL));
+      careful = new Descent(again, Propagators.fast(CAREFUL), null, story);
     }
     return careful;
   }
@@ -141,7 +142,8 @@ public final class BulkFlight {
   /**
    * All that came of the last descent.
    *
-   * @return the outcome; what happened on the way is in it only if the flight is a telling one
+   * @return the outcome; what happened on the way is in it only if the flight is one {@link
+   *     #withEvents}
    */
   public Outcome outcome() {
     return onset ? descent.outcome() : Outcome.NO_ONSET;

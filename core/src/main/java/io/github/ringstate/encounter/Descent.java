@@ -1,20 +1,19 @@
 package io.github.ringstate.encounter;
 
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.ControlLaw;
-import io.github.ringstate.flight.Controls;
-import io.github.ringstate.flight.Course;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.FlightEvent;
-import io.github.ringstate.flight.FlightEvent.Crossing;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.State;
+import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
+import io.github.ringstate.integrate.Event;
+import io.github.ringstate.integrate.Event.Crossing;
+import io.github.ringstate.integrate.Propagator;
+import io.github.ringstate.pilot.Cockpit;
+import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Phase;
+import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import java.util.ArrayList;
@@ -32,25 +31,24 @@ final class Descent {
   /** Time after onset in which a crossing of the boundary is the same crossing, s. */
   private static final double SAME_CROSSING = 0.01;
 
-  /** A leg that would be shorter is not flown, s: an integrator cannot tell its ends apart. */
-  private static final double SHORTEST_LEG = 1e-9;
-
   /** Phases after which a recovery is taken to go round in a circle at one instant. */
   private static final int MOST_PHASES = 10_000;
 
   private final Approach approach;
-  private final Course course;
-  private final @Nullable History history;
+  private final Propagator<EventKind, Motion> flight;
+  private final @Nullable Trajectory trajectory;
   private final boolean story;
-  private final EquationsOfMotion motion;
+  private final EquationsOfMotion equations;
+  private final PilotView pilot;
   private final ControlLaw entryLaw;
   private final double level;
   private final double warning;
   private final ControlLaw recoveryLaw = (seen, controls) -> command(seen, controls);
-  private final List<FlightEvent> always;
-  private final List<FlightEvent> untilCue;
-  private final List<FlightEvent> inPhase;
-  private final List<FlightEvent> inLastPhase;
+  private final ArrestWatch arrest = new ArrestWatch();
+  private final Lookout always;
+  private final Lookout untilCue;
+  private final Lookout inPhase;
+  private final Lookout inLastPhase;
 
   private Recovery recovery = new NoRecovery();
   private Cue cue = Cue.of("none", seen -> -1);
@@ -60,67 +58,99 @@ final class Descent {
   private double techniqueBegan;
   private Ending ending = Ending.NO_ONSET;
   private double recognisedAt;
+  private boolean watched;
 
   /**
    * Prepares for descents.
    *
    * @param approach the approach
-   * @param course what is flown on
-   * @param history where to name the phases, or null
+   * @param flight what is flown with
+   * @param trajectory where to name the phases, or null
    * @param story whether all that happens is looked for, or only what the outcome is made of
    */
-  Descent(Approach approach, Course course, @Nullable History history, boolean story) {
+  Descent(
+      Approach approach,
+      Propagator<EventKind, Motion> flight,
+      @Nullable Trajectory trajectory,
+      boolean story) {
     this.approach = approach;
-    this.course = course;
-    this.history = history;
+    this.flight = flight;
+    this.trajectory = trajectory;
     this.story = story;
     Encounter encounter = approach.encounter();
-    motion = approach.scene().equations(encounter.height().isPresent());
+    equations = approach.scene().equations(encounter.height().isPresent());
+    pilot = approach.scene().pilot(equations);
     entryLaw = approach.scene().start().law();
-    course.start(approach.time(), approach.state(), entryLaw);
+    flight.start(approach.time(), approach.state());
     level = encounter.height().orElse(0);
     warning = encounter.craft().si(Helicopter.LOW_ROTOR_SPEED);
-    always = List.copyOf(events(encounter.height().isPresent(), story));
-    untilCue = with(FlightEvent.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(seen)));
-    FlightEvent limit =
-        FlightEvent.note(EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> phase.limitMargin(seen));
-    FlightEvent phaseEnd =
-        FlightEvent.stop(EventKind.PHASE_END, Crossing.RISING, seen -> phase.end(seen));
-    inLastPhase = story ? with(limit) : always;
-    inPhase = story ? with(limit, phaseEnd) : with(phaseEnd);
+    Event<EventKind, Motion> onCue =
+        Event.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(pilot));
+    Event<EventKind, Motion> limit =
+        Event.note(EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> phase.limitMargin(pilot));
+    Event<EventKind, Motion> phaseEnd =
+        Event.stop(EventKind.PHASE_END, Crossing.RISING, seen -> phase.end(pilot));
+    boolean ground = encounter.height().isPresent();
+    always = lookout(ground, List.of());
+    untilCue = lookout(ground, List.of(onCue));
+    inLastPhase = lookout(ground, story ? List.of(limit) : List.of());
+    inPhase = lookout(ground, story ? List.of(limit, phaseEnd) : List.of(phaseEnd));
   }
 
-  private List<FlightEvent> events(boolean ground, boolean story) {
-    Scene scene = approach.scene();
-    List<FlightEvent> events = new ArrayList<>();
-    events.add(FlightEvent.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed));
+  /** What is looked for on a leg until the descent is arrested, and thereafter. */
+  private record Lookout(
+      List<Event<EventKind, Motion>> sinking, List<Event<EventKind, Motion>> arrested) {}
+
+  private Lookout lookout(boolean ground, List<Event<EventKind, Motion>> more) {
+    Event<EventKind, Motion> arrested =
+        Event.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed);
+    Event<EventKind, Motion> slowRotor =
+        Event.note(
+            EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - warning);
+    List<Event<EventKind, Motion>> sinking = new ArrayList<>();
+    List<Event<EventKind, Motion>> watching = new ArrayList<>();
+    sinking.add(arrested);
+    watching.add(arrested.when(seen -> arrest.isLower(seen.height())));
     if (ground) {
-      events.add(FlightEvent.stop(EventKind.GROUND, Crossing.FALLING, Motion::height));
+      Event<EventKind, Motion> contact =
+          Event.stop(EventKind.GROUND, Crossing.FALLING, Motion::height);
+      sinking.add(contact);
+      watching.add(contact);
     }
-    if (!story) {
-      return events;
+    watching.add(
+        Event.stop(
+            EventKind.CLEAR,
+            Crossing.RISING,
+            seen -> seen.height() - arrest.low() - ArrestWatch.CLEAR));
+    watching.add(Event.stop(EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, slowRotor.value()));
+    if (story) {
+      List<Event<EventKind, Motion>> notes = notes();
+      sinking.addAll(notes);
+      sinking.add(slowRotor);
+      watching.addAll(notes);
+      sinking.add(lowThrust());
+      watching.add(lowThrust());
     }
-    events.add(
-        FlightEvent.note(
+    sinking.addAll(more);
+    watching.addAll(more);
+    return new Lookout(List.copyOf(sinking), List.copyOf(watching));
+  }
+
+  private static Event<EventKind, Motion> lowThrust() {
+    return Event.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - 0.5);
+  }
+
+  private List<Event<EventKind, Motion>> notes() {
+    Scene scene = approach.scene();
+    return List.of(
+        Event.note(
             EventKind.FASTEST_DESCENT,
             Crossing.RISING,
-            seen -> seen.verticalAcceleration() - Approach.STEADY));
-    events.add(FlightEvent.note(EventKind.RING_STATE_LEFT, Crossing.RISING, scene::margin));
-    events.add(
-        FlightEvent.note(EventKind.RING_STATE_ENTERED_AGAIN, Crossing.FALLING, scene::margin)
+            seen -> seen.verticalAcceleration() - Approach.STEADY),
+        Event.note(EventKind.RING_STATE_LEFT, Crossing.RISING, scene::margin),
+        Event.<EventKind, Motion>note(
+                EventKind.RING_STATE_ENTERED_AGAIN, Crossing.FALLING, scene::margin)
             .when(seen -> seen.time() > approach.time() + SAME_CROSSING));
-    events.add(
-        FlightEvent.note(
-            EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - warning));
-    events.add(
-        FlightEvent.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - 0.5));
-    return events;
-  }
-
-  private List<FlightEvent> with(FlightEvent... more) {
-    List<FlightEvent> all = new ArrayList<>(always);
-    all.addAll(List.of(more));
-    return List.copyOf(all);
   }
 
   private void command(Cockpit seen, Controls controls) {
@@ -129,11 +159,24 @@ final class Descent {
 
   /** Flies one descent; what came of it is then asked for. */
   void fly(Recovery flown, Recognition recognition) {
+    fly(flown, recognition, true);
+  }
+
+  /**
+   * Flies one descent.
+   *
+   * @param watching whether it is flown on from an arrest to see whether that lasts
+   */
+  void fly(Recovery flown, Recognition recognition, boolean watching) {
     recovery = flown;
+    watched = watching;
+    arrest.clear();
     recognisedAt = Double.NaN;
-    motion.begin(Double.NaN, approach.time(), approach.time());
-    course.again(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
-    approach.noteOnset(course.occurrences());
+    pilot.follow(entryLaw);
+    pilot.begin(Double.NaN, approach.time(), approach.time());
+    pilot.held(Double.NaN);
+    flight.restart(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
+    approach.noteOnset(flight.log());
     ending(waiting(recognition));
   }
 
@@ -143,66 +186,115 @@ final class Descent {
     double begins = approach.time();
     if (recognition.cue().isPresent()) {
       cue = recognition.cue().get();
-      if (cue.level(course.at(motion, entryLaw)) >= 0) {
-        note(EventKind.CUE);
+      if (cue.level(now()) >= 0) {
+        flight.note(EventKind.CUE);
       } else {
         double giveUp = approach.time() + Encounter.RECOVERY_TIME;
-        EventKind stop = course.fly(motion, entryLaw, giveUp, untilCue);
+        EventKind stop = leg(giveUp, untilCue, true);
         if (stop != EventKind.CUE) {
           return stop;
         }
       }
-      begins = course.time();
+      begins = flight.time();
     }
-    if (recognition.delay() > SHORTEST_LEG) {
-      EventKind stop = course.fly(motion, entryLaw, begins + recognition.delay(), always);
-      if (stop != null) {
+    if (recognition.delay() > Propagator.SHORTEST_LEG) {
+      EventKind stop = leg(begins + recognition.delay(), always, true);
+      if (stop != null || over()) {
         return stop;
       }
     }
-    recognisedAt = course.state(State.UP);
-    note(EventKind.RECOGNITION);
+    recognisedAt = flight.state(State.UP);
+    flight.note(EventKind.RECOGNITION);
     return recovering();
   }
 
   private @Nullable EventKind recovering() {
-    double recognition = course.time();
+    double recognition = flight.time();
+    pilot.held(flight.state(State.COLLECTIVE));
     double end = recognition + Encounter.RECOVERY_TIME;
     boolean held = false;
     begin(recovery.phases());
-    for (int flown = 0; end - course.time() > SHORTEST_LEG; flown++) {
+    pilot.follow(recoveryLaw);
+    for (int flown = 0; left(end) > Propagator.SHORTEST_LEG; flown++) {
       if (flown > MOST_PHASES) {
         throw bad("has more than " + MOST_PHASES + " phases in one descent");
       }
-      motion.begin(recognition, techniqueBegan, course.time());
-      Motion now = course.at(motion, recoveryLaw);
+      pilot.begin(recognition, techniqueBegan, flight.time());
+      Cockpit now = now();
       if (phase.ends() && phase.end(now) >= 0) {
         goOn(now);
         continue;
       }
       if (story && !held && phase.limitMargin(now) < 0) {
-        note(EventKind.LIMIT_BINDS);
+        flight.note(EventKind.LIMIT_BINDS);
       }
       named(phase.name());
-      EventKind stop = course.fly(motion, recoveryLaw, end, phase.ends() ? inPhase : inLastPhase);
+      EventKind stop = leg(end, phase.ends() ? inPhase : inLastPhase, false);
       if (stop != EventKind.PHASE_END) {
         return stop;
       }
-      Motion then = course.at(motion, recoveryLaw);
+      Cockpit then = now();
       held = story && phase.limitMargin(then) < 0;
       goOn(then);
     }
     return null;
   }
 
+  /**
+   * Flies a leg, on from arrests that are to be watched.
+   *
+   * @param waiting whether the pilot has not acted yet; then the leg ends in time for that
+   * @return what ended it, or null if its time ran out
+   */
+  private @Nullable EventKind leg(double end, Lookout lookout, boolean waiting) {
+    while (true) {
+      double until = arrest.begun() ? arrest.until() : end;
+      List<Event<EventKind, Motion>> events =
+          arrest.begun() ? lookout.arrested() : lookout.sinking();
+      EventKind stop =
+          waiting
+              ? flight.propagateShared(equations, Math.min(end, until), events)
+              : flight.propagate(equations, until, events);
+      if (stop != EventKind.ARREST) {
+        return stop;
+      }
+      if (arrest.begun()) {
+        arrest.lower(flight.time(), flight.state(State.UP));
+      } else {
+        arrest.begin(
+            flight.time(),
+            flight.state(State.UP),
+            recognisedAt,
+            Math.max(0, -flight.least()),
+            flight.log().size());
+        if (!watched) {
+          return stop;
+        }
+      }
+      if (flight.at(equations).rotorSpeed() < warning) {
+        return EventKind.LOW_ROTOR_SPEED;
+      }
+    }
+  }
+
+  /** How much of its time the recovery has left, s. */
+  private double left(double end) {
+    return (arrest.begun() ? arrest.until() : end) - flight.time();
+  }
+
+  /** Whether an arrest was watched to the end. */
+  private boolean over() {
+    return arrest.begun() && left(Double.NaN) <= Propagator.SHORTEST_LEG;
+  }
+
   private void begin(List<Phase> list) {
     phases = list;
     phase = list.get(0);
     next = 1;
-    techniqueBegan = course.time();
+    techniqueBegan = flight.time();
   }
 
-  private void goOn(Motion now) {
+  private void goOn(Cockpit now) {
     List<Phase> instead = phase.instead(now);
     if (!instead.isEmpty()) {
       begin(instead);
@@ -217,24 +309,36 @@ final class Descent {
     return new IllegalStateException("the recovery " + recovery.name() + " " + what);
   }
 
-  private void note(EventKind kind) {
-    course
-        .occurrences()
-        .add(kind, course.time(), course.state(State.UP), course.state(State.SPEED_UP));
+  /** What the pilot sees where the flight is. */
+  private Cockpit now() {
+    flight.at(equations);
+    return pilot;
   }
 
   private void named(String name) {
-    if (history != null) {
-      history.phase(name);
+    if (trajectory != null) {
+      trajectory.phase(name);
     }
   }
 
   private void ending(@Nullable EventKind stop) {
-    ending = Ending.NOT_ARRESTED;
     if (stop == EventKind.GROUND) {
       ending = Ending.GROUND;
-    } else if (stop == EventKind.ARREST) {
+    } else if (!arrest.begun()) {
+      ending = Ending.NOT_ARRESTED;
+    } else if (stop == EventKind.LOW_ROTOR_SPEED
+        || (stop == null && !arrest.lasts(flight.state(State.SPEED_UP)))) {
+      ending = Ending.ARREST_NOT_LASTING;
+    } else {
       ending = Ending.ARRESTED;
+      if (stop == null && arrest.isLower(flight.state(State.UP))) {
+        arrest.lower(flight.time(), flight.state(State.UP));
+      }
+      if (isPlain()) {
+        // nothing of what was flown on belongs to the descent
+        flight.log().truncate(arrest.logged());
+        recognisedAt = arrest.recognisedAt();
+      }
     }
   }
 
@@ -242,12 +346,17 @@ final class Descent {
     return ending;
   }
 
+  /** Whether the descent was over with the first arrest. */
+  boolean isPlain() {
+    return ending == Ending.ARRESTED && !arrest.hadLaterLow();
+  }
+
   /** The lowest height, m; NaN if the descent did not end. */
   private double lowest() {
     return switch (ending) {
       case GROUND -> 0;
-      case ARRESTED -> course.state(State.UP);
-      case NOT_ARRESTED, NO_ONSET -> Double.NaN;
+      case ARRESTED -> arrest.low();
+      case NOT_ARRESTED, ARREST_NOT_LASTING, NO_ONSET -> Double.NaN;
     };
   }
 
@@ -262,15 +371,15 @@ final class Descent {
   }
 
   double peakDescent() {
-    return course.fastestDescent();
+    return isPlain() ? arrest.peakDescent() : Math.max(0, -flight.least());
   }
 
   double timeToArrest() {
-    return ending == Ending.ARRESTED ? course.time() - approach.time() : Double.NaN;
+    return ending == Ending.ARRESTED ? arrest.time() - approach.time() : Double.NaN;
   }
 
   double impactSpeed() {
-    return ending == Ending.GROUND ? -course.state(State.SPEED_UP) : Double.NaN;
+    return ending == Ending.GROUND ? -flight.state(State.SPEED_UP) : Double.NaN;
   }
 
   Outcome outcome() {
@@ -278,11 +387,11 @@ final class Descent {
         ending,
         present(altitudeLoss()),
         present(lossAfterRecognition()),
-        OptionalDouble.of(course.fastestDescent()),
+        OptionalDouble.of(peakDescent()),
         present(timeToArrest()),
         present(impactSpeed()),
         OptionalDouble.of(approach.time()),
-        course.occurrences().list());
+        Occurrence.listOf(flight.log()));
   }
 
   private static OptionalDouble present(double value) {

@@ -1,9 +1,7 @@
 package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.WindField;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.Trim;
-import io.github.ringstate.pilot.Drift;
+import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -81,15 +79,11 @@ public record Downwind(ParameterSet numbers) implements Entry {
   @Override
   public Start start(EquationsOfMotion motion) {
     double groundSpeed = numbers.si(GROUND_SPEED);
-    double descent = numbers.si(DESCENT);
-    Trim trim = Trim.find(motion, groundSpeed, -descent);
-    SpeedHold hold = new SpeedHold(trim.pitch(), numbers.si(ATTITUDE));
-    return new Start(
-        trim.state(motion, groundSpeed, -descent),
-        (seen, controls) -> {
-          hold.command(seen.groundSpeed() - groundSpeed, controls);
-          controls.bank(Drift.bank(seen, trim.bank()), SpeedHold.RATE);
-          controls.collective(trim.collective(), SpeedHold.RATE);
-        });
+    return new Slowing(
+            groundSpeed,
+            numbers.si(DESCENT),
+            numbers.si(ATTITUDE),
+            seen -> seen.groundSpeed() - groundSpeed)
+        .start(motion);
   }
 }

@@ -3,10 +3,7 @@ package io.github.ringstate.encounter;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.FlownCourse;
-import io.github.ringstate.flight.Flyer;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
@@ -29,8 +26,9 @@ import org.jspecify.annotations.Nullable;
  * carries the disc into the boundary while the craft climbs, nothing is lost yet, and onset is
  * where the climb ends, if it ends inside. The altitude loss is therefore never negative. The pilot
  * acts as the recognition says, by a delay from onset or from a cue; until then the controls are as
- * in the entry. The descent is arrested when the vertical speed rises through zero. Speeds are held
- * against the boundary in units of the hover induced velocity at the craft's weight.
+ * in the entry. The descent is arrested when the vertical speed rises through zero and stays
+ * arrested. Speeds are held against the boundary in units of the hover induced velocity at the
+ * craft's weight.
  *
  * <p>An encounter is data: two that are made alike are equal, and fly on from each other's {@link
  * Approach}. That holds for all that is built in; entries, recoveries, cues and models of one's own
@@ -208,27 +206,27 @@ public record Encounter(
    * Flies the encounter precisely.
    *
    * @return what came of it
-   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft has no steady hover or
-   *     no steady start of the entry in this air because its blades cannot carry it; whether its
+   * @throws io.github.ringstate.dynamics.NoSteadyFlightException if the craft has no steady hover
+   *     or no steady start of the entry in this air because its blades cannot carry it; whether its
    *     engine can is not asked, and where it cannot the rotor slows from the start
    */
   public Outcome fly() {
-    return fly(PreciseFlyer.standard(), null);
+    return fly(Simulator.precise(), null);
   }
 
   /**
    * Flies the encounter.
    *
-   * @param flyer the way of flying
-   * @param history where to put samples of the flight, or null; heights in it are above ground, or
-   *     above the height at onset where there is no ground
+   * @param simulator what flies it
+   * @param trajectory where to put samples of the flight, or null; heights in it are above ground,
+   *     or above the height at onset where there is no ground
    * @return what came of it
-   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft has no steady hover or
-   *     no steady start of the entry in this air because its blades cannot carry it; whether its
-   *     engine can is not asked, and where it cannot the rotor slows from the start
+   * @throws NoSteadyFlightException if the craft has no steady hover or no steady start of the
+   *     entry in this air because its blades cannot carry it; whether its engine can is not asked,
+   *     and where it cannot the rotor slows from the start
    */
-  public Outcome fly(Flyer flyer, @Nullable History history) {
-    return fly(Approach.fly(this, flyer), flyer, history);
+  public Outcome fly(Simulator simulator, @Nullable Trajectory trajectory) {
+    return fly(Approach.fly(this, simulator), simulator, trajectory);
   }
 
   /**
@@ -236,30 +234,13 @@ public record Encounter(
    *
    * @param approach the approach of an encounter that differs from this one in recognition and
    *     recovery at most
-   * @param flyer the way of flying
-   * @param history where to put samples of the flight, or null
+   * @param simulator what flies it
+   * @param trajectory where to put samples of the flight, or null
    * @return what came of it
    * @throws IllegalArgumentException if the approach is that of another encounter
    */
-  public Outcome fly(Approach approach, Flyer flyer, @Nullable History history) {
-    require(approach);
-    if (history != null) {
-      approach.sample(flyer, history);
-    }
-    if (!approach.onset()) {
-      return Outcome.NO_ONSET;
-    }
-    Descent descent = new Descent(approach, new FlownCourse(flyer, history), history, true);
-    descent.fly(recovery, recognition);
-    return descent.outcome();
-  }
-
-  private void require(Approach approach) {
-    if (!approach.serves(this)) {
-      throw new IllegalArgumentException(
-          "the approach is that of an encounter which differs in more than recognition and"
-              + " recovery");
-    }
+  public Outcome fly(Approach approach, Simulator simulator, @Nullable Trajectory trajectory) {
+    return simulator.fly(this, approach, trajectory);
   }
 
   private Encounter with(Consumer<Parts> change) {

@@ -1,8 +1,8 @@
 package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.WindField;
-import io.github.ringstate.flight.ControlLaw;
-import io.github.ringstate.flight.EquationsOfMotion;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.pilot.ControlLaw;
 
 /**
  * How a flight comes to the ring state: where it starts, in which wind, and what is done until
@@ -13,7 +13,7 @@ public interface Entry {
   /**
    * The entry's name.
    *
-   * @return one lower-case word
+   * @return one lower-case word, or several with hyphens
    */
   String name();
 
@@ -40,15 +40,15 @@ public interface Entry {
    *
    * @param motion the equations of motion, in {@link #wind()} and away from the ground
    * @return the start, at height zero
-   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft has no steady flight to
-   *     start from
+   * @throws io.github.ringstate.dynamics.NoSteadyFlightException if the craft has no steady flight
+   *     to start from
    */
   Start start(EquationsOfMotion motion);
 
   /**
    * The start of a flight.
    *
-   * @param state the state, in the order of {@link io.github.ringstate.flight.State}, SI units
+   * @param state the state, in the order of {@link io.github.ringstate.dynamics.State}, SI units
    * @param law what is done with the controls until the pilot acts
    */
   @SuppressWarnings("ArrayRecordComponent") // goes straight to an integrator

@@ -14,8 +14,9 @@ import java.util.function.Function;
  * @param label the entry's name for people
  * @param text what happens, as a part of a sentence; the name of a parameter in braces stands for
  *     its value
+ * @param remark what the entry shows, and what it hides: whole sentences
  * @param wind the parameter that is the wind
- * @param windFrom where the wind comes from: {@code from ahead} or {@code from behind}
+ * @param windFrom where a positive wind comes from: {@code from ahead} or {@code from behind}
  * @param parameters its numbers
  * @param maker makes the entry
  */
@@ -23,6 +24,7 @@ public record EntryKind(
     String name,
     String label,
     String text,
+    String remark,
     Parameter wind,
     String windFrom,
     List<Parameter> parameters,
@@ -31,6 +33,21 @@ public record EntryKind(
   private static final String FROM_AHEAD = "from ahead";
   private static final String FROM_BEHIND = "from behind";
 
+  /** From a steep approach with the wind behind. */
+  public static final EntryKind TAILWIND_APPROACH =
+      new EntryKind(
+          "tailwind-approach",
+          "tailwind approach",
+          "a steep approach at {approach ground speed} over the ground and {approach angle}, slowed"
+              + " towards {arrival ground speed}, the collective left alone or raised to"
+              + " {arrival power} of hover power",
+          "People arrive like this, with little power. Settling from a hover flatters power: the craft"
+              + " holds nearly hover power and has only begun to sink.",
+          TailwindApproach.WIND,
+          FROM_BEHIND,
+          TailwindApproach.PARAMETERS,
+          TailwindApproach::new);
+
   /** From a hover. */
   public static final EntryKind SETTLING =
       new EntryKind(
@@ -38,6 +55,7 @@ public record EntryKind(
           "settling",
           "from a hover over one point out of ground effect: the collective is lowered a little and"
               + " left there",
+          "It flatters power: the craft holds nearly the power of the hover and has only begun to sink.",
           Settling.WIND,
           FROM_AHEAD,
           Settling.PARAMETERS,
@@ -50,6 +68,7 @@ public record EntryKind(
           "steep",
           "a steep approach at {approach airspeed} airspeed and {approach descent}, slowed towards"
               + " {final airspeed} with the collective left alone",
+          "The craft sinks in its approach before it meets the ring state, and holds little power.",
           Steep.WIND,
           FROM_AHEAD,
           Steep.PARAMETERS,
@@ -62,16 +81,17 @@ public record EntryKind(
           "downwind",
           "a run at {ground speed} over the ground, held with the nose while the wind, abeam at"
               + " first, comes round behind in {turn time} with the collective left alone",
+          "The airspeed goes while the ground speed stays: nothing in the view tells of it.",
           Downwind.WIND,
           FROM_BEHIND,
           Downwind.PARAMETERS,
           Downwind::new);
 
   /** All of them. */
-  public static final List<EntryKind> ALL = List.of(SETTLING, STEEP, DOWNWIND);
+  public static final List<EntryKind> ALL = List.of(TAILWIND_APPROACH, SETTLING, STEEP, DOWNWIND);
 
   /** The entry of an encounter, a table or a sweep unless another is asked for. */
-  public static final EntryKind STANDARD = SETTLING;
+  public static final EntryKind STANDARD = TAILWIND_APPROACH;
 
   /** Copies the list. */
   public EntryKind {
@@ -104,6 +124,17 @@ public record EntryKind(
    */
   public Entry standard() {
     return maker.apply(numbers());
+  }
+
+  /**
+   * Where a wind comes from.
+   *
+   * @param value the value of {@link #wind}, in any unit
+   * @return {@code from ahead} or {@code from behind}
+   */
+  public String windFrom(double value) {
+    boolean behind = windFrom.equals(FROM_BEHIND) == value >= 0;
+    return behind ? FROM_BEHIND : FROM_AHEAD;
   }
 
   /**

@@ -1,7 +1,5 @@
 package io.github.ringstate.encounter;
 
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.Occurrence;
 import java.util.List;
 import java.util.OptionalDouble;
 

@@ -2,10 +2,11 @@ package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.ThrustDisturbance;
-import io.github.ringstate.flight.Trim;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.ThrustDisturbance;
+import io.github.ringstate.dynamics.Trim;
+import io.github.ringstate.pilot.PilotView;
 
 /** All that an encounter's flight is set in: the disturbed wind, the known hover, and the start. */
 final class Scene {
@@ -34,11 +35,13 @@ final class Scene {
 
   /** Equations of motion in this scene, above ground or away from it. */
   EquationsOfMotion equations(boolean ground) {
-    EquationsOfMotion equations =
-        new EquationsOfMotion(
-            encounter.craft(), encounter.air(), wind, encounter.inflow(), ground, shaking);
-    equations.remember(hover);
-    return equations;
+    return new EquationsOfMotion(
+        encounter.craft(), encounter.air(), wind, encounter.inflow(), ground, shaking);
+  }
+
+  /** A pilot at the controls who knows the hover before the descent. */
+  PilotView pilot(EquationsOfMotion equations) {
+    return PilotView.of(equations, hover);
   }
 
   Entry.Start start() {

@@ -2,8 +2,8 @@ package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.Trim;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;

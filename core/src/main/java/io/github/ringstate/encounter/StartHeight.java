@@ -1,9 +1,5 @@
 package io.github.ringstate.encounter;
 
-import io.github.ringstate.flight.Leg;
-import io.github.ringstate.flight.State;
-import java.util.List;
-import java.util.Optional;
 import java.util.function.DoubleFunction;
 
 /**
@@ -36,9 +32,9 @@ final class StartHeight {
   private static final double NARROW = 1e-4;
 
   private final double level;
-  private final DoubleFunction<Leg> flight;
+  private final DoubleFunction<Arrival> flight;
 
-  private StartHeight(double level, DoubleFunction<Leg> flight) {
+  private StartHeight(double level, DoubleFunction<Arrival> flight) {
     this.level = level;
     this.flight = flight;
   }
@@ -46,11 +42,11 @@ final class StartHeight {
   /**
    * A start that was tried.
    *
-   * @param lift how high it was, m
-   * @param leg the approach from there
+   * @param startHeight how high it was, m
+   * @param arrival where the approach from there ended
    * @param miss how much its onset is above the height wanted, m; NaN without onset
    */
-  record Tried(double lift, Leg leg, double miss) {
+  record Tried(double startHeight, Arrival arrival, double miss) {
 
     private boolean lost() {
       return Double.isNaN(miss);
@@ -68,16 +64,15 @@ final class StartHeight {
    * @param flight flies the approach from a start so much higher than that of the entry, m
    * @return the start found; without onset if there is none that leads there
    */
-  static Tried find(double level, DoubleFunction<Leg> flight) {
+  static Tried find(double level, DoubleFunction<Arrival> flight) {
     StartHeight search = new StartHeight(level, flight);
     Tried found = search.bySecants();
     return found.isWithin(CLOSE) ? found : search.byHalving();
   }
 
-  private Tried at(double lift) {
-    Leg leg = flight.apply(lift);
-    return new Tried(
-        lift, leg, leg.stop().isPresent() ? leg.state()[State.UP] - level : Double.NaN);
+  private Tried at(double startHeight) {
+    Arrival arrival = flight.apply(startHeight);
+    return new Tried(startHeight, arrival, arrival.onset() ? arrival.height() - level : Double.NaN);
   }
 
   private Tried bySecants() {
@@ -87,12 +82,12 @@ final class StartHeight {
     }
     Tried now = at(level - before.miss());
     for (int i = 0; i < SECANTS && !now.lost() && !now.isWithin(CLOSE); i++) {
-      double slope = (now.miss() - before.miss()) / (now.lift() - before.lift());
+      double slope = (now.miss() - before.miss()) / (now.startHeight() - before.startHeight());
       if (!(slope >= LEAST_SLOPE)) {
         return now;
       }
       before = now;
-      now = at(now.lift() - now.miss() / slope);
+      now = at(now.startHeight() - now.miss() / slope);
     }
     return now;
   }
@@ -109,7 +104,7 @@ final class StartHeight {
       low = high;
       high = at(level + above);
     }
-    for (int i = 0; high.lift() - low.lift() > NARROW; i++) {
+    for (int i = 0; high.startHeight() - low.startHeight() > NARROW; i++) {
       Tried middle = at(between(low, high, i));
       if (middle.isWithin(CLOSE)) {
         return middle;
@@ -130,12 +125,12 @@ final class StartHeight {
   private static double between(Tried low, Tried high, int turn) {
     double chord = -low.miss() / (high.miss() - low.miss());
     double share = turn % 2 == 0 && chord > 0 && chord < 1 ? chord : 0.5;
-    return low.lift() + share * (high.lift() - low.lift());
+    return low.startHeight() + share * (high.startHeight() - low.startHeight());
   }
 
   private static Tried none(Tried first) {
-    Leg leg = first.leg();
-    Leg without = new Leg(leg.time(), leg.state(), Optional.empty(), List.of());
-    return new Tried(first.lift(), without, Double.NaN);
+    Arrival arrival = first.arrival();
+    Arrival without = new Arrival(arrival.time(), arrival.state(), false);
+    return new Tried(first.startHeight(), without, Double.NaN);
   }
 }

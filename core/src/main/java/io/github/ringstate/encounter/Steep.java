@@ -2,9 +2,7 @@ package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.Trim;
-import io.github.ringstate.pilot.Drift;
+import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -67,17 +65,12 @@ public record Steep(ParameterSet numbers) implements Entry {
 
   @Override
   public Start start(EquationsOfMotion motion) {
-    double approachAirspeed = numbers.si(APPROACH_AIRSPEED);
-    double descent = numbers.si(DESCENT);
     double finalAirspeed = numbers.si(FINAL_AIRSPEED);
-    Trim trim = Trim.find(motion, approachAirspeed, -descent);
-    SpeedHold hold = new SpeedHold(trim.pitch(), numbers.si(NOSE_UP));
-    return new Start(
-        trim.state(motion, approachAirspeed, -descent),
-        (seen, controls) -> {
-          hold.command(seen.forwardAirspeed() - finalAirspeed, controls);
-          controls.bank(Drift.bank(seen, trim.bank()), SpeedHold.RATE);
-          controls.collective(trim.collective(), SpeedHold.RATE);
-        });
+    return new Slowing(
+            numbers.si(APPROACH_AIRSPEED),
+            numbers.si(DESCENT),
+            numbers.si(NOSE_UP),
+            seen -> seen.forwardAirspeed() - finalAirspeed)
+        .start(motion);
   }
 }

@@ -18,6 +18,13 @@
  * the lowest height. An encounter that never meets the ring state says so, one that is not
  * recovered says so, and one that reaches the ground gives the speed of impact.
  *
+ * <p>A descent is arrested for good: from the first zero of the vertical speed on it is flown until
+ * the craft is 20 ft above its lowest point, or for 10 s. A later low counts. Where the craft still
+ * sinks then, or the rotor slows below its warning, the outcome says that the arrest does not last.
+ *
+ * <p>An encounter is data. A {@link io.github.ringstate.encounter.Simulator} flies it, precisely or
+ * fast; a {@link io.github.ringstate.encounter.Trajectory} takes samples on the way.
+ *
  * <p>Encounters that differ in recognition and recovery alone share what comes before, an {@link
  * io.github.ringstate.encounter.Approach}; {@link io.github.ringstate.encounter.BulkFlight} flies
  * many of them from one, for tables, studies and sweeps.
@@ -28,6 +35,8 @@
  * <table>
  * <caption>Entries</caption>
  * <tr><th>name</th><th>what happens</th></tr>
+ * <tr><td>{@link io.github.ringstate.encounter.TailwindApproach tailwind-approach}</td>
+ *     <td>a steep approach with the wind behind and little power; the standard</td></tr>
  * <tr><td>{@link io.github.ringstate.encounter.Settling settling}</td>
  *     <td>from a hover, the collective lowered a little</td></tr>
  * <tr><td>{@link io.github.ringstate.encounter.Steep steep}</td>

@@ -56,65 +56,78 @@ final class BogackiShampine<V> {
    * @return its error in the scales
    */
   double attempt(Equations<V> equations, double time, double h, double excess) {
-    boolean split = stiff >= 0;
-    double held = 0;
-    double n1 = 0;
-    double n2 = 0;
-    if (split) {
+    double[] from = y;
+    double[] to = next;
+    double[] first = k1;
+    double[] last = k4;
+    if (stiff < 0) {
+      second(h, from, to, first);
+      equations.rates(time + 0.5 * h, to, k2);
+      third(h, from, to);
+      equations.rates(time + 0.75 * h, to, k3);
+      end(h, from, to, first);
+    } else {
       weights.of(excess * h);
-      held = y[stiff];
-      n1 = k1[stiff];
+      double held = from[stiff];
+      double n1 = first[stiff];
+      second(h, from, to, first);
+      to[stiff] = held + h * weights.second(n1);
+      equations.rates(time + 0.5 * h, to, k2);
+      double n2 = k2[stiff] + excess * (to[stiff] - held);
+      third(h, from, to);
+      to[stiff] = held + h * weights.third(n1, n2);
+      equations.rates(time + 0.75 * h, to, k3);
+      double n3 = k3[stiff] + excess * (to[stiff] - held);
+      end(h, from, to, first);
+      to[stiff] = held + h * weights.end(n1, n2, n3);
     }
-    for (int i = 0; i < size; i++) {
-      next[i] = y[i] + 0.5 * h * k1[i];
+    end = equations.rates(time + h, to, last);
+    return h * error(first, last);
+  }
+
+  private void second(double h, double[] from, double[] to, double[] first) {
+    for (int i = 0; i < to.length; i++) {
+      to[i] = from[i] + 0.5 * h * first[i];
     }
-    if (split) {
-      next[stiff] = held + h * weights.second(n1);
+  }
+
+  private void third(double h, double[] from, double[] to) {
+    double[] middle = k2;
+    for (int i = 0; i < to.length; i++) {
+      to[i] = from[i] + 0.75 * h * middle[i];
     }
-    equations.rates(time + 0.5 * h, next, k2);
-    if (split) {
-      n2 = k2[stiff] + excess * (next[stiff] - held);
+  }
+
+  private void end(double h, double[] from, double[] to, double[] first) {
+    double[] middle = k2;
+    double[] late = k3;
+    for (int i = 0; i < to.length; i++) {
+      to[i] = from[i] + h * (2.0 / 9 * first[i] + 1.0 / 3 * middle[i] + 4.0 / 9 * late[i]);
     }
-    for (int i = 0; i < size; i++) {
-      next[i] = y[i] + 0.75 * h * k2[i];
-    }
-    if (split) {
-      next[stiff] = held + h * weights.third(n1, n2);
-    }
-    equations.rates(time + 0.75 * h, next, k3);
-    double atThird = split ? next[stiff] : 0;
-    for (int i = 0; i < size; i++) {
-      next[i] = y[i] + h * (2.0 / 9 * k1[i] + 1.0 / 3 * k2[i] + 4.0 / 9 * k3[i]);
-    }
-    if (split) {
-      next[stiff] = held + h * weights.end(n1, n2, k3[stiff] + excess * (atThird - held));
-    }
-    end = equations.rates(time + h, next, k4);
-    return h * error();
   }
 
   /** The norm of the error estimate, over the step. */
-  private double error() {
+  private double error(double[] first, double[] last) {
     // two sums: a processor works on both at a time
     double even = 0;
     double odd = 0;
-    int pairs = size & ~1;
+    int pairs = first.length & ~1;
     for (int i = 0; i < pairs; i += 2) {
-      double one = error(i);
-      double other = error(i + 1);
+      double one = error(i, first, last);
+      double other = error(i + 1, first, last);
       even += one * one;
       odd += other * other;
     }
-    if (pairs < size) {
-      double last = error(pairs);
-      even += last * last;
+    if (pairs < first.length) {
+      double rest = error(pairs, first, last);
+      even += rest * rest;
     }
     return Math.sqrt(even + odd);
   }
 
-  private double error(int i) {
+  private double error(int i, double[] first, double[] last) {
     return inverseScales[i]
-        * (-5.0 / 72 * k1[i] + 1.0 / 12 * k2[i] + 1.0 / 9 * k3[i] - 1.0 / 8 * k4[i]);
+        * (-5.0 / 72 * first[i] + 1.0 / 12 * k2[i] + 1.0 / 9 * k3[i] - 1.0 / 8 * last[i]);
   }
 
   /** The view of the end of the step that was tried last. */

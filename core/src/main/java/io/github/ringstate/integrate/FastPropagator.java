@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Events are located on the cubic through values and rates at the ends of their step; a leg that
  * an event ends is then stepped anew to that instant.
  *
- * <p>The first leg after a start is kept, step by step, so that propagations that differ only in
- * what follows it need not repeat it; unless something is noted on it.
+ * <p>A shared first leg is kept, step by step, so that propagations that differ only in what
+ * follows it need not repeat it; unless something is noted on it.
  *
  * @param <K> what names events
  * @param <V> the view of an instant
@@ -35,7 +35,6 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
   private double least;
   private double timed;
   private boolean firstLeg;
-  private @Nullable Equations<V> keptEquations;
   private volatile @Nullable Thread user;
 
   /**
@@ -52,9 +51,8 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
   }
 
   @Override
-  public void start(double from, double[] state, Equations<V> equations) {
+  public void start(double from, double[] state) {
     user = Thread.currentThread();
-    keptEquations = equations;
     time = from;
     System.arraycopy(state, 0, step.state(), 0, state.length);
     control.start();
@@ -81,11 +79,22 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
 
   @Override
   public @Nullable K propagate(Equations<V> equations, double end, List<Event<K, V>> events) {
+    return leg(equations, end, events, false);
+  }
+
+  @Override
+  public @Nullable K propagateShared(Equations<V> equations, double end, List<Event<K, V>> events) {
+    return leg(equations, end, events, firstLeg);
+  }
+
+  private @Nullable K leg(
+      Equations<V> equations, double end, List<Event<K, V>> events, boolean shared) {
     mine();
     if (Double.isNaN(end)) {
       throw new IllegalArgumentException(NO_END);
     }
-    K stop = leg(equations, end, events);
+    firstLeg = false;
+    K stop = steps(equations, end, events, shared);
     mine();
     return stop;
   }
@@ -96,9 +105,9 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
     }
   }
 
-  private @Nullable K leg(Equations<V> equations, double end, List<Event<K, V>> events) {
-    boolean keeping = firstLeg && equations == keptEquations;
-    firstLeg = false;
+  private @Nullable K steps(
+      Equations<V> equations, double end, List<Event<K, V>> events, boolean shared) {
+    boolean keeping = shared;
     int noted = log.size();
     double reach = time;
     V begin = step.begin(equations, time);

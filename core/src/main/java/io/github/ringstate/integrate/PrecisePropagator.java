@@ -36,18 +36,18 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
     /**
      * Makes an integrator.
      *
-     * @param leastStep the least step
-     * @param greatestStep the greatest step
+     * @param minimumStep the least step
+     * @param maximumStep the greatest step
      * @param absolute the absolute tolerance
      * @param relative the relative tolerance
      * @return a fresh integrator
      */
     AdaptiveStepsizeIntegrator make(
-        double leastStep, double greatestStep, double absolute, double relative);
+        double minimumStep, double maximumStep, double absolute, double relative);
   }
 
-  private static final double LEAST_STEP = 1e-9;
-  private static final double GREATEST_STEP = 0.1;
+  private static final double MINIMUM_STEP = 1e-9;
+  private static final double MAXIMUM_STEP = 0.1;
   private static final double FIRST_STEP = 1e-3;
   private static final double CHECK_INTERVAL = 0.05;
   private static final double TIME_TOLERANCE = 1e-10;
@@ -83,7 +83,7 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
   }
 
   @Override
-  public void start(double from, double[] at, Equations<V> equations) {
+  public void start(double from, double[] at) {
     firstTime = from;
     firstState = at.clone();
     restart(from);
@@ -108,7 +108,7 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
       return null;
     }
     AdaptiveStepsizeIntegrator integrator =
-        maker.make(LEAST_STEP, GREATEST_STEP, tolerance, tolerance);
+        maker.make(MINIMUM_STEP, MAXIMUM_STEP, tolerance, tolerance);
     integrator.setInitialStepSize(Math.min(FIRST_STEP, (end - time) / 2));
     Leg<V> leg = new Leg<>(equations);
     List<Watch> watches = events.stream().map(event -> new Watch(event, leg)).toList();
@@ -129,6 +129,11 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
       }
     }
     return null;
+  }
+
+  @Override
+  public @Nullable K propagateShared(Equations<V> equations, double end, List<Event<K, V>> events) {
+    return propagate(equations, end, events);
   }
 
   private void mine() {

@@ -29,14 +29,13 @@ public interface Propagator<K, V> {
    *
    * @param time when
    * @param state the state then; copied
-   * @param equations those of legs that may be kept
    */
-  void start(double time, double[] state, Equations<V> equations);
+  void start(double time, double[] state);
 
   /**
-   * Goes back to the start. If the first leg was propagated before with the equations of the start
-   * and kept, it may go to where that leg was at an instant not after {@code until}: propagated on
-   * with the same equations, it is the same to the last bit as if it had come from the start.
+   * Goes back to the start, or to where a shared leg was at an instant not after {@code until}:
+   * propagated on from there by {@link #propagateShared}, it is the same to the last bit as if it
+   * had come from the start.
    *
    * @param until how far the first leg will lead again
    */
@@ -53,6 +52,18 @@ public interface Propagator<K, V> {
    * @throws IllegalStateException if another thread used this propagator meanwhile
    */
   @Nullable K propagate(Equations<V> equations, double end, List<Event<K, V>> events);
+
+  /**
+   * Propagates the first leg, which has the same equations and commands whenever it is propagated
+   * after this start, so that it need not be propagated as a whole again; see {@link #restart}.
+   * Otherwise like {@link #propagate}.
+   *
+   * @param equations the equations
+   * @param end when the leg ends at the latest
+   * @param events what to look for
+   * @return the event that ended the leg, or null if its time ran out
+   */
+  @Nullable K propagateShared(Equations<V> equations, double end, List<Event<K, V>> events);
 
   /**
    * Takes samples of all legs that follow.

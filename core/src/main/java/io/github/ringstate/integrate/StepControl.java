@@ -14,11 +14,11 @@ final class StepControl {
   private static final double ALL_BUT_STEADY = 1e-3;
 
   private static final double FIRST_STEP = 0.02;
-  private static final double GREATEST_STEP = 0.5;
-  private static final double LEAST_STEP = 1e-6;
+  private static final double MAXIMUM_STEP = 0.5;
+  private static final double MINIMUM_STEP = 1e-6;
   private static final double SAFETY = 0.9;
-  private static final double LEAST_FACTOR = 0.2;
-  private static final double GREATEST_FACTOR = 3;
+  private static final double MINIMUM_FACTOR = 0.2;
+  private static final double MAXIMUM_FACTOR = 3;
 
   private double step;
   private boolean steady;
@@ -54,7 +54,7 @@ final class StepControl {
 
   /** Whether a step is to be tried again, shorter, for its error over the tolerance. */
   boolean refuses(double h, double error) {
-    if (error <= 1 || h <= LEAST_STEP) {
+    if (error <= 1 || h <= MINIMUM_STEP) {
       return false;
     }
     step = h * factor(error);
@@ -63,17 +63,17 @@ final class StepControl {
 
   /** Takes note of a step that was taken whole. */
   void taken(double h, double error) {
-    step = Math.min(h * factor(error), GREATEST_STEP);
+    step = Math.min(h * factor(error), MAXIMUM_STEP);
     steady = error < ALL_BUT_STEADY;
   }
 
   /** How much longer or shorter the next step is: the cube root of what the error leaves. */
   private static double factor(double error) {
     if (!(error > 0)) {
-      return error == 0 ? GREATEST_FACTOR : LEAST_FACTOR;
+      return error == 0 ? MAXIMUM_FACTOR : MINIMUM_FACTOR;
     }
     double factor = SAFETY / cubeRoot(error);
-    return Math.min(Math.max(factor, LEAST_FACTOR), GREATEST_FACTOR);
+    return Math.min(Math.max(factor, MINIMUM_FACTOR), MAXIMUM_FACTOR);
   }
 
   /**

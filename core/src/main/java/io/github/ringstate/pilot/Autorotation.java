@@ -1,7 +1,6 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -127,7 +126,7 @@ public final class Autorotation extends MadeOf implements Recovery {
   }
 
   private void glide(Cockpit seen, Controls controls) {
-    double collective = seen.leastCollective() + collectiveKept + againstOverspeed(seen);
+    double collective = seen.minimumCollective() + collectiveKept + againstOverspeed(seen);
     command(-noseDown, collective, seen, controls);
   }
 

@@ -1,6 +1,5 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -24,7 +23,7 @@ final class BuiltInCues {
 
     @Override
     public double level(Cockpit seen) {
-      return -seen.shownVerticalSpeed() - intended - margin;
+      return -seen.indicatedVerticalSpeed() - intended - margin;
     }
   }
 

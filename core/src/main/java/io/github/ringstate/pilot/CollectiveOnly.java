@@ -1,7 +1,6 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -79,7 +78,6 @@ public final class CollectiveOnly extends MadeOf implements Recovery {
   private void command(Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch(), rate);
     controls.bank(Drift.bank(seen, seen.hoverBank()), rate);
-    controls.collective(
-        PowerSetting.collective(seen, power * seen.shortTimePower()), collectiveRate);
+    controls.collective(PowerSetting.collective(seen, power * seen.takeOffPower()), collectiveRate);
   }
 }

@@ -1,6 +1,5 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Quantity;

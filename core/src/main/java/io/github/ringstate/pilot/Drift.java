@@ -1,6 +1,5 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
 import io.github.ringstate.quantity.SoftLimit;
 
 /**

@@ -1,7 +1,6 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import java.util.List;
 
 /**
@@ -48,7 +47,7 @@ public record FirstToFire(List<Branch> branches) implements Recovery {
 
     @Override
     public void command(Cockpit seen, Controls controls) {
-      controls.hold(seen);
+      controls.hold(seen.pitch(), seen.bank(), seen.collective());
     }
 
     @Override

@@ -1,7 +1,6 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -28,7 +27,10 @@ public final class Forward extends MadeOf implements Recovery {
   public static final Parameter RATE =
       Parameter.of("attitude rate", Unit.DEGREE_PER_SECOND, 2, 30, 12, "assumed");
 
-  /** How far the collective goes below that of the hover. Default 0.9 deg, range 0 to 8 deg. */
+  /**
+   * How far the collective goes below the one that was held at recognition. Default 0.9 deg, range
+   * 0 to 8 deg.
+   */
   public static final Parameter COLLECTIVE_REDUCTION =
       Parameter.of("collective reduction", Unit.DEGREE, 0, 8, 0.9, "assumed");
 
@@ -108,7 +110,7 @@ public final class Forward extends MadeOf implements Recovery {
     order = new StepOrder(numbers.si(COLLECTIVE_LATER));
     phases =
         List.of(
-            Phase.of("nose down", this::noseDown, seen -> seen.forwardAirspeed() - powerAirspeed),
+            Phase.of("nose down", this::noseDown, this::awayAhead),
             Phase.of("power back", this::powerBack, seen -> seen.forwardAirspeed() - exitAirspeed),
             Phase.last("climb away", this::climbAway));
   }
@@ -138,8 +140,17 @@ public final class Forward extends MadeOf implements Recovery {
   }
 
   private void noseDown(Cockpit seen, Controls controls) {
-    double collective = seen.hoverCollective() - reduction;
+    double collective = seen.heldCollective() - reduction;
     command(seen.hoverPitch() - noseDown, collective, seen, controls);
+  }
+
+  /**
+   * The nose is at least half down and the airspeed is there: one without the other is an approach
+   * that still slows, or a nose that has just been put down.
+   */
+  private double awayAhead(Cockpit seen) {
+    double lowered = seen.hoverPitch() - seen.pitch() - 0.5 * noseDown;
+    return Math.min(lowered, seen.forwardAirspeed() - powerAirspeed);
   }
 
   private void powerBack(Cockpit seen, Controls controls) {

@@ -1,7 +1,6 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -44,7 +43,7 @@ public final class Limited extends MadeOf implements Recovery {
    * Thrust over weight below which the collective is not lowered further. Default 0.6, range 0 to 1
    * (a pure number).
    */
-  public static final Parameter LEAST_THRUST =
+  public static final Parameter MINIMUM_THRUST =
       Parameter.of(
           "minimum thrust",
           Unit.ONE,
@@ -55,7 +54,7 @@ public final class Limited extends MadeOf implements Recovery {
 
   /** All parameters. */
   public static final List<Parameter> PARAMETERS =
-      List.of(PITCH, BANK, RATE, REVERSAL_RATE, LEAST_THRUST);
+      List.of(PITCH, BANK, RATE, REVERSAL_RATE, MINIMUM_THRUST);
 
   private final Recovery recovery;
   private final ParameterSet numbers;

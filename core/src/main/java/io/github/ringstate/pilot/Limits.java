@@ -1,7 +1,6 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 
@@ -34,7 +33,7 @@ final class Limits {
   private final double bank;
   private final double rate;
   private final double reversalRate;
-  private final double leastThrust;
+  private final double minimumThrust;
 
   /** Limits with a value for each of {@link Limited#PARAMETERS}. */
   Limits(ParameterSet numbers) {
@@ -42,7 +41,7 @@ final class Limits {
     bank = numbers.si(Limited.BANK);
     rate = numbers.si(Limited.RATE);
     reversalRate = numbers.si(Limited.REVERSAL_RATE);
-    leastThrust = numbers.si(Limited.LEAST_THRUST);
+    minimumThrust = numbers.si(Limited.MINIMUM_THRUST);
   }
 
   /** Holds back what is commanded. */
@@ -54,7 +53,7 @@ final class Limits {
     controls.bank(
         wantedBank, Math.min(controls.bankRate(), allowed(bankReversal(seen, wantedBank))));
     if (controls.collective() < seen.collective()) {
-      double kept = Math.min(Math.max((seen.loadFactor() - leastThrust) / FADE, 0), 1);
+      double kept = Math.min(Math.max((seen.loadFactor() - minimumThrust) / FADE, 0), 1);
       controls.collective(
           seen.collective() + kept * (controls.collective() - seen.collective()),
           controls.collectiveRate());
@@ -102,7 +101,7 @@ final class Limits {
     // asked for.
     double thrust =
         Math.max(
-            seen.loadFactor() - leastThrust - FADE,
+            seen.loadFactor() - minimumThrust - FADE,
             wanted.collective() - seen.collective() + NOT_WORTH_MENTIONING);
     return Math.min(
         Math.min(attitude + NOT_WORTH_MENTIONING, Math.min(pitchRate, bankRate)), thrust);

@@ -1,8 +1,6 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.ControlLaw;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 

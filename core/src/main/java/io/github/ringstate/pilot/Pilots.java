@@ -18,7 +18,7 @@ public interface Pilots {
    * @param draws random numbers of the sample
    * @return what this person does
    */
-  Recovery draw(Draws draws);
+  Recovery draw(RandomStream draws);
 
   /**
    * People who all do the same.
@@ -34,7 +34,7 @@ public interface Pilots {
       }
 
       @Override
-      public Recovery draw(Draws draws) {
+      public Recovery draw(RandomStream draws) {
         return recovery;
       }
     };
@@ -61,7 +61,7 @@ public interface Pilots {
       }
 
       @Override
-      public Recovery draw(Draws draws) {
+      public Recovery draw(RandomStream draws) {
         boolean wrong = draws.uniform() < share;
         Recovery then = right.draw(draws);
         return wrong ? Switched.after(instinct, seconds, then) : then;
@@ -84,7 +84,7 @@ public interface Pilots {
       }
 
       @Override
-      public Recovery draw(Draws draws) {
+      public Recovery draw(RandomStream draws) {
         return new Limited(free.draw(draws), limits);
       }
     };

@@ -1,9 +1,7 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
-
 /** How a pilot sets power: by moving the collective until the instrument shows what is wanted. */
-final class PowerSetting {
+public final class PowerSetting {
 
   /** Collective that is put in for an error of all the continuous power, rad (assumed). */
   private static final double GAIN = 0.08;
@@ -17,7 +15,7 @@ final class PowerSetting {
    * @param power the power wanted, over the continuous power
    * @return blade pitch at three quarters of the radius, rad
    */
-  static double collective(Cockpit seen, double power) {
+  public static double collective(Cockpit seen, double power) {
     return seen.collective() + GAIN * (power - seen.power());
   }
 }

@@ -1,7 +1,5 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
-
 /**
  * Which hand moves first, counted from the beginning of the technique. The later one keeps what is
  * there until its time has come, and then moves as commanded, faded in over a moment so that the

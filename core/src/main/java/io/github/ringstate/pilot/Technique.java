@@ -112,7 +112,7 @@ public record Technique(
       new Technique(
           "collective",
           "collective",
-          "all the power there is and nothing else",
+          "all the power there is, the rotor speed kept, and nothing else",
           Purpose.MISTAKEN,
           "Not a way out: the rotor stays in its own wake. Handbooks hold that pulling collective in a"
               + " developed ring state makes the sink worse, which the model cannot show.",
@@ -121,6 +121,21 @@ public record Technique(
               Spread.normal(CollectiveOnly.POWER, 5),
               Spread.normal(CollectiveOnly.COLLECTIVE_RATE, 2)),
           CollectiveOnly::new);
+
+  /** The lever raised, whatever the rotor does. */
+  public static final Technique COLLECTIVE_RAISED =
+      new Technique(
+          "collective-raised",
+          "collective raised",
+          "the collective lever raised by a set angle and nothing else, whatever the rotor speed does",
+          Purpose.MISTAKEN,
+          "Not a way out: the rotor stays in its own wake, and slows where more power is asked for"
+              + " than there is.",
+          CollectiveRaised.PARAMETERS,
+          List.of(
+              Spread.normal(CollectiveRaised.COLLECTIVE_RAISED, 1),
+              Spread.normal(CollectiveRaised.COLLECTIVE_RATE, 2)),
+          CollectiveRaised::new);
 
   /** Nothing. */
   public static final Technique NONE =
@@ -136,7 +151,7 @@ public record Technique(
 
   /** All of them. */
   public static final List<Technique> ALL =
-      List.of(FORWARD, LATERAL, AUTOROTATION, COLLECTIVE, NONE);
+      List.of(FORWARD, LATERAL, AUTOROTATION, COLLECTIVE, COLLECTIVE_RAISED, NONE);
 
   /** The technique of an encounter or a sweep unless another is asked for. */
   public static final Technique STANDARD = FORWARD;
@@ -198,7 +213,7 @@ public record Technique(
   }
 
   @Override
-  public Recovery draw(Draws draws) {
+  public Recovery draw(RandomStream draws) {
     ParameterSet numbers = ParameterSet.standard(parameters);
     for (Spread spread : spreads) {
       numbers = numbers.with(spread.parameter(), spread.value(draws.uniform()));

@@ -3,7 +3,7 @@
  *
  * <p>{@link io.github.ringstate.pilot.Recovery} is the one interface to write: a list of phases,
  * each with a name, a command and an end. A {@link io.github.ringstate.pilot.Phase} commands the
- * controls, given what a pilot could know (a {@link io.github.ringstate.flight.Cockpit}), and keeps
+ * controls, given what a pilot could know (a {@link io.github.ringstate.pilot.Cockpit}), and keeps
  * no memory; its end is located exactly. The delay until a pilot acts is no part of a recovery.
  * Built in, and registered in {@link io.github.ringstate.pilot.Technique#ALL}, under the trade's
  * descriptive words:
@@ -18,7 +18,9 @@
  * <tr><td>{@link io.github.ringstate.pilot.Autorotation autorotation}</td>
  *     <td>collective down, nose down, flare into powered flight</td></tr>
  * <tr><td>{@link io.github.ringstate.pilot.CollectiveOnly collective}</td>
- *     <td>power alone, the wrong instinct</td></tr>
+ *     <td>power alone, the rotor speed kept: the wrong instinct</td></tr>
+ * <tr><td>{@link io.github.ringstate.pilot.CollectiveRaised collective-raised}</td>
+ *     <td>the lever raised, whatever the rotor speed does</td></tr>
  * <tr><td>{@link io.github.ringstate.pilot.NoRecovery none}</td><td>nothing</td></tr>
  * </table>
  *
@@ -46,12 +48,12 @@
  * <h2>People</h2>
  *
  * {@link io.github.ringstate.pilot.Pilots} draw a recovery for one person from the {@link
- * io.github.ringstate.pilot.Draws} of a sample: a {@link io.github.ringstate.pilot.Technique} whose
- * numbers have a {@link io.github.ringstate.pilot.Spread} each, some of the people perhaps after a
- * wrong first instinct. Their delays follow {@link io.github.ringstate.pilot.Delays}, log-normal or
- * gamma; {@link io.github.ringstate.pilot.PilotState} has four sets of them. The spreads are
- * assumed throughout, and so is most of the delays: no source gives a distribution for helicopter
- * pilots.
+ * io.github.ringstate.pilot.RandomStream} of a sample: a {@link
+ * io.github.ringstate.pilot.Technique} whose numbers have a {@link
+ * io.github.ringstate.pilot.Spread} each, some of the people perhaps after a wrong first instinct.
+ * Their delays follow {@link io.github.ringstate.pilot.Delays}, log-normal or gamma; {@link
+ * io.github.ringstate.pilot.PilotState} has four sets of them. The spreads are assumed throughout,
+ * and so is most of the delays: no source gives a distribution for helicopter pilots.
  */
 @NullMarked
 package io.github.ringstate.pilot;

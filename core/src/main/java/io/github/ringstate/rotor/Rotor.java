@@ -128,7 +128,7 @@ public final class Rotor {
    * Least mass flow through the disc in the inflow lag, in units of hover induced velocity. Default
    * 1, range 0.2 to 2 (a pure number).
    */
-  public static final Parameter LEAST_MASS_FLOW =
+  public static final Parameter MINIMUM_MASS_FLOW =
       Parameter.of(
           "minimum mass flow",
           Unit.ONE,
@@ -156,7 +156,7 @@ public final class Rotor {
           BLADE_LOADING_LIMIT,
           INERTIA,
           APPARENT_MASS,
-          LEAST_MASS_FLOW,
+          MINIMUM_MASS_FLOW,
           HUB_HEIGHT);
 
   /** Over what the least mass flow is rounded off, to either side, in hover induced velocities. */
@@ -177,7 +177,7 @@ public final class Rotor {
   private final double bladeLoadingLimit;
   private final double inertia;
   private final double perLagLength;
-  private final double leastMassFlow;
+  private final double minimumMassFlow;
   private final double hubHeight;
 
   /**
@@ -209,7 +209,7 @@ public final class Rotor {
     bladeLoadingLimit = numbers.si(BLADE_LOADING_LIMIT);
     inertia = numbers.si(INERTIA);
     perLagLength = 2 / (numbers.si(APPARENT_MASS) * radius);
-    leastMassFlow = numbers.si(LEAST_MASS_FLOW);
+    minimumMassFlow = numbers.si(MINIMUM_MASS_FLOW);
     hubHeight = numbers.si(HUB_HEIGHT);
   }
 
@@ -376,7 +376,7 @@ public final class Rotor {
    */
   public double inflowRate(double edgewise, double inflow, double induced, double hoverInduced) {
     double x2 = edgewise * edgewise;
-    double floor = leastMassFlow * hoverInduced;
+    double floor = minimumMassFlow * hoverInduced;
     double vh2 = hoverInduced * hoverInduced;
     double massFlow =
         (x2 + (inflow + induced) * inflow) / Math.sqrt(x2 + inflow * inflow + 1e-4 * vh2);

@@ -5,7 +5,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Recovery;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +24,7 @@ public record LossTable(List<LossCell> cells) {
   }
 
   /**
-   * Flies a table, swiftly: a loss is within a tenth of a foot of that of {@link Encounter#fly()}.
+   * Flies a table, fast: a loss is within a tenth of a foot of that of {@link Encounter#fly()}.
    * What comes before recognition is the same for all cells of a craft and an air, and is flown
    * once.
    *
@@ -35,8 +35,8 @@ public record LossTable(List<LossCell> cells) {
    * @param delays the delays from onset to the pilot's action, s
    * @return the table; a list that is empty gives an empty table
    * @throws CancellationException if the calling thread was interrupted
-   * @throws io.github.ringstate.flight.NoSteadyFlightException if a craft cannot start the entry in
-   *     one of the airs
+   * @throws io.github.ringstate.dynamics.NoSteadyFlightException if a craft cannot start the entry
+   *     in one of the airs
    */
   public static LossTable fly(
       Encounter base,
@@ -61,7 +61,7 @@ public record LossTable(List<LossCell> cells) {
 
   private static List<LossCell> block(
       Encounter block, List<Recovery> recoveries, List<Double> delays) {
-    BulkFlight flight = BulkFlight.telling(Approach.fly(block, new SwiftFlyer()));
+    BulkFlight flight = BulkFlight.withEvents(Approach.fly(block, Simulator.fast()));
     List<LossCell> cells = new ArrayList<>();
     for (Recovery recovery : recoveries) {
       for (double delay : delays) {

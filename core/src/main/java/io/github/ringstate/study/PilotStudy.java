@@ -6,9 +6,9 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.flight.SwiftFlyer;
-import io.github.ringstate.pilot.Draws;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Pilots;
+import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recognition;
 import java.util.Arrays;
 import java.util.Optional;
@@ -40,7 +40,7 @@ public record PilotStudy(
    * @return the encounter
    */
   public Encounter encounter(long number) {
-    Draws draws = new Draws(seed, number);
+    RandomStream draws = new RandomStream(seed, number);
     double chance = draws.uniform();
     Disturbances disturbances = base.disturbances();
     long disturbed = draws.seed();
@@ -59,18 +59,18 @@ public record PilotStudy(
    *
    * @param number the pilot's number, from 0
    * @return what came of it, to the last bit as in {@link #fly(Sampling, Progress)}
-   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft cannot start the entry
-   *     in this air
+   * @throws io.github.ringstate.dynamics.NoSteadyFlightException if the craft cannot start the
+   *     entry in this air
    */
   public Outcome fly(long number) {
     Encounter encounter = encounter(number);
-    BulkFlight flight = BulkFlight.telling(approach(encounter));
+    BulkFlight flight = BulkFlight.withEvents(approach(encounter));
     flight.fly(encounter.recovery(), encounter.recognition());
     return flight.outcome();
   }
 
   private static Approach approach(Encounter encounter) {
-    return Approach.fly(encounter, new SwiftFlyer());
+    return Approach.fly(encounter, Simulator.fast());
   }
 
   /**
@@ -83,8 +83,8 @@ public record PilotStudy(
    * @param progress hears how far it has come
    * @return the spread of their losses
    * @throws CancellationException if the listener ended it, or the thread was interrupted
-   * @throws io.github.ringstate.flight.NoSteadyFlightException if the craft cannot start the entry
-   *     in this air
+   * @throws io.github.ringstate.dynamics.NoSteadyFlightException if the craft cannot start the
+   *     entry in this air
    */
   public LossSpread fly(Sampling sampling, Progress progress) {
     Optional<Approach> shared =

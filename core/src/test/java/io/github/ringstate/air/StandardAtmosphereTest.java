@@ -157,15 +157,11 @@ class StandardAtmosphereTest {
   }
 
   @Test
-  void theRatiosAreThoseToTheStandardSeaLevel() {
+  void theDensityRatioIsThatToTheStandardSeaLevel() {
     Air air = StandardAtmosphere.at(0);
     assertEquals(1, air.densityRatio(), 2e-9);
-    assertEquals(1, air.pressureRatio());
-    assertEquals(1, air.temperatureRatio());
     Air thin = new Air(2000, 144.075 * 2 * 0.9, 101325 * 0.75, 1.225 * 0.8);
     assertEquals(0.8, thin.densityRatio(), 1e-15);
-    assertEquals(0.75, thin.pressureRatio(), 1e-15);
-    assertEquals(0.9, thin.temperatureRatio(), 1e-15);
   }
 
   @Test

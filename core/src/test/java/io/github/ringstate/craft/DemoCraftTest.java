@@ -54,8 +54,8 @@ class DemoCraftTest {
   @ParameterizedTest
   @MethodSource("demoCraft")
   void everyMassFromLeastToGreatestMakesACraft(Helicopter craft) {
-    double least = craft.numbers().get(Helicopter.LEAST_MASS);
-    double greatest = craft.numbers().get(Helicopter.GREATEST_MASS);
+    double least = craft.numbers().get(Helicopter.MINIMUM_MASS);
+    double greatest = craft.numbers().get(Helicopter.MAXIMUM_MASS);
     for (int i = 0; i <= 4; i++) {
       double mass = least + (greatest - least) * i / 4;
       assertEquals(mass, craft.with(Helicopter.MASS, mass).mass());

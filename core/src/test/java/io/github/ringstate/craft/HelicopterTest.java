@@ -43,12 +43,12 @@ class HelicopterTest {
 
   static Stream<Arguments> outOfOrder() {
     return Stream.of(
-        Arguments.of(Helicopter.GREATEST_MASS, 400),
-        Arguments.of(Helicopter.LEAST_MASS, 610),
+        Arguments.of(Helicopter.MAXIMUM_MASS, 400),
+        Arguments.of(Helicopter.MINIMUM_MASS, 610),
         Arguments.of(Helicopter.CONTINUOUS_POWER, 200),
-        Arguments.of(Helicopter.SHORT_TIME_POWER, 30),
+        Arguments.of(Helicopter.TAKE_OFF_POWER, 30),
         Arguments.of(Helicopter.SEA_LEVEL_POWER, 30),
-        Arguments.of(Helicopter.LEAST_COLLECTIVE, 31),
+        Arguments.of(Helicopter.MINIMUM_COLLECTIVE, 31),
         Arguments.of(Helicopter.TAIL_ARM, 0));
   }
 
@@ -108,13 +108,13 @@ class HelicopterTest {
     Helicopter craft =
         CRAFT
             .with(Helicopter.CONTINUOUS_POWER, 80)
-            .with(Helicopter.SHORT_TIME_POWER, 90)
+            .with(Helicopter.TAKE_OFF_POWER, 90)
             .with(Helicopter.SEA_LEVEL_POWER, 100);
     Air low = StandardAtmosphere.at(0);
     assertEquals(80_000, craft.continuousPower(low), 1e-6);
-    assertEquals(90_000, craft.shortTimePower(low), 1e-6);
+    assertEquals(90_000, craft.takeOffPower(low), 1e-6);
     Air thin = new Air(3000, 268.66, 70_121, 0.7385 * 1.225);
     assertEquals(0.7040 * 100_000, craft.continuousPower(thin), 5);
-    assertEquals(0.7040 * 100_000, craft.shortTimePower(thin), 5);
+    assertEquals(0.7040 * 100_000, craft.takeOffPower(thin), 5);
   }
 }

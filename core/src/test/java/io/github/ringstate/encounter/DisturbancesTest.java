@@ -10,11 +10,7 @@ import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.State;
-import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.quantity.Parameter;
@@ -31,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DisturbancesTest {
 
   private static final Encounter TRAINER =
-      Encounter.of(DemoCraft.TRAINER).withRecovery(new Lateral());
+      Encounter.of(DemoCraft.TRAINER).withEntry(new Settling()).withRecovery(new Lateral());
 
   private static final Encounter WINDY =
       TRAINER.withEntry(
@@ -75,8 +71,8 @@ class DisturbancesTest {
         .withDisturbances(with(Disturbances.SHAKING, 5))
         .withDelay(4)
         .fly(
-            PreciseFlyer.standard(),
-            new History(
+            Simulator.precise(),
+            new Trajectory(
                 0.05,
                 (phase, seen) -> felt.add(new double[] {seen.axialOverHover(), seen.roughness()})));
     assertTrue(felt.get(0)[1] < 0.001, "in the hover");
@@ -154,8 +150,8 @@ class DisturbancesTest {
     double step = 0.002;
     double[] before = {Double.NaN, 0, 0};
     boolean[] joined = {false};
-    History history =
-        new History(
+    Trajectory trajectory =
+        new Trajectory(
             step,
             (phase, seen) -> {
               if (!phase.equals("entry") && !joined[0]) {
@@ -171,7 +167,7 @@ class DisturbancesTest {
         .withEntry(flown)
         .withHeight(at)
         .withDisturbances(with(Disturbances.SHEAR, 0.28))
-        .fly(PreciseFlyer.standard(), history);
+        .fly(Simulator.precise(), trajectory);
     assertTrue(joined[0], "the entry leads into the ring state");
   }
 
@@ -214,10 +210,10 @@ class DisturbancesTest {
   @Test
   void aSharedApproachIsThatOfTheFlightAlone() {
     Encounter encounter = WINDY.withHeight(60).withDisturbances(with(Disturbances.SHEAR, 0.28));
-    Approach approach = Approach.fly(encounter, PreciseFlyer.standard());
+    Approach approach = Approach.fly(encounter, Simulator.precise());
     assertEquals(
         encounter.withDelay(2).fly(),
-        encounter.withDelay(2).fly(approach, PreciseFlyer.standard(), null));
+        encounter.withDelay(2).fly(approach, Simulator.precise(), null));
   }
 
   /**
@@ -237,9 +233,9 @@ class DisturbancesTest {
     for (long seed = 0; seed < 100; seed++) {
       Encounter one =
           rough.withDisturbances(with(Disturbances.GUST_WIND, 45).withSeed(seed * 7919 + 3));
-      Approach approach = Approach.fly(one, new SwiftFlyer());
+      Approach approach = Approach.fly(one, Simulator.fast());
       if (approach.onset()) {
-        // where the climb ends, to what a swift flight locates it
+        // where the climb ends, to what a fast flight locates it
         assertTrue(approach.state()[State.SPEED_UP] < 1e-3, "climbs at onset, seed " + seed);
         climbing += approach.state()[State.SPEED_UP] > -1e-3 ? 1 : 0;
         BulkFlight flight = new BulkFlight(approach);

@@ -8,8 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.SwiftFlyer;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.CubicBridge;
 import io.github.ringstate.inflow.HeaveDamping;
@@ -73,19 +71,18 @@ class EncounterAsDataTest {
     assertEquals(one, other);
     assertEquals(one.hashCode(), other.hashCode());
     assertEquals(one.toString(), other.toString());
-    PreciseFlyer flyer = PreciseFlyer.standard();
-    assertEquals(one.fly(), other.fly(Approach.fly(one, flyer), flyer, null));
+    Simulator simulator = Simulator.precise();
+    assertEquals(one.fly(), other.fly(Approach.fly(one, simulator), simulator, null));
   }
 
   @Test
   void oneNumberThatDiffersMakesAnotherEncounter() {
     assertNotEquals(made(14), made(15));
     assertTrue(made(14).toString().contains("bank_deg = 14.0"), made(14)::toString);
-    Approach approach = Approach.fly(made(14), new SwiftFlyer());
+    Approach approach = Approach.fly(made(14), Simulator.fast());
     Encounter elsewhere = made(14).withAir(StandardAtmosphere.at(1001));
     assertThrows(
-        IllegalArgumentException.class,
-        () -> elsewhere.fly(approach, PreciseFlyer.standard(), null));
+        IllegalArgumentException.class, () -> elsewhere.fly(approach, Simulator.precise(), null));
   }
 
   static Stream<Supplier<Object>> values() {

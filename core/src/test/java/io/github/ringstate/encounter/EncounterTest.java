@@ -6,11 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.Autorotation;
+import io.github.ringstate.pilot.Cockpit;
+import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
@@ -30,11 +29,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class EncounterTest {
 
-  private static final Encounter LIGHT = Encounter.of(DemoCraft.TRAINER);
+  private static final Encounter LIGHT = Encounter.of(DemoCraft.TRAINER).withEntry(new Settling());
 
   static Stream<Arguments> entriesAndRecoveries() {
     List<Arguments> all = new ArrayList<>();
-    for (Entry entry : List.of(new Settling(), new Steep(), new Downwind())) {
+    for (Entry entry :
+        List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach())) {
       for (Technique technique : Technique.ALL) {
         all.add(Arguments.of(entry, technique.standard()));
       }
@@ -50,8 +50,8 @@ class EncounterTest {
     double[] lowest = new double[1];
     double[] before = {Double.NaN, Double.NaN};
     Set<String> phases = new LinkedHashSet<>();
-    History history =
-        new History(
+    Trajectory trajectory =
+        new Trajectory(
             0.002,
             (phase, motion) -> {
               phases.add(phase);
@@ -67,8 +67,8 @@ class EncounterTest {
               }
             });
     Encounter encounter = LIGHT.withEntry(entry).withRecovery(recovery).withDelay(1.5);
-    Outcome outcome = encounter.fly(PreciseFlyer.standard(), history);
-    assertEquals(encounter.fly(), outcome, "a history changes nothing");
+    Outcome outcome = encounter.fly(Simulator.precise(), trajectory);
+    assertEquals(encounter.fly(), outcome, "a trajectory changes nothing");
     assertEquals(fastest[0], outcome.peakDescent().orElseThrow(), 0.01);
     List<String> expected = new ArrayList<>(List.of("entry", "unrecognised"));
     recovery.phases().forEach(phase -> expected.add(phase.name()));
@@ -135,22 +135,56 @@ class EncounterTest {
 
   @Test
   void timeSinceRecognitionIsNegativeBeforeItAndCountsFromIt() {
-    Encounter encounter = LIGHT.withDelay(1.5);
-    double recognised = encounter.fly().onsetTime().orElseThrow() + 1.5;
-    History history =
-        new History(
-            0.05,
-            (phase, motion) -> {
-              boolean before = phase.equals("entry") || phase.equals("unrecognised");
-              assertEquals(before, motion.sinceRecognition() < 0, phase);
-              if (!before) {
-                assertEquals(motion.time() - recognised, motion.sinceRecognition(), 1e-8);
-                assertTrue(motion.sincePhaseBegan() <= motion.sinceRecognition() + 1e-12);
-                assertEquals(motion.sinceRecognition(), motion.sinceTechniqueBegan());
-              }
+    List<Double> counted = new ArrayList<>();
+    Recovery counting =
+        new Recovery() {
+          @Override
+          public String name() {
+            return "counting";
+          }
+
+          @Override
+          public List<Phase> phases() {
+            return List.of(
+                Phase.of("first", this::count, seen -> seen.sincePhaseBegan() - 0.75),
+                Phase.last("second", this::count));
+          }
+
+          private void count(Cockpit seen, Controls controls) {
+            counted.add(seen.sinceRecognition());
+            assertEquals(seen.sinceRecognition(), seen.sinceTechniqueBegan(), 1e-9);
+            assertTrue(seen.sincePhaseBegan() <= seen.sinceRecognition() + 1e-9);
+          }
+        };
+    Cue waiting =
+        Cue.of(
+            "waiting",
+            seen -> {
+              assertTrue(seen.sinceRecognition() < 0);
+              return -3 - seen.verticalSpeed();
             });
-    encounter.fly(PreciseFlyer.standard(), history);
-    assertTrue(history.due() > recognised + 2);
+    double[] second = {Double.NaN};
+    Outcome outcome =
+        LIGHT
+            .withRecognition(Recognition.afterCue(waiting, 0.5))
+            .withRecovery(counting)
+            .fly(
+                Simulator.precise(),
+                new Trajectory(
+                    0.01,
+                    (phase, motion) -> {
+                      if (phase.equals("second") && Double.isNaN(second[0])) {
+                        second[0] = motion.time();
+                      }
+                    }));
+    double recognised =
+        outcome.occurrences().stream()
+            .filter(seen -> seen.kind() == EventKind.RECOGNITION)
+            .findFirst()
+            .orElseThrow()
+            .time();
+    assertTrue(counted.stream().allMatch(time -> time >= 0));
+    assertEquals(recognised + 0.75, second[0], 0.0101);
   }
 
   @ParameterizedTest

@@ -5,10 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.State;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
@@ -53,17 +51,24 @@ class EnergyBalanceTest {
     List<Double> net = new ArrayList<>();
     List<Double> turnover = new ArrayList<>();
     List<Double> energy = new ArrayList<>();
-    History history =
-        new History(
+    Trajectory trajectory =
+        new Trajectory(
             STEP,
             (phase, m) -> {
-              double lost = (m.shaftPower() - m.rotorPower()) + m.inducedPower() + m.profilePower();
+              double lost =
+                  (m.loads().shaftPower() - m.loads().rotorPower())
+                      + m.loads().inducedPower()
+                      + m.loads().profilePower();
               double work = m.dragPower() + m.sidePower() + m.downloadPower();
-              net.add(m.enginePower() - lost + work);
-              turnover.add(Math.abs(m.enginePower()) + Math.abs(lost) + Math.abs(work));
+              net.add(m.loads().enginePower() - lost + work);
+              turnover.add(Math.abs(m.loads().enginePower()) + Math.abs(lost) + Math.abs(work));
               energy.add(energy(craft, m));
             });
-    Encounter.of(craft).withRecovery(recovery).withDelay(2).fly(PreciseFlyer.standard(), history);
+    Encounter.of(craft)
+        .withEntry(new Settling())
+        .withRecovery(recovery)
+        .withDelay(2)
+        .fly(Simulator.precise(), trajectory);
 
     int intervals = (net.size() - 1) / 2 * 2;
     assertTrue(intervals > 1000, "samples " + net.size());

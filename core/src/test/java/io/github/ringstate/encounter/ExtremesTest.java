@@ -7,10 +7,8 @@ import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.State;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.CollectiveOnly;
 import io.github.ringstate.pilot.Forward;
@@ -49,8 +47,8 @@ class ExtremesTest {
     Helicopter demo = DemoCraft.ALL.get(random.nextInt(DemoCraft.ALL.size()));
     double mass =
         random.nextDouble(
-            demo.numbers().get(Helicopter.LEAST_MASS),
-            demo.numbers().get(Helicopter.GREATEST_MASS));
+            demo.numbers().get(Helicopter.MINIMUM_MASS),
+            demo.numbers().get(Helicopter.MAXIMUM_MASS));
     RotationSense sense =
         random.nextBoolean() ? RotationSense.CLOCKWISE : RotationSense.COUNTER_CLOCKWISE;
     Entry entry =
@@ -96,8 +94,8 @@ class ExtremesTest {
 
   private static String fault(Encounter encounter) {
     boolean[] finite = {true};
-    History history = new History(0.1, (phase, motion) -> finite[0] &= isFinite(motion));
-    Outcome outcome = encounter.fly(PreciseFlyer.standard(), history);
+    Trajectory trajectory = new Trajectory(0.1, (phase, motion) -> finite[0] &= isFinite(motion));
+    Outcome outcome = encounter.fly(Simulator.precise(), trajectory);
     if (!finite[0]) {
       return "not a number on the way";
     }
@@ -113,7 +111,8 @@ class ExtremesTest {
   }
 
   private static boolean isFinite(Motion motion) {
-    boolean finite = Double.isFinite(motion.thrust()) && Double.isFinite(motion.shaftPower());
+    boolean finite =
+        Double.isFinite(motion.loads().thrust()) && Double.isFinite(motion.loads().shaftPower());
     for (int i = 0; i < State.SIZE; i++) {
       finite &= Double.isFinite(motion.state(i)) && Double.isFinite(motion.rate(i));
     }

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.Limited;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recovery;

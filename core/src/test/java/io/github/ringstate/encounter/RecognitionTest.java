@@ -6,10 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
@@ -52,11 +49,14 @@ class RecognitionTest {
     double h = 0.01;
     withLag(lag)
         .fly(
-            PreciseFlyer.standard(),
-            new History(
+            Simulator.precise(),
+            new Trajectory(
                 h,
                 (phase, seen) ->
-                    samples.add(new double[] {seen.verticalSpeed(), seen.shownVerticalSpeed()})));
+                    samples.add(
+                        new double[] {
+                          seen.verticalSpeed(), seen.state(State.INDICATED_VERTICAL_SPEED)
+                        })));
     assertTrue(samples.size() > 500);
     double shown = samples.get(0)[1];
     double fade = FastMath.exp(-h / lag);
@@ -89,11 +89,12 @@ class RecognitionTest {
     Encounter encounter = TRAINER.withRecognition(Recognition.afterCue(Cue.sinkShown(1, 4), 1));
     Outcome outcome =
         encounter.fly(
-            PreciseFlyer.standard(),
-            new History(
+            Simulator.precise(),
+            new Trajectory(
                 0.001,
                 (phase, seen) ->
-                    samples.add(new double[] {seen.time(), seen.shownVerticalSpeed()})));
+                    samples.add(
+                        new double[] {seen.time(), seen.state(State.INDICATED_VERTICAL_SPEED)})));
     double fired = time(outcome, EventKind.CUE);
     double[] first = samples.stream().filter(sample -> sample[1] <= -5).findFirst().orElseThrow();
     assertEquals(first[0], fired, 0.0011);
@@ -184,7 +185,8 @@ class RecognitionTest {
 
   @Test
   void theStandardCueIsMeasuredFromTheDescentThatWasIntended() {
-    for (Entry entry : List.of(new Settling(), new Steep(), new Downwind())) {
+    for (Entry entry :
+        List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach())) {
       Encounter encounter =
           TRAINER
               .withEntry(entry)

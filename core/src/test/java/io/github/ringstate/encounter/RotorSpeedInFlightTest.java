@@ -5,10 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.CollectiveOnly;
 import io.github.ringstate.pilot.Forward;
@@ -36,8 +32,9 @@ class RotorSpeedInFlightTest {
 
   private static DoubleSummaryStatistics rotorSpeeds(Encounter encounter) {
     DoubleSummaryStatistics speeds = new DoubleSummaryStatistics();
-    History history = new History(0.02, (phase, motion) -> speeds.accept(motion.rotorSpeed()));
-    encounter.fly(PreciseFlyer.standard(), history);
+    Trajectory trajectory =
+        new Trajectory(0.02, (phase, motion) -> speeds.accept(motion.rotorSpeed()));
+    encounter.fly(Simulator.precise(), trajectory);
     return speeds;
   }
 
@@ -75,7 +72,8 @@ class RotorSpeedInFlightTest {
   @ParameterizedTest
   @MethodSource("demoCraft")
   void autorotationKeepsTheRotorWithinItsPowerOffRange(Helicopter craft) {
-    for (Entry entry : List.of(new Settling(), new Steep(), new Downwind())) {
+    for (Entry entry :
+        List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach())) {
       for (double delay : new double[] {0, 1, 3, 6}) {
         Encounter encounter =
             Encounter.of(craft).withEntry(entry).withRecovery(new Autorotation()).withDelay(delay);
@@ -91,17 +89,21 @@ class RotorSpeedInFlightTest {
   @Test
   void inTheGlideOfAnAutorotationTheEngineGivesNextToNothing() {
     DoubleSummaryStatistics idle = new DoubleSummaryStatistics();
-    History history =
-        new History(
+    double[] began = {Double.NaN};
+    Trajectory trajectory =
+        new Trajectory(
             0.02,
             (phase, motion) -> {
-              if (phase.equals("glide") && motion.sincePhaseBegan() > 4) {
-                idle.accept(motion.enginePower());
+              if (phase.equals("glide") && Double.isNaN(began[0])) {
+                began[0] = motion.time();
+              }
+              if (phase.equals("glide") && motion.time() > began[0] + 4) {
+                idle.accept(motion.loads().enginePower());
               }
             });
     Encounter.of(DemoCraft.TRAINER)
         .withRecovery(new Autorotation())
-        .fly(PreciseFlyer.standard(), history);
+        .fly(Simulator.precise(), trajectory);
     assertTrue(idle.getCount() > 50, "samples " + idle.getCount());
     assertTrue(idle.getMin() >= 0);
     assertTrue(idle.getAverage() < 5000, "engine gives " + idle.getAverage() + " W");

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.CollectiveOnly;
 import io.github.ringstate.pilot.Forward;
@@ -40,7 +38,8 @@ class TwoIntegratorsTest {
   static Stream<Encounter> allDemoEncounters() {
     List<Encounter> all = new ArrayList<>();
     for (Helicopter craft : DemoCraft.ALL) {
-      for (Entry entry : List.of(new Settling(), new Steep(), new Downwind())) {
+      for (Entry entry :
+          List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach())) {
         for (Recovery recovery : recoveries()) {
           for (double delay : DELAYS) {
             all.add(Encounter.of(craft).withEntry(entry).withRecovery(recovery).withDelay(delay));
@@ -53,7 +52,7 @@ class TwoIntegratorsTest {
 
   @Test
   void aSecondIntegratorAgreesToAHundredthOfAFootOnEveryDemoEncounter() {
-    PreciseFlyer second = PreciseFlyer.extrapolation(1e-10);
+    Simulator second = Simulator.extrapolation(1e-10);
     List<String> differences =
         allDemoEncounters()
             .parallel()
@@ -100,21 +99,20 @@ class TwoIntegratorsTest {
   @ParameterizedTest
   @MethodSource("someEncounters")
   void eventsDoNotDependOnStepOrTolerance(Encounter encounter) {
-    List<Occurrence> expected =
-        encounter.fly(PreciseFlyer.dormandPrince(1e-11), null).occurrences();
-    List<PreciseFlyer> flyers =
+    List<Occurrence> expected = encounter.fly(Simulator.dormandPrince(1e-11), null).occurrences();
+    List<Simulator> simulators =
         List.of(
-            PreciseFlyer.dormandPrince(1e-10),
-            PreciseFlyer.with(
+            Simulator.dormandPrince(1e-10),
+            Simulator.with(
                 (least, greatest, absolute, relative) ->
                     new DormandPrince853Integrator(least, 0.04, absolute, relative),
                 1e-11),
-            PreciseFlyer.with(
+            Simulator.with(
                 (least, greatest, absolute, relative) ->
                     new DormandPrince853Integrator(least, 0.013, absolute, relative),
                 1e-11));
-    for (PreciseFlyer flyer : flyers) {
-      List<Occurrence> found = encounter.fly(flyer, null).occurrences();
+    for (Simulator simulator : simulators) {
+      List<Occurrence> found = encounter.fly(simulator, null).occurrences();
       assertEquals(
           expected.stream().map(Occurrence::kind).toList(),
           found.stream().map(Occurrence::kind).toList());

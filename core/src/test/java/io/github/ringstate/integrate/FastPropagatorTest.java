@@ -151,7 +151,7 @@ class FastPropagatorTest extends PropagatorContract {
             FastMath.log(2) / rate);
     FastPropagator<String, Point> propagator = fast(problem, 1e-4);
     Problem.Counted equations = problem.equations();
-    propagator.start(0, problem.start(), equations);
+    propagator.start(0, problem.start());
     propagator.propagate(
         equations, 20, List.of(Event.note("half", Crossing.RISING, problem.quantity())));
     assertEquals(1, propagator.state(0), 1e-4);
@@ -165,19 +165,19 @@ class FastPropagatorTest extends PropagatorContract {
     Problem.Counted equations = problem.equations();
     Problem.Counted others = problem.equations();
     FastPropagator<String, Point> kept = fast(problem, 1e-5);
-    kept.start(0, problem.start(), equations);
-    kept.propagate(equations, problem.end(), List.of());
+    kept.start(0, problem.start());
+    kept.propagateShared(equations, problem.end(), List.of());
     int whole = equations.count();
     int saved = 0;
     for (double until = 0.05; until < problem.end(); until += 0.37) {
       int before = equations.count();
       kept.restart(until);
-      kept.propagate(equations, until, List.of());
+      kept.propagateShared(equations, until, List.of());
       saved += equations.count() - before < 0.2 * whole ? 1 : 0;
       kept.propagate(others, problem.end(), List.of());
       FastPropagator<String, Point> anew = fast(problem, 1e-5);
-      anew.start(0, problem.start(), equations);
-      anew.propagate(equations, until, List.of());
+      anew.start(0, problem.start());
+      anew.propagateShared(equations, until, List.of());
       anew.propagate(others, problem.end(), List.of());
       for (int i = 0; i < problem.start().length; i++) {
         assertEquals(anew.state(i), kept.state(i), 0, problem + " at " + until);
@@ -188,16 +188,16 @@ class FastPropagatorTest extends PropagatorContract {
   }
 
   @Test
-  void aFirstLegOfOtherEquationsIsNotKept() {
+  void onlyASharedFirstLegIsKept() {
     Problem problem = Problem.oscillator();
     Problem.Counted equations = problem.equations();
     FastPropagator<String, Point> propagator = fast(problem, 1e-5);
-    propagator.start(0, problem.start(), problem.equations());
-    propagator.propagate(equations, 10, List.of());
+    propagator.start(0, problem.start());
+    propagator.propagate(equations, 5, List.of());
+    propagator.propagateShared(equations, 10, List.of());
     propagator.restart(9);
     assertEquals(0, propagator.time());
-    propagator.start(0, problem.start(), equations);
-    propagator.propagate(equations, 10, List.of());
+    propagator.propagateShared(equations, 10, List.of());
     propagator.restart(9);
     assertNotEquals(0, propagator.time());
   }
@@ -209,7 +209,7 @@ class FastPropagatorTest extends PropagatorContract {
     FastPropagator<String, Point> propagator =
         new FastPropagator<>(
             new FastSettings<>(new double[] {1, 1}, 1e-8, 0, -1, at -> 0, at -> at.state()[0] < 0));
-    propagator.start(0, problem.start(), problem.equations());
+    propagator.start(0, problem.start());
     propagator.propagate(problem.equations(), 2 * Math.PI, List.of());
     assertEquals(Math.PI, propagator.timed(), 0.01);
   }

@@ -37,7 +37,7 @@ abstract class PropagatorContract {
 
   final Propagator<String, Point> started(Problem problem) {
     Propagator<String, Point> propagator = propagator(problem, tight());
-    propagator.start(0, problem.start(), problem.equations());
+    propagator.start(0, problem.start());
     return propagator;
   }
 
@@ -64,7 +64,7 @@ abstract class PropagatorContract {
     double before = Double.POSITIVE_INFINITY;
     for (double tolerance = 1000 * tight(); tolerance > 0.9 * tight(); tolerance /= 10) {
       Propagator<String, Point> propagator = propagator(problem, tolerance);
-      propagator.start(0, problem.start(), problem.equations());
+      propagator.start(0, problem.start());
       assertNull(propagator.propagate(problem.equations(), problem.end(), List.of()));
       assertEquals(problem.end(), propagator.time(), 1e-9);
       double error = error(problem, propagator);
@@ -316,7 +316,7 @@ abstract class PropagatorContract {
             true,
             0);
     Propagator<String, Point> propagator = propagator(broken, tight());
-    propagator.start(0, broken.start(), broken.equations());
+    propagator.start(0, broken.start());
     ArithmeticException failure =
         assertThrows(
             ArithmeticException.class,

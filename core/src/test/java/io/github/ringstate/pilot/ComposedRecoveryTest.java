@@ -5,8 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.FirstToFire.Branch;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.ParameterSet;
@@ -134,7 +133,7 @@ class ComposedRecoveryTest {
                       since,
                       "collective",
                       0.2,
-                      "hoverCollective",
+                      "heldCollective",
                       0.2)),
               controls);
       assertEquals(since > 1.2 ? 0.2 - Math.toRadians(4) : 0.2, controls.collective(), 1e-12);
@@ -168,7 +167,7 @@ class ComposedRecoveryTest {
     int n = 5000;
     int wrong = 0;
     for (int i = 0; i < n; i++) {
-      if (pilots.draw(new Draws(1, i)) instanceof Switched) {
+      if (pilots.draw(new RandomStream(1, i)) instanceof Switched) {
         wrong++;
       }
     }
@@ -178,7 +177,7 @@ class ComposedRecoveryTest {
   @Test
   void nobodyOrEverybodyMayBeWrongAtFirst() {
     for (int i = 0; i < 100; i++) {
-      Draws draws = new Draws(1, i);
+      RandomStream draws = new RandomStream(1, i);
       assertInstanceOf(
           Lateral.class,
           Pilots.someWrongAtFirst(0, new NoRecovery(), 1, Technique.LATERAL).draw(draws));
@@ -197,9 +196,11 @@ class ComposedRecoveryTest {
   @Test
   void theRightPilotIsTheSameWhetherWrongAtFirstOrNot() {
     Recovery atOnce =
-        Pilots.someWrongAtFirst(0, new NoRecovery(), 1, Technique.LATERAL).draw(new Draws(1, 3));
+        Pilots.someWrongAtFirst(0, new NoRecovery(), 1, Technique.LATERAL)
+            .draw(new RandomStream(1, 3));
     Recovery later =
-        Pilots.someWrongAtFirst(1, new NoRecovery(), 1, Technique.LATERAL).draw(new Draws(1, 3));
+        Pilots.someWrongAtFirst(1, new NoRecovery(), 1, Technique.LATERAL)
+            .draw(new RandomStream(1, 3));
     assertEquals(Switched.after(new NoRecovery(), 1, atOnce), later);
   }
 }

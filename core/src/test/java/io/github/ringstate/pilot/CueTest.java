@@ -21,8 +21,8 @@ class CueTest {
   @Test
   void sinkIsJudgedByTheIndicatorAgainstWhatWasIntended() {
     Cue cue = Cue.sinkShown(2, 1);
-    assertFalse(fires(cue, Map.of("shownVerticalSpeed", -2.9, "verticalSpeed", -9.0)));
-    assertTrue(fires(cue, Map.of("shownVerticalSpeed", -3.1, "verticalSpeed", 0.0)));
+    assertFalse(fires(cue, Map.of("indicatedVerticalSpeed", -2.9, "verticalSpeed", -9.0)));
+    assertTrue(fires(cue, Map.of("indicatedVerticalSpeed", -3.1, "verticalSpeed", 0.0)));
   }
 
   @Test
@@ -77,8 +77,8 @@ class CueTest {
   void ofSeveralCuesTheFirstCountsAndTogetherTheLast() {
     Cue sink = Cue.sinkShown(0, 2);
     Cue slow = Cue.lowAirspeed(5, 0);
-    Map<String, Double> sinkOnly = Map.of("shownVerticalSpeed", -3.0, "forwardAirspeed", 20.0);
-    Map<String, Double> both = Map.of("shownVerticalSpeed", -3.0);
+    Map<String, Double> sinkOnly = Map.of("indicatedVerticalSpeed", -3.0, "forwardAirspeed", 20.0);
+    Map<String, Double> both = Map.of("indicatedVerticalSpeed", -3.0);
     assertTrue(fires(Cue.first(sink, slow), sinkOnly));
     assertFalse(fires(Cue.together(sink, slow), sinkOnly));
     assertTrue(fires(Cue.together(sink, slow), both));
@@ -94,7 +94,8 @@ class CueTest {
             .with(Cue.FELT_FLUCTUATION, 0.1);
     Cue usual = Cue.standard(1);
     Cue dull = Cue.standard(1, numbers);
-    Map<String, Double> sinking = Map.of("shownVerticalSpeed", -1 - Unit.FOOT_PER_MINUTE.toSi(400));
+    Map<String, Double> sinking =
+        Map.of("indicatedVerticalSpeed", -1 - Unit.FOOT_PER_MINUTE.toSi(400));
     assertTrue(fires(usual, sinking));
     assertFalse(fires(dull, sinking));
     assertTrue(fires(usual, Map.of("roughness", 0.05)));

@@ -58,7 +58,7 @@ class DelaysTest {
       int n = 4000;
       double sum = 0;
       for (int i = 0; i < n; i++) {
-        sum += delays.inverseCumulativeProbability(new Draws(3, i).uniform());
+        sum += delays.inverseCumulativeProbability(new RandomStream(3, i).uniform());
       }
       double error = Math.sqrt(delays.getNumericalVariance() / n);
       assertEquals(delays.getNumericalMean(), sum / n, 4 * error, delays.toString());

@@ -5,8 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.List;
 import java.util.Map;
@@ -161,6 +160,8 @@ class LimitedTest {
     assertFalse(limited.phases().get(2).ends());
     assertInstanceOf(
         Limited.class,
-        Technique.FORWARD.within(ParameterSet.standard(Limited.PARAMETERS)).draw(new Draws(1, 1)));
+        Technique.FORWARD
+            .within(ParameterSet.standard(Limited.PARAMETERS))
+            .draw(new RandomStream(1, 1)));
   }
 }

@@ -10,13 +10,13 @@ import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
-import io.github.ringstate.flight.ControlLaw;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.State;
-import io.github.ringstate.flight.Trim;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.Propagators;
+import io.github.ringstate.dynamics.State;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.integrate.Propagator;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -41,7 +41,7 @@ class RecoveriesTest {
   @Test
   void theNamesAreTheTradesDescriptiveWords() {
     assertEquals(
-        List.of("forward", "lateral", "autorotation", "collective", "none"),
+        List.of("forward", "lateral", "autorotation", "collective", "collective-raised", "none"),
         recoveries().map(Recovery::name).toList());
   }
 
@@ -67,20 +67,27 @@ class RecoveriesTest {
   }
 
   private static EquationsOfMotion equations(Helicopter craft) {
-    EquationsOfMotion motion =
-        new EquationsOfMotion(
-            craft, StandardAtmosphere.at(0), Wind.CALM, RingStateInflow.standard(), false);
-    motion.remember(Trim.find(motion, 0, 0));
-    return motion;
+    return new EquationsOfMotion(
+        craft, StandardAtmosphere.at(0), Wind.CALM, RingStateInflow.standard(), false);
   }
 
   /** The state after some time of the first phase, begun in a descent at 600 ft/min. */
   private static double[] begun(Helicopter craft, ControlLaw law, double time) {
     EquationsOfMotion motion = equations(craft);
-    motion.begin(0, 0, 0);
+    PilotView pilot = PilotView.of(motion, Trim.find(motion, 0, 0));
+    pilot.follow(law);
+    pilot.begin(0, 0, 0);
     double sink = -Unit.FOOT_PER_MINUTE.toSi(600);
     double[] start = Trim.find(motion, 0, sink).state(motion, 0, sink);
-    return PreciseFlyer.standard().fly(motion, law, 0, start, time, List.of(), null).state();
+    pilot.held(start[State.COLLECTIVE]);
+    Propagator<String, Motion> flight = Propagators.precise();
+    flight.start(0, start);
+    flight.propagate(motion, time, List.of());
+    double[] reached = new double[State.SIZE];
+    for (int i = 0; i < reached.length; i++) {
+      reached[i] = flight.state(i);
+    }
+    return reached;
   }
 
   private static ControlLaw first(Recovery recovery) {
@@ -96,14 +103,22 @@ class RecoveriesTest {
     double[] first = start(DemoCraft.TRAINER);
     double[] then = begun(DemoCraft.TRAINER, first(new Forward()), 1);
     assertTrue(then[State.PITCH] < first[State.PITCH] - Math.toRadians(5));
-    EquationsOfMotion motion = equations(DemoCraft.TRAINER);
-    Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0), (s, c) -> {});
     assertEquals(
-        at.collective()
+        first[State.COLLECTIVE]
             - Forward.COLLECTIVE_REDUCTION.unit().toSi(Forward.COLLECTIVE_REDUCTION.standard()),
         then[State.COLLECTIVE],
         Math.toRadians(0.2));
     assertTrue(then[State.SPEED_NORTH] > 0.3);
+  }
+
+  @Test
+  void theRaisedLeverStaysRaisedWhateverTheRotorDoes() {
+    double[] first = start(DemoCraft.TRAINER);
+    double[] then = begun(DemoCraft.TRAINER, first(new CollectiveRaised()), 6);
+    assertEquals(Math.toRadians(4), then[State.COLLECTIVE] - first[State.COLLECTIVE], 1e-3);
+    assertTrue(then[State.ROTOR_SPEED] < 0.95 * first[State.ROTOR_SPEED], "the rotor droops");
+    double[] kept = begun(DemoCraft.TRAINER, first(new CollectiveOnly()), 6);
+    assertTrue(kept[State.ROTOR_SPEED] > 0.95 * first[State.ROTOR_SPEED], "its speed is kept");
   }
 
   @ParameterizedTest

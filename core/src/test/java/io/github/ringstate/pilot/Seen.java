@@ -1,6 +1,5 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.flight.Cockpit;
 import java.lang.reflect.Proxy;
 import java.util.Map;
 

@@ -10,9 +10,9 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Recovery;
@@ -61,7 +61,7 @@ class LossTableTest {
   void everyCellIsTheEncounterFlownAlone() {
     for (LossCell cell : table().cells()) {
       Encounter encounter = cell.encounter();
-      BulkFlight alone = BulkFlight.telling(Approach.fly(encounter, new SwiftFlyer()));
+      BulkFlight alone = BulkFlight.withEvents(Approach.fly(encounter, Simulator.fast()));
       alone.fly(encounter.recovery(), encounter.recognition());
       assertEquals(alone.outcome(), cell.outcome());
     }
@@ -72,15 +72,15 @@ class LossTableTest {
   void everyCellIsWithinATenthOfAFootOfItsPreciseFlight() {
     for (LossCell cell : table().cells()) {
       Outcome precise = cell.encounter().fly();
-      Outcome swift = cell.outcome();
-      assertEquals(precise.ending(), swift.ending());
+      Outcome fast = cell.outcome();
+      assertEquals(precise.ending(), fast.ending());
       assertEquals(
           precise.altitudeLoss().orElseThrow(),
-          swift.altitudeLoss().orElseThrow(),
+          fast.altitudeLoss().orElseThrow(),
           Unit.FOOT.toSi(0.1));
       assertEquals(
           precise.occurrences().stream().map(Occurrence::kind).toList(),
-          swift.occurrences().stream().map(Occurrence::kind).toList());
+          fast.occurrences().stream().map(Occurrence::kind).toList());
     }
   }
 

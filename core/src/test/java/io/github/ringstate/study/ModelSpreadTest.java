@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.inflow.RingStateInflow;
@@ -23,7 +24,7 @@ class ModelSpreadTest {
 
   private static final PilotStudy STUDY =
       new PilotStudy(
-          Encounter.of(DemoCraft.TRAINER),
+          Encounter.of(DemoCraft.TRAINER).withEntry(new Settling()),
           Technique.LATERAL,
           Optional.of(PilotState.ATTENTIVE.delays()),
           4);

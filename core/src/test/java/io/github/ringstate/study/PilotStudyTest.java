@@ -12,9 +12,10 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.pilot.Draws;
+import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Pilots;
+import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.ParameterSet;
@@ -37,8 +38,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class PilotStudyTest {
 
-  private static final Encounter TRAINER = Encounter.of(DemoCraft.TRAINER);
-  private static final Encounter UTILITY = Encounter.of(DemoCraft.UTILITY);
+  private static final Encounter TRAINER =
+      Encounter.of(DemoCraft.TRAINER).withEntry(new Settling());
+  private static final Encounter UTILITY =
+      Encounter.of(DemoCraft.UTILITY).withEntry(new Settling());
 
   private static final Disturbances ROUGH =
       new Disturbances(
@@ -118,7 +121,9 @@ class PilotStudyTest {
           later.encounter(i).fly().altitudeLoss());
       double own = sampled.encounter(i).delay();
       assertEquals(
-          PilotState.DISTRACTED.delays().inverseCumulativeProbability(new Draws(42, i).uniform()),
+          PilotState.DISTRACTED
+              .delays()
+              .inverseCumulativeProbability(new RandomStream(42, i).uniform()),
           own);
       assertEquals(
           fixed.encounter(i).withDelay(own).fly().altitudeLoss(),
@@ -200,7 +205,7 @@ class PilotStudyTest {
           }
 
           @Override
-          public Recovery draw(Draws draws) {
+          public Recovery draw(RandomStream draws) {
             begun.incrementAndGet();
             underWay.countDown();
             return Technique.LATERAL.draw(draws);
@@ -264,10 +269,10 @@ class PilotStudyTest {
     return Technique.ALL;
   }
 
-  /** What is flown swiftly is what is flown precisely, within half a foot. */
+  /** What is flown fast is what is flown precisely, within half a foot. */
   @ParameterizedTest
   @MethodSource("studies")
-  void theSwiftLossesAreThoseOfThePreciseFlight(PilotStudy study) {
+  void theFastLossesAreThoseOfThePreciseFlight(PilotStudy study) {
     for (int i = 0; i < 12; i++) {
       double precise = loss(study.encounter(i).fly());
       assertEquals(precise, loss(study.fly(i)), Unit.FOOT.toSi(0.5), "pilot " + i);

@@ -3,10 +3,10 @@ package io.github.ringstate.study.run;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.encounter.EventKind;
+import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Technique;
 import java.util.Comparator;
 import java.util.List;
@@ -28,18 +28,18 @@ public record Escape(Technique technique, double turn, double exposure) {
    * @return the way; empty where the ring state is not met, or neither way leads out
    */
   public static Optional<Escape> shortest(Encounter encounter) {
-    PreciseFlyer flyer = PreciseFlyer.standard();
-    Approach approach = Approach.fly(encounter, flyer);
+    Simulator simulator = Simulator.precise();
+    Approach approach = Approach.fly(encounter, simulator);
     double side = encounter.craft().sense().tailPush() * Math.PI / 2;
     return List.of(new Escape(Technique.FORWARD, 0, 0), new Escape(Technique.LATERAL, side, 0))
         .stream()
-        .map(way -> way.flown(encounter, approach, flyer))
+        .map(way -> way.flown(encounter, approach, simulator))
         .flatMap(Optional::stream)
         .min(Comparator.comparingDouble(Escape::exposure));
   }
 
-  private Optional<Escape> flown(Encounter encounter, Approach approach, PreciseFlyer flyer) {
-    Outcome outcome = encounter.withRecovery(technique.standard()).fly(approach, flyer, null);
+  private Optional<Escape> flown(Encounter encounter, Approach approach, Simulator simulator) {
+    Outcome outcome = encounter.withRecovery(technique.standard()).fly(approach, simulator, null);
     if (outcome.ending() != Ending.ARRESTED) {
       return Optional.empty();
     }

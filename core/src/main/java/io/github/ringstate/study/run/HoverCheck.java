@@ -1,7 +1,7 @@
 package io.github.ringstate.study.run;
 
 /**
- * Whether the short-time power suffices to hover out of ground effect in calm air.
+ * Whether the take-off power suffices to hover out of ground effect in calm air.
  *
  * @param finding how it comes out
  * @param margin the part of that power that the hover leaves; negative where the hover takes more;

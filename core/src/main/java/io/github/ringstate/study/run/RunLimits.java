@@ -21,7 +21,8 @@ public record RunLimits(double minimum, double maximum, double step) {
       new Quantity("boundary margin", Unit.FOOT_PER_MINUTE, 0, 2000);
 
   /** Airspeeds that may be asked to be kept at least. */
-  public static final Quantity LEAST_AIRSPEED = new Quantity("least airspeed", Unit.KNOT, 0, 60);
+  public static final Quantity MINIMUM_AIRSPEED =
+      new Quantity("minimum airspeed", Unit.KNOT, 0, 60);
 
   /** Airspeeds that are looked at, m/s: up to the greatest ground speed into the greatest wind. */
   private static final double FASTEST =

@@ -1,13 +1,13 @@
 package io.github.ringstate.study.run;
 
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.NoSteadyFlightException;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.encounter.Settling;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.NoSteadyFlightException;
-import io.github.ringstate.flight.Trim;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
@@ -95,7 +95,7 @@ public final class RunStudy {
         greatest,
         power,
         margin(plan.craft().continuousPower(plan.air()), power),
-        margin(plan.craft().shortTimePower(plan.air()), power),
+        margin(plan.craft().takeOffPower(plan.air()), power),
         boundaryMargin(least));
   }
 
@@ -129,20 +129,20 @@ public final class RunStudy {
   }
 
   /**
-   * What a hover out of ground effect in calm air leaves of the short-time power.
+   * What a hover out of ground effect in calm air leaves of the take-off power.
    *
    * @return the part of that power that is left; negative where the hover takes more; minus
    *     infinity where the rotor cannot carry the craft
    */
   public double hoverMargin() {
-    return margin(plan.craft().shortTimePower(plan.air()), hoverPower());
+    return margin(plan.craft().takeOffPower(plan.air()), hoverPower());
   }
 
   private OptionalDouble power(double airspeed, double descent) {
     try {
       Trim trim = Trim.find(motion, airspeed, -descent);
       double[] state = trim.state(motion, airspeed, -descent);
-      return OptionalDouble.of(motion.at(0, state, (seen, controls) -> {}).shaftPower());
+      return OptionalDouble.of(motion.at(0, state).loads().shaftPower());
     } catch (NoSteadyFlightException none) {
       return OptionalDouble.empty();
     }

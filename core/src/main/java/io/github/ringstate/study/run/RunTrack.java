@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  *     airspeed, W; empty where the rotor cannot carry the craft
  * @param continuousMargin what is left of the continuous power, over that power; negative where the
  *     run takes more; minus infinity where the rotor cannot carry the craft
- * @param shortTimeMargin what is left of the short-time power, over that power
+ * @param takeOffMargin what is left of the take-off power, over that power
  * @param boundaryMargin the extra rate of descent that reaches the ring state at the least
  *     airspeed, m/s; not positive where the planned descent already does; empty where no rate of
  *     descent does
@@ -24,5 +24,5 @@ public record RunTrack(
     double greatestAirspeed,
     OptionalDouble power,
     double continuousMargin,
-    double shortTimeMargin,
+    double takeOffMargin,
     OptionalDouble boundaryMargin) {}

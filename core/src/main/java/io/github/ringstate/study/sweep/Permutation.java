@@ -1,6 +1,6 @@
 package io.github.ringstate.study.sweep;
 
-import io.github.ringstate.pilot.Draws;
+import io.github.ringstate.pilot.RandomStream;
 
 /**
  * A random order of the numbers from 0 to n - 1, any place of which is found without the others and
@@ -16,7 +16,7 @@ final class Permutation {
   private final long mask;
   private final long[] keys = new long[ROUNDS];
 
-  Permutation(int size, Draws draws) {
+  Permutation(int size, RandomStream draws) {
     this.size = size;
     int bits = Math.max(2, 32 - Integer.numberOfLeadingZeros(Math.max(size - 1, 1)));
     halfBits = (bits + 1) / 2;

@@ -1,11 +1,11 @@
 package io.github.ringstate.study.sweep;
 
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.flight.NoSteadyFlightException;
-import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Unit;
@@ -120,7 +120,7 @@ final class RowFlight {
     if (flight == null) {
       Encounter encounter = composition.flown(scene(), values);
       pilot = Pilot.of(encounter);
-      flight = new BulkFlight(Approach.fly(encounter, new SwiftFlyer()));
+      flight = new BulkFlight(Approach.fly(encounter, Simulator.fast()));
     } else {
       pilot = pilots.get(cursor.placeInScene(), () -> Pilot.of(composition.flown(scene(), values)));
     }
@@ -151,7 +151,7 @@ final class RowFlight {
       scene = set;
       // gusts and shaking are those of the pilot, if pilots are drawn
       if (values.pilot() < 0 || !set.disturbances().random()) {
-        shared = new BulkFlight(Approach.fly(set, new SwiftFlyer()));
+        shared = new BulkFlight(Approach.fly(set, Simulator.fast()));
       }
     } catch (OutOfRangeException | IncompatibleValuesException | NoSteadyFlightException bad) {
       noScene = bad;

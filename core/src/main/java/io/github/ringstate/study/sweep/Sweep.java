@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  * <p>A point depends on the specification and its index alone: any one can be had without the
  * others, and rows come out the same to the last bit whoever flies them in whatever portions.
  *
- * <p>Rows are flown swiftly; against the precise flight of {@link #encounter} the altitude loss
+ * <p>Rows are flown fast; against the precise flight of {@link #encounter} the altitude loss
  * differs by at most a tenth of a foot with the standard numbers of the models, and hardly more
  * with others in their ranges. Results are rounded to a thousandth of their unit. A point that
  * cannot be flown (a mass beyond the limits of its craft, no hover in its air) is a row without

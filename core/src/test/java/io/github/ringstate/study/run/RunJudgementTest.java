@@ -25,7 +25,7 @@ class RunJudgementTest {
 
   /** 80 kW of short-time power hover the trainer, which takes some 77; 70 do not. */
   private static final Helicopter NO_HOVER =
-      DemoCraft.TRAINER.with(Helicopter.CONTINUOUS_POWER, 70).with(Helicopter.SHORT_TIME_POWER, 70);
+      DemoCraft.TRAINER.with(Helicopter.CONTINUOUS_POWER, 70).with(Helicopter.TAKE_OFF_POWER, 70);
 
   private static RunJudgement judged(
       RunStudy study, Optional<RunLimits> limits, double trackDeg, Optional<RunLoss> loss) {

@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.flight.Trim;
 import io.github.ringstate.quantity.Unit;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -113,7 +113,7 @@ class SweepRowsTest {
       Outcome precise = sweep.encounter(i).fly();
       assertEquals(precise.ending().label(), Sweeps.value(rows, "outcome", 0), "point " + i);
       double loss = Unit.FOOT.fromSi(precise.altitudeLoss().orElse(Double.NaN));
-      // the accuracy asked of the swift flight
+      // the accuracy asked of the fast flight
       assertEquals(loss, (Double) Sweeps.value(rows, "altitude_loss_ft", 0), 0.1, "point " + i);
     }
   }

@@ -22,7 +22,7 @@ class SweepSettingsTest {
         Arguments.of("craft.name", Sweeps.word("craft.name", "gyro")),
         Arguments.of("craft.name", Sweeps.number("craft.name", 3)),
         Arguments.of("craft.mass_kg", Sweeps.word("craft.mass_kg", "heavy")),
-        Arguments.of("entry.nose_up_deg", Sweeps.number("entry.nose_up_deg", 5)),
+        Arguments.of("entry.final_airspeed_kt", Sweeps.number("entry.final_airspeed_kt", 5)),
         Arguments.of("pilot.bank_deg", Sweeps.number("pilot.bank_deg", 15)),
         Arguments.of("pilot.delay_s", Sweeps.number("pilot.delay_s", -1)));
   }

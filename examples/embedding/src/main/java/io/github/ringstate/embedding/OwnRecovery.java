@@ -1,7 +1,7 @@
 package io.github.ringstate.embedding;
 
-import io.github.ringstate.flight.Cockpit;
-import io.github.ringstate.flight.Controls;
+import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recovery;
 import java.util.List;

@@ -99,7 +99,12 @@ record BadInput(String what, int status, List<String> args, List<String> message
           option("step zero", "fly --step 0", "--step", "'0'", "0.01 to 10 s"),
           option("step of airspeed", "boundary --step-kt -2", "--step-kt", "'-2'", "0.1 to 20 kt"),
           option("height zero", "loss --height-ft 0", "--height-ft", "'0'", "3.3 to 9842.5 ft"),
-          option("wind from nowhere", "loss --wind-kt -3", "--wind-kt", "'-3'", "0 to 60 kt"),
+          option(
+              "wind from nowhere",
+              "loss --entry settling --wind-kt -3",
+              "--wind-kt",
+              "'-3'",
+              "0 to 60 kt"),
           option("too hot", "loss --oat-c 80", "--oat-c", "'80'", "-45 to 75 C"),
           option("no temperature", "loss --oat-c warm", "--oat-c", "'warm'"),
           option(

@@ -252,7 +252,7 @@ class BrowserTest {
       String said = page.ask("document.getElementById('said').textContent");
       double told =
           Double.parseDouble(found(said, "autorotation reaches the ground at ([0-9]+) ft/min"));
-      // the table is rounded to 10 ft/min, and flown swiftly
+      // the table is rounded to 10 ft/min, and flown fast
       assertEquals(Double.parseDouble(impact), told, 10);
       assertEquals(List.of(), page.complaints());
     }
@@ -265,7 +265,8 @@ class BrowserTest {
   @Test
   void aPageWithoutRingStateHasNothingToMoveAndDrawsNothing()
       throws IOException, InterruptedException {
-    try (DevTools page = open("fly", "--wind-kt", "40", "--format", "html")) {
+    try (DevTools page =
+        open("fly", "--entry", "settling", "--wind-kt", "40", "--format", "html")) {
       assertEquals("0", page.ask("document.querySelectorAll('input, svg, script').length"));
       String text = page.ask("document.body.textContent.replace(/\\s+/g, ' ')");
       assertTrue(text.contains("This entry does not lead into the ring state"), text);

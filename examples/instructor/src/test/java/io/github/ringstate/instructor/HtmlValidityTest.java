@@ -41,7 +41,7 @@ class HtmlValidityTest {
         "boundary --format html",
         "boundary --fly lateral --units si --format html",
         "fly --format html",
-        "fly --wind-kt 40 --format html"
+        "fly --entry settling --wind-kt 40 --format html"
       })
   void everyPageIsValidHtmlAndCarriesTheCaution(String command) throws Exception {
     byte[] page = Documents.of(command.split(" ", -1));

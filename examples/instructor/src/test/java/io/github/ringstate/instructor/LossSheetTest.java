@@ -53,9 +53,9 @@ class LossSheetTest {
     for (CSVRecord record : records) {
       String fields =
           "<td class=\"gap\">"
-              + units.lost(Double.parseDouble(record.get("p50_ft")))
+              + units.loss(0.3048 * Double.parseDouble(record.get("p50_ft")))
               + "</td><td class=\"most\">"
-              + units.lost(Double.parseDouble(record.get("p95_ft")))
+              + units.loss(0.3048 * Double.parseDouble(record.get("p95_ft")))
               + "</td>";
       assertTrue(page.contains(fields), fields);
     }
@@ -78,7 +78,7 @@ class LossSheetTest {
             expected.add(
                 number.isEmpty()
                     ? "&gt; " + height
-                    : UnitSystem.AVIATION.lost(Double.parseDouble(number)));
+                    : UnitSystem.AVIATION.loss(0.3048 * Double.parseDouble(number)));
           }
         }
       }
@@ -91,8 +91,8 @@ class LossSheetTest {
     String command = "loss --state distracted --recoveries forward,lateral --pilots 40";
     List<String> expected = new ArrayList<>();
     for (CSVRecord record : csv(command)) {
-      expected.add(UnitSystem.AVIATION.lost(Double.parseDouble(record.get("p50_ft"))));
-      expected.add(UnitSystem.AVIATION.lost(Double.parseDouble(record.get("p95_ft"))));
+      expected.add(UnitSystem.AVIATION.loss(0.3048 * Double.parseDouble(record.get("p50_ft"))));
+      expected.add(UnitSystem.AVIATION.loss(0.3048 * Double.parseDouble(record.get("p95_ft"))));
     }
     String page = page(command);
     assertEquals(expected, fields(page));
@@ -106,8 +106,8 @@ class LossSheetTest {
     CSVRecord record = csv(one + " --pilots 250").get(0);
     assertEquals(
         List.of(
-            UnitSystem.AVIATION.lost(Double.parseDouble(record.get("p50_ft"))),
-            UnitSystem.AVIATION.lost(Double.parseDouble(record.get("p95_ft")))),
+            UnitSystem.AVIATION.loss(0.3048 * Double.parseDouble(record.get("p50_ft"))),
+            UnitSystem.AVIATION.loss(0.3048 * Double.parseDouble(record.get("p95_ft")))),
         fields);
   }
 

@@ -161,7 +161,7 @@ class NotAWayOutTest {
     assertTrue(
         cells.get(2).get("altitude_loss_ft").asDouble()
             < cells.get(1).get("altitude_loss_ft").asDouble());
-    assertTrue(text(command).contains("least is lost with lateral"));
+    assertTrue(text(command).contains("ateral loses least"));
     assertTrue(text(command).contains("collective alone is not a way out"));
   }
 

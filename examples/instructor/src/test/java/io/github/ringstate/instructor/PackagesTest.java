@@ -23,7 +23,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("fly", List.of("conditions", "delivery", "option", "pilots")),
             Map.entry("loss", List.of("conditions", "delivery", "option", "pilots", "progress")),
             Map.entry("option", List.of("delivery")),
-            Map.entry("pilots", List.of("progress")),
+            Map.entry("pilots", List.of("option", "progress")),
             Map.entry("progress", List.of()),
             Map.entry("runs", List.of("conditions", "delivery", "option")),
             Map.entry("sweep", List.of("delivery", "option"))));

@@ -28,8 +28,7 @@ class PageTest {
   static Stream<Arguments> craftAndEntries() {
     return DemoCraft.ALL.stream()
         .flatMap(
-            craft ->
-                EntryKind.ALL.stream().map(entry -> Arguments.of(craft.name(), entry.label())));
+            craft -> EntryKind.ALL.stream().map(entry -> Arguments.of(craft.name(), entry.name())));
   }
 
   @ParameterizedTest
@@ -108,14 +107,14 @@ class PageTest {
   void aFlightThatMeetsNoRingStateSaysSo() {
     // A hover headed into 40 kt flies at 40 kt airspeed, above the 24 kt to which the handbooks
     // put the end of effective translational lift.
-    Run run = Run.of("loss", "--wind-kt", "40", "--delays", "0,1");
+    Run run = Run.of("loss", "--entry", "settling", "--wind-kt", "40", "--delays", "0,1");
     assertTrue(run.out().contains("no ring state  no ring state"), run.out());
     assertTrue(run.out().contains("These conditions do not lead into the ring state"), run.out());
   }
 
   @Test
   void aFlightWithoutRingStateHasNoEventsAndNoRecoveryBegun() {
-    Run run = Run.of("fly", "--wind-kt", "40", "--step", "10");
+    Run run = Run.of("fly", "--entry", "settling", "--wind-kt", "40", "--step", "10");
     assertTrue(run.out().contains("forward, never begun: "), run.out());
     assertTrue(run.out().contains("None: the pilot had nothing to recover from."), run.out());
     assertFalse(run.out().contains("begun 1 s after onset"), run.out());

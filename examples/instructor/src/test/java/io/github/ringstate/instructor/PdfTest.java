@@ -119,7 +119,7 @@ class PdfTest {
     for (String title : List.of("altitude loss, ft", "delay, s", "0", "1", "2")) {
       assertTrue(page.contains(">" + title + "</text"), title);
     }
-    for (String title : List.of("airspeed along the disc, kt", "-1000", "10")) {
+    for (String title : List.of("edgewise airspeed, kt", "-1000", "10")) {
       assertTrue(picture.contains(">" + title + "</text"), title);
     }
   }

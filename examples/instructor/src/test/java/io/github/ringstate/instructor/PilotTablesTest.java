@@ -100,7 +100,7 @@ class PilotTablesTest {
   void whoMeetsNoRingStateIsNotInTheSample() throws IOException {
     // A hover headed into 40 kt flies at 40 kt airspeed, above the 24 kt to which the handbooks
     // put the end of effective translational lift.
-    String windy = " --wind-kt 40 --pilots 5 --recoveries lateral";
+    String windy = " --entry settling --wind-kt 40 --pilots 5 --recoveries lateral";
     CSVRecord record = records("loss --delays 1" + windy).get(0);
     assertEquals("0", record.get("samples"));
     PILOTS.stream()

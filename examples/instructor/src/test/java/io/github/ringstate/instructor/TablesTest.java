@@ -137,7 +137,7 @@ class TablesTest {
     assertEquals("", none.get("altitude_loss_ft"));
     assertEquals("", none.get("time_to_arrest_s"));
     CSVRecord fast =
-        Run.of(args("loss --wind-kt 40 --delays 1 --recoveries none --format csv"))
+        Run.of(args("loss --entry settling --wind-kt 40 --delays 1 --recoveries none --format csv"))
             .records()
             .get(0);
     assertEquals("no-onset", fast.get("outcome"));

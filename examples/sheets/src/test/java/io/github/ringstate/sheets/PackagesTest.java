@@ -10,6 +10,9 @@ class PackagesTest extends ModulePlan {
   PackagesTest() {
     super(
         "io.github.ringstate.sheets",
-        Map.ofEntries(Map.entry("chart", List.of("page")), Map.entry("page", List.of())));
+        Map.ofEntries(
+            Map.entry("chart", List.of("page")),
+            Map.entry("message", List.of()),
+            Map.entry("page", List.of())));
   }
 }

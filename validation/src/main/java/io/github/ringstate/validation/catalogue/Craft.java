@@ -3,10 +3,9 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.ControlLaw;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.Trim;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.rotor.Rotor;
@@ -17,8 +16,6 @@ import io.github.ringstate.rotor.Rotor;
  */
 record Craft(Helicopter declared, EquationsOfMotion motion) {
 
-  static final ControlLaw HANDS_OFF = (seen, controls) -> {};
-
   static Craft of(Models models, Helicopter declared, InflowModel inflow) {
     Air air = models.air(0);
     return new Craft(
@@ -27,7 +24,7 @@ record Craft(Helicopter declared, EquationsOfMotion motion) {
 
   /** The motion in steady vertical flight, its blades still. */
   Motion vertical(double verticalSpeed) {
-    return motion.at(0, trimmed(verticalSpeed), HANDS_OFF);
+    return motion.at(0, trimmed(verticalSpeed));
   }
 
   /** The state of steady vertical flight. */

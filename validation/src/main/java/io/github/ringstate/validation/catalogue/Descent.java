@@ -1,11 +1,13 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Settling;
-import io.github.ringstate.flight.Flyer;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Trim;
 import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.integrate.Propagator;
+import io.github.ringstate.integrate.Sampler;
+import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,20 +26,25 @@ record Descent(double[] time, double[] sink, double[] acceleration, double vh) {
   private static final double STEP = 0.02;
   private static final double DURATION = 60;
 
-  static Descent fly(Models models, Helicopter declared, InflowModel inflow, Flyer flyer) {
+  static Descent fly(
+      Models models,
+      Helicopter declared,
+      InflowModel inflow,
+      Propagator<String, Motion> propagator) {
     Craft craft = Craft.of(models, declared, inflow);
-    craft.motion().remember(Trim.find(craft.motion(), 0, 0));
     var start = new Settling().start(craft.motion());
+    PilotView.of(craft.motion(), Trim.find(craft.motion(), 0, 0)).follow(start.law());
     List<double[]> samples = new ArrayList<>();
-    History history =
-        new History(
+    propagator.sample(
+        new Sampler<>(
             STEP,
-            (phase, motion) ->
+            motion ->
                 samples.add(
                     new double[] {
                       motion.time(), -motion.verticalSpeed(), motion.verticalAcceleration()
-                    }));
-    flyer.fly(craft.motion(), start.law(), 0, start.state(), DURATION, List.of(), history);
+                    })));
+    propagator.start(0, start.state());
+    propagator.propagate(craft.motion(), DURATION, List.of());
     return new Descent(
         samples.stream().mapToDouble(s -> s[0]).toArray(),
         samples.stream().mapToDouble(s -> s[1]).toArray(),

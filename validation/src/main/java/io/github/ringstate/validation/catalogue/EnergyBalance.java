@@ -3,11 +3,11 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.State;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.Forward;
@@ -96,8 +96,8 @@ public final class EnergyBalance implements Topic {
         .withRecovery(recovery)
         .withDelay(2)
         .fly(
-            PreciseFlyer.standard(),
-            new History(STEP, (phase, motion) -> samples.add(sample(declared, motion))));
+            Simulator.precise(),
+            new Trajectory(STEP, (phase, motion) -> samples.add(sample(declared, motion))));
     return samples;
   }
 
@@ -121,10 +121,10 @@ public final class EnergyBalance implements Topic {
                     + up * m.rate(State.SPEED_UP))
             + inertia * spin * m.rate(State.ROTOR_SPEED);
     double power =
-        m.enginePower()
-            - (m.shaftPower() - m.rotorPower())
-            - m.inducedPower()
-            - m.profilePower()
+        m.loads().enginePower()
+            - (m.loads().shaftPower() - m.loads().rotorPower())
+            - m.loads().inducedPower()
+            - m.loads().profilePower()
             + m.dragPower()
             + m.sidePower()
             + m.downloadPower();

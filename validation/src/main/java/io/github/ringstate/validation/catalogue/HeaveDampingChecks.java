@@ -3,7 +3,7 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.State;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
@@ -174,8 +174,8 @@ public final class HeaveDampingChecks implements Topic {
     double[] low = state.clone();
     high[column] += h;
     low[column] -= h;
-    double above = craft.motion().at(0, high, Craft.HANDS_OFF).rate(row);
-    double below = craft.motion().at(0, low, Craft.HANDS_OFF).rate(row);
+    double above = craft.motion().at(0, high).rate(row);
+    double below = craft.motion().at(0, low).rate(row);
     return (above - below) / (2 * h);
   }
 

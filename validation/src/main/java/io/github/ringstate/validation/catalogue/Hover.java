@@ -3,7 +3,7 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.Motion;
+import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
@@ -35,7 +35,7 @@ public final class Hover implements Topic {
     for (Helicopter declared : DemoCraft.ALL) {
       Craft craft = Craft.of(models, declared, models.ring());
       Motion hover = craft.vertical(0);
-      double thrust = hover.thrust();
+      double thrust = hover.loads().thrust();
       double ideal = thrust * craft.hoverInduced(thrust);
       checks.add(
           new Question(
@@ -46,7 +46,11 @@ public final class Hover implements Topic {
                   Obtained.FROM_MEMORY,
                   Sources.LEISHMAN.at("and other textbooks: 0.6 to 0.75"))
               .calibration()
-              .within(0.6, 0.75, ideal / hover.rotorPower(), "The range usual for real rotors."));
+              .within(
+                  0.6,
+                  0.75,
+                  ideal / hover.loads().rotorPower(),
+                  "The range usual for real rotors."));
       double power = craft.si(Rotor.INDUCED_POWER_FACTOR) * ideal + craft.profilePower();
       checks.add(
           new Question(
@@ -59,7 +63,7 @@ public final class Hover implements Topic {
               .near(
                   power / 1000,
                   4e-4 * power / 1000,
-                  hover.rotorPower() / 1000,
+                  hover.loads().rotorPower() / 1000,
                   "The trimmed hover's thrust is taken over. The library's scale of thrust never"
                       + " vanishes, which adds 2 parts in 10,000 to the hover induced velocity."));
       double weight = declared.mass() * StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901;
@@ -270,8 +274,11 @@ public final class Hover implements Topic {
               * craft.area()
               * Math.pow(craft.si(Rotor.TIP_SPEED), 2)
               * craft.si(Rotor.SOLIDITY);
-      at[i] = hover.thrust() / scale;
-      merit[i] = hover.thrust() * craft.hoverInduced(hover.thrust()) / hover.rotorPower();
+      at[i] = hover.loads().thrust() / scale;
+      merit[i] =
+          hover.loads().thrust()
+              * craft.hoverInduced(hover.loads().thrust())
+              / hover.loads().rotorPower();
       plot.curve(
           craft.name(),
           LINES.get(i),

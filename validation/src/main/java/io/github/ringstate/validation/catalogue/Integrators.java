@@ -2,11 +2,9 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.flight.ControlLaw;
-import io.github.ringstate.flight.Flyer;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.SwiftFlyer;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recovery;
@@ -157,8 +155,8 @@ public final class Integrators implements Topic {
   }
 
   private static void flights(Models models, List<Check> checks) {
-    double yardstick = loss(models, PreciseFlyer.extrapolation(1e-12), new Forward());
-    double standard = loss(models, PreciseFlyer.standard(), new Forward());
+    double yardstick = loss(models, Simulator.extrapolation(1e-12), new Forward());
+    double standard = loss(models, Simulator.precise(), new Forward());
     Source source = Sources.EXTRAPOLATION.at("tolerance 1e-12");
     checks.add(
         new Question(
@@ -174,7 +172,7 @@ public final class Integrators implements Topic {
                 "A ten-thousandth of a foot, far below any meaning of the model."));
     checks.add(
         new Question(
-                "altitude loss of a whole encounter by the swift flyer",
+                "altitude loss of a whole encounter by the fast propagator",
                 "difference to the yardstick",
                 "ft",
                 ComparedWith.SECOND_METHOD,
@@ -182,10 +180,10 @@ public final class Integrators implements Topic {
                 source)
             .atMost(
                 0.01,
-                Math.abs(loss(models, new SwiftFlyer(), new Forward()) - yardstick),
+                Math.abs(loss(models, Simulator.fast(), new Forward()) - yardstick),
                 "A hundredth of a foot; bulk work as a whole is held within a tenth."));
     Counting counting = new Counting(new Forward());
-    loss(models, PreciseFlyer.standard(), counting);
+    loss(models, Simulator.precise(), counting);
     checks.add(
         new Question(
                 "cost of a whole encounter at the library's tolerance",
@@ -201,12 +199,12 @@ public final class Integrators implements Topic {
                 "Held so that a change of equations or events does not multiply the cost unseen."));
   }
 
-  private static double loss(Models models, Flyer flyer, Recovery recovery) {
+  private static double loss(Models models, Simulator simulator, Recovery recovery) {
     return Unit.FOOT.fromSi(
         Encounter.of(DemoCraft.TRAINER)
             .withInflow(models.ring(), new HeaveDamping(models.ring()))
             .withRecovery(recovery)
-            .fly(flyer, null)
+            .fly(simulator, null)
             .altitudeLoss()
             .orElse(Double.NaN));
   }
@@ -311,13 +309,13 @@ public final class Integrators implements Topic {
   }
 
   private static Graph flightCosts(Models models) {
-    double yardstick = loss(models, PreciseFlyer.extrapolation(1e-12), new Forward());
+    double yardstick = loss(models, Simulator.extrapolation(1e-12), new Forward());
     double[] tolerances = {1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10};
     double[] error = new double[tolerances.length];
     double[] count = new double[tolerances.length];
     for (int i = 0; i < tolerances.length; i++) {
       Counting counting = new Counting(new Forward());
-      double loss = loss(models, PreciseFlyer.dormandPrince(tolerances[i]), counting);
+      double loss = loss(models, Simulator.dormandPrince(tolerances[i]), counting);
       error[i] = Math.max(1e-12, Math.abs(loss - yardstick));
       count[i] = counting.count;
     }

@@ -1,8 +1,8 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.Trim;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Source;
 import java.util.ArrayList;
@@ -96,8 +96,8 @@ final class MeasuredAutorotation {
   private static double rotorPower(Craft craft, double airspeed, double vertical) {
     double[] state =
         Trim.find(craft.motion(), airspeed, vertical).state(craft.motion(), airspeed, vertical);
-    Motion motion = craft.motion().at(0, state, Craft.HANDS_OFF);
-    return motion.rotorPower();
+    Motion motion = craft.motion().at(0, state);
+    return motion.loads().rotorPower();
   }
 
   private static double slowest(Craft craft) {

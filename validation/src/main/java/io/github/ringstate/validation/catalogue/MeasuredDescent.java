@@ -1,7 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.flight.Motion;
+import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.sheets.chart.Graph;
@@ -178,6 +178,6 @@ final class MeasuredDescent {
   }
 
   private static double withoutProfile(Motion motion) {
-    return motion.rotorPower() - motion.profilePower();
+    return motion.loads().rotorPower() - motion.loads().profilePower();
   }
 }

@@ -2,7 +2,7 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.Motion;
+import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
 import java.util.ArrayList;
@@ -107,12 +107,14 @@ final class RealCraft {
 
   private static double figureOfMerit(Craft craft) {
     Motion hover = craft.vertical(0);
-    return hover.thrust() * craft.hoverInduced(hover.thrust()) / hover.rotorPower();
+    return hover.loads().thrust()
+        * craft.hoverInduced(hover.loads().thrust())
+        / hover.loads().rotorPower();
   }
 
   private static double hoverTime(Craft craft) {
     double speed = craft.si(Rotor.TIP_SPEED) / craft.si(Rotor.RADIUS);
-    return 0.5 * craft.si(Rotor.INERTIA) * speed * speed / craft.vertical(0).shaftPower();
+    return 0.5 * craft.si(Rotor.INERTIA) * speed * speed / craft.vertical(0).loads().shaftPower();
   }
 
   private static double flatPlate(Craft craft) {

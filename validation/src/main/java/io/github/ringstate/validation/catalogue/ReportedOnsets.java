@@ -1,7 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.dynamics.Propagators;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.validation.check.Check;
@@ -69,7 +69,7 @@ final class ReportedOnsets {
     Measured deepest = Measured.of("deepest-sink");
     double greatest =
         DemoCraft.ALL.stream()
-            .map(craft -> Descent.fly(models, craft, models.ring(), PreciseFlyer.standard()))
+            .map(craft -> Descent.fly(models, craft, models.ring(), Propagators.precise()))
             .mapToDouble(descent -> descent.settled() * descent.vh())
             .max()
             .orElseThrow();

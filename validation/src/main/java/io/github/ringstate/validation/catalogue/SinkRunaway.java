@@ -1,7 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.flight.PreciseFlyer;
+import io.github.ringstate.dynamics.Propagators;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Graph;
@@ -51,7 +51,7 @@ public final class SinkRunaway implements Topic {
                 ring.settled(),
                 "Between the end of the fold and autorotation. Required: near 1.6."));
     Descent again =
-        Descent.fly(models, DemoCraft.TRAINER, models.ring(), PreciseFlyer.extrapolation(1e-10));
+        Descent.fly(models, DemoCraft.TRAINER, models.ring(), Propagators.extrapolation(1e-10));
     double worst = 0;
     for (int i = 0; i < ring.sink().length; i++) {
       worst = Math.max(worst, Math.abs(ring.sink()[i] - again.sink()[i]));
@@ -101,7 +101,7 @@ public final class SinkRunaway implements Topic {
   }
 
   private static Descent descent(Models models, InflowModel inflow) {
-    return Descent.fly(models, DemoCraft.TRAINER, inflow, PreciseFlyer.standard());
+    return Descent.fly(models, DemoCraft.TRAINER, inflow, Propagators.precise());
   }
 
   private static Question required(String name, String quantity, String unit) {

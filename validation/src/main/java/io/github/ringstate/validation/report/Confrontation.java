@@ -1,11 +1,10 @@
 package io.github.ringstate.validation.report;
 
 import io.github.ringstate.validation.catalogue.HeldOut;
-import io.github.ringstate.validation.check.Source;
+import io.github.ringstate.validation.catalogue.Unmeasured;
+import io.github.ringstate.validation.catalogue.Wanted;
 import io.github.ringstate.validation.check.Tally;
-import io.github.ringstate.validation.reference.ReferenceTable;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * What the model is held against that nothing was fitted to.
@@ -14,14 +13,17 @@ import java.util.stream.IntStream;
  * @param counted the sources of the validations that count, with their number of checks
  * @param held the checks against sources that are held out
  * @param wanted the sources that could not be read
+ * @param unmeasured the numbers that stay as they were fitted or assumed
  */
-record Confrontation(Kinds kinds, List<Work> counted, List<CheckEntry> held, List<Wanted> wanted) {
+record Confrontation(
+    Kinds kinds,
+    List<Work> counted,
+    List<CheckEntry> held,
+    List<Wanted> wanted,
+    List<Unmeasured> unmeasured) {
 
   /** A work and how many checks it gives. */
   record Work(int number, String text, long checks, boolean isHeld) {}
-
-  /** A work that could not be read, and what it would settle. */
-  record Wanted(String text, String settles) {}
 
   static Confrontation of(Tally tally, Bibliography bibliography) {
     return new Confrontation(
@@ -40,24 +42,7 @@ record Confrontation(Kinds kinds, List<Work> counted, List<CheckEntry> held, Lis
             .filter(check -> HeldOut.covers(check.question().source()))
             .map(check -> CheckEntry.of(check, bibliography))
             .toList(),
-        read());
-  }
-
-  private static List<Wanted> read() {
-    ReferenceTable table = ReferenceTable.read("wanted.csv");
-    List<String> authors = table.words("author");
-    return IntStream.range(0, authors.size())
-        .mapToObj(
-            i ->
-                new Wanted(
-                    new Source(
-                            authors.get(i),
-                            table.words("title").get(i),
-                            table.words("number").get(i),
-                            table.words("year").get(i),
-                            "")
-                        .work(),
-                    table.words("would_settle").get(i)))
-        .toList();
+        Wanted.works(),
+        Unmeasured.numbers());
   }
 }

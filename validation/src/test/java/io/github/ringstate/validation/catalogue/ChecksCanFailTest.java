@@ -263,7 +263,7 @@ class ChecksCanFailTest {
             Rotor.INDUCED_POWER_FACTOR,
             Rotor.BLADE_LOADING_LIMIT,
             Rotor.APPARENT_MASS,
-            Rotor.LEAST_MASS_FLOW,
+            Rotor.MINIMUM_MASS_FLOW,
             Rotor.TIP_LOSS)
         .map(
             parameter -> {

@@ -9,6 +9,7 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.quantity.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -110,7 +111,9 @@ public record SummaryReport(LossSummary summary) implements Report {
     if (loss.isEmpty()) {
       return "";
     }
-    return Double.isInfinite(loss.getAsDouble()) ? "not arrested" : units.lost(loss.getAsDouble());
+    return Double.isInfinite(loss.getAsDouble())
+        ? "not arrested"
+        : units.loss(Unit.FOOT.toSi(loss.getAsDouble()));
   }
 
   @Override

@@ -13,6 +13,7 @@ import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -81,7 +82,7 @@ final class CraftReader {
           || !(height >= 0 && height <= GREATEST_HEIGHT_FT)) {
         throw document.bad(List.of(HEIGHT_VELOCITY), allowed);
       }
-      points.add(new HeightVelocityPoint(airspeed, height));
+      points.add(new HeightVelocityPoint(Unit.KNOT.toSi(airspeed), Unit.FOOT.toSi(height)));
     }
     if (!list.isArray() || points.isEmpty()) {
       throw document.bad(List.of(HEIGHT_VELOCITY), allowed);

@@ -3,7 +3,7 @@ package io.github.ringstate.files.craft;
 /**
  * A point of the height-velocity curve in a flight manual, as the user copied it.
  *
- * @param airspeedKt airspeed, kt
- * @param heightFt height above the ground, ft
+ * @param airspeed airspeed, m/s
+ * @param height height above the ground, m
  */
-public record HeightVelocityPoint(double airspeedKt, double heightFt) {}
+public record HeightVelocityPoint(double airspeed, double height) {}

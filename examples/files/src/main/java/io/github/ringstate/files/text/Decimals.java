@@ -62,4 +62,26 @@ public final class Decimals {
   public static BigDecimal rounded(double value) {
     return new BigDecimal(value).setScale(MOST_DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
   }
+
+  /**
+   * Rounds a number upwards from what is {@link #rounded written} of it.
+   *
+   * @param value the number; finite
+   * @param decimals how many digits are to stand behind the point
+   * @return the rounded number
+   */
+  public static double up(double value, int decimals) {
+    return rounded(value).setScale(decimals, RoundingMode.CEILING).doubleValue();
+  }
+
+  /**
+   * Rounds a number downwards from what is {@link #rounded written} of it.
+   *
+   * @param value the number; finite
+   * @param decimals how many digits are to stand behind the point
+   * @return the rounded number
+   */
+  public static double down(double value, int decimals) {
+    return rounded(value).setScale(decimals, RoundingMode.FLOOR).doubleValue();
+  }
 }

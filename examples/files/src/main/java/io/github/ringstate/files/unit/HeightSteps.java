@@ -10,9 +10,6 @@ public enum HeightSteps {
   /** 1 m below 300 m, 5 m from there, 10 m from 3000 m. */
   METRES("m", 300, 3000);
 
-  /** What a conversion between metres and feet may leave behind; no height. */
-  private static final double ROUNDING = 1e-9;
-
   private static final double MIDDLE = 5;
   private static final double COARSE = 10;
 
@@ -43,7 +40,7 @@ public enum HeightSteps {
    * @return the rounded height, not below the height
    */
   public double up(double height) {
-    return rounded(height, value -> Math.ceil(value - ROUNDING) + 0.0);
+    return rounded(height, value -> Decimals.up(value, 0));
   }
 
   /**
@@ -53,7 +50,7 @@ public enum HeightSteps {
    * @return the rounded height, not above the height
    */
   public double down(double height) {
-    return rounded(height, value -> Math.floor(value + ROUNDING));
+    return rounded(height, value -> Decimals.down(value, 0));
   }
 
   private double rounded(double height, DoubleUnaryOperator rounding) {

@@ -130,6 +130,16 @@ public enum UnitSystem {
   }
 
   /**
+   * A vertical speed, as fine as it is measured.
+   *
+   * @param si the speed, m/s
+   * @return whole feet per minute or hundredths of a metre per second, with the unit
+   */
+  public String fineVerticalSpeedInWords(double si) {
+    return fineVerticalSpeed(si) + " " + verticalSpeed.symbol();
+  }
+
+  /**
    * A height without its unit.
    *
    * @param si the height, m
@@ -150,57 +160,33 @@ public enum UnitSystem {
   }
 
   /**
-   * A height lost, without its unit.
-   *
-   * @param feet the height, ft, not negative
-   * @return the height in this system, rounded by {@link #steps}
-   */
-  public String lost(double feet) {
-    return Decimals.fixed(rounded(feet), 0);
-  }
-
-  /**
    * A height needed, without its unit.
    *
-   * @param feet the height, ft, not negative
+   * @param si the height, m, not negative
    * @return the height in this system, rounded upwards by {@link #steps}
    */
-  public String needed(double feet) {
-    return Decimals.fixed(up(feet), 0);
-  }
-
-  /**
-   * Rounds a height by {@link #steps}.
-   *
-   * @param feet the height, ft, not negative
-   * @return the height in this system
-   */
-  public double rounded(double feet) {
-    return steps.rounded(own(feet));
+  public String needed(double si) {
+    return Decimals.fixed(up(si), 0);
   }
 
   /**
    * Rounds a height upwards.
    *
-   * @param feet the height, ft, not negative
+   * @param si the height, m, not negative
    * @return the height in this system
    */
-  public double up(double feet) {
-    return steps.up(own(feet));
+  public double up(double si) {
+    return steps.up(length.fromSi(si));
   }
 
   /**
    * Rounds a height downwards.
    *
-   * @param feet the height, ft, not negative
+   * @param si the height, m, not negative
    * @return the height in this system
    */
-  public double down(double feet) {
-    return steps.down(own(feet));
-  }
-
-  private double own(double feet) {
-    return this == AVIATION ? feet : Unit.FOOT.toSi(feet);
+  public double down(double si) {
+    return steps.down(length.fromSi(si));
   }
 
   /**
@@ -242,6 +228,17 @@ public enum UnitSystem {
    */
   public String typed(Unit unit, double si) {
     return given(unit, unit.fromSi(si));
+  }
+
+  /**
+   * The same without the unit.
+   *
+   * @param unit the unit in which it was given
+   * @param si the quantity in SI units
+   * @return without needless decimals
+   */
+  public String typedNumber(Unit unit, double si) {
+    return number(unit, unit.fromSi(si));
   }
 
   /**

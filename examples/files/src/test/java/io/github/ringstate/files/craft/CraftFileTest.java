@@ -57,14 +57,14 @@ class CraftFileTest {
       numbers = numbers.with(parameter, low + (high - low) * random.nextDouble());
     }
     // in the order that a craft needs
-    numbers = inOrder(numbers, Helicopter.LEAST_MASS, Helicopter.MASS, Helicopter.GREATEST_MASS);
+    numbers = inOrder(numbers, Helicopter.MINIMUM_MASS, Helicopter.MASS, Helicopter.MAXIMUM_MASS);
     numbers =
         inOrder(
             numbers,
             Helicopter.CONTINUOUS_POWER,
-            Helicopter.SHORT_TIME_POWER,
+            Helicopter.TAKE_OFF_POWER,
             Helicopter.SEA_LEVEL_POWER);
-    numbers = inOrder(numbers, Helicopter.LEAST_COLLECTIVE, Helicopter.GREATEST_COLLECTIVE);
+    numbers = inOrder(numbers, Helicopter.MINIMUM_COLLECTIVE, Helicopter.MAXIMUM_COLLECTIVE);
     Helicopter craft =
         new Helicopter(
             "any_craft-" + seed,

@@ -117,7 +117,7 @@ class SweepFileTest {
         "[craft];mass_kg = { from = 500, to = 600, values = 3, scale = \"x\" }|2| mass_kg | log",
         "[craft];name = \"gyro\"                             | 2 | 'gyro'           | trainer",
         "[craft];name = 3                                    | 2 | craft.name       | trainer",
-        "[entry];nose_up_deg = 5                             | 2 | settling         | with steep",
+        "[entry];final_airspeed_kt = 5                       | 2 | tailwind-approach | with steep",
         "[entry];kind = \"spiral\"                           | 2 | 'spiral'         | steep",
         "[pilot];delay_s = -1                                | 2 | '-1.0'           | 0 to 60 s",
         "[pilot];count = 0                                   | 2 | pilot.count      | 1 to 10000000",

@@ -24,7 +24,7 @@ class HeightStepsTest {
     "1326,1330"
   })
   void feetAreRoundedToWhatTheModelDeserves(double feet, String text) {
-    assertEquals(text, UnitSystem.AVIATION.lost(feet));
+    assertEquals(text, UnitSystem.AVIATION.loss(feet * 0.3048));
   }
 
   @ParameterizedTest
@@ -64,7 +64,7 @@ class HeightStepsTest {
     "2001,610"
   })
   void inMetresTheStepsAreAsFine(double feet, String text) {
-    assertEquals(text, UnitSystem.SI.lost(feet));
+    assertEquals(text, UnitSystem.SI.loss(feet * 0.3048));
   }
 
   @ParameterizedTest

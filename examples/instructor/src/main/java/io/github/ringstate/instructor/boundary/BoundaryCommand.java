@@ -31,7 +31,7 @@ import picocli.CommandLine.Option;
     },
     footer = {
       "",
-      "Example: the twin at its greatest mass, 6000 ft up",
+      "Example: the twin at its maximum mass, 6000 ft up",
       "  ringstate boundary --craft twin --mass-kg 4300 --pressure-altitude-ft 6000",
       "and its picture, with a flight through it",
       "  ringstate boundary --craft twin --fly lateral --format svg --output boundary.svg",
@@ -73,7 +73,9 @@ public final class BoundaryCommand implements Runnable {
   @Option(
       names = "--entry",
       paramLabel = "ENTRY",
-      description = "Entry of that flight: settling, steep or downwind. Unless given: settling.")
+      description =
+          "Entry of that flight: tailwind-approach, settling, steep or downwind. Unless given:"
+              + " tailwind-approach.")
   private @Nullable String entry;
 
   @Mixin private final PictureOutput output = new PictureOutput();
@@ -91,11 +93,13 @@ public final class BoundaryCommand implements Runnable {
   public void run() {
     Delivery delivery = output.delivery(terminal);
     Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
-    double stepKt = NumberText.one("--step-kt", step, STEP);
-    delivery.deliver(new BoundaryReport(Chart.of(conditions, stepKt), path(conditions)));
+    BoundaryRequest request =
+        new BoundaryRequest(
+            conditions, NumberText.si("--step-kt", step, STEP), flight(), output.isPicture());
+    delivery.deliver(new BoundaryReport(request, BoundaryResult.of(request)));
   }
 
-  private Optional<FlightPath> path(Conditions conditions) {
+  private Optional<BoundaryRequest.Flight> flight() {
     EntryKind kind =
         entry == null
             ? EntryKind.STANDARD
@@ -114,6 +118,6 @@ public final class BoundaryCommand implements Runnable {
           "--fly has no place in text and tables" + UserError.ALLOWED + "html, svg, png");
     }
     Technique chosen = new Choice<>("--fly", Technique.ALL, Technique::name).one(recovery);
-    return Optional.of(FlightPath.fly(conditions, Approach.standard(kind), chosen, delayS));
+    return Optional.of(new BoundaryRequest.Flight(Approach.standard(kind), chosen, delayS));
   }
 }

@@ -6,7 +6,6 @@ import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.text.Wrapping;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Legend;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.chart.Plot;
@@ -18,7 +17,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
@@ -31,7 +29,6 @@ final class BoundaryPicture implements Picture {
   private static final int FOOT = 8;
   private static final int FOOT_LINE = 13;
   private static final int CAUTION_COLUMNS = 140;
-  private static final double FINE_STEP_KT = 0.1;
 
   private static final Color SHADE = new Color(0xE6E6E6);
 
@@ -40,21 +37,20 @@ final class BoundaryPicture implements Picture {
       List.of(SeriesMarkers.CIRCLE, SeriesMarkers.DIAMOND, SeriesMarkers.SQUARE);
 
   private final Chart chart;
-  private final Optional<FlightPath> path;
+  private final BoundaryResult result;
   private final UnitSystem units;
   private final boolean alone;
 
   /**
    * Creates the picture.
    *
-   * @param chart the boundaries
-   * @param path the way of a flight
+   * @param result the boundaries, drawn ones among them
    * @param units the units
    * @param alone whether it must say itself what it shows, with the caution
    */
-  BoundaryPicture(Chart chart, Optional<FlightPath> path, UnitSystem units, boolean alone) {
-    this.chart = Chart.closed(chart.conditions(), FINE_STEP_KT);
-    this.path = path;
+  BoundaryPicture(BoundaryResult result, UnitSystem units, boolean alone) {
+    this.chart = result.drawn().orElseThrow();
+    this.result = result;
     this.units = units;
     this.alone = alone;
   }
@@ -64,27 +60,35 @@ final class BoundaryPicture implements Picture {
     for (int i = 0; i < chart.criteria().size(); i++) {
       entries.add(
           new Legend.Entry(
-              chart.criteria().get(i) + (i == 0 ? " (shaded)" : ""), Pen.of(i), true, false));
+              i == 0
+                  ? BoundaryMessages.SAY.shaded(chart.criteria().get(i))
+                  : chart.criteria().get(i),
+              Pen.of(i),
+              true,
+              false));
     }
-    path.ifPresent(
-        flown -> {
-          entries.add(new Legend.Entry("flight: " + flown.inWords(), PATH, true, false));
-          for (int i = 0; i < flown.marks().size(); i++) {
-            entries.add(
-                new Legend.Entry(
-                    flown.marks().get(i).mark(),
-                    new Pen(Plot.INK, Pen.line(1), MARKS.get(i % MARKS.size())),
-                    false,
-                    true));
-          }
-        });
+    result
+        .path()
+        .ifPresent(
+            flown -> {
+              entries.add(
+                  new Legend.Entry(BoundaryMessages.SAY.drawn(flown.inWords()), PATH, true, false));
+              for (int i = 0; i < flown.marks().size(); i++) {
+                entries.add(
+                    new Legend.Entry(
+                        flown.marks().get(i).mark(),
+                        new Pen(Plot.INK, Pen.line(1), MARKS.get(i % MARKS.size())),
+                        false,
+                        true));
+              }
+            });
     return new Legend(WIDTH - 20, entries);
   }
 
   /** What a picture that stands alone must say below. */
   private List<String> foot() {
     List<String> lines = new ArrayList<>();
-    if (path.isPresent() && path.get().recovery().isMistaken()) {
+    if (result.isMistaken()) {
       lines.addAll(Wrapping.lines(NotAWayOut.TEXT, CAUTION_COLUMNS));
     }
     lines.addAll(Wrapping.lines(Caution.TEXT, CAUTION_COLUMNS));
@@ -104,18 +108,12 @@ final class BoundaryPicture implements Picture {
   @Override
   public String description() {
     Conditions conditions = chart.conditions();
-    return "The vortex ring state of the craft "
-        + conditions.craft().name()
-        + ", "
-        + Decimals.brief(conditions.massKg())
-        + " kg, density altitude "
-        + units.length(conditions.air().densityAltitude())
-        + " "
-        + units.length().symbol()
-        + ": vertical speeds between which it lies at each airspeed, by "
-        + String.join(", ", chart.criteria())
-        + path.map(flown -> "; and a flight through it, " + flown.inWords()).orElse("")
-        + ".";
+    return BoundaryMessages.SAY.description(
+        conditions.craft().name(),
+        Decimals.brief(conditions.massKg()),
+        units.lengthInWords(conditions.air().densityAltitude()),
+        String.join(", ", chart.criteria()),
+        result.path().map(FlightPath::inWords).orElse(""));
   }
 
   @Override
@@ -129,14 +127,10 @@ final class BoundaryPicture implements Picture {
       graphics.setFont(SheetFont.SEMIBOLD.sized(14));
       Conditions conditions = chart.conditions();
       graphics.drawString(
-          "Vortex ring state: "
-              + conditions.craft().name()
-              + ", "
-              + Decimals.brief(conditions.massKg())
-              + " kg, density altitude "
-              + units.length(conditions.air().densityAltitude())
-              + " "
-              + units.length().symbol(),
+          BoundaryMessages.SAY.title(
+              conditions.craft().name(),
+              Decimals.brief(conditions.massKg()),
+              units.lengthInWords(conditions.air().densityAltitude())),
           12,
           18);
       graphics.setFont(SheetFont.REGULAR.sized(10));
@@ -159,15 +153,15 @@ final class BoundaryPicture implements Picture {
         Plot.of(
             WIDTH,
             PLOT,
-            "airspeed along the disc, " + units.speed().symbol(),
-            "vertical speed along the shaft, " + units.verticalSpeed().symbol(),
+            BoundaryMessages.SAY.edgewise(units.speed().symbol()),
+            BoundaryMessages.SAY.axial(units.verticalSpeed().symbol()),
             description());
     plot.reachUp(0);
     plot.area(outline(chart.criteria().get(0)), SHADE);
     for (int i = 0; i < chart.criteria().size(); i++) {
       plot.line(outline(chart.criteria().get(i)), Pen.of(i), false);
     }
-    path.ifPresent(flown -> flight(plot, flown));
+    result.path().ifPresent(flown -> flight(plot, flown));
     return plot;
   }
 
@@ -177,19 +171,17 @@ final class BoundaryPicture implements Picture {
     List<BoundaryRow> rows =
         chart.rows().stream().filter(row -> row.criterion().equals(criterion)).toList();
     for (BoundaryRow row : rows) {
-      add(points, row.airspeedKt(), row.onsetFpm());
+      add(points, row.airspeed(), row.onset());
     }
     for (int i = rows.size() - 1; i >= 0; i--) {
       BoundaryRow row = rows.get(i);
-      row.exitFpm().ifPresent(exit -> add(points, row.airspeedKt(), exit));
+      row.exit().ifPresent(exit -> add(points, row.airspeed(), exit));
     }
     return points;
   }
 
-  private void add(Points points, double airspeedKt, double sinkFpm) {
-    points.add(
-        units.speed().fromSi(Unit.KNOT.toSi(airspeedKt)),
-        -units.verticalSpeed().fromSi(Unit.FOOT_PER_MINUTE.toSi(sinkFpm)));
+  private void add(Points points, double airspeed, double sink) {
+    points.add(units.speed().fromSi(airspeed), -units.verticalSpeed().fromSi(sink));
   }
 
   private void flight(Plot plot, FlightPath flown) {

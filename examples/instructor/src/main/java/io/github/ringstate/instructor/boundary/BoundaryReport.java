@@ -24,19 +24,20 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The boundaries of the ring state for one craft.
+ * Between which rates of descent the ring state lies.
  *
- * @param chart the boundaries
- * @param path the way of a flight, for the picture
+ * @param request what was asked for
+ * @param result what was found
  */
-record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printable, Pictured {
+record BoundaryReport(BoundaryRequest request, BoundaryResult result)
+    implements Printable, Pictured {
 
   private static final List<Column<BoundaryRow>> COLUMNS =
       List.of(
           new Column<>("criterion", row -> Cell.text(row.criterion())),
-          new Column<>("airspeed_kt", row -> Cell.given(row.airspeedKt())),
-          new Column<>("onset_fpm", row -> Cell.number(row.onsetFpm())),
-          new Column<>("exit_fpm", row -> Cell.number(row.exitFpm())));
+          new Column<>("airspeed_kt", row -> Cell.given(Unit.KNOT, row.airspeed())),
+          new Column<>("onset_fpm", row -> Cell.in(Unit.FOOT_PER_MINUTE, row.onset())),
+          new Column<>("exit_fpm", row -> Cell.in(Unit.FOOT_PER_MINUTE, row.exit())));
 
   @Override
   public String title() {
@@ -45,31 +46,11 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
 
   @Override
   public Picture picture(PageSettings settings) {
-    return new BoundaryPicture(chart, path, settings.units(), true);
+    return new BoundaryPicture(result, settings.units(), true);
   }
 
   @Override
   public Page page(PageSettings settings) {
-    List<Term> words = new ArrayList<>(definitions());
-    words.removeIf(term -> term.word().contains("_"));
-    words.add(
-        0,
-        new Term(
-            "ring state",
-            "the speeds between the two branches of a line, by its criterion; published criteria"
-                + " differ this much"));
-    if (path.isPresent()) {
-      words.add(
-          new Term(
-              "flight",
-              "at recognition the delay is over and the pilot first moves the controls; the descent"
-                  + " is arrested when the vertical speed is back to zero, which along a tilted"
-                  + " shaft it need not be"));
-    }
-    words.add(
-        new Term(
-            "hover induced velocity",
-            "the speed at which the rotor drives the air down in a hover out of ground effect"));
     return new Page(
         BoundaryReport.class,
         "boundary.mustache",
@@ -79,58 +60,34 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
             "heading",
             heading(settings.units()),
             "flight",
-            path.map(FlightPath::inWords).orElse("none drawn"),
+            result.path().map(FlightPath::inWords).orElse(BoundaryMessages.SAY.noFlight()),
             "isMistaken",
-            path.filter(flown -> flown.recovery().isMistaken()).isPresent(),
+            result.isMistaken(),
             "terms",
-            words,
+            BoundaryMessages.SAY.pageDefinitions(result.path().isPresent()),
             "parameters",
             ModelNote.standard()),
-        Map.of("picture", new BoundaryPicture(chart, path, settings.units(), false)));
+        Map.of("picture", new BoundaryPicture(result, settings.units(), false)));
   }
 
   @Override
   public Table<BoundaryRow> table() {
-    return new Table<>(COLUMNS, chart.rows());
+    return new Table<>(COLUMNS, result.chart().rows());
   }
 
   @Override
   public Map<String, Cell> facts() {
-    Conditions conditions = chart.conditions();
+    Conditions conditions = request.conditions();
     Map<String, Cell> facts = ConditionCells.facts(conditions, false);
     facts.put(
-        "hover_induced_velocity_fpm",
-        Cell.number(Unit.FOOT_PER_MINUTE.fromSi(conditions.hoverInduced())));
-    facts.put("step_kt", Cell.given(chart.stepKt()));
+        "hover_induced_velocity_fpm", Cell.in(Unit.FOOT_PER_MINUTE, conditions.hoverInduced()));
+    facts.put("step_kt", Cell.given(Unit.KNOT, request.step()));
     return facts;
   }
 
   @Override
   public List<Term> definitions() {
-    List<Term> terms = new ArrayList<>();
-    terms.add(
-        new Term("onset_fpm", "rate of descent at which a slow descent enters the ring state"));
-    terms.add(new Term("exit_fpm", "rate of descent at which a fast descent leaves it"));
-    terms.addAll(criteria());
-    return terms;
-  }
-
-  private static List<Term> criteria() {
-    return List.of(
-        new Term(
-            "assumption", "the disc is level: airspeed is along it, the descent along the shaft"),
-        new Term(
-            "heave-damping",
-            "a faster sink means less thrust, by the ring-state inflow model; the boundary that"
-                + " loss and fly use"),
-        new Term(
-            "wake-transport",
-            "the tip vortices are carried away from the disc too slowly (constants from memory,"
-                + " unsure)"),
-        new Term(
-            "tip-vortex",
-            "the descent is as fast as the tip vortices leave the disc; it knows no exit and never"
-                + " closes, and is cut off where the others have closed"));
+    return BoundaryMessages.SAY.dataDefinitions();
   }
 
   @Override
@@ -140,47 +97,33 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
 
   @Override
   public Sheet sheet(UnitSystem units) {
-    List<Term> terms = new ArrayList<>();
-    terms.add(
-        new Term(
-            "onset, exit",
-            "the rates of descent between which the rotor is in the ring state; published criteria"
-                + " differ this much"));
-    terms.addAll(criteria());
     return new Sheet(
         List.of(
             new Sheet.Title("Vortex ring state: its boundary by three criteria"),
             new Sheet.Terms(heading(units)),
             grid(units),
-            new Sheet.Terms(terms),
+            new Sheet.Terms(BoundaryMessages.SAY.definitions()),
             new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
   }
 
   private List<Term> heading(UnitSystem units) {
-    Conditions conditions = chart.conditions();
+    Conditions conditions = request.conditions();
     List<Term> heading = new ArrayList<>();
     heading.add(
         new Term("Craft", conditions.craft().name() + ": " + conditions.craft().description()));
     heading.addAll(conditions.terms(units));
-    heading.add(
-        new Term(
-            "Rotor",
-            "hover induced velocity "
-                + induced(conditions.hoverInduced(), units)
-                + ", disc loading "
-                + Decimals.fixed(conditions.craft().discLoading(), 0)
-                + " N/m2"));
+    heading.addAll(
+        BoundaryMessages.SAY.rotor(
+            units.fineVerticalSpeedInWords(conditions.hoverInduced()),
+            units == UnitSystem.AVIATION
+                ? Decimals.fixed(Unit.KNOT.fromSi(conditions.hoverInduced()), 1) + " kt"
+                : "",
+            Decimals.fixed(conditions.craft().discLoading(), 0)));
     return heading;
   }
 
-  private static String induced(double si, UnitSystem units) {
-    String vertical = units.fineVerticalSpeed(si) + " " + units.verticalSpeed().symbol();
-    return units == UnitSystem.AVIATION
-        ? vertical + " or " + Decimals.fixed(Unit.KNOT.fromSi(si), 1) + " kt"
-        : vertical;
-  }
-
   private Sheet.Grid grid(UnitSystem units) {
+    Chart chart = result.chart();
     String sink = units.verticalSpeed().symbol();
     List<GridColumn> columns = new ArrayList<>();
     columns.add(GridColumn.right("airspeed", "", units.speed().symbol()));
@@ -193,23 +136,19 @@ record BoundaryReport(Chart chart, Optional<FlightPath> path) implements Printab
       List<String> line = new ArrayList<>();
       line.add(
           units == UnitSystem.AVIATION
-              ? Decimals.given(airspeed)
-              : Decimals.fixed(Unit.KNOT.toSi(airspeed), 2));
+              ? Decimals.given(Unit.KNOT.fromSi(airspeed))
+              : Decimals.fixed(airspeed, 2));
       for (String criterion : chart.criteria()) {
         Optional<BoundaryRow> row = chart.at(criterion, airspeed);
-        line.add(row.map(one -> sink(one.onsetFpm(), units)).orElse("-"));
-        line.add(row.map(BoundaryRow::exitFpm).map(exit -> whole(exit, units)).orElse("-"));
+        line.add(row.map(one -> units.fineVerticalSpeed(one.onset())).orElse("-"));
+        line.add(row.map(BoundaryRow::exit).map(exit -> whole(exit, units)).orElse("-"));
       }
       lines.add(line);
     }
     return new Sheet.Grid(columns, lines);
   }
 
-  private static String whole(OptionalDouble fpm, UnitSystem units) {
-    return fpm.isPresent() ? sink(fpm.getAsDouble(), units) : "-";
-  }
-
-  private static String sink(double fpm, UnitSystem units) {
-    return units.fineVerticalSpeed(Unit.FOOT_PER_MINUTE.toSi(fpm));
+  private static String whole(OptionalDouble sink, UnitSystem units) {
+    return sink.isPresent() ? units.fineVerticalSpeed(sink.getAsDouble()) : "-";
   }
 }

@@ -7,25 +7,24 @@ import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TipVortex;
 import io.github.ringstate.inflow.WakeTransport;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The boundaries of the ring state in knots and feet per minute.
+ * The boundaries of the ring state.
  *
  * <p>The disc is taken as level, so that airspeed is edgewise and the rate of descent axial. The
  * chart ends at the first step of airspeed at which no closed boundary is left; a criterion that
  * does not close is cut off there.
  *
  * @param conditions craft, mass and air
- * @param stepKt step of airspeed, kt
+ * @param step step of airspeed, m/s
  * @param criteria the criteria's names
  * @param rows for each criterion each airspeed at which it has a boundary
  */
-record Chart(Conditions conditions, double stepKt, List<String> criteria, List<BoundaryRow> rows) {
+record Chart(Conditions conditions, double step, List<String> criteria, List<BoundaryRow> rows) {
 
   Chart {
     criteria = List.copyOf(criteria);
@@ -35,22 +34,22 @@ record Chart(Conditions conditions, double stepKt, List<String> criteria, List<B
   /** Halvings of the last step of a closing boundary in a picture. */
   private static final int HALVINGS = 20;
 
-  static Chart of(Conditions conditions, double stepKt) {
-    return of(conditions, stepKt, false);
+  static Chart of(Conditions conditions, double step) {
+    return of(conditions, step, false);
   }
 
   /**
    * The same for a picture: a boundary that closes is followed to where it does, between two steps.
    *
    * @param conditions craft, mass and air
-   * @param stepKt step of airspeed, kt
+   * @param step step of airspeed, m/s
    * @return the boundaries
    */
-  static Chart closed(Conditions conditions, double stepKt) {
-    return of(conditions, stepKt, true);
+  static Chart closed(Conditions conditions, double step) {
+    return of(conditions, step, true);
   }
 
-  private static Chart of(Conditions conditions, double stepKt, boolean closed) {
+  private static Chart of(Conditions conditions, double step, boolean closed) {
     List<BoundaryCriterion> criteria =
         List.of(
             new HeaveDamping(RingStateInflow.standard()),
@@ -64,23 +63,23 @@ record Chart(Conditions conditions, double stepKt, List<String> criteria, List<B
             .filter(Double::isFinite)
             .max()
             .orElse(0);
-    int steps = (int) Math.ceil(Unit.KNOT.fromSi(reach * hoverInduced) / stepKt);
+    int steps = (int) Math.ceil(reach * hoverInduced / step);
     List<BoundaryRow> rows = new ArrayList<>();
     for (BoundaryCriterion criterion : criteria) {
       double last = Double.NaN;
       for (int i = 0; i <= steps; i++) {
-        Optional<BoundaryRow> row = at(criterion, i * stepKt, hoverInduced);
+        Optional<BoundaryRow> row = at(criterion, i * step, hoverInduced);
         if (row.isPresent()) {
           rows.add(row.get());
-          last = i * stepKt;
+          last = i * step;
         }
       }
-      if (closed && last < steps * stepKt) {
-        rows.addAll(nose(criterion, last, last + stepKt, hoverInduced));
+      if (closed && last < steps * step) {
+        rows.addAll(nose(criterion, last, last + step, hoverInduced));
       }
     }
     return new Chart(
-        conditions, stepKt, criteria.stream().map(BoundaryCriterion::name).toList(), rows);
+        conditions, step, criteria.stream().map(BoundaryCriterion::name).toList(), rows);
   }
 
   /** Ever nearer to where a boundary closes. */
@@ -105,7 +104,7 @@ record Chart(Conditions conditions, double stepKt, List<String> criteria, List<B
   private static Optional<BoundaryRow> at(
       BoundaryCriterion criterion, double airspeed, double hoverInduced) {
     return criterion
-        .band(Unit.KNOT.toSi(airspeed) / hoverInduced)
+        .band(airspeed / hoverInduced)
         .map(band -> row(criterion.name(), airspeed, band, hoverInduced));
   }
 
@@ -115,31 +114,29 @@ record Chart(Conditions conditions, double stepKt, List<String> criteria, List<B
     return new BoundaryRow(
         criterion,
         airspeed,
-        Unit.FOOT_PER_MINUTE.fromSi(-band.onset() * hoverInduced),
-        exit.isPresent()
-            ? OptionalDouble.of(Unit.FOOT_PER_MINUTE.fromSi(-exit.getAsDouble() * hoverInduced))
-            : exit);
+        -band.onset() * hoverInduced,
+        exit.isPresent() ? OptionalDouble.of(-exit.getAsDouble() * hoverInduced) : exit);
   }
 
   /**
    * The airspeeds of the chart.
    *
-   * @return every airspeed at which a criterion has a boundary, kt, ascending
+   * @return every airspeed at which a criterion has a boundary, m/s, ascending
    */
   List<Double> airspeeds() {
-    return rows.stream().map(BoundaryRow::airspeedKt).distinct().sorted().toList();
+    return rows.stream().map(BoundaryRow::airspeed).distinct().sorted().toList();
   }
 
   /**
    * A criterion's boundary at an airspeed.
    *
    * @param criterion the criterion's name
-   * @param airspeedKt one of {@link #airspeeds}
+   * @param airspeed one of {@link #airspeeds}
    * @return the boundary, or empty if it has none there
    */
-  Optional<BoundaryRow> at(String criterion, double airspeedKt) {
+  Optional<BoundaryRow> at(String criterion, double airspeed) {
     return rows.stream()
-        .filter(row -> row.criterion().equals(criterion) && row.airspeedKt() == airspeedKt)
+        .filter(row -> row.criterion().equals(criterion) && row.airspeed() == airspeed)
         .findFirst();
   }
 }

@@ -1,12 +1,12 @@
 package io.github.ringstate.instructor.boundary;
 
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.EventKind;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.files.text.Decimals;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.NoSteadyFlightException;
-import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.pilot.Technique;
@@ -17,13 +17,13 @@ import java.util.List;
  * The way of one encounter through the speeds of the disc.
  *
  * @param recovery what the pilot does
- * @param delayS from onset to the pilot's action, s
+ * @param delay from onset to the pilot's action, s
  * @param entry the entry's name
  * @param points the speeds at equal steps of time
  * @param marks the speeds at which something happens
  */
 record FlightPath(
-    Technique recovery, double delayS, String entry, List<Point> points, List<Point> marks) {
+    Technique recovery, double delay, String entry, List<Point> points, List<Point> marks) {
 
   private static final double STEP = 0.1;
 
@@ -36,8 +36,8 @@ record FlightPath(
    * Speeds of the disc through the air.
    *
    * @param time since the flight began, s
-   * @param edgewise along the disc, m/s
-   * @param axial along the shaft, m/s, positive in climb
+   * @param edgewise edgewise airspeed, m/s
+   * @param axial axial speed, m/s, positive in climb
    * @param mark what happens there; empty for a point on the way
    */
   record Point(double time, double edgewise, double axial, String mark) {}
@@ -48,15 +48,15 @@ record FlightPath(
    * @param conditions craft, mass and air
    * @param approach how the flight comes to the ring state
    * @param recovery what the pilot does
-   * @param delayS from onset to the pilot's action, s
+   * @param delay from onset to the pilot's action, s
    * @return the way
    */
   static FlightPath fly(
-      Conditions conditions, Approach approach, Technique recovery, double delayS) {
+      Conditions conditions, Approach approach, Technique recovery, double delay) {
     double hover = conditions.hoverInduced();
     List<Point> points = new ArrayList<>();
-    History history =
-        new History(
+    Trajectory trajectory =
+        new Trajectory(
             STEP,
             (phase, motion) ->
                 points.add(
@@ -69,10 +69,10 @@ record FlightPath(
         approach
             .encounter(conditions.craft(), conditions.air())
             .withRecovery(recovery.standard())
-            .withDelay(delayS);
+            .withDelay(delay);
     Outcome outcome;
     try {
-      outcome = encounter.fly(PreciseFlyer.standard(), history);
+      outcome = encounter.fly(Simulator.precise(), trajectory);
     } catch (NoSteadyFlightException noStart) {
       throw Conditions.noStart(approach.kind().label(), noStart);
     }
@@ -84,7 +84,7 @@ record FlightPath(
                     || seen.kind() == EventKind.RECOGNITION
                     || seen.kind() == EventKind.ARREST)
         .forEach(seen -> marks.add(near(points, seen.time(), seen.kind().label())));
-    return new FlightPath(recovery, delayS, approach.kind().label(), points, marks);
+    return new FlightPath(recovery, delay, approach.kind().label(), points, marks);
   }
 
   private static Point near(List<Point> points, double time, String mark) {
@@ -103,12 +103,6 @@ record FlightPath(
    * @return a part of a sentence
    */
   String inWords() {
-    return "entry "
-        + entry
-        + ", recovery "
-        + recovery.shown()
-        + " begun "
-        + Decimals.brief(delayS)
-        + " s after onset";
+    return BoundaryMessages.SAY.flight(entry, recovery.shown(), Decimals.brief(delay));
   }
 }

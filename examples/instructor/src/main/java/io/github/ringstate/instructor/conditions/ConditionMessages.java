@@ -14,6 +14,8 @@ interface ConditionMessages {
 
   String hover(String percent);
 
+  String model(String name, String numbers);
+
   List<Term> conditions(
       String loadAndAir,
       String densityAltitude,

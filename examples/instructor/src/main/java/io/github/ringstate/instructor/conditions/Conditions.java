@@ -2,11 +2,11 @@ package io.github.ringstate.instructor.conditions;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 

@@ -3,8 +3,8 @@ package io.github.ringstate.instructor.conditions;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.flight.EquationsOfMotion;
-import io.github.ringstate.flight.Trim;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.inflow.RingStateInflow;
 
 /**
@@ -23,15 +23,15 @@ public record HoverPower(double needed, double continuous, double takeOff) {
    * @param craft the helicopter
    * @param air the air
    * @return the powers
-   * @throws io.github.ringstate.flight.NoSteadyFlightException if the rotor cannot carry the craft
-   *     in this air at any power
+   * @throws io.github.ringstate.dynamics.NoSteadyFlightException if the rotor cannot carry the
+   *     craft in this air at any power
    */
   static HoverPower of(Helicopter craft, Air air) {
     EquationsOfMotion motion =
         new EquationsOfMotion(craft, air, Wind.CALM, RingStateInflow.standard(), false);
     Trim hover = Trim.find(motion, 0, 0);
-    double needed = motion.at(0, hover.state(motion, 0, 0), (seen, controls) -> {}).shaftPower();
-    return new HoverPower(needed, craft.continuousPower(air), craft.shortTimePower(air));
+    double needed = motion.at(0, hover.state(motion, 0, 0)).loads().shaftPower();
+    return new HoverPower(needed, craft.continuousPower(air), craft.takeOffPower(air));
   }
 
   /**

@@ -15,12 +15,10 @@ public final class ModelNote {
    * @return a part of a sentence
    */
   public static String standard() {
-    return "inflow model "
-        + RingStateInflow.standard().name()
-        + " ("
-        + RingStateInflow.PARAMETERS.stream()
+    return ConditionMessages.SAY.model(
+        RingStateInflow.standard().name(),
+        RingStateInflow.PARAMETERS.stream()
             .map(parameter -> parameter.name() + " " + Decimals.brief(parameter.standard()))
-            .collect(Collectors.joining(", "))
-        + "), heave-damping boundary, all else standard";
+            .collect(Collectors.joining(", ")));
   }
 }

@@ -27,7 +27,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
           new Column<>("mass_kg", craft -> Cell.number(craft.mass())),
           new Column<>(
               "greatest_mass_kg",
-              craft -> Cell.number(craft.numbers().get(Helicopter.GREATEST_MASS))),
+              craft -> Cell.number(craft.numbers().get(Helicopter.MAXIMUM_MASS))),
           new Column<>("radius_m", craft -> Cell.number(craft.numbers().get(Rotor.RADIUS))),
           new Column<>("disc_loading_n_per_m2", craft -> Cell.number(craft.discLoading())),
           new Column<>(
@@ -58,7 +58,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
 
   @Override
   public List<Term> definitions() {
-    return List.of(new Term("rotation", "the way the main rotor turns, seen from above"));
+    return CraftMessages.SAY.listDefinitions();
   }
 
   @Override
@@ -72,7 +72,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
         List.of(
             GridColumn.left("craft"),
             GridColumn.right("mass", "kg"),
-            GridColumn.right("greatest", "mass, kg"),
+            GridColumn.right("maximum", "mass, kg"),
             GridColumn.right("radius", "m"),
             GridColumn.right("disc load", "N/m2"),
             GridColumn.right("continuous", "power, kW"),
@@ -89,9 +89,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
                     .toList()),
             new Sheet.Terms(
                 craft.stream().map(one -> new Term(one.name(), one.description())).toList()),
-            new Sheet.Paragraph(
-                "Rotation is seen from above. 'ringstate craft NAME' prints a craft as a file to"
-                    + " copy and change; --craft takes the copy."),
+            new Sheet.Paragraph(CraftMessages.SAY.copy()),
             new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
   }
 }

@@ -66,10 +66,7 @@ record CraftReport(Helicopter craft) implements Report {
 
   @Override
   public List<Term> definitions() {
-    return List.of(
-        new Term("rotation", "the way the main rotor turns, seen from above"),
-        new Term("low, high", "the range that is accepted"),
-        new Term("origin", "where the value comes from"));
+    return CraftMessages.SAY.definitions();
   }
 
   @Override

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
+import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.pilots.PilotCells;
@@ -15,9 +16,6 @@ import java.util.stream.Stream;
 /** The columns of a table of floors for machines. */
 final class FloorColumns {
 
-  /** What a conversion between metres and feet may leave behind, tenths of a foot; no height. */
-  private static final double ROUNDING = 1e-8;
-
   /** The columns of the CSV file. */
   static final List<Column<FloorRow>> CELLS =
       Stream.of(
@@ -30,11 +28,11 @@ final class FloorColumns {
                   new Column<>("recovery", row -> Cell.text(row.recovery().name())),
                   new Column<>("share", row -> Cell.given(row.share())),
                   new Column<>(
-                      "floor_ft", row -> PilotCells.feet(row.floorFt(), up(Quantile::value))),
+                      "floor_ft", row -> PilotCells.feet(row.floor(), up(Quantile::value))),
                   new Column<>(
-                      "floor_low_ft", row -> PilotCells.feet(row.floorFt(), down(Quantile::low))),
+                      "floor_low_ft", row -> PilotCells.feet(row.floor(), down(Quantile::low))),
                   new Column<>(
-                      "floor_high_ft", row -> PilotCells.feet(row.floorFt(), up(Quantile::high))),
+                      "floor_high_ft", row -> PilotCells.feet(row.floor(), up(Quantile::high))),
                   new Column<>("samples", row -> Cell.number(row.losses().samples(), 0))))
           .flatMap(List::stream)
           .toList();
@@ -44,17 +42,16 @@ final class FloorColumns {
       List.of(
           new Column<>("way_out", row -> Cell.yesNo(row.recovery().wayOut())),
           new Column<>("arrested_share", row -> PilotCells.share(row.losses().arrestedShare())),
-          new Column<>("p50_ft", row -> PilotCells.feet(row.losses().lossFt(0.5), Quantile::value)),
+          new Column<>("p50_ft", row -> PilotCells.feet(row.losses().loss(0.5), Quantile::value)),
+          new Column<>("p95_ft", row -> PilotCells.feet(row.losses().loss(0.95), Quantile::value)),
           new Column<>(
-              "p95_ft", row -> PilotCells.feet(row.losses().lossFt(0.95), Quantile::value)),
-          new Column<>(
-              "floor_models_ft", row -> PilotCells.feet(row.modelsFloorFt(), up(Quantile::value))),
+              "floor_models_ft", row -> PilotCells.feet(row.modelsFloor(), up(Quantile::value))),
           new Column<>(
               "floor_models_low_ft",
-              row -> PilotCells.feet(row.modelsFloorFt(), down(Quantile::low))),
+              row -> PilotCells.feet(row.modelsFloor(), down(Quantile::low))),
           new Column<>(
               "floor_models_high_ft",
-              row -> PilotCells.feet(row.modelsFloorFt(), up(Quantile::high))));
+              row -> PilotCells.feet(row.modelsFloor(), up(Quantile::high))));
 
   /** What belongs to a whole table. */
   static List<Column<FloorBlock>> blocks(FloorRequest request) {
@@ -68,12 +65,12 @@ final class FloorColumns {
   }
 
   /** What only a briefing for a height has. */
-  static Column<FloorRow> ground(double heightFt) {
+  static Column<FloorRow> ground(double height) {
     return new Column<>(
         "ground_share",
         row ->
             row.losses()
-                .shareLosing(heightFt)
+                .shareLosing(height)
                 .map(share -> Cell.number(share.value(), 4))
                 .orElse(Cell.NOTHING));
   }
@@ -96,15 +93,20 @@ final class FloorColumns {
   private FloorColumns() {}
 
   private static Function<Quantile, Double> up(Function<Quantile, Double> part) {
-    return tenths(part, tenths -> Math.ceil(tenths - ROUNDING));
+    return tenths(part, feet -> Decimals.up(feet, 1));
   }
 
   private static Function<Quantile, Double> down(Function<Quantile, Double> part) {
-    return tenths(part, tenths -> Math.floor(tenths + ROUNDING));
+    return tenths(part, feet -> Decimals.down(feet, 1));
   }
 
+  /** Rounded as they are written, in feet. */
   private static Function<Quantile, Double> tenths(
       Function<Quantile, Double> part, DoubleUnaryOperator rounding) {
-    return quantile -> rounding.applyAsDouble(10 * part.apply(quantile)) / 10;
+    return part.andThen(
+        height ->
+            Double.isInfinite(height)
+                ? height
+                : Unit.FOOT.toSi(rounding.applyAsDouble(Unit.FOOT.fromSi(height))));
   }
 }

@@ -92,7 +92,7 @@ public final class FloorCommand implements Runnable {
 
   private static List<FloorBlock> fly(FloorRequest request) {
     try (Work work = Work.of(request.flights())) {
-      return FloorBlock.fly(request, work);
+      return FloorStudy.run(request, work);
     }
   }
 
@@ -109,6 +109,6 @@ public final class FloorCommand implements Runnable {
         chance.disturbances(),
         new Pool(PilotOptions.pilots(pilots), chance.seed(), chance.models()),
         briefing.share(),
-        briefing.marginFt());
+        briefing.margin());
   }
 }

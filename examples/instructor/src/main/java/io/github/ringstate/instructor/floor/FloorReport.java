@@ -10,6 +10,8 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotFacts;
+import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -51,12 +53,10 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Rep
     Map<String, Cell> facts = new LinkedHashMap<>();
     facts.put("craft", Cell.text(craft.name()));
     facts.put("craft_description", Cell.text(craft.description()));
-    facts.put("entry", Cell.text(approach.kind().name()));
-    facts.put("wind_kt", Cell.number(approach.windKt()));
-    facts.put("wind_from", Cell.text(approach.kind().windFrom()));
+    facts.putAll(PilotFacts.of(approach));
     facts.put("share", Cell.given(request.share()));
-    facts.put("margin_ft", Cell.given(request.marginFt()));
-    facts.put("briefed_height_ft", Cell.number(request.briefedFt()));
+    facts.put("margin_ft", Cell.given(Unit.FOOT, request.margin()));
+    facts.put("briefed_height_ft", Cell.in(Unit.FOOT, request.briefed()));
     facts.put("clock", Cell.text(request.clock().label()));
     facts.putAll(PilotFacts.of(request.disturbances(), Optional.of(request.pool())));
     return facts;
@@ -64,7 +64,12 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Rep
 
   @Override
   public List<Term> definitions() {
-    return FloorTerms.forData(request);
+    return FloorMessages.SAY.dataDefinitions(
+        FloorFacts.of(request, UnitSystem.AVIATION),
+        request
+            .clock()
+            .description(request.approach().entry(), request.loaded().get(0), UnitSystem.AVIATION),
+        request.states().stream().map(PilotTerms::state).toList());
   }
 
   @Override
@@ -72,8 +77,8 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Rep
     Map<String, Table<?>> tables = new LinkedHashMap<>();
     List<Column<FloorRow>> more = new ArrayList<>(FloorColumns.MORE);
     tables.put("loadings", new Table<>(FloorColumns.blocks(request), blocks));
-    if (request.briefedFt().isPresent()) {
-      more.add(FloorColumns.ground(request.briefedFt().getAsDouble()));
+    if (request.briefed().isPresent()) {
+      more.add(FloorColumns.ground(request.briefed().getAsDouble()));
       tables.put(
           "latest_moments",
           new Table<>(

@@ -8,7 +8,6 @@ import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
-import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Briefing;
 import io.github.ringstate.study.Sampling;
 import java.util.List;
@@ -20,27 +19,27 @@ import java.util.OptionalDouble;
  * @param loaded the craft at each mass
  * @param airs the airs
  * @param approach how the flight comes to the ring state, without ground
- * @param briefedFt the height at onset to brief for, ft; empty for none
+ * @param briefed the height at onset to brief for, m; empty for none
  * @param recoveries the recoveries
  * @param states the states of the pilots
  * @param clock what a delay counts from
  * @param disturbances what disturbs the pilots
  * @param pool the pilots
  * @param share the share that is to recover
- * @param marginFt height to be left below the lowest point, ft
+ * @param margin height to be left below the lowest point, m
  */
 record FloorRequest(
     List<Helicopter> loaded,
     List<Air> airs,
     Approach approach,
-    OptionalDouble briefedFt,
+    OptionalDouble briefed,
     List<Technique> recoveries,
     List<PilotState> states,
     Clock clock,
     Disturbances disturbances,
     Pool pool,
     double share,
-    double marginFt) {
+    double margin) {
 
   /** Halvings that the search for a latest moment takes at most. */
   private static final int HALVINGS = 6;
@@ -59,7 +58,7 @@ record FloorRequest(
 
   /** The library's briefing. */
   Briefing briefing() {
-    return new Briefing(share, Unit.FOOT.toSi(marginFt), Sampling.of(pool.pilots()));
+    return new Briefing(share, margin, Sampling.of(pool.pilots()));
   }
 
   /** How many flights a search for a latest moment takes at most. */
@@ -69,7 +68,7 @@ record FloorRequest(
 
   /** How many flights all of it takes at most. */
   long flights() {
-    long searches = briefedFt.isPresent() ? waysOut().size() * search() : 0;
+    long searches = briefed.isPresent() ? waysOut().size() * search() : 0;
     long lines = (long) recoveries.size() * states.size();
     return (long) loaded.size() * airs.size() * (lines * pool.flights() + searches);
   }

@@ -4,7 +4,6 @@ import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
-import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Briefing;
 import io.github.ringstate.study.PilotStudy;
 import io.github.ringstate.study.Quantile;
@@ -20,7 +19,7 @@ import java.util.Optional;
  * @param recovery what they were briefed to do
  * @param study the pilots and what they flew
  * @param share the share that is to recover
- * @param marginFt height to be left below the lowest point, ft
+ * @param margin height to be left below the lowest point, m
  * @param losses what they lost
  */
 record FloorRow(
@@ -30,26 +29,26 @@ record FloorRow(
     Technique recovery,
     PilotStudy study,
     double share,
-    double marginFt,
+    double margin,
     PilotLosses losses) {
 
   /**
    * The height at onset from which the share recovered with the margin.
    *
-   * @return the height, ft, infinite if there is none; empty if nobody met the ring state
+   * @return the height, m, infinite if there is none; empty if nobody met the ring state
    */
-  Optional<Quantile> floorFt() {
-    return losses.lossFt(share).map(loss -> loss.plus(marginFt));
+  Optional<Quantile> floor() {
+    return losses.loss(share).map(loss -> loss.plus(margin));
   }
 
   /** The same height as the other models have it. */
-  Optional<Quantile> modelsFloorFt() {
-    return losses.modelsLossFt(share).map(loss -> loss.plus(marginFt));
+  Optional<Quantile> modelsFloor() {
+    return losses.modelsLoss(share).map(loss -> loss.plus(margin));
   }
 
   /** The same height with the interval of people and model both. */
-  Optional<Quantile> widestFloorFt() {
-    return losses.widestLossFt(share).map(loss -> loss.plus(marginFt));
+  Optional<Quantile> widestFloor() {
+    return losses.widestLoss(share).map(loss -> loss.plus(margin));
   }
 
   /**
@@ -79,16 +78,6 @@ record FloorRow(
   }
 
   private Optional<Briefing.Line> line() {
-    return widestFloorFt()
-        .map(
-            feet ->
-                new Briefing.Line(
-                    study,
-                    losses.people(),
-                    new Quantile(
-                        share,
-                        Unit.FOOT.toSi(feet.value()),
-                        Unit.FOOT.toSi(feet.low()),
-                        Unit.FOOT.toSi(feet.high()))));
+    return widestFloor().map(floor -> new Briefing.Line(study, losses.people(), floor));
   }
 }

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.floor;
 
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
@@ -8,9 +7,9 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
@@ -47,34 +46,38 @@ final class FloorSheet {
       blocks.add(new Sheet.Terms(terms));
       blocks.add(grid(block));
       blocks.add(new Sheet.Paragraph(FloorTakeAway.of(block, request, units)));
-      if (request.briefedFt().isPresent() && block.met()) {
-        double heightFt = request.briefedFt().getAsDouble();
+      if (request.briefed().isPresent() && block.met()) {
+        double height = request.briefed().getAsDouble();
         blocks.add(
-            new Sheet.Heading("Briefing for " + units.given(Unit.FOOT, heightFt) + " at onset"));
-        blocks.add(new Sheet.Terms(briefings(block, heightFt)));
+            new Sheet.Heading(FloorMessages.SAY.briefingFor(units.typed(Unit.FOOT, height))));
+        blocks.add(new Sheet.Terms(briefings(block, height)));
         blocks.add(latest(block));
       }
     }
     if (request.recoveries().stream().anyMatch(Technique::isMistaken)) {
       blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
     }
-    blocks.add(new Sheet.Terms(FloorTerms.forPeople(request, units)));
+    blocks.add(
+        new Sheet.Terms(
+            FloorMessages.SAY.definitions(
+                FloorFacts.of(request, units),
+                request.states().stream().map(PilotTerms::state).toList())));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
   }
 
   private List<Term> heading() {
-    Helicopter craft = request.loaded().get(0);
-    Approach approach = request.approach();
-    List<Term> terms = new ArrayList<>();
-    terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
-    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
-    terms.add(new Term("Wind", approach.wind(units)));
-    terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));
-    if (request.disturbances().any()) {
-      terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances(), units)));
-    }
-    terms.add(PilotTerms.pilots(request.pool(), request.disturbances(), true));
+    List<Term> terms =
+        new ArrayList<>(
+            Situation.of(
+                    request.loaded().get(0),
+                    request.approach(),
+                    request.clock(),
+                    request.disturbances(),
+                    units)
+                .withoutGround()
+                .terms());
+    terms.add(new Term("pilots", PilotTerms.pilots(request.pool(), request.disturbances(), true)));
     return terms;
   }
 
@@ -85,9 +88,9 @@ final class FloorSheet {
     columns.add(GridColumn.left("state"));
     columns.add(GridColumn.left("recovery"));
     columns.add(GridColumn.right("50 %", "loss, " + height));
-    columns.add(GridColumn.right(FloorTakeAway.percent(request.share()), "loss, " + height));
+    columns.add(GridColumn.right(FloorFacts.percent(request.share()), "loss, " + height));
     columns.add(GridColumn.right("floor", height));
-    columns.add(GridColumn.right("floor lies in", height));
+    columns.add(GridColumn.right("95 % conf.", "interval, " + height));
     if (models) {
       columns.add(GridColumn.right("and model", height));
     }
@@ -115,22 +118,21 @@ final class FloorSheet {
     texts.add(PilotCells.loss(row.losses(), 0.5, units));
     texts.add(PilotCells.loss(row.losses(), row.share(), units));
     texts.add(
-        row.floorFt()
+        row.floor()
             .map(Quantile::value)
             .map(feet -> Double.isInfinite(feet) ? "none" : units.needed(feet))
             .orElse(""));
-    texts.add(PilotCells.band(row.floorFt(), units::down, units::up));
+    texts.add(PilotCells.band(row.floor(), units::down, units::up));
     if (models) {
-      texts.add(PilotCells.band(row.widestFloorFt(), units::down, units::up));
+      texts.add(PilotCells.band(row.widestFloor(), units::down, units::up));
     }
     texts.add(PilotCells.arrested(row.losses()));
     return texts;
   }
 
-  private List<Term> briefings(FloorBlock block, double heightFt) {
+  private List<Term> briefings(FloorBlock block, double height) {
     return request.states().stream()
-        .map(
-            state -> new Term(state.label(), HeightBriefing.of(heightFt, block.rows(state)).text()))
+        .map(state -> new Term(state.label(), HeightBriefing.of(height, block.rows(state)).text()))
         .toList();
   }
 
@@ -144,9 +146,10 @@ final class FloorSheet {
 
   private static String moment(LatestMoment latest) {
     if (latest.delayS().isEmpty()) {
-      return "not even 0";
+      return FloorMessages.SAY.notEvenAtOnce();
     }
     double delay = latest.delayS().getAsDouble();
-    return Decimals.fixed(delay, 2) + (delay == FloorTerms.LATEST ? " or more" : "");
+    String seconds = Decimals.fixed(delay, 2);
+    return delay == FloorFacts.LATEST ? FloorMessages.SAY.orMore(seconds) : seconds;
   }
 }

@@ -1,12 +1,9 @@
 package io.github.ringstate.instructor.floor;
 
-import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.pilots.PilotTerms;
-import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * What an instructor would take from a table of floors, in one sentence. It says what simulated
@@ -26,44 +23,26 @@ final class FloorTakeAway {
    */
   static String of(FloorBlock block, FloorRequest request, UnitSystem units) {
     if (!block.met()) {
-      return "These conditions do not lead into the ring state, so the table says nothing of what"
-          + " height pilots would need.";
+      return FloorMessages.SAY.noRingState();
     }
-    List<String> parts = new ArrayList<>();
-    for (PilotState state : request.states()) {
-      parts.add(state.label() + " " + least(FloorRow.leastHeight(block.rows(state)), units));
-    }
-    return "Of the ways out, the least height at onset from which "
-        + percent(request.share())
-        + " of the simulated pilots recovered with "
-        + units.given(Unit.FOOT, request.marginFt())
-        + " to spare: "
-        + String.join("; ", parts)
-        + ".";
+    return FloorMessages.SAY.lowest(
+        FloorFacts.percent(request.share()),
+        units.typed(Unit.FOOT, request.margin()),
+        request.states().stream()
+            .map(
+                state ->
+                    state.label() + " " + lowest(FloorRow.leastHeight(block.rows(state)), units))
+            .collect(Collectors.joining("; ")));
   }
 
-  private static String least(List<FloorRow> rows, UnitSystem units) {
+  private static String lowest(List<FloorRow> rows, UnitSystem units) {
     if (rows.isEmpty()) {
-      return "none, since with no way out did so many arrest the descent";
+      return FloorMessages.SAY.none();
     }
     FloorRow best = rows.get(0);
-    String height =
-        units.needed(best.floorFt().orElseThrow().value())
-            + " "
-            + units.length().symbol()
-            + " with "
-            + best.recovery().label();
-    return rows.size() == 1
-        ? height
-        : height
-            + (rows.stream().anyMatch(FloorRow::tooFew)
-                ? ", which too few pilots were flown to tell from "
-                : ", which the model cannot tell from ")
-            + PilotTerms.and(rows.stream().skip(1).map(row -> row.recovery().label()).toList());
-  }
-
-  /** A share in per cent. */
-  static String percent(double share) {
-    return Decimals.brief(100 * share) + " %";
+    return FloorMessages.SAY.with(
+        units.needed(best.floor().orElseThrow().value()) + " " + units.length().symbol(),
+        best.recovery().label(),
+        AlikeFacts.of(best, rows.subList(1, rows.size())));
   }
 }

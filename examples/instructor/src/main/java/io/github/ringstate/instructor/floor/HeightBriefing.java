@@ -1,7 +1,8 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.text.Decimals;
-import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.message.Words;
 import io.github.ringstate.study.Share;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,10 +13,10 @@ import java.util.Optional;
  * What to brief for a height: the way out of the wake with which the fewest simulated pilots of one
  * state hit the ground.
  *
- * @param heightFt the height at onset, ft
+ * @param height the height at onset, m
  * @param ways the ways out, the fewest on the ground first; empty if nobody met the ring state
  */
-record HeightBriefing(double heightFt, List<Way> ways) {
+record HeightBriefing(double height, List<Way> ways) {
 
   /**
    * A way out of the wake.
@@ -34,10 +35,10 @@ record HeightBriefing(double heightFt, List<Way> ways) {
     ways = List.copyOf(ways);
   }
 
-  static HeightBriefing of(double heightFt, List<FloorRow> rows) {
+  static HeightBriefing of(double height, List<FloorRow> rows) {
     List<Way> ways = new ArrayList<>();
     for (FloorRow row : rows) {
-      Optional<Share> ground = row.losses().shareLosing(heightFt);
+      Optional<Share> ground = row.losses().shareLosing(height);
       if (row.recovery().wayOut() && ground.isPresent()) {
         ways.add(new Way(row, ground.get()));
       }
@@ -45,8 +46,8 @@ record HeightBriefing(double heightFt, List<Way> ways) {
     // of two with as many on the ground, the one that needs less height for the share
     ways.sort(
         Comparator.comparingDouble((Way way) -> way.ground().value())
-            .thenComparingDouble(way -> way.row().floorFt().orElseThrow().value()));
-    return new HeightBriefing(heightFt, ways);
+            .thenComparingDouble(way -> way.row().floor().orElseThrow().value()));
+    return new HeightBriefing(height, ways);
   }
 
   /** The ways that the model does not tell from the first. */
@@ -64,60 +65,39 @@ record HeightBriefing(double heightFt, List<Way> ways) {
    */
   String text() {
     if (ways.isEmpty()) {
-      return "no way out was flown into the ring state, so there is nothing to brief";
+      return FloorMessages.SAY.nothingFlown();
     }
     Way first = ways.get(0);
     if (first.ground().value() == 1) {
-      return "no technique to brief: with every way out all of the simulated pilots would have hit"
-          + " the ground";
+      return FloorMessages.SAY.allOnTheGround();
     }
     if (first.ground().value() > 0.5) {
-      return "no technique to brief: even with "
-          + first.name()
-          + ", the way out with which the fewest did, "
-          + count(first)
-          + " of the simulated pilots would have hit the ground";
+      return FloorMessages.SAY.mostOnTheGround(first.name(), count(first));
     }
     List<Way> others = ways.subList(1, ways.size());
-    String text =
-        "brief "
-            + first.name()
-            + ", with which the fewest simulated pilots would still have hit the ground: "
-            + count(first)
-            + (others.isEmpty()
-                ? ""
-                : ", against "
-                    + PilotTerms.and(
-                        others.stream().map(way -> count(way) + " with " + way.name()).toList()));
-    if (first.ground().value() > 1 - first.row().share()) {
-      text +=
-          ". Even so it is more than the "
-              + FloorTakeAway.percent(1 - first.row().share())
-              + " that the share asked for leaves";
-    } else if (heightFt < first.row().floorFt().orElseThrow().value()) {
-      text +=
-          ". Even so the height is less than the floor: fewer than "
-              + FloorTakeAway.percent(first.row().share())
-              + " recovered with the margin";
-    }
-    List<Way> alike = alike();
-    return alike.isEmpty()
-        ? text
-        : text
-            + (first.row().tooFew() || alike.stream().anyMatch(way -> way.row().tooFew())
-                ? ". Too few pilots were flown to tell "
-                : ". The model cannot tell ")
-            + first.name()
-            + " from "
-            + PilotTerms.and(alike.stream().map(Way::name).toList())
-            + " here";
+    double share = first.row().share();
+    boolean more = first.ground().value() > 1 - share;
+    boolean below = height < first.row().floor().orElseThrow().value();
+    return FloorMessages.SAY.brief(
+        first.name(),
+        count(first),
+        others.isEmpty()
+            ? ""
+            : Words.and(
+                others.stream()
+                    .map(way -> FloorMessages.SAY.countWith(count(way), way.name()))
+                    .toList()),
+        more ? FloorFacts.percent(1 - share) : "",
+        below && !more ? FloorFacts.percent(share) : "",
+        AlikeFacts.of(first.row(), alike().stream().map(Way::row).toList()));
   }
 
   private static String count(Way way) {
     int pilots = way.row().losses().samples();
     long down = Math.round(way.ground().value() * pilots);
-    return down == 0
-        ? "none of " + pilots
-        : down + " of " + pilots + " (" + Decimals.fixed(100 * way.ground().value(), 1) + " %)";
+    return FloorMessages.SAY.count(
+        down == 0 ? "" : Long.toString(down),
+        Integer.toString(pilots),
+        Decimals.fixed(Unit.PERCENT.fromSi(way.ground().value()), 1));
   }
 }

@@ -1,14 +1,14 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.EventKind;
+import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Motion;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.flight.State;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
@@ -88,20 +88,20 @@ record ClassroomFlights(List<Double> delays, List<Technique> recoveries, List<Fl
 
   static ClassroomFlights fly(FlyRequest request) {
     TreeSet<Double> delays = new TreeSet<>(OFFERED);
-    delays.add(request.delayS());
+    delays.add(request.delay());
     List<Technique> recoveries =
         Technique.ALL.stream()
             .filter(kind -> !kind.isMistaken() || kind.equals(request.recovery()))
             .toList();
     Encounter base = request.encounter();
-    PreciseFlyer flyer = PreciseFlyer.standard();
-    Approach approach = Approach.fly(base, flyer);
+    Simulator simulator = Simulator.precise();
+    Approach approach = Approach.fly(base, simulator);
     List<Flight> flights = new ArrayList<>();
     if (approach.onset()) {
       for (Technique recovery : recoveries) {
         for (double delay : delays) {
           Encounter encounter = base.withRecovery(recovery.standard()).withDelay(delay);
-          flights.add(fly(encounter, recovery, delay, approach, flyer));
+          flights.add(fly(encounter, recovery, delay, approach, simulator));
         }
       }
     }
@@ -113,13 +113,13 @@ record ClassroomFlights(List<Double> delays, List<Technique> recoveries, List<Fl
       Technique recovery,
       double delay,
       Approach approach,
-      PreciseFlyer flyer) {
+      Simulator simulator) {
     double onset = approach.time();
     double[] at = approach.state();
     List<Instant> samples = new ArrayList<>();
-    // the instants of a history are whole steps since the start of the flight
-    History history =
-        new History(
+    // the instants of a trajectory are whole steps since the start of the flight
+    Trajectory trajectory =
+        new Trajectory(
             STEP,
             (phase, motion) -> {
               double time = motion.time() - onset;
@@ -127,7 +127,7 @@ record ClassroomFlights(List<Double> delays, List<Technique> recoveries, List<Fl
                 samples.add(instant(motion, time, at));
               }
             });
-    Outcome outcome = encounter.fly(approach, flyer, history);
+    Outcome outcome = encounter.fly(approach, simulator, trajectory);
     return new Flight(recovery, delay, outcome, samples);
   }
 

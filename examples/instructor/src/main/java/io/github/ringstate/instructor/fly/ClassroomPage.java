@@ -6,12 +6,12 @@ import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.core.io.CharacterEscapes;
 import com.fasterxml.jackson.core.io.SerializedString;
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.files.report.Term;
+import io.github.ringstate.encounter.EventKind;
+import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.flight.EventKind;
-import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.ModelNote;
+import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Pen;
@@ -21,7 +21,6 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -35,39 +34,30 @@ final class ClassroomPage {
   private final ClassroomFlights flights;
   private final UnitSystem units;
 
-  private ClassroomPage(FlyRequest request, UnitSystem units) {
-    this.request = request;
+  private final Outcome outcome;
+
+  private ClassroomPage(FlyReport report, UnitSystem units) {
+    request = report.request();
+    flights = report.flown().lesson().orElseThrow();
+    outcome = report.flown().outcome();
     this.units = units;
-    flights = ClassroomFlights.fly(request);
   }
 
   static Page of(FlyReport report, PageSettings settings) {
-    return new ClassroomPage(report.request(), settings.units()).page();
+    return new ClassroomPage(report, settings.units()).page();
   }
 
   private Page page() {
-    Conditions conditions = request.conditions();
     Map<String, Object> model = new HashMap<>();
     model.put(
         "heading",
-        List.of(
-            new Term("Craft", conditions.craft().name() + ": " + conditions.craft().description()),
-            new Term(
-                "Conditions",
-                Decimals.brief(conditions.massKg())
-                    + " kg, density altitude "
-                    + units.length(conditions.air().densityAltitude())
-                    + " "
-                    + units.length().symbol()),
-            new Term(
-                "Entry",
-                request.approach().description(units)
-                    + "; wind "
-                    + request.approach().wind(units))));
+        FlyMessages.SAY.classroomHeading(
+            Situation.of(request.conditions().craft(), request.approach(), units),
+            FlyFacts.of(request, outcome, units)));
     model.put("isEmpty", flights.flights().isEmpty());
     model.put("recoveries", flights.recoveries().stream().map(this::choice).toList());
     model.put("delayCount", flights.delays().size() - 1);
-    model.put("delayChosen", flights.delays().indexOf(request.delayS()));
+    model.put("delayChosen", flights.delays().indexOf(request.delay()));
     model.put("firstTime", Decimals.fixed(-ClassroomFlights.BEFORE, 1));
     model.put("lastTime", Decimals.fixed(ClassroomFlights.AFTER, 1));
     model.put("timeStep", Decimals.fixed(ClassroomFlights.STEP, 1));
@@ -129,7 +119,7 @@ final class ClassroomPage {
       json.writeStringField("length", units.length().symbol());
       json.writeStringField("sink", units.verticalSpeed().symbol());
       json.writeNumberField("sinkDecimals", sinkDecimals());
-      json.writeBooleanField("ground", request.approach().heightFt().isPresent());
+      json.writeBooleanField("ground", request.approach().height().isPresent());
       json.writeArrayFieldStart("pens");
       for (int i = 0; i < flights.recoveries().size(); i++) {
         pen(json, flights.recoveries().get(i), Pen.of(i));
@@ -193,6 +183,7 @@ final class ClassroomPage {
       case ARRESTED -> "arrested";
       case GROUND -> "ground";
       case NOT_ARRESTED -> "not arrested";
+      case ARREST_NOT_LASTING -> "arrest does not last";
       case NO_ONSET -> "no ring state";
     };
   }

@@ -1,22 +1,24 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.files.error.UserError;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.NoSteadyFlightException;
-import io.github.ringstate.flight.PreciseFlyer;
 import io.github.ringstate.instructor.conditions.Conditions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * One flight, from entry to its end.
+ * One flight, from entry to its end, and the flights of a lesson if they are asked for.
  *
  * @param outcome what came of it
  * @param samples the flight at equal steps of time
+ * @param lesson the flights of the lesson; empty unless asked for
  */
-record FlownEncounter(Outcome outcome, List<Sample> samples) {
+record FlownEncounter(Outcome outcome, List<Sample> samples, Optional<ClassroomFlights> lesson) {
 
   FlownEncounter {
     samples = List.copyOf(samples);
@@ -31,12 +33,15 @@ record FlownEncounter(Outcome outcome, List<Sample> samples) {
    */
   static FlownEncounter fly(FlyRequest request) {
     Encounter encounter =
-        request.encounter().withRecovery(request.recovery().standard()).withDelay(request.delayS());
+        request.encounter().withRecovery(request.recovery().standard()).withDelay(request.delay());
     List<Sample> samples = new ArrayList<>();
-    History history =
-        new History(request.stepS(), (phase, motion) -> samples.add(Sample.of(phase, motion)));
+    Trajectory trajectory =
+        new Trajectory(request.step(), (phase, motion) -> samples.add(Sample.of(phase, motion)));
     try {
-      return new FlownEncounter(encounter.fly(PreciseFlyer.standard(), history), samples);
+      return new FlownEncounter(
+          encounter.fly(Simulator.precise(), trajectory),
+          samples,
+          request.lesson() ? Optional.of(ClassroomFlights.fly(request)) : Optional.empty());
     } catch (NoSteadyFlightException noStart) {
       throw Conditions.noStart(request.approach().kind().label(), noStart);
     }

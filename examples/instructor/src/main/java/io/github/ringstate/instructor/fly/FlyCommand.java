@@ -91,6 +91,7 @@ public final class FlyCommand implements Runnable {
         approach.approach(),
         new Choice<>("--recovery", Technique.ALL, Technique::name).one(recovery),
         NumberText.one("--delay", delay, Recognition.DELAY),
-        NumberText.one("--step", step, STEP));
+        NumberText.one("--step", step, STEP),
+        output.isPage());
   }
 }

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
@@ -8,19 +9,16 @@ import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.flight.Occurrence;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.instructor.pilots.PilotFacts;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Printable;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /**
  * The time history of one flight.
@@ -36,10 +34,9 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
       List.of(
           new Column<>("event", event -> Cell.text(event.kind().name())),
           new Column<>("time_s", event -> Cell.number(event.time(), 2)),
-          new Column<>("height_ft", event -> Cell.number(Unit.FOOT.fromSi(event.height()))),
+          new Column<>("height_ft", event -> Cell.in(Unit.FOOT, event.height())),
           new Column<>(
-              "vertical_speed_fpm",
-              event -> Cell.number(Unit.FOOT_PER_MINUTE.fromSi(event.verticalSpeed()))));
+              "vertical_speed_fpm", event -> Cell.in(Unit.FOOT_PER_MINUTE, event.verticalSpeed())));
 
   @Override
   public String title() {
@@ -58,19 +55,21 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
 
   @Override
   public Table<Sample> table() {
-    int decimals = Decimals.decimalsOf(request.stepS());
+    int decimals = Decimals.decimalsOf(request.step());
     return new Table<>(
         List.of(
-            new Column<>("time_s", sample -> Cell.number(sample.timeS(), decimals)),
-            new Column<>("height_ft", sample -> Cell.number(sample.heightFt())),
-            new Column<>("ground_speed_kt", sample -> Cell.number(sample.groundSpeedKt())),
-            new Column<>("airspeed_kt", sample -> Cell.number(sample.airspeedKt())),
-            new Column<>("vertical_speed_fpm", sample -> Cell.number(sample.verticalSpeedFpm())),
-            new Column<>("pitch_deg", sample -> Cell.number(sample.pitchDeg())),
-            new Column<>("bank_deg", sample -> Cell.number(sample.bankDeg())),
-            new Column<>("collective_deg", sample -> Cell.number(sample.collectiveDeg())),
-            new Column<>("rotor_speed_pct", sample -> Cell.number(sample.rotorSpeedPct())),
-            new Column<>("power_pct", sample -> Cell.number(sample.powerPct())),
+            new Column<>("time_s", sample -> Cell.number(sample.time(), decimals)),
+            new Column<>("height_ft", sample -> Cell.in(Unit.FOOT, sample.height())),
+            new Column<>("ground_speed_kt", sample -> Cell.in(Unit.KNOT, sample.groundSpeed())),
+            new Column<>("airspeed_kt", sample -> Cell.in(Unit.KNOT, sample.airspeed())),
+            new Column<>(
+                "vertical_speed_fpm",
+                sample -> Cell.in(Unit.FOOT_PER_MINUTE, sample.verticalSpeed())),
+            new Column<>("pitch_deg", sample -> Cell.in(Unit.DEGREE, sample.pitch())),
+            new Column<>("bank_deg", sample -> Cell.in(Unit.DEGREE, sample.bank())),
+            new Column<>("collective_deg", sample -> Cell.in(Unit.DEGREE, sample.collective())),
+            new Column<>("rotor_speed_pct", sample -> Cell.in(Unit.PERCENT, sample.rotorSpeed())),
+            new Column<>("power_pct", sample -> Cell.in(Unit.PERCENT, sample.power())),
             new Column<>("induced_over_hover", sample -> ratio(sample.inducedOverHover())),
             new Column<>("axial_over_hover", sample -> ratio(sample.axialOverHover())),
             new Column<>("edgewise_over_hover", sample -> ratio(sample.edgewiseOverHover())),
@@ -88,31 +87,24 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
     Conditions conditions = request.conditions();
     Outcome outcome = flown.outcome();
     Map<String, Cell> facts = ConditionCells.facts(conditions, true);
-    facts.put("entry", Cell.text(request.approach().kind().name()));
-    facts.put("wind_kt", Cell.number(request.approach().windKt()));
-    facts.put("wind_from", Cell.text(request.approach().kind().windFrom()));
-    facts.put("height_at_onset_ft", Cell.number(request.approach().heightFt()));
+    facts.putAll(PilotFacts.of(request.approach()));
+    facts.put("height_at_onset_ft", Cell.in(Unit.FOOT, request.approach().height()));
     facts.put("recovery", Cell.text(request.recovery().name()));
     facts.put("way_out", Cell.yesNo(request.recovery().wayOut()));
-    facts.put("delay_s", Cell.given(request.delayS()));
+    facts.put("delay_s", Cell.given(request.delay()));
     facts.put("outcome", Cell.text(outcome.ending().label()));
-    facts.put("altitude_loss_ft", in(Unit.FOOT, outcome.altitudeLoss()));
-    facts.put("loss_after_recognition_ft", in(Unit.FOOT, outcome.lossAfterRecognition()));
-    facts.put("peak_descent_fpm", in(Unit.FOOT_PER_MINUTE, outcome.peakDescent()));
+    facts.put("altitude_loss_ft", Cell.in(Unit.FOOT, outcome.altitudeLoss()));
+    facts.put("loss_after_recognition_ft", Cell.in(Unit.FOOT, outcome.lossAfterRecognition()));
+    facts.put("peak_descent_fpm", Cell.in(Unit.FOOT_PER_MINUTE, outcome.peakDescent()));
     facts.put("time_to_arrest_s", Cell.number(outcome.timeToArrest()));
-    facts.put("impact_speed_fpm", in(Unit.FOOT_PER_MINUTE, outcome.impactSpeed()));
+    facts.put("impact_speed_fpm", Cell.in(Unit.FOOT_PER_MINUTE, outcome.impactSpeed()));
     return facts;
-  }
-
-  private static Cell in(Unit unit, OptionalDouble si) {
-    return si.isPresent() ? Cell.number(unit.fromSi(si.getAsDouble())) : Cell.NOTHING;
   }
 
   @Override
   public List<Term> definitions() {
-    List<Term> terms = new ArrayList<>(FlyTerms.forData(this));
-    PilotTerms.notAWayOut(List.of(request.recovery())).ifPresent(terms::add);
-    return terms;
+    return FlyMessages.SAY.dataDefinitions(
+        FlyFacts.of(request, flown.outcome(), UnitSystem.AVIATION));
   }
 
   @Override

@@ -11,11 +11,17 @@ import io.github.ringstate.pilot.Technique;
  * @param conditions craft, mass and air
  * @param approach how the flight comes to the ring state
  * @param recovery what the pilot does
- * @param delayS from onset to the pilot's action, s
- * @param stepS time between samples, s
+ * @param delay from onset to the pilot's action, s
+ * @param step time between samples, s
+ * @param lesson whether every recovery is to be flown after every delay too
  */
 record FlyRequest(
-    Conditions conditions, Approach approach, Technique recovery, double delayS, double stepS) {
+    Conditions conditions,
+    Approach approach,
+    Technique recovery,
+    double delay,
+    double step,
+    boolean lesson) {
 
   /** The encounter, its recovery and delay to be set. */
   Encounter encounter() {

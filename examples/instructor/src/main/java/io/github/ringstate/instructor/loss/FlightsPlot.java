@@ -1,19 +1,13 @@
 package io.github.ringstate.instructor.loss;
 
-import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.flight.History;
-import io.github.ringstate.flight.Occurrence;
-import io.github.ringstate.flight.PreciseFlyer;
-import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.sheets.chart.Legend;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.chart.Plot;
 import io.github.ringstate.sheets.chart.Points;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
@@ -23,11 +17,6 @@ final class FlightsPlot {
 
   /** The line of the planned height. */
   static final Pen PLANNED = new Pen(Plot.INK, Pen.line(1.2f, 3, 3), SeriesMarkers.NONE);
-
-  /** The delay shown is the one nearest to this, s. */
-  private static final double SHOWN_DELAY = 2;
-
-  private static final double STEP = 0.1;
 
   /** From where before onset to where after it a flight is shown, s. */
   private static final double BEFORE = 2;
@@ -56,7 +45,7 @@ final class FlightsPlot {
     for (int i = 0; i < request.recoveries().size(); i++) {
       entries.add(new Legend.Entry(request.recoveries().get(i).shown(), Pen.of(i), true, true));
     }
-    if (request.approach().heightFt().isPresent()) {
+    if (request.approach().height().isPresent()) {
       entries.add(new Legend.Entry("planned height", PLANNED, true, false));
     }
     entries.add(mark("pilot acts", ACTS));
@@ -69,35 +58,18 @@ final class FlightsPlot {
     return new Legend.Entry(name, new Pen(Plot.INK, Pen.line(1), marker), false, true);
   }
 
-  /** The delay flown, s. */
-  static double delay(LossRequest request) {
-    return request
-        .state()
-        .map(state -> Math.rint(10 * state.median()) / 10)
-        .or(
-            () ->
-                request.delays().stream()
-                    .min(Comparator.comparingDouble(delay -> Math.abs(delay - SHOWN_DELAY))))
-        .orElseThrow();
-  }
-
-  Plot plot(Conditions conditions, int width, int height) {
+  Plot plot(List<ShownFlight> flights, int width, int height) {
     Plot plot =
         Plot.of(
             width,
             height,
             "time since onset, s",
-            (request.approach().heightFt().isPresent() ? "height, " : "height from onset, ")
+            (request.approach().height().isPresent() ? "height, " : "height from onset, ")
                 + units.length().symbol(),
-            "Height against time for each recovery, begun "
-                + Decimals.brief(delay(request))
-                + " s after "
-                + request.clock().start()
-                + ", with the pilot's action, the ends of the recovery's phases and the lowest point"
-                + " marked.");
-    Encounter base = request.undisturbed(conditions).withDelay(delay(request));
-    for (int i = 0; i < request.recoveries().size(); i++) {
-      plot.line(flown(base.withRecovery(request.recoveries().get(i).standard())), Pen.of(i), false);
+            LossMessages.SAY.flights(
+                Decimals.brief(request.shownDelay()), request.clock().start()));
+    for (int i = 0; i < flights.size(); i++) {
+      plot.line(shown(flights.get(i)), Pen.of(i), false);
     }
     plot.marks(phases, PHASES, Plot.INK);
     plot.marks(ends, ENDS, Plot.INK);
@@ -105,25 +77,19 @@ final class FlightsPlot {
     return plot;
   }
 
-  private Points flown(Encounter encounter) {
-    List<double[]> path = new ArrayList<>();
-    History history =
-        new History(
-            STEP,
-            (phase, motion) ->
-                path.add(new double[] {motion.time(), units.length().fromSi(motion.height())}));
-    Outcome outcome = encounter.fly(PreciseFlyer.standard(), history);
+  private Points shown(ShownFlight flight) {
     Points shown = new Points();
-    outcome
+    flight
+        .outcome()
         .onsetTime()
         .ifPresent(
             onset -> {
-              for (double[] at : path) {
-                if (at[0] - onset >= -BEFORE && at[0] - onset <= AFTER) {
-                  shown.add(at[0] - onset, at[1]);
+              for (ShownFlight.Point at : flight.path()) {
+                if (at.time() - onset >= -BEFORE && at.time() - onset <= AFTER) {
+                  shown.add(at.time() - onset, units.length().fromSi(at.height()));
                 }
               }
-              outcome.occurrences().forEach(seen -> mark(seen, onset));
+              flight.outcome().occurrences().forEach(seen -> mark(seen, onset));
             });
     return shown;
   }

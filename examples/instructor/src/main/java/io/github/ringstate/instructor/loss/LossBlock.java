@@ -1,20 +1,8 @@
 package io.github.ringstate.instructor.loss;
 
-import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.pilots.Pool;
-import io.github.ringstate.instructor.progress.Work;
-import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
-import io.github.ringstate.study.LossCell;
-import io.github.ringstate.study.LossTable;
-import io.github.ringstate.study.PilotStudy;
-import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -45,100 +33,28 @@ record LossBlock(
   }
 
   /**
-   * Flies all that is asked for.
-   *
-   * @param request what is asked for
-   * @param work hears how far it has come
-   * @return a block for each mass in each air
-   * @throws UserError if a craft cannot hover or begin the entry in one of the airs
-   */
-  static List<LossBlock> fly(LossRequest request, Work work) {
-    List<Conditions> all = new ArrayList<>();
-    for (Helicopter craft : request.loaded()) {
-      request.airs().forEach(air -> all.add(Conditions.of(craft, air)));
-    }
-    return all.stream().map(conditions -> fly(conditions, request, work)).toList();
-  }
-
-  private static LossBlock fly(Conditions conditions, LossRequest request, Work work) {
-    Encounter disturbed = request.encounter(conditions);
-    try {
-      return new LossBlock(
-          conditions,
-          request.recoveries(),
-          request.delays(),
-          rows(
-              conditions,
-              request,
-              request.pool().isPresent() ? request.undisturbed(conditions) : disturbed),
-          request.pool().isPresent()
-              ? pilots(conditions, request, disturbed, request.pool().get(), work)
-              : List.of());
-    } catch (NoSteadyFlightException noStart) {
-      throw Conditions.noStart(request.approach().kind().label(), noStart);
-    }
-  }
-
-  private static List<LossRow> rows(Conditions conditions, LossRequest request, Encounter base) {
-    List<Recovery> recoveries = request.recoveries().stream().map(Technique::standard).toList();
-    LossTable table =
-        LossTable.fly(
-            base,
-            List.of(conditions.craft()),
-            List.of(conditions.air()),
-            recoveries,
-            request.delays());
-    List<LossRow> rows = new ArrayList<>();
-    Iterator<LossCell> cells = table.cells().iterator();
-    for (Technique recovery : request.recoveries()) {
-      for (double delay : request.delays()) {
-        String entry = request.approach().kind().label();
-        rows.add(LossRow.of(conditions, entry, recovery, delay, cells.next().outcome()));
-      }
-    }
-    return rows;
-  }
-
-  private static List<PilotRow> pilots(
-      Conditions conditions, LossRequest request, Encounter base, Pool pool, Work work) {
-    List<OptionalDouble> delays =
-        request.state().isPresent()
-            ? List.of(OptionalDouble.empty())
-            : request.delays().stream().map(OptionalDouble::of).toList();
-    List<PilotRow> rows = new ArrayList<>();
-    for (Technique recovery : request.recoveries()) {
-      for (OptionalDouble delay : delays) {
-        PilotStudy study =
-            pool.study(
-                delay.isPresent() ? base.withDelay(delay.getAsDouble()) : base,
-                recovery,
-                request.state());
-        rows.add(
-            new PilotRow(
-                conditions,
-                request.approach().kind().label(),
-                recovery,
-                delay,
-                pool.fly(study, work)));
-      }
-    }
-    return rows;
-  }
-
-  /**
    * All that was flown, line by line.
    *
    * @return a line for each recovery and delay
    */
   List<LossLine> lines() {
     if (rows.isEmpty()) {
-      return pilots.stream().map(LossLine::of).toList();
+      return pilots.stream()
+          .map(
+              row ->
+                  new LossLine(
+                      conditions, row.recovery(), row.delay(), Optional.empty(), Optional.of(row)))
+          .toList();
     }
     return IntStream.range(0, rows.size())
         .mapToObj(
             i ->
-                LossLine.of(
-                    rows.get(i), pilots.isEmpty() ? Optional.empty() : Optional.of(pilots.get(i))))
+                new LossLine(
+                    conditions,
+                    rows.get(i).recovery(),
+                    OptionalDouble.of(rows.get(i).delay()),
+                    Optional.of(rows.get(i)),
+                    pilots.isEmpty() ? Optional.empty() : Optional.of(pilots.get(i))))
         .toList();
   }
 
@@ -149,7 +65,9 @@ record LossBlock(
    * @return one sentence
    */
   String inShort(UnitSystem units) {
-    return pilots.isEmpty() ? TakeAway.of(this, units) : PilotTakeAway.of(this, units);
+    return pilots.isEmpty()
+        ? new TakeAway(this, units).sentence()
+        : new PilotTakeAway(this, units).sentence();
   }
 
   /**
@@ -172,7 +90,7 @@ record LossBlock(
    */
   PilotRow pilots(Technique recovery, OptionalDouble delay) {
     return pilots.stream()
-        .filter(row -> row.recovery().equals(recovery) && row.delayS().equals(delay))
+        .filter(row -> row.recovery().equals(recovery) && row.delay().equals(delay))
         .findFirst()
         .orElseThrow();
   }

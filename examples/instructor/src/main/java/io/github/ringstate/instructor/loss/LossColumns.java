@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Table;
@@ -7,6 +8,7 @@ import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -17,45 +19,46 @@ import java.util.stream.Stream;
 final class LossColumns {
 
   /** The columns of the CSV file. */
-  static final List<Column<LossLine>> CELLS =
-      Stream.of(
-              List.<Column<LossLine>>of(
-                  new Column<>("craft", line -> Cell.text(line.conditions().craft().name()))),
-              ConditionCells.loading(LossLine::conditions),
-              List.<Column<LossLine>>of(
-                  new Column<>("entry", line -> Cell.text(line.entry())),
-                  new Column<>("recovery", line -> Cell.text(line.recovery().name())),
-                  new Column<>(
-                      "delay_s",
-                      line ->
-                          line.delayS().isPresent()
-                              ? Cell.given(line.delayS().getAsDouble())
-                              : Cell.NOTHING),
-                  new Column<>(
-                      "outcome",
-                      line ->
-                          line.standard()
-                              .map(row -> Cell.text(row.ending().label()))
-                              .orElse(Cell.NOTHING)),
-                  standard("altitude_loss_ft", LossRow::altitudeLossFt),
-                  standard("loss_after_recognition_ft", LossRow::lossAfterRecognitionFt),
-                  standard("peak_descent_fpm", LossRow::peakDescentFpm),
-                  standard("time_to_arrest_s", LossRow::timeToArrestS),
-                  loss("p50_ft", 0.5, Quantile::value),
-                  loss("p90_ft", 0.9, Quantile::value),
-                  loss("p95_ft", 0.95, Quantile::value),
-                  loss("p95_low_ft", 0.95, Quantile::low),
-                  loss("p95_high_ft", 0.95, Quantile::high),
-                  pilots("arrested_share", losses -> PilotCells.share(losses.arrestedShare())),
-                  pilots("samples", losses -> Cell.number(losses.samples(), 0))))
-          .flatMap(List::stream)
-          .toList();
+  private static List<Column<LossLine>> columns(String entry) {
+    return Stream.of(
+            List.<Column<LossLine>>of(
+                new Column<>("craft", line -> Cell.text(line.conditions().craft().name()))),
+            ConditionCells.loading(LossLine::conditions),
+            List.<Column<LossLine>>of(
+                new Column<>("entry", line -> Cell.text(entry)),
+                new Column<>("recovery", line -> Cell.text(line.recovery().name())),
+                new Column<>(
+                    "delay_s",
+                    line ->
+                        line.delay().isPresent()
+                            ? Cell.given(line.delay().getAsDouble())
+                            : Cell.NOTHING),
+                new Column<>(
+                    "outcome",
+                    line ->
+                        line.standard()
+                            .map(row -> Cell.text(row.ending().label()))
+                            .orElse(Cell.NOTHING)),
+                standard("altitude_loss_ft", Unit.FOOT, Outcome::altitudeLoss),
+                standard("loss_after_recognition_ft", Unit.FOOT, Outcome::lossAfterRecognition),
+                standard("peak_descent_fpm", Unit.FOOT_PER_MINUTE, Outcome::peakDescent),
+                standard("time_to_arrest_s", Unit.SECOND, Outcome::timeToArrest),
+                loss("p50_ft", 0.5, Quantile::value),
+                loss("p90_ft", 0.9, Quantile::value),
+                loss("p95_ft", 0.95, Quantile::value),
+                loss("p95_low_ft", 0.95, Quantile::low),
+                loss("p95_high_ft", 0.95, Quantile::high),
+                pilots("arrested_share", losses -> PilotCells.share(losses.arrestedShare())),
+                pilots("samples", losses -> Cell.number(losses.samples(), 0))))
+        .flatMap(List::stream)
+        .toList();
+  }
 
   /** What only JSON has. */
   static final List<Column<LossLine>> MORE =
       List.of(
           new Column<>("way_out", line -> Cell.yesNo(line.recovery().wayOut())),
-          standard("impact_speed_fpm", LossRow::impactFpm),
+          standard("impact_speed_fpm", Unit.FOOT_PER_MINUTE, Outcome::impactSpeed),
           models("p95_models_ft", Quantile::value),
           models("p95_models_low_ft", Quantile::low),
           models("p95_models_high_ft", Quantile::high));
@@ -71,8 +74,14 @@ final class LossColumns {
 
   private LossColumns() {}
 
-  private static Column<LossLine> standard(String name, Function<LossRow, OptionalDouble> number) {
-    return new Column<>(name, line -> Cell.number(line.ofStandard(number)));
+  private static Column<LossLine> standard(
+      String name, Unit unit, Function<Outcome, OptionalDouble> number) {
+    return new Column<>(
+        name,
+        line ->
+            line.standard()
+                .map(row -> Cell.in(unit, number.apply(row.outcome())))
+                .orElse(Cell.NOTHING));
   }
 
   private static Column<LossLine> pilots(String name, Function<PilotLosses, Cell> field) {
@@ -81,14 +90,15 @@ final class LossColumns {
   }
 
   private static Column<LossLine> loss(String name, double share, Function<Quantile, Double> part) {
-    return pilots(name, losses -> PilotCells.feet(losses.lossFt(share), part));
+    return pilots(name, losses -> PilotCells.feet(losses.loss(share), part));
   }
 
   private static Column<LossLine> models(String name, Function<Quantile, Double> part) {
-    return pilots(name, losses -> PilotCells.feet(losses.modelsLossFt(0.95), part));
+    return pilots(name, losses -> PilotCells.feet(losses.modelsLoss(0.95), part));
   }
 
-  static Table<LossLine> cells(List<LossBlock> blocks) {
-    return new Table<>(CELLS, blocks.stream().flatMap(block -> block.lines().stream()).toList());
+  static Table<LossLine> cells(List<LossBlock> blocks, String entry) {
+    return new Table<>(
+        columns(entry), blocks.stream().flatMap(block -> block.lines().stream()).toList());
   }
 }

@@ -104,9 +104,9 @@ public final class LossCommand implements Runnable {
     delivery.deliver(new LossReport(request, fly(request)));
   }
 
-  private static List<LossBlock> fly(LossRequest request) {
+  private static LossResult fly(LossRequest request) {
     try (Work work = Work.of(request.flights())) {
-      return LossBlock.fly(request, work);
+      return LossStudy.run(request, work);
     }
   }
 
@@ -123,7 +123,8 @@ public final class LossCommand implements Runnable {
         chance.clock(),
         chance.disturbances(),
         pool(),
-        state());
+        state(),
+        output.isPage());
   }
 
   private Optional<Pool> pool() {

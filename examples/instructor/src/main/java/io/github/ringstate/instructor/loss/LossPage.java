@@ -1,14 +1,11 @@
 package io.github.ringstate.instructor.loss;
 
-import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.instructor.pilots.PilotLosses;
-import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.pilots.Pool;
-import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
@@ -36,7 +33,7 @@ final class LossPage {
   private static final int HIGH = 280;
 
   private static final int MIDDLE = 214;
-  private static final int LOW = 172;
+  private static final int LOW = 140;
 
   /** Lines beyond which a sheet takes more than one page, each of which then has the caution. */
   private static final int MOST_ON_A_PAGE = 20;
@@ -86,20 +83,21 @@ final class LossPage {
   }
 
   private Page page() {
-    LossBlock first = report.blocks().get(0);
+    LossBlock first = report.result().blocks().get(0);
     int height = plotHeight();
     Map<String, Object> model = new HashMap<>();
-    model.put("heading", heading());
-    model.put("rows", rows(report.blocks().stream().map(this::block).toList()));
+    LossFacts facts = LossFacts.of(request, units);
+    model.put("heading", LossMessages.SAY.sheetHeading(request.situation(units), facts));
+    model.put("rows", rows(report.result().blocks().stream().map(this::block).toList()));
     model.put("lengthUnit", units.length().symbol());
     model.put("lineHead", request.state().isPresent() ? "pilots" : "delay, s");
     model.put("byWhat", request.state().isPresent() ? "by recovery" : "by delay and recovery");
-    model.put("isPlanned", request.approach().heightFt().isPresent());
+    model.put("isPlanned", request.approach().height().isPresent());
     model.put("isSpread", request.state().isPresent());
     model.put("plotted", name(first.conditions()));
-    model.put("shownDelay", Decimals.brief(FlightsPlot.delay(request)));
-    model.put("terms", LossTerms.forSheet(request, pool, units));
-    model.put("recoveries", recoveries());
+    model.put("shownDelay", Decimals.brief(request.shownDelay()));
+    model.put("terms", LossMessages.SAY.sheetDefinitions(facts));
+    model.put("recoveries", facts.recoveries());
     model.put("isMistaken", request.recoveries().stream().anyMatch(Technique::isMistaken));
     model.put("pilots", pool.pilots());
     model.put("seed", pool.seed());
@@ -115,13 +113,13 @@ final class LossPage {
             "lossPlot",
             new LossPlot(first, request, units, PLOT_WIDTH, height).plot(),
             "heightPlot",
-            new FlightsPlot(request, units).plot(first.conditions(), PLOT_WIDTH, height),
+            new FlightsPlot(request, units).plot(report.result().shown(), PLOT_WIDTH, height),
             "legend",
             FlightsPlot.legend(request, LEGEND_WIDTH)));
   }
 
   private int lines() {
-    return (report.blocks().size() + 1) / 2 * (4 + Math.max(1, request.delays().size()));
+    return (report.result().blocks().size() + 1) / 2 * (4 + Math.max(1, request.delays().size()));
   }
 
   private int plotHeight() {
@@ -130,44 +128,6 @@ final class LossPage {
       return HIGH;
     }
     return lines <= 16 || lines > MOST_ON_A_PAGE ? MIDDLE : LOW;
-  }
-
-  private List<Term> heading() {
-    List<Term> terms = new ArrayList<>();
-    terms.add(
-        new Term(
-            "Craft",
-            request.loaded().get(0).name() + ": " + request.loaded().get(0).description()));
-    terms.add(
-        new Term(
-            "Entry",
-            request.approach().description(units) + "; wind " + request.approach().wind(units)));
-    OptionalDouble height = request.approach().heightFt();
-    terms.add(
-        new Term(
-            "Planned height",
-            height.isPresent()
-                ? units.given(Unit.FOOT, height.getAsDouble())
-                    + " above the ground at onset; where that is not enough, the field is hatched and"
-                    + " begins with >"
-                : "none given, so no field is marked, and there is no ground within reach"));
-    request
-        .state()
-        .ifPresent(state -> terms.add(new Term("Pilots", state.label() + ": " + delays(state))));
-    if (request.disturbances().any()) {
-      terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances(), units)));
-    }
-    return terms;
-  }
-
-  private static String delays(PilotState state) {
-    return "each has a delay of their own; " + PilotTerms.delays(state);
-  }
-
-  private List<Term> recoveries() {
-    return request.recoveries().stream()
-        .map(kind -> new Term(kind.label(), kind.description(request.loaded().get(0).sense())))
-        .toList();
   }
 
   private Block block(LossBlock block) {
@@ -198,27 +158,24 @@ final class LossPage {
   }
 
   private String name(Conditions conditions) {
-    return Decimals.brief(conditions.massKg())
-        + " kg, density altitude "
-        + units.lengthInWords(conditions.air().densityAltitude())
-        + " (pressure "
-        + units.lengthInWords(conditions.air().pressureAltitude())
-        + ", "
-        + Decimals.fixed(conditions.oatC(), 0)
-        + " °C)";
+    return LossMessages.SAY.condition(
+        Decimals.brief(conditions.massKg()),
+        units.lengthInWords(conditions.air().densityAltitude()),
+        units.lengthInWords(conditions.air().pressureAltitude()),
+        Decimals.fixed(conditions.oatC(), 0));
   }
 
   private Figure number(PilotLosses losses, double share) {
-    Optional<Quantile> loss = losses.lossFt(share);
-    OptionalDouble planned = request.approach().heightFt();
+    Optional<Quantile> loss = losses.loss(share);
+    OptionalDouble planned = request.approach().height();
     if (loss.isEmpty()) {
       return new Figure("–", false);
     }
     if (!Double.isInfinite(loss.get().value())) {
-      return new Figure(units.lost(loss.get().value()), false);
+      return new Figure(units.loss(loss.get().value()), false);
     }
     return losses.failure().equals(PilotLosses.GROUND) && planned.isPresent()
-        ? new Figure("> " + units.number(Unit.FOOT, planned.getAsDouble()), true)
+        ? new Figure("> " + units.typedNumber(Unit.FOOT, planned.getAsDouble()), true)
         : new Figure("open", planned.isPresent());
   }
 }

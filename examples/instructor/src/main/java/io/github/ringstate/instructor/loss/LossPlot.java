@@ -51,15 +51,7 @@ final class LossPlot {
 
   /** The line at 50 per cent, the band up to 95 per cent. */
   private Plot againstDelay() {
-    Plot plot =
-        Plot.of(
-            width,
-            height,
-            "delay, s",
-            loss(),
-            "Altitude loss against delay for each recovery: the line is the loss that half of the"
-                + " pilots do not exceed, the band reaches up to the loss that 95 in 100 do not"
-                + " exceed. The numbers stand in the table.");
+    Plot plot = Plot.of(width, height, "delay, s", loss(), LossMessages.SAY.againstDelay());
     plot.reachUp(0);
     List<Double> delays = request.delays().stream().sorted().toList();
     List<Technique> recoveries = request.recoveries();
@@ -82,11 +74,11 @@ final class LossPlot {
     }
     request
         .approach()
-        .heightFt()
+        .height()
         .ifPresent(
-            feet ->
+            height ->
                 plot.line(
-                    level(delays.get(0), delays.get(delays.size() - 1), Unit.FOOT.toSi(feet)),
+                    level(delays.get(0), delays.get(delays.size() - 1), height),
                     FlightsPlot.PLANNED,
                     false));
     return plot;
@@ -122,9 +114,9 @@ final class LossPlot {
 
   private OptionalDouble finite(PilotRow row, double share) {
     return row.losses()
-        .lossFt(share)
+        .loss(share)
         .filter(quantile -> !Double.isInfinite(quantile.value()))
-        .map(quantile -> units.length().fromSi(Unit.FOOT.toSi(quantile.value())))
+        .map(quantile -> units.length().fromSi(quantile.value()))
         .map(OptionalDouble::of)
         .orElse(OptionalDouble.empty());
   }
@@ -132,13 +124,7 @@ final class LossPlot {
   /** The share of the pilots who lost no more than a height. */
   private Plot spread() {
     Plot plot =
-        Plot.of(
-            width,
-            height,
-            loss(),
-            "pilots who lost no more, %",
-            "The share of the pilots who lost no more than a height, for each recovery. The numbers"
-                + " at 50 and 95 per cent stand in the table.");
+        Plot.of(width, height, loss(), "pilots who lost no more, %", LossMessages.SAY.spread());
     plot.reachAcross(0);
     plot.reachUp(0);
     plot.reachUp(100);
@@ -158,11 +144,11 @@ final class LossPlot {
     }
     request
         .approach()
-        .heightFt()
+        .height()
         .ifPresent(
-            feet -> {
+            height -> {
               Points upright = new Points();
-              double at = units.length().fromSi(Unit.FOOT.toSi(feet));
+              double at = units.length().fromSi(height);
               upright.add(at, 0);
               upright.add(at, 100);
               plot.line(upright, FlightsPlot.PLANNED, false);

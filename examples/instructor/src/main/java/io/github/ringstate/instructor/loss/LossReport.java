@@ -8,6 +8,7 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotFacts;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Printable;
@@ -19,13 +20,9 @@ import java.util.Map;
  * Altitude loss against delay.
  *
  * @param request what was asked for
- * @param blocks a table for each mass in each air
+ * @param result what came of it
  */
-record LossReport(LossRequest request, List<LossBlock> blocks) implements Printable {
-
-  LossReport {
-    blocks = List.copyOf(blocks);
-  }
+record LossReport(LossRequest request, LossResult result) implements Printable {
 
   @Override
   public String title() {
@@ -44,7 +41,7 @@ record LossReport(LossRequest request, List<LossBlock> blocks) implements Printa
 
   @Override
   public Table<?> table() {
-    return LossColumns.cells(blocks);
+    return LossColumns.cells(result.blocks(), request.approach().kind().label());
   }
 
   @Override
@@ -54,10 +51,8 @@ record LossReport(LossRequest request, List<LossBlock> blocks) implements Printa
     Map<String, Cell> facts = new LinkedHashMap<>();
     facts.put("craft", Cell.text(craft.name()));
     facts.put("craft_description", Cell.text(craft.description()));
-    facts.put("entry", Cell.text(approach.kind().name()));
-    facts.put("wind_kt", Cell.number(approach.windKt()));
-    facts.put("wind_from", Cell.text(approach.kind().windFrom()));
-    facts.put("height_at_onset_ft", Cell.number(approach.heightFt()));
+    facts.putAll(PilotFacts.of(approach));
+    facts.put("height_at_onset_ft", Cell.in(Unit.FOOT, approach.height()));
     facts.put("clock", Cell.text(request.clock().label()));
     facts.putAll(PilotFacts.of(request.disturbances(), request.pool()));
     facts.put("state", request.state().map(state -> Cell.text(state.label())).orElse(Cell.NOTHING));
@@ -66,14 +61,18 @@ record LossReport(LossRequest request, List<LossBlock> blocks) implements Printa
 
   @Override
   public List<Term> definitions() {
-    return LossTerms.forData(request);
+    return LossMessages.SAY.dataDefinitions(
+        request.situation(UnitSystem.AVIATION), LossFacts.of(request, UnitSystem.AVIATION));
   }
 
   @Override
   public Map<String, Table<?>> tables() {
     Map<String, Table<?>> tables = new LinkedHashMap<>();
-    tables.put("loadings", new Table<>(LossColumns.BLOCKS, blocks));
-    tables.put("cells", LossColumns.cells(blocks).with(LossColumns.MORE));
+    tables.put("loadings", new Table<>(LossColumns.BLOCKS, result.blocks()));
+    tables.put(
+        "cells",
+        LossColumns.cells(result.blocks(), request.approach().kind().label())
+            .with(LossColumns.MORE));
     return tables;
   }
 }

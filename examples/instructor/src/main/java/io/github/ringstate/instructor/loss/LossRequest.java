@@ -4,12 +4,15 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +28,7 @@ import java.util.Optional;
  * @param disturbances what disturbs the pilots or, without pilots, the one flight
  * @param pool the pilots; empty for the standard technique alone
  * @param state the state that the pilots' own delays go with; empty if the delays are given
+ * @param drawn whether flights are shown one by one too
  */
 record LossRequest(
     List<Helicopter> loaded,
@@ -35,7 +39,11 @@ record LossRequest(
     Clock clock,
     Disturbances disturbances,
     Optional<Pool> pool,
-    Optional<PilotState> state) {
+    Optional<PilotState> state,
+    boolean drawn) {
+
+  /** Drawn are the flights with the delay nearest to this, s. */
+  private static final double SHOWN_DELAY = 2;
 
   LossRequest {
     loaded = List.copyOf(loaded);
@@ -44,10 +52,26 @@ record LossRequest(
     delays = List.copyOf(delays);
   }
 
+  /** What is flown, in words. */
+  Situation situation(UnitSystem units) {
+    return Situation.of(loaded.get(0), approach, clock, disturbances, units);
+  }
+
   /** How many flights of sampled pilots it takes. */
   long flights() {
     long cells = (long) loaded.size() * airs.size() * recoveries.size();
     return cells * Math.max(1, delays.size()) * pool.map(Pool::flights).orElse(0L);
+  }
+
+  /** The delay of the flights that are drawn, s. */
+  double shownDelay() {
+    return state
+        .map(pilots -> Math.rint(10 * pilots.median()) / 10)
+        .or(
+            () ->
+                delays.stream()
+                    .min(Comparator.comparingDouble(delay -> Math.abs(delay - SHOWN_DELAY))))
+        .orElseThrow();
   }
 
   /** The encounter of the pilots, its recovery and delay to be set. */

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.loss;
 
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
@@ -8,10 +7,7 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.option.Approach;
-import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.pilot.Technique;
-import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,11 +30,11 @@ final class LossSheet {
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Vortex ring state: altitude loss against delay"));
     List<Term> heading = heading();
-    boolean single = report.blocks().size() == 1;
+    boolean single = report.result().blocks().size() == 1;
     if (!single) {
       blocks.add(new Sheet.Terms(heading));
     }
-    for (LossBlock block : report.blocks()) {
+    for (LossBlock block : report.result().blocks()) {
       List<Term> terms = new ArrayList<>(single ? heading : List.of());
       terms.addAll(block.conditions().terms(units));
       blocks.add(new Sheet.Terms(terms));
@@ -48,30 +44,14 @@ final class LossSheet {
     if (request.recoveries().stream().anyMatch(Technique::isMistaken)) {
       blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
     }
-    blocks.add(new Sheet.Terms(LossTerms.forPeople(request, units)));
+    blocks.add(new Sheet.Terms(LossMessages.SAY.definitions(LossFacts.of(request, units))));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
   }
 
   private List<Term> heading() {
-    Helicopter craft = request.loaded().get(0);
-    Approach approach = request.approach();
-    List<Term> terms = new ArrayList<>();
-    terms.add(new Term("Craft", craft.name() + ": " + craft.description()));
-    terms.add(new Term("Entry", approach.kind().label() + ": " + approach.description(units)));
-    terms.add(new Term("Wind", approach.wind(units)));
-    terms.add(new Term("Ground", approach.ground(units)));
-    terms.add(new Term("Clock", request.clock().description(approach.entry(), craft, units)));
-    if (request.disturbances().any()) {
-      terms.add(new Term("Disturbance", PilotTerms.disturbances(request.disturbances(), units)));
-    }
-    request
-        .pool()
-        .ifPresent(
-            pool ->
-                terms.add(
-                    PilotTerms.pilots(pool, request.disturbances(), request.state().isPresent())));
-    request.state().ifPresent(state -> terms.add(PilotTerms.state(state)));
+    List<Term> terms = new ArrayList<>(request.situation(units).terms());
+    terms.addAll(LossMessages.SAY.heading(LossFacts.of(request, units)));
     return terms;
   }
 
@@ -106,10 +86,10 @@ final class LossSheet {
    */
   static String cell(LossRow row, UnitSystem units) {
     return switch (row.ending()) {
-      case ARRESTED -> units.lost(row.altitudeLossFt().getAsDouble());
-      case GROUND ->
-          "GROUND " + units.verticalSpeed(Unit.FOOT_PER_MINUTE.toSi(row.impactFpm().getAsDouble()));
+      case ARRESTED -> units.loss(row.loss());
+      case GROUND -> "GROUND " + units.verticalSpeed(row.outcome().impactSpeed().getAsDouble());
       case NOT_ARRESTED -> "not arrested";
+      case ARREST_NOT_LASTING -> "arrest does not last";
       case NO_ONSET -> "no ring state";
     };
   }

@@ -30,7 +30,7 @@ final class PilotGrid {
     }
     columns.add(GridColumn.right("50 %", loss));
     columns.add(GridColumn.right("95 %", loss));
-    columns.add(GridColumn.right("95 % lies in", units.length().symbol()));
+    columns.add(GridColumn.right("95 % conf.", "interval, " + units.length().symbol()));
     if (models) {
       columns.add(GridColumn.right("and model", units.length().symbol()));
     }
@@ -48,7 +48,7 @@ final class PilotGrid {
       }
       above = Optional.of(line.recovery());
       if (delays) {
-        texts.add(Decimals.given(line.delayS().orElseThrow()));
+        texts.add(Decimals.given(line.delay().orElseThrow()));
         texts.add(line.standard().map(row -> LossSheet.cell(row, units)).orElse(""));
       }
       texts.addAll(pilots(line.pilots().orElseThrow().losses(), models, units));
@@ -61,9 +61,9 @@ final class PilotGrid {
     List<String> texts = new ArrayList<>();
     texts.add(PilotCells.loss(losses, 0.5, units));
     texts.add(PilotCells.loss(losses, 0.95, units));
-    texts.add(PilotCells.band(losses.lossFt(0.95), units::rounded, units::rounded));
+    texts.add(PilotCells.band(losses.loss(0.95), units::roundedLoss, units::roundedLoss));
     if (models) {
-      texts.add(PilotCells.band(losses.widestLossFt(0.95), units::rounded, units::rounded));
+      texts.add(PilotCells.band(losses.widestLoss(0.95), units::roundedLoss, units::roundedLoss));
     }
     texts.add(PilotCells.arrested(losses));
     return texts;

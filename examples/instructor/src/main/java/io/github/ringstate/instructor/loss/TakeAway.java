@@ -3,11 +3,11 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.message.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * What a pilot would take from a loss table, in one sentence.
@@ -15,31 +15,11 @@ import java.util.Locale;
  * <p>Every part is worked out from the numbers as printed, so that a reader can check it with a
  * pencil, and none calls a height or a delay safe.
  */
-final class TakeAway {
+record TakeAway(LossBlock block, UnitSystem units) {
 
-  private final LossBlock block;
-  private final UnitSystem units;
-
-  private TakeAway(LossBlock block, UnitSystem units) {
-    this.block = block;
-    this.units = units;
-  }
-
-  /**
-   * Puts a table into a sentence.
-   *
-   * @param block the table
-   * @param units the units to speak in
-   * @return the sentence
-   */
-  static String of(LossBlock block, UnitSystem units) {
-    return new TakeAway(block, units).sentence();
-  }
-
-  private String sentence() {
+  String sentence() {
     if (block.rows().stream().allMatch(row -> row.ending() == Ending.NO_ONSET)) {
-      return "These conditions do not lead into the ring state, so the table says nothing of what a"
-          + " recovery would cost.";
+      return LossMessages.SAY.noRingState();
     }
     List<Technique> ways = block.recoveries().stream().filter(Technique::wayOut).toList();
     List<String> parts = new ArrayList<>();
@@ -53,38 +33,34 @@ final class TakeAway {
         .forEach(recovery -> parts.add(withoutLeaving(recovery)));
     if (parts.isEmpty()) {
       ways.forEach(
-          way -> parts.add(way.label() + " loses " + lost(with(way, Ending.ARRESTED).get(0))));
+          way ->
+              parts.add(
+                  LossMessages.SAY.onlyLoss(way.label(), lost(with(way, Ending.ARRESTED).get(0)))));
     }
-    String sentence = String.join("; ", parts);
-    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1) + ".";
+    return Words.capital(String.join("; ", parts)) + ".";
   }
 
   /** What a second of delay costs, on average from the shortest to the longest delay arrested. */
   private List<String> costOfDelay(List<Technique> ways) {
     List<String> costs = new ArrayList<>();
     for (Technique way : ways) {
-      List<LossRow> arrested = block.column(way).stream().filter(TakeAway::isArrested).toList();
+      List<LossRow> arrested = with(way, Ending.ARRESTED);
       if (arrested.size() < 2) {
         continue;
       }
       LossRow first = arrested.get(0);
       LossRow last = arrested.get(arrested.size() - 1);
-      double cost = Math.rint((printed(last) - printed(first)) / (last.delayS() - first.delayS()));
+      double cost = Math.rint((printed(last) - printed(first)) / (last.delay() - first.delay()));
       if (cost >= 1) {
         costs.add(
-            Decimals.fixed(cost, 0)
-                + " "
-                + units.length().symbol()
-                + " with "
-                + way.label()
-                + (arrested.size() < block.delays().size()
-                    ? " (up to " + seconds(last.delayS()) + ")"
-                    : ""));
+            LossMessages.SAY.cost(
+                Decimals.fixed(cost, 0),
+                units.length().symbol(),
+                way.label(),
+                arrested.size() < block.delays().size() ? Decimals.brief(last.delay()) : ""));
       }
     }
-    return costs.isEmpty()
-        ? List.of()
-        : List.of("act at once: each second of delay costs on average " + PilotTerms.and(costs));
+    return costs.isEmpty() ? List.of() : List.of(LossMessages.SAY.costs(Words.and(costs)));
   }
 
   /** Which of the ways out loses least, delay by delay. */
@@ -96,28 +72,21 @@ final class TakeAway {
     List<Double> delays = new ArrayList<>();
     for (Technique way : ways) {
       List<LossRow> least =
-          block.column(way).stream()
-              .filter(TakeAway::isArrested)
+          with(way, Ending.ARRESTED).stream()
               .filter(row -> ways.stream().allMatch(other -> !losesLess(other, row)))
               .toList();
       if (!least.isEmpty()) {
-        parts.add("with " + way.label() + delays(least));
-        least.forEach(row -> delays.add(row.delayS()));
+        parts.add(LossMessages.SAY.losesLeast(way.label(), delays(least)));
+        least.forEach(row -> delays.add(row.delay()));
       }
     }
-    if (parts.isEmpty()) {
-      return List.of();
-    }
     boolean tied = delays.stream().distinct().count() < delays.size();
-    return List.of(
-        "of the ways out, least is lost "
-            + PilotTerms.and(parts)
-            + (tied ? " (alike where they share a delay)" : ""));
+    return parts.isEmpty() ? List.of() : List.of(LossMessages.SAY.least(Words.and(parts), tied));
   }
 
   private boolean losesLess(Technique other, LossRow row) {
-    LossRow beside = block.row(other, row.delayS());
-    return isArrested(beside) && printed(beside) < printed(row);
+    LossRow beside = block.row(other, row.delay());
+    return beside.isArrested() && printed(beside) < printed(row);
   }
 
   private List<String> failures(Technique recovery) {
@@ -125,49 +94,43 @@ final class TakeAway {
     List<LossRow> ground = with(recovery, Ending.GROUND);
     List<LossRow> descending = with(recovery, Ending.NOT_ARRESTED);
     if (!ground.isEmpty()) {
-      parts.add("ends on the ground" + delays(ground));
+      parts.add(LossMessages.SAY.onTheGround(delays(ground)));
+    }
+    List<LossRow> notLasting = with(recovery, Ending.ARREST_NOT_LASTING);
+    if (!notLasting.isEmpty()) {
+      parts.add(LossMessages.SAY.arrestDoesNotLast(delays(notLasting)));
     }
     if (!descending.isEmpty()) {
       parts.add(
           descending.size() > 1 && descending.size() == block.delays().size()
-              ? "arrests the descent at no delay"
-              : "does not arrest the descent" + delays(descending));
+              ? LossMessages.SAY.arrestedAtNoDelay()
+              : LossMessages.SAY.notArrested(delays(descending)));
     }
     return parts;
   }
 
   private String withoutLeaving(Technique recovery) {
-    String subject =
-        recovery.equals(Technique.NONE)
-            ? "doing nothing"
-            : recovery.label()
-                + " alone is not a way out and, with "
-                + sparePower()
-                + " the hover takes,";
     List<String> parts = new ArrayList<>();
     List<LossRow> arrested = with(recovery, Ending.ARRESTED);
     if (!arrested.isEmpty()) {
-      LossRow first = arrested.get(0);
       LossRow last = arrested.get(arrested.size() - 1);
-      parts.add("loses " + lost(first) + (arrested.size() == 1 ? "" : " and " + lost(last)));
+      parts.add(
+          LossMessages.SAY.loses(lost(arrested.get(0)), arrested.size() == 1 ? "" : lost(last)));
     }
     parts.addAll(failures(recovery));
-    return subject + " " + String.join(" and ", parts);
-  }
-
-  private String sparePower() {
+    String outcomes = String.join(" and ", parts);
     double spare = block.conditions().hover().spare();
-    return Decimals.fixed(100 * Math.abs(spare), 0)
-        + " % "
-        + (spare < 0 ? "less power than" : "more power than");
+    return recovery.isMistaken()
+        ? LossMessages.SAY.mistaken(
+            recovery.label(),
+            Decimals.fixed(Unit.PERCENT.fromSi(Math.abs(spare)), 0),
+            spare >= 0,
+            outcomes)
+        : LossMessages.SAY.nothing(outcomes);
   }
 
   private String lost(LossRow row) {
-    return units.lost(row.altitudeLossFt().getAsDouble())
-        + " "
-        + units.length().symbol()
-        + " at "
-        + seconds(row.delayS());
+    return LossMessages.SAY.lossAt(units.lossInWords(row.loss()), Decimals.brief(row.delay()));
   }
 
   private List<LossRow> with(Technique recovery, Ending ending) {
@@ -176,40 +139,33 @@ final class TakeAway {
 
   /** The delays of some rows of one column, in words. */
   private String delays(List<LossRow> rows) {
-    if (rows.size() == block.delays().size()) {
-      return rows.size() == 1 ? "" : " at every delay";
+    boolean every = rows.size() == block.delays().size();
+    if (every && rows.size() == 1) {
+      return "";
     }
     List<Double> all = block.delays().stream().sorted().toList();
     List<String> runs = new ArrayList<>();
     int from = 0;
     for (int i = 0; i < rows.size(); i++) {
-      int place = all.indexOf(rows.get(i).delayS());
-      boolean ends = i + 1 == rows.size() || all.indexOf(rows.get(i + 1).delayS()) != place + 1;
+      int place = all.indexOf(rows.get(i).delay());
+      boolean ends = i + 1 == rows.size() || all.indexOf(rows.get(i + 1).delay()) != place + 1;
       if (ends) {
         runs.addAll(run(rows.subList(from, i + 1)));
         from = i + 1;
       }
     }
-    return " at " + PilotTerms.and(runs) + " s";
+    return LossMessages.SAY.at(Words.and(runs), every);
   }
 
   /** Neighbouring delays in words: three and more as a range. */
   private static List<String> run(List<LossRow> rows) {
-    List<String> delays = rows.stream().map(row -> Decimals.brief(row.delayS())).toList();
+    List<String> delays = rows.stream().map(row -> Decimals.brief(row.delay())).toList();
     return delays.size() < 3
         ? delays
         : List.of(delays.get(0) + " to " + delays.get(delays.size() - 1));
   }
 
-  private static boolean isArrested(LossRow row) {
-    return row.ending() == Ending.ARRESTED;
-  }
-
   private double printed(LossRow row) {
-    return units.rounded(row.altitudeLossFt().getAsDouble());
-  }
-
-  private static String seconds(double delay) {
-    return Decimals.brief(delay) + " s";
+    return units.roundedLoss(row.loss());
   }
 }

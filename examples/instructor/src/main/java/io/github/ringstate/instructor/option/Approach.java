@@ -13,10 +13,11 @@ import java.util.OptionalDouble;
  * How the flight comes to the ring state.
  *
  * @param kind which entry
- * @param windKt the wind, kt, from where {@link EntryKind#windFrom} says
- * @param heightFt height above the ground at onset, ft; empty if there is no ground
+ * @param wind the wind, in the unit of {@link EntryKind#wind}, from where {@link
+ *     EntryKind#windFrom} says
+ * @param height height above the ground at onset, m; empty if there is no ground
  */
-public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
+public record Approach(EntryKind kind, double wind, OptionalDouble height) {
 
   /**
    * An entry in its standard wind, away from the ground.
@@ -34,7 +35,7 @@ public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
    * @return the entry
    */
   public Entry entry() {
-    return kind.maker().apply(kind.numbers().with(kind.wind(), windKt));
+    return kind.maker().apply(kind.numbers().with(kind.wind(), wind));
   }
 
   /**
@@ -56,9 +57,7 @@ public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
    */
   public Encounter encounter(Helicopter craft, Air air) {
     Encounter encounter = Encounter.of(craft).withAir(air).withEntry(entry());
-    return heightFt.isPresent()
-        ? encounter.withHeight(Unit.FOOT.toSi(heightFt.getAsDouble()))
-        : encounter;
+    return height.isPresent() ? encounter.withHeight(height.getAsDouble()) : encounter;
   }
 
   /**
@@ -68,9 +67,8 @@ public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
    * @return for instance {@code 300 ft below the craft at onset}
    */
   public String ground(UnitSystem units) {
-    return heightFt.isPresent()
-        ? units.given(Unit.FOOT, heightFt.getAsDouble()) + " below the craft at onset"
-        : "none within reach";
+    return ApproachMessages.SAY.ground(
+        height.isPresent() ? units.typed(Unit.FOOT, height.getAsDouble()) : "");
   }
 
   /**
@@ -80,6 +78,16 @@ public record Approach(EntryKind kind, double windKt, OptionalDouble heightFt) {
    * @return for instance {@code calm} or {@code 10 kt from ahead}
    */
   public String wind(UnitSystem units) {
-    return windKt == 0 ? "calm" : units.given(Unit.KNOT, windKt) + " " + kind.windFrom();
+    return ApproachMessages.SAY.wind(
+        wind == 0 ? "" : units.given(kind.wind().unit(), Math.abs(wind)), kind.windFrom(wind));
+  }
+
+  /**
+   * The wind for machines.
+   *
+   * @return the wind, m/s
+   */
+  public double windSpeed() {
+    return kind.wind().unit().toSi(wind);
   }
 }

@@ -32,9 +32,9 @@ public final class BriefingOptions {
   /**
    * The margin.
    *
-   * @return the margin, ft
+   * @return the margin, m
    */
-  public double marginFt() {
-    return margin.marginFt();
+  public double margin() {
+    return margin.margin();
   }
 }

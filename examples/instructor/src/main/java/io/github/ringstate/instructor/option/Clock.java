@@ -74,18 +74,12 @@ public enum Clock {
    * @return a part of a sentence
    */
   public String description(Entry entry, Helicopter craft, UnitSystem units) {
-    return switch (this) {
-      case BOUNDARY -> "delays count from the boundary: the onset of the ring state";
-      case CUE ->
-          "delays count from a cue: the vertical speed indicator, "
-              + Decimals.brief(craft.numbers().get(Helicopter.VERTICAL_SPEED_LAG))
-              + " s late, shows more than "
-              + units.given(
-                  Unit.FOOT_PER_MINUTE,
-                  Unit.FOOT_PER_MINUTE.fromSi(entry.intendedDescent()) + Cue.SINK_MARGIN.standard())
-              + " of sink, "
-              + units.given(Unit.FOOT_PER_MINUTE, Cue.SINK_MARGIN.standard())
-              + " more than intended (assumed). At onset it may show so much already";
-    };
+    double margin = Unit.FOOT_PER_MINUTE.toSi(Cue.SINK_MARGIN.standard());
+    return this == BOUNDARY
+        ? ApproachMessages.SAY.boundary()
+        : ApproachMessages.SAY.cue(
+            Decimals.brief(craft.numbers().get(Helicopter.VERTICAL_SPEED_LAG)),
+            units.typed(Unit.FOOT_PER_MINUTE, entry.intendedDescent() + margin),
+            units.typed(Unit.FOOT_PER_MINUTE, margin));
   }
 }

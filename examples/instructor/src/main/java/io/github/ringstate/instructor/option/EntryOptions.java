@@ -17,17 +17,18 @@ public final class EntryOptions {
       names = "--entry",
       paramLabel = "ENTRY",
       description =
-          "settling (from a hover), steep (a steep approach slowed too much) or downwind (a run at"
-              + " constant ground speed while the wind comes round behind). Unless given:"
-              + " settling.")
+          "tailwind-approach (a steep approach with the wind behind and little power), settling (from"
+              + " a hover), steep (a steep approach slowed too much) or downwind (a run at constant"
+              + " ground speed while the wind comes round behind). Unless given: tailwind-approach.")
   private @Nullable String entry;
 
   @Option(
       names = "--wind-kt",
       paramLabel = "KT",
       description =
-          "Wind: from ahead for settling and steep, from behind for downwind. Unless given: 0; 18"
-              + " for downwind.")
+          "Wind: from ahead for settling and steep, from behind for tailwind-approach (below zero:"
+              + " from ahead) and downwind. Unless given: 8 for tailwind-approach, 18 for downwind,"
+              + " else 0.")
   private @Nullable String wind;
 
   /** Made by picocli. */
@@ -36,32 +37,32 @@ public final class EntryOptions {
   /**
    * What was given.
    *
-   * @param heightFt height above the ground at onset, ft; empty if there is no ground
+   * @param height height above the ground at onset, m; empty if there is no ground
    * @return the approach
    * @throws UserError if a name is unknown or a number wrong
    */
-  public Approach approach(OptionalDouble heightFt) {
+  public Approach approach(OptionalDouble height) {
     EntryKind kind =
         entry == null
             ? EntryKind.STANDARD
             : new Choice<>("--entry", EntryKind.ALL, EntryKind::name).one(entry);
-    double windKt =
+    double speed =
         wind == null
             ? kind.wind().standard()
             : NumberText.one("--wind-kt", wind, kind.wind().quantity());
-    return new Approach(kind, windKt, heightFt);
+    return new Approach(kind, speed, height);
   }
 
   /**
    * Reads a height at onset.
    *
    * @param height the height in ft, or null
-   * @return the height, ft; empty for null
+   * @return the height, m; empty for null
    * @throws UserError if it is no number or out of range
    */
   public static OptionalDouble height(@Nullable String height) {
     return height == null
         ? OptionalDouble.empty()
-        : OptionalDouble.of(NumberText.one(HEIGHT, height, Ranges.in(Unit.FOOT, Encounter.HEIGHT)));
+        : OptionalDouble.of(NumberText.si(HEIGHT, height, Ranges.in(Unit.FOOT, Encounter.HEIGHT)));
   }
 }

@@ -47,6 +47,6 @@ public final class Loading {
    * @return the air
    */
   public Air air() {
-    return Airs.one(altitude, temperature);
+    return Atmospheres.one(altitude, temperature);
   }
 }

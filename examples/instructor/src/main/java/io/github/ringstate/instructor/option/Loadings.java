@@ -51,6 +51,6 @@ public final class Loadings {
    * @return an air for each altitude
    */
   public List<Air> airs() {
-    return Airs.several(altitudes, temperature);
+    return Atmospheres.several(altitudes, temperature);
   }
 }

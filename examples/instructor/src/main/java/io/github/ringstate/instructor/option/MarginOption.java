@@ -25,8 +25,4 @@ public final class MarginOption {
   public double margin() {
     return NumberText.si("--margin-ft", margin, Ranges.in(Unit.FOOT, Briefing.MARGIN));
   }
-
-  double marginFt() {
-    return NumberText.one("--margin-ft", margin, Ranges.in(Unit.FOOT, Briefing.MARGIN));
-  }
 }

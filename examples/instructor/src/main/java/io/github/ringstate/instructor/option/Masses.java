@@ -51,7 +51,7 @@ final class Masses {
     return Helicopter.MASS
         .quantity()
         .within(
-            craft.numbers().get(Helicopter.LEAST_MASS),
-            craft.numbers().get(Helicopter.GREATEST_MASS));
+            craft.numbers().get(Helicopter.MINIMUM_MASS),
+            craft.numbers().get(Helicopter.MAXIMUM_MASS));
   }
 }

@@ -14,8 +14,9 @@ public final class RecoveriesOption {
       paramLabel = "NAME[,NAME...]",
       defaultValue = "forward,lateral,autorotation",
       description =
-          "Recoveries: forward, lateral, autorotation, none, or collective (power alone: not a way"
-              + " out, shown with words to that effect). Unless given: ${DEFAULT-VALUE}.")
+          "Recoveries: forward, lateral, autorotation, none, or collective and collective-raised"
+              + " (power alone, the lever alone: not a way out, shown with words to that effect)."
+              + " Unless given: ${DEFAULT-VALUE}.")
   private String recoveries = "";
 
   /** Made by picocli. */

@@ -27,6 +27,15 @@ public final class ScreenOutput extends Destination {
   public ScreenOutput() {}
 
   /**
+   * Whether the page is wanted.
+   *
+   * @return false for text and data
+   */
+  public boolean isPage() {
+    return format.strip().equals(Format.HTML.label());
+  }
+
+  /**
    * The way out for the report; asked for before anything is computed, so that a wrong option costs
    * no time.
    *

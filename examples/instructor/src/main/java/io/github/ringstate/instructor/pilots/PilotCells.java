@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.pilots;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -17,15 +18,15 @@ public final class PilotCells {
   /**
    * A height for machines.
    *
-   * @param quantile the quantile, ft
+   * @param quantile the quantile, m
    * @param part which of its three numbers
    * @return the field; nothing if the number is infinite or there is none
    */
   public static Cell feet(Optional<Quantile> quantile, Function<Quantile, Double> part) {
     return quantile
         .map(part)
-        .filter(feet -> !Double.isInfinite(feet))
-        .map(feet -> Cell.number(feet))
+        .filter(height -> !Double.isInfinite(height))
+        .map(height -> Cell.in(Unit.FOOT, height))
         .orElse(Cell.NOTHING);
   }
 
@@ -42,7 +43,7 @@ public final class PilotCells {
   /**
    * The ends of an interval for people.
    *
-   * @param quantile the quantile, ft
+   * @param quantile the quantile, m
    * @param low rounds the lower end
    * @param high rounds the upper end
    * @return for instance {@code 160 to 175}; {@code 160 and up} where the upper end is infinite
@@ -61,8 +62,8 @@ public final class PilotCells {
         + (open ? " and up" : " to " + text(high, quantile.get().high()));
   }
 
-  private static String text(DoubleUnaryOperator rounding, double feet) {
-    return Decimals.fixed(rounding.applyAsDouble(feet), 0);
+  private static String text(DoubleUnaryOperator rounding, double height) {
+    return Decimals.fixed(rounding.applyAsDouble(height), 0);
   }
 
   /**
@@ -75,9 +76,9 @@ public final class PilotCells {
    */
   public static String loss(PilotLosses losses, double share, UnitSystem units) {
     return losses
-        .lossFt(share)
+        .loss(share)
         .map(Quantile::value)
-        .map(feet -> Double.isInfinite(feet) ? losses.failure() : units.lost(feet))
+        .map(loss -> Double.isInfinite(loss) ? losses.failure() : units.loss(loss))
         .orElse("no ring state");
   }
 

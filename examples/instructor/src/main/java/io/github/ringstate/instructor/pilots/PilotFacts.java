@@ -2,6 +2,8 @@ package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.instructor.option.Approach;
+import io.github.ringstate.quantity.Unit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +34,20 @@ public final class PilotFacts {
         pool.isPresent() || disturbances.random()
             ? new Cell(Long.toString(disturbances.seed()), Cell.Kind.NUMBER)
             : Cell.NOTHING);
+    return facts;
+  }
+
+  /**
+   * The way to the ring state.
+   *
+   * @param approach how the flight comes to it
+   * @return fields by name
+   */
+  public static Map<String, Cell> of(Approach approach) {
+    Map<String, Cell> facts = new LinkedHashMap<>();
+    facts.put("entry", Cell.text(approach.kind().name()));
+    facts.put("wind_kt", Cell.in(Unit.KNOT, approach.windSpeed()));
+    facts.put("wind_from", Cell.text(approach.kind().windFrom()));
     return facts;
   }
 }

@@ -1,7 +1,6 @@
 package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.ModelSpread;
 import io.github.ringstate.study.Quantile;
@@ -70,26 +69,26 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    * The loss that a part of the pilots did not exceed.
    *
    * @param share the part, 0 to 1
-   * @return the loss, ft, infinite where so many did not arrest the descent; empty if nobody met
-   *     the ring state
+   * @return the loss, m, infinite where so many did not arrest the descent; empty if nobody met the
+   *     ring state
    */
-  public Optional<Quantile> lossFt(double share) {
+  public Optional<Quantile> loss(double share) {
     return people.samples() == 0
         ? Optional.empty()
-        : Optional.of(feet(people.quantile(share, CONFIDENCE)));
+        : Optional.of(people.quantile(share, CONFIDENCE));
   }
 
   /**
    * The loss with the other models.
    *
    * @param share the part, 0 to 1
-   * @return the loss with the middle model, ft, and what nine models in ten lie within; empty
+   * @return the loss with the middle model, m, and what nine models in ten lie within; empty
    *     without models, or if nobody met the ring state with any
    */
-  public Optional<Quantile> modelsLossFt(double share) {
+  public Optional<Quantile> modelsLoss(double share) {
     return models.stream().allMatch(spread -> spread.samples() == 0)
         ? Optional.empty()
-        : Optional.of(feet(ModelSpread.band(models, share)));
+        : Optional.of(ModelSpread.band(models, share));
   }
 
   /**
@@ -97,11 +96,11 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    * models.
    *
    * @param share the part, 0 to 1
-   * @return the loss, ft; empty if nobody met the ring state
+   * @return the loss, m; empty if nobody met the ring state
    */
-  public Optional<Quantile> widestLossFt(double share) {
-    Optional<Quantile> models = modelsLossFt(share);
-    return lossFt(share).map(people -> models.map(people::widenedBy).orElse(people));
+  public Optional<Quantile> widestLoss(double share) {
+    Optional<Quantile> models = modelsLoss(share);
+    return loss(share).map(people -> models.map(people::widenedBy).orElse(people));
   }
 
   /**
@@ -133,7 +132,8 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    * @return a word or two for a cell of a table
    */
   public String failure() {
-    return people.count(Ending.GROUND) > people.count(Ending.NOT_ARRESTED)
+    return people.count(Ending.GROUND)
+            > people.count(Ending.NOT_ARRESTED) + people.count(Ending.ARREST_NOT_LASTING)
         ? GROUND
         : "not arrested";
   }
@@ -141,15 +141,14 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
   /**
    * The part of those who met the ring state and did not arrest the descent above a height.
    *
-   * @param heightFt the height at onset, ft
+   * @param height the height at onset, m
    * @return the share, its interval widened by the least and greatest share with the other models;
    *     empty if nobody met the ring state
    */
-  public Optional<Share> shareLosing(double heightFt) {
+  public Optional<Share> shareLosing(double height) {
     if (people.samples() == 0) {
       return Optional.empty();
     }
-    double height = Unit.FOOT.toSi(heightFt);
     Share alone = people.shareLosing(height, CONFIDENCE);
     double low = alone.low();
     double high = alone.high();
@@ -160,13 +159,5 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
       }
     }
     return Optional.of(new Share(alone.value(), low, high));
-  }
-
-  private static Quantile feet(Quantile si) {
-    return new Quantile(
-        si.share(),
-        Unit.FOOT.fromSi(si.value()),
-        Unit.FOOT.fromSi(si.low()),
-        Unit.FOOT.fromSi(si.high()));
   }
 }

@@ -4,15 +4,14 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
-import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.sheets.message.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.hipparchus.distribution.RealDistribution;
 import org.hipparchus.distribution.continuous.UniformRealDistribution;
 
@@ -20,23 +19,13 @@ import org.hipparchus.distribution.continuous.UniformRealDistribution;
 public final class PilotTerms {
 
   /** What the onset is. */
-  public static final Term ONSET =
-      new Term(
-          "onset",
-          "the descent crosses the heave-damping boundary of the ring state; from there a faster"
-              + " sink means less thrust, and the sink grows by itself");
+  public static final String ONSET = PilotMessages.SAY.onset();
 
   /** What stands beside an interval. */
-  public static final String BAND =
-      "among very many such pilots the figure lies in it with 95 % confidence, whatever the"
-          + " distribution (order statistics). It tells how many pilots were flown, not how good the"
-          + " model is";
+  public static final String INTERVAL = PilotMessages.SAY.interval();
 
   /** What stands beside the effect of the models. */
-  public static final String MODELS =
-      "the same pilots with other models, whose fitted numbers of the ring state vary within ranges"
-          + " that published descriptions leave open, some of them assumed: nine models in ten give a"
-          + " figure in it. That the form of the model may be wrong is not in it";
+  public static final String MODELS = PilotMessages.SAY.models();
 
   private PilotTerms() {}
 
@@ -48,7 +37,7 @@ public final class PilotTerms {
    * @param delays whether their delays vary too
    * @return the explanation
    */
-  public static Term pilots(Pool pool, Disturbances disturbances, boolean delays) {
+  public static String pilots(Pool pool, Disturbances disturbances, boolean delays) {
     List<String> varying = new ArrayList<>();
     varying.add("technique");
     if (delays) {
@@ -57,15 +46,7 @@ public final class PilotTerms {
     if (disturbances.random()) {
       varying.add("the disturbances they meet");
     }
-    return new Term(
-        "pilots",
-        pool.pilots()
-            + " simulated pilots a line, seed "
-            + pool.seed()
-            + ", who differ in "
-            + and(varying)
-            + "; the same seed gives the same pilots. No source says how much pilots differ: every"
-            + " spread is assumed");
+    return PilotMessages.SAY.pilots(pool.pilots(), pool.seed(), Words.and(varying));
   }
 
   /**
@@ -79,18 +60,6 @@ public final class PilotTerms {
     return recoveries.stream()
         .map(kind -> new Term(kind.label(), kind.description(craft.sense())))
         .toList();
-  }
-
-  /**
-   * What stands beside power alone in a file for machines.
-   *
-   * @param recoveries the recoveries
-   * @return the words, if power alone is among them
-   */
-  public static Optional<Term> notAWayOut(List<Technique> recoveries) {
-    return recoveries.stream().anyMatch(Technique::isMistaken)
-        ? Optional.of(new Term(NotAWayOut.HEAD, NotAWayOut.TEXT))
-        : Optional.empty();
   }
 
   /**
@@ -108,8 +77,8 @@ public final class PilotTerms {
   }
 
   private static String spread(Technique technique, UnitSystem units) {
-    return "mean +- standard deviation, or least to greatest, all assumed: "
-        + String.join(", ", technique.spreads().stream().map(one -> spread(one, units)).toList());
+    return PilotMessages.SAY.spread(
+        String.join(", ", technique.spreads().stream().map(one -> spread(one, units)).toList()));
   }
 
   private static String spread(Spread spread, UnitSystem units) {
@@ -145,17 +114,14 @@ public final class PilotTerms {
    * @return a part of a sentence
    */
   public static String delays(PilotState state) {
-    return "half of the delays are up to "
-        + Decimals.brief(state.median())
-        + " s, nine in ten up to "
-        + Decimals.brief(state.ninetyPercent())
-        + " s (log-normal)";
+    return PilotMessages.SAY.delays(
+        Decimals.brief(state.median()), Decimals.brief(state.ninetyPercent()));
   }
 
   /**
    * What disturbs the flights.
    *
-   * @param disturbances the disturbances
+   * @param disturbances the disturbances, one at least
    * @param units the units to speak in
    * @return a part of a sentence
    */
@@ -168,19 +134,6 @@ public final class PilotTerms {
         parts.add(parameter.name() + " " + units.given(parameter.unit(), value));
       }
     }
-    return parts.isEmpty() ? "none" : and(parts) + ", the strengths assumed";
-  }
-
-  /**
-   * Some words in a row.
-   *
-   * @param parts the words; at least one
-   * @return the words with commas and an "and"
-   */
-  public static String and(List<String> parts) {
-    int last = parts.size() - 1;
-    return last == 0
-        ? parts.get(0)
-        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+    return PilotMessages.SAY.disturbances(Words.and(parts));
   }
 }

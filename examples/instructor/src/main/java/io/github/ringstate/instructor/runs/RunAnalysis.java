@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.flight.NoSteadyFlightException;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;

@@ -70,7 +70,7 @@ final class RunPolar {
     for (RunVerdict verdict : RunVerdict.values()) {
       entries.add(new Legend.Entry(verdict.label(), pen(verdict), false, true));
     }
-    entries.add(new Legend.Entry("least airspeed to keep", LEAST, true, false));
+    entries.add(new Legend.Entry("minimum airspeed to keep", LEAST, true, false));
     entries.add(new Legend.Entry("wind", WIND, true, false));
     return new Legend(SIZE, entries);
   }

@@ -50,7 +50,7 @@ final class RunsColumns {
         new Column<>(
             "greatest_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().greatestAirspeed())),
         new Column<>("power_kw", row -> Cell.in(Unit.KILOWATT, row.track().power())),
-        new Column<>("short_time_margin_pct", row -> share(row.track().shortTimeMargin())),
+        new Column<>("short_time_margin_pct", row -> share(row.track().takeOffMargin())),
         new Column<>("hover_margin_pct", row -> share(analysis.hoverMargin())),
         new Column<>(
             "loss_covered", row -> row.loss().isEmpty() ? Cell.NOTHING : Cell.text(covered(row))),

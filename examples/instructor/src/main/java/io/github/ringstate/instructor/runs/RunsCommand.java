@@ -152,7 +152,7 @@ public final class RunsCommand implements Runnable {
       paramLabel = "H",
       defaultValue = "500",
       description =
-          "The operator's least hours in command, for the checklist. Unless given:"
+          "The operator's minimum hours in command, for the checklist. Unless given:"
               + " ${DEFAULT-VALUE} (common practice, no source).")
   private String commandHours = "";
 
@@ -161,7 +161,7 @@ public final class RunsCommand implements Runnable {
       paramLabel = "H",
       defaultValue = "100",
       description =
-          "The operator's least hours on the type, for the checklist. Unless given:"
+          "The operator's minimum hours on the type, for the checklist. Unless given:"
               + " ${DEFAULT-VALUE} (common practice, no source).")
   private String typeHours = "";
 
@@ -205,7 +205,7 @@ public final class RunsCommand implements Runnable {
         plan,
         techniques(),
         NumberText.si("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN),
-        NumberText.si("--least-airspeed-kt", leastAirspeed, RunLimits.LEAST_AIRSPEED),
+        NumberText.si("--least-airspeed-kt", leastAirspeed, RunLimits.MINIMUM_AIRSPEED),
         (int) NumberText.whole("--pilots", pilots, 20, 100_000),
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
         craft.heightVelocity(),

@@ -88,9 +88,9 @@ record RunsFacts(
             request.curve().stream()
                 .map(
                     point ->
-                        units.given(Unit.KNOT, point.airspeedKt())
+                        units.typed(Unit.KNOT, point.airspeed())
                             + " at "
-                            + units.given(Unit.FOOT, point.heightFt()))
+                            + units.typed(Unit.FOOT, point.height()))
                 .collect(Collectors.joining(", "))));
   }
 }

@@ -25,7 +25,7 @@ record TrackNumbers(
         units.speed(row.track().triangle().airspeed()),
         units.speed(row.track().leastAirspeed()),
         RunRow.wholePercent(row.track().continuousMargin(), dash),
-        RunRow.wholePercent(row.track().shortTimeMargin(), dash),
+        RunRow.wholePercent(row.track().takeOffMargin(), dash),
         margin.isPresent() ? units.verticalSpeed(margin.getAsDouble()) : dash);
   }
 

@@ -11,8 +11,8 @@
   var STRIPS = [
     { key: "h", title: "height, " + data.length },
     { key: "v", title: "vertical speed, " + data.sink },
-    { key: "i", title: "inflow, hover = 1" },
-    { key: "p", title: "power, %" }
+    { key: "i", title: "induced velocity / hover induced velocity" },
+    { key: "p", title: "power, % of continuous" }
   ];
 
   function element(parent, name, attributes, text) {

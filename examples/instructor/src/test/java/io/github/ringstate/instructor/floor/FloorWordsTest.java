@@ -42,7 +42,7 @@ class FloorWordsTest {
           Disturbances.NONE,
           POOL,
           0.95,
-          50);
+          50 * 0.3048);
 
   /** A thousand pilots who lose evenly up to a height in feet, some of whom do not arrest. */
   private static FloorRow row(Technique recovery, double greatestFt, int lost) {
@@ -61,7 +61,7 @@ class FloorWordsTest {
         recovery,
         POOL.study(Encounter.of(DemoCraft.TRAINER), recovery, Optional.empty()),
         0.95,
-        50,
+        50 * 0.3048,
         new PilotLosses(MadeUp.losses(feet), List.of()));
   }
 
@@ -71,8 +71,8 @@ class FloorWordsTest {
   }
 
   private static final String HEAD =
-      "Of the ways out, the least height at onset from which 95 % of the simulated pilots recovered"
-          + " with 50 ft to spare: primed ";
+      "Lowest height at onset from which 95 % of the simulated pilots recovered with 50 ft to spare:"
+          + " primed ";
 
   @Test
   void theLeastHeightIsNamedAndRoundedUpwards() {
@@ -85,25 +85,27 @@ class FloorWordsTest {
   @Test
   void techniquesWhoseBandsOverlapAreNotToldApart() {
     assertEquals(
-        HEAD + "245 ft with lateral, which the model cannot tell from forward.",
+        HEAD
+            + "245 ft with lateral (the difference from forward is within the sampling error of"
+            + " 1000 pilots).",
         inShort(row(Technique.FORWARD, 202, 0), row(Technique.LATERAL, 201, 0)));
   }
 
   @Test
-  void tooFewPilotsAreNotLaidToTheModel() {
+  void tooFewPilotsAreCalledTooFew() {
     // of 71, however far apart their losses, the greatest may lie below the 95 % of very many
     assertTrue(
         inShort(row(Technique.FORWARD, 71, 2000, 0), row(Technique.LATERAL, 71, 200, 0))
-            .endsWith("with lateral, which too few pilots were flown to tell from forward."));
+            .endsWith("with lateral (too few pilots were flown to tell it from forward)."));
     assertTrue(
         briefing(400, row(Technique.FORWARD, 71, 200, 0), row(Technique.LATERAL, 71, 100, 0))
-            .endsWith("Too few pilots were flown to tell lateral from forward here"));
+            .endsWith("Too few pilots were flown to tell lateral from forward"));
     assertTrue(
         inShort(row(Technique.FORWARD, 72, 2000, 0), row(Technique.LATERAL, 72, 200, 0))
             .endsWith("with lateral."));
     assertTrue(
         briefing(400, row(Technique.FORWARD, 72, 200, 0), row(Technique.LATERAL, 72, 100, 0))
-            .endsWith("The model cannot tell lateral from forward here"));
+            .endsWith("The difference from forward is within the sampling error of 72 pilots"));
   }
 
   @Test
@@ -112,12 +114,12 @@ class FloorWordsTest {
         HEAD + "435 ft with forward.",
         inShort(row(Technique.FORWARD, 401, 0), row(Technique.COLLECTIVE, 20, 0)));
     assertEquals(
-        HEAD + "none, since with no way out did so many arrest the descent.",
+        HEAD + "none: with no way out did so many arrest the descent.",
         inShort(row(Technique.FORWARD, 401, 100), row(Technique.COLLECTIVE, 20, 0)));
   }
 
-  private static String briefing(double heightFt, FloorRow... rows) {
-    return HeightBriefing.of(heightFt, List.of(rows)).text();
+  private static String briefing(double height, FloorRow... rows) {
+    return HeightBriefing.of(0.3048 * height, List.of(rows)).text();
   }
 
   @Test
@@ -134,7 +136,7 @@ class FloorWordsTest {
     // of losses evenly up to 400 ft, 50.1 % are 200 ft or more; up to 210 ft, 48 of 1000
     assertEquals(
         "brief lateral, with which the fewest simulated pilots would still have hit the ground: 48"
-            + " of 1000 (4.8 %), against 501 of 1000 (50.1 %) with forward. Even so the height is"
+            + " of 1000 (4.8 %), against 501 of 1000 (50.1 %) with forward. The height is"
             + " less than the floor: fewer than 95 % recovered with the margin",
         briefing(200, row(Technique.FORWARD, 400, 0), row(Technique.LATERAL, 210, 0)));
   }
@@ -143,7 +145,7 @@ class FloorWordsTest {
   void aBriefingSaysWhenMoreThanTheShareAllowsWouldHitTheGround() {
     assertTrue(
         briefing(200, row(Technique.LATERAL, 250, 0))
-            .endsWith("Even so it is more than the 5 % that the share asked for leaves"));
+            .endsWith("This is more than the 5 % that the share asked for leaves"));
   }
 
   @Test
@@ -160,7 +162,8 @@ class FloorWordsTest {
   void sharesThatOverlapAreNotToldApart() {
     assertTrue(
         briefing(200, row(Technique.FORWARD, 212, 0), row(Technique.LATERAL, 210, 0))
-            .endsWith("The model cannot tell lateral from forward here"));
+            .endsWith(
+                "The difference from forward is within the sampling error of 1000" + " pilots"));
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.HoverPower;
@@ -42,10 +43,11 @@ class TakeAwayTest {
           };
       OptionalDouble loss =
           ending == Ending.ARRESTED
-              ? OptionalDouble.of(Double.parseDouble(cells.get(i)))
-              : ending == Ending.GROUND ? OptionalDouble.of(200) : none;
+              ? OptionalDouble.of(0.3048 * Double.parseDouble(cells.get(i)))
+              : ending == Ending.GROUND ? OptionalDouble.of(61) : none;
       rows.add(
-          new LossRow(CONDITIONS, "settling", way, delay, ending, loss, loss, none, none, none));
+          new LossRow(
+              way, delay, new Outcome(ending, loss, loss, none, none, none, none, List.of())));
     }
     return new LossBlock(CONDITIONS, ways, delays, rows, List.of());
   }
@@ -72,11 +74,11 @@ class TakeAwayTest {
             + " 20 ft at 0 s and 30 ft at 1 s and does not arrest the descent at 2 and 3 s.",
         // two recoveries
         "FORWARD LATERAL|60 90 120 180 30 60 150 200|Act at once: each second of delay costs on"
-            + " average 40 ft with forward and 57 ft with lateral; of the ways out, least is lost"
-            + " with forward at 2 and 3 s and with lateral at 0 and 1 s.",
+            + " average 40 ft with forward and 57 ft with lateral; forward loses least at"
+            + " 2 and 3 s and lateral loses least at 0 and 1 s.",
         // 181 and 179 are both printed as 180: equal to a reader
-        "FORWARD LATERAL|181 G G G 179 G G G|Of the ways out, least is lost with forward at 0 s and"
-            + " with lateral at 0 s (alike where they share a delay); forward ends on the ground at 1 to 3 s; lateral ends on the"
+        "FORWARD LATERAL|181 G G G 179 G G G|Forward loses least at 0 s and"
+            + " lateral loses least at 0 s (alike where they share a delay); forward ends on the ground at 1 to 3 s; lateral ends on the"
             + " ground at 1 to 3 s.",
       })
   void saysWhatTheTableSays(String ways, String cells, String sentence) {
@@ -86,7 +88,8 @@ class TakeAwayTest {
             .toList();
     assertEquals(
         sentence,
-        TakeAway.of(block(FOUR, columns, List.of(cells.split(" ", -1))), UnitSystem.AVIATION));
+        new TakeAway(block(FOUR, columns, List.of(cells.split(" ", -1))), UnitSystem.AVIATION)
+            .sentence());
   }
 
   @ParameterizedTest
@@ -105,7 +108,7 @@ class TakeAwayTest {
               default -> Integer.toString(random.nextInt(1, 1500));
             });
       }
-      String sentence = TakeAway.of(block(delays, ways, cells), UnitSystem.AVIATION);
+      String sentence = new TakeAway(block(delays, ways, cells), UnitSystem.AVIATION).sentence();
       assertTrue(sentence.matches("[A-Z][^.]*\\."), sentence);
       assertTrue(!sentence.toLowerCase(Locale.ROOT).contains("safe"), sentence);
       assertTrue(sentence.length() > 10, sentence);

@@ -26,17 +26,17 @@ class PilotLossesTest {
   }
 
   @Test
-  void quantilesAreInFeet() {
+  void quantilesAreInMetres() {
     PilotLosses losses = losses(spread(10, 20, 30, 40));
-    assertEquals(20, losses.lossFt(0.5).orElseThrow().value(), 1e-12);
-    assertEquals(40, losses.lossFt(0.95).orElseThrow().value(), 1e-12);
+    assertEquals(20 * 0.3048, losses.loss(0.5).orElseThrow().value(), 1e-12);
+    assertEquals(40 * 0.3048, losses.loss(0.95).orElseThrow().value(), 1e-12);
   }
 
   @Test
   void whoDidNotArrestLostMoreThanAnyOther() {
     PilotLosses losses = losses(spread(10, -1, 30, 20));
-    assertEquals(20, losses.lossFt(0.5).orElseThrow().value(), 1e-12);
-    assertTrue(Double.isInfinite(losses.lossFt(0.95).orElseThrow().value()));
+    assertEquals(20 * 0.3048, losses.loss(0.5).orElseThrow().value(), 1e-12);
+    assertTrue(Double.isInfinite(losses.loss(0.95).orElseThrow().value()));
     assertEquals("not arrested", losses.failure());
   }
 
@@ -55,16 +55,16 @@ class PilotLossesTest {
   @Test
   void nobodyInTheRingStateGivesNoFigures() {
     PilotLosses losses = losses(spread(Double.NaN, Double.NaN));
-    assertEquals(Optional.empty(), losses.lossFt(0.5));
+    assertEquals(Optional.empty(), losses.loss(0.5));
     assertEquals(Optional.empty(), losses.arrestedShare());
-    assertEquals(Optional.empty(), losses.shareLosing(100));
+    assertEquals(Optional.empty(), losses.shareLosing(100 * 0.3048));
     assertEquals("", PilotCells.arrested(losses));
   }
 
   @Test
   void theShareThatHitsTheGroundCountsThoseWhoLostTheHeightOrMore() {
     PilotLosses losses = losses(spread(50, 99, 101, -1));
-    assertEquals(0.5, losses.shareLosing(100).orElseThrow().value());
+    assertEquals(0.5, losses.shareLosing(100 * 0.3048).orElseThrow().value());
   }
 
   @Test
@@ -77,15 +77,15 @@ class PilotLossesTest {
     }
     PilotLosses alone = losses(spread(feet));
     PilotLosses both = losses(spread(feet), spread(feet), spread(more));
-    Quantile people = both.lossFt(0.95).orElseThrow();
-    assertEquals(alone.lossFt(0.95), both.lossFt(0.95));
-    Quantile widest = both.widestLossFt(0.95).orElseThrow();
+    Quantile people = both.loss(0.95).orElseThrow();
+    assertEquals(alone.loss(0.95), both.loss(0.95));
+    Quantile widest = both.widestLoss(0.95).orElseThrow();
     assertEquals(people.value(), widest.value());
     assertEquals(people.low(), widest.low());
     // twice 949 ft, the 950th smallest of 0, 1, 2, ... ft
-    assertEquals(2 * 949, widest.high(), 1e-9);
-    assertEquals(alone.lossFt(0.95), alone.widestLossFt(0.95));
-    assertEquals(Optional.empty(), alone.modelsLossFt(0.95));
+    assertEquals(2 * 949 * 0.3048, widest.high(), 1e-9);
+    assertEquals(alone.loss(0.95), alone.widestLoss(0.95));
+    assertEquals(Optional.empty(), alone.modelsLoss(0.95));
   }
 
   @Test
@@ -116,10 +116,10 @@ class PilotLossesTest {
     int fewest = Math.toIntExact(PilotLosses.fewest(share));
     PilotLosses enough = losses(spread(new double[fewest]));
     assertFalse(enough.tooFew(share));
-    assertTrue(Double.isFinite(enough.lossFt(share).orElseThrow().width()));
+    assertTrue(Double.isFinite(enough.loss(share).orElseThrow().width()));
     PilotLosses few = losses(spread(new double[fewest - 1]));
     assertTrue(few.tooFew(share));
-    assertTrue(Double.isInfinite(few.lossFt(share).orElseThrow().width()));
+    assertTrue(Double.isInfinite(few.loss(share).orElseThrow().width()));
   }
 
   @Test

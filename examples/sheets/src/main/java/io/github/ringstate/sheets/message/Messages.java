@@ -79,13 +79,18 @@ public final class Messages {
       if (arguments[i] instanceof Record record) {
         for (RecordComponent part : record.getClass().getRecordComponents()) {
           part.getAccessor().setAccessible(true);
-          model.put(part.getName(), part.getAccessor().invoke(record));
+          model.put(part.getName(), plain(part.getAccessor().invoke(record)));
         }
       } else {
-        model.put(parameters[i].getName(), arguments[i]);
+        model.put(parameters[i].getName(), plain(arguments[i]));
       }
     }
     return model;
+  }
+
+  /** A text of a user's begins no line, and hence no term. */
+  private static Object plain(Object argument) {
+    return argument instanceof String text ? text.replaceAll("\\R", " ") : argument;
   }
 
   private static String oneLine(String text) {
@@ -142,6 +147,7 @@ public final class Messages {
     } else if (type instanceof Class<?> record && record.isRecord()) {
       for (RecordComponent part : record.getRecordComponents()) {
         names.add(part.getName());
+        parts(part.getGenericType(), names);
       }
     }
   }

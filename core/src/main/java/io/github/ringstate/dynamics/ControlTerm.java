@@ -1,0 +1,106 @@
+package io.github.ringstate.dynamics;
+
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.quantity.SoftLimit;
+
+/**
+ * Attitude, heading and collective: they follow what is commanded, at limited rates and (attitude)
+ * accelerations. Those limits are {@link SoftLimit}s; a command beyond the limits of the craft is
+ * cut off where they are.
+ */
+final class ControlTerm implements Term {
+
+  /**
+   * One over the time in which an error of attitude is corrected, 1/s (assumed: a pilot's brisk
+   * correction).
+   */
+  private static final double INVERSE_ATTITUDE_TIME = 1 / 0.35;
+
+  /** One over the time in which an error of attitude rate is corrected, 1/s (assumed). */
+  private static final double INVERSE_RATE_TIME = 1 / 0.12;
+
+  /** One over the time in which an error of collective is corrected, 1/s (assumed). */
+  private static final double INVERSE_COLLECTIVE_TIME = 1 / 0.15;
+
+  private final Controls controls = new Controls();
+  private final double minimumCollective;
+  private final double maximumCollective;
+  private final double collectiveRate;
+  private final double pitchLimit;
+  private final double bankLimit;
+  private final double pitchRate;
+  private final double bankRate;
+  private final double yawRate;
+  private final double pitchAcceleration;
+  private final double bankAcceleration;
+  private Commander commander = (seen, unmoved) -> {};
+
+  ControlTerm(Helicopter craft) {
+    minimumCollective = craft.si(Helicopter.MINIMUM_COLLECTIVE);
+    maximumCollective = craft.si(Helicopter.MAXIMUM_COLLECTIVE);
+    collectiveRate = craft.si(Helicopter.COLLECTIVE_RATE);
+    pitchLimit = craft.si(Helicopter.PITCH_LIMIT);
+    bankLimit = craft.si(Helicopter.BANK_LIMIT);
+    pitchRate = craft.si(Helicopter.PITCH_RATE);
+    bankRate = craft.si(Helicopter.BANK_RATE);
+    yawRate = craft.si(Helicopter.YAW_RATE);
+    pitchAcceleration = craft.si(Helicopter.PITCH_ACCELERATION);
+    bankAcceleration = craft.si(Helicopter.BANK_ACCELERATION);
+  }
+
+  void commandedBy(Commander other) {
+    commander = other;
+  }
+
+  @Override
+  public void add(Motion at, double[] rates) {
+    double[] y = at.state;
+    Controls c = controls;
+    c.pitch(y[State.PITCH], pitchRate);
+    c.bank(y[State.BANK], bankRate);
+    c.collective(y[State.COLLECTIVE], collectiveRate);
+    c.yaw(0);
+    commander.command(at, c);
+    follow(c, y, rates);
+  }
+
+  private void follow(Controls c, double[] y, double[] rates) {
+    double pitch = within(c.pitch, -pitchLimit, pitchLimit);
+    double bank = within(c.bank, -bankLimit, bankLimit);
+    double collective = within(c.collective, minimumCollective, maximumCollective);
+    double yaw = within(c.yawRate, -yawRate, yawRate);
+    double wantedPitchRate =
+        SoftLimit.within(
+            (pitch - y[State.PITCH]) * INVERSE_ATTITUDE_TIME, lesser(c.pitchRate, pitchRate));
+    double wantedBankRate =
+        SoftLimit.within(
+            (bank - y[State.BANK]) * INVERSE_ATTITUDE_TIME, lesser(c.bankRate, bankRate));
+    rates[State.PITCH] = y[State.PITCH_RATE];
+    rates[State.BANK] = y[State.BANK_RATE];
+    rates[State.HEADING] = y[State.HEADING_RATE];
+    rates[State.PITCH_RATE] =
+        SoftLimit.within(
+            (wantedPitchRate - y[State.PITCH_RATE]) * INVERSE_RATE_TIME, pitchAcceleration);
+    rates[State.BANK_RATE] =
+        SoftLimit.within(
+            (wantedBankRate - y[State.BANK_RATE]) * INVERSE_RATE_TIME, bankAcceleration);
+    rates[State.HEADING_RATE] =
+        SoftLimit.within((yaw - y[State.HEADING_RATE]) * INVERSE_RATE_TIME, pitchAcceleration);
+    rates[State.COLLECTIVE] =
+        SoftLimit.within(
+            (collective - y[State.COLLECTIVE]) * INVERSE_COLLECTIVE_TIME,
+            lesser(c.collectiveRate, collectiveRate));
+  }
+
+  private static double within(double value, double low, double high) {
+    if (!(value >= low)) {
+      return low;
+    }
+    return lesser(value, high);
+  }
+
+  /** The lesser of two numbers, at the cost of a comparison: Math.min also orders NaN and zeros. */
+  private static double lesser(double one, double other) {
+    return one < other ? one : other;
+  }
+}

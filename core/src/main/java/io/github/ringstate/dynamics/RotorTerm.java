@@ -1,0 +1,119 @@
+package io.github.ringstate.dynamics;
+
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.quantity.SoftLimit;
+import io.github.ringstate.rotor.GroundEffect;
+import io.github.ringstate.rotor.Rotor;
+
+/**
+ * The main rotor: its thrust, the power that it takes from the shaft, and the induced velocity.
+ *
+ * <p>The induced velocity follows, with the lag of the apparent mass, the value that the inflow
+ * model gives at this thrust; speeds are handed to the model in units of the hover induced velocity
+ * of the thrust at that instant. A thrust below a fiftieth of the weight, or downward, counts for
+ * that scale as about a fiftieth, so that the scale never vanishes.
+ */
+final class RotorTerm implements Term {
+
+  /** Thrust over weight below which the scale of the inflow falls no further (assumed). */
+  private static final double LEAST_SCALE_THRUST = 0.02;
+
+  /** Part by which the scale of the inflow is changed to see what depends on it. */
+  private static final double SCALE_DIFFERENCE = 1e-3;
+
+  private final Rotor rotor;
+  private final InflowModel inflow;
+  private final ThrustDisturbance shaking;
+  private final boolean ground;
+  private final double density;
+  private final double download;
+  private final double leastScaleThrust;
+  private final double inverseTwiceDensityArea;
+  private final double hoverInduced;
+  private final double inverseHoverInduced;
+
+  RotorTerm(
+      Helicopter craft,
+      double density,
+      double hoverInduced,
+      InflowModel inflow,
+      boolean ground,
+      ThrustDisturbance shaking) {
+    this.density = density;
+    this.hoverInduced = hoverInduced;
+    this.inflow = inflow;
+    this.ground = ground;
+    this.shaking = shaking;
+    rotor = craft.rotor();
+    download = craft.si(Helicopter.DOWNLOAD);
+    leastScaleThrust = LEAST_SCALE_THRUST * craft.weight();
+    inverseTwiceDensityArea = 1 / (2 * density * rotor.area());
+    inverseHoverInduced = 1 / hoverInduced;
+  }
+
+  @Override
+  public void add(Motion at, double[] rates) {
+    double[] y = at.state;
+    Loads loads = at.loads;
+    double axial = loads.axial;
+    double edgewise = loads.edgewise;
+    double edgewise2 = loads.edgewiseSquared;
+    double induced = y[State.INDUCED];
+    double tipSpeed = y[State.ROTOR_SPEED] * rotor.radius();
+    double through = axial + induced;
+    double thrust =
+        rotor.thrust(density, tipSpeed, y[State.COLLECTIVE], edgewise2, through)
+            * shaking.factor(at.time, edgewise * inverseHoverInduced, axial * inverseHoverInduced);
+
+    double scaleThrust =
+        leastScaleThrust + SoftLimit.positive(thrust - leastScaleThrust, leastScaleThrust);
+    double scale = Math.sqrt(scaleThrust * inverseTwiceDensityArea);
+    double inverseScale = 1 / scale;
+    double x = edgewise * inverseScale;
+    double z = axial * inverseScale;
+    double steadyOverScale = inflow.induced(x, z);
+    double steady = scale * steadyOverScale;
+    if (ground) {
+      steady *=
+          GroundEffect.inducedRatio(
+              rotor.radius(), y[State.UP] + rotor.hubHeight(), edgewise, induced);
+    }
+    rates[State.INDUCED] =
+        (steady - induced) * rotor.inflowRate(edgewise, through, induced, hoverInduced);
+
+    loads.inflowScale = scale;
+    loads.steadyOverScale = steadyOverScale;
+    loads.thrust = thrust;
+    loads.download = download * thrust;
+    loads.roughness =
+        shaking.roughness(edgewise * inverseHoverInduced, axial * inverseHoverInduced);
+    loads.thrustPower = rotor.thrustPower(thrust, axial, induced, inflow.lossShare(x, z));
+    loads.profilePower = rotor.profilePower(density, tipSpeed, edgewise2);
+    loads.rotorPower = loads.thrustPower + loads.profilePower;
+  }
+
+  /** See {@link Motion#inflowDecay}. */
+  double inflowDecay(Motion at) {
+    Loads loads = at.loads;
+    double induced = at.state[State.INDUCED];
+    double scale = loads.inflowScale;
+    double x = loads.edgewise / scale;
+    double z = loads.axial / scale;
+    double wider = 1 + SCALE_DIFFERENCE;
+    double perScale =
+        loads.steadyOverScale
+            - (inflow.induced(wider * x, wider * z) - loads.steadyOverScale) / SCALE_DIFFERENCE;
+    double thrustPerInflow =
+        rotor.thrustPerInflow(density, at.state[State.ROTOR_SPEED] * rotor.radius());
+    double steadyPerInduced = perScale * thrustPerInflow * inverseTwiceDensityArea / (2 * scale);
+    double rate = rotor.inflowRate(loads.edgewise, loads.axial + induced, induced, hoverInduced);
+    return Math.max(0, rate * (1 - steadyPerInduced));
+  }
+
+  /** See {@link Motion#sinkFeedsItself}. */
+  boolean sinkFeedsItself(Motion at) {
+    Loads loads = at.loads;
+    return inflow.slope(loads.edgewise / loads.inflowScale, loads.axial / loads.inflowScale) < 0;
+  }
+}

@@ -1,0 +1,88 @@
+package io.github.ringstate.dynamics;
+
+import io.github.ringstate.quantity.OutOfRangeException;
+import org.hipparchus.exception.MathRuntimeException;
+
+/**
+ * A steady flight: the attitude, collective and induced velocity at which nothing accelerates.
+ *
+ * @param pitch pitch attitude, rad, positive nose up
+ * @param bank bank, rad, positive to the right
+ * @param collective blade pitch at three quarters of the radius, rad
+ * @param induced induced velocity, m/s
+ */
+public record Trim(double pitch, double bank, double collective, double induced) {
+
+  /** Part of the message when there is no trim; the speeds stand behind it. */
+  public static final String NO_STEADY_FLIGHT = " has no steady flight at an airspeed of ";
+
+  /**
+   * Looks for the steady flight at an airspeed and vertical speed, heading north, the rotor at full
+   * speed.
+   *
+   * <p>Four equations (three accelerations and the rate of the induced velocity vanish) in four
+   * unknowns. Whether the engine has the power and the collective the travel is not asked; a flight
+   * that starts without them is steady for no time.
+   *
+   * @param motion the equations of motion; their wind may be any
+   * @param airspeed the speed through the air along the nose, m/s
+   * @param verticalSpeed the vertical speed, m/s, positive up
+   * @return the trim
+   * @throws NoSteadyFlightException if there is none, for instance because the blades stall
+   */
+  public static Trim find(EquationsOfMotion motion, double airspeed, double verticalSpeed) {
+    double scale = motion.hoverInduced();
+    // The thrust of a steady flight is near the weight, so this is near the induced velocity.
+    double steadyInduced =
+        motion.inflow().induced(Math.abs(airspeed) / scale, verticalSpeed / scale);
+    double[] guess = {0, 0, 0.15, steadyInduced};
+    try {
+      double[] x = new TrimSolver(motion, airspeed, verticalSpeed).reached(guess);
+      return new Trim(x[0], x[1], x[2], x[3] * scale);
+    } catch (ArithmeticException | MathRuntimeException | OutOfRangeException none) {
+      throw none(motion, airspeed, verticalSpeed, none);
+    }
+  }
+
+  private static NoSteadyFlightException none(
+      EquationsOfMotion motion, double airspeed, double verticalSpeed, RuntimeException cause) {
+    return new NoSteadyFlightException(
+        motion.craft().name()
+            + NO_STEADY_FLIGHT
+            + airspeed
+            + " m/s and a vertical speed of "
+            + verticalSpeed
+            + " m/s in this air",
+        cause);
+  }
+
+  /**
+   * A state vector that flies this trim, at the origin of the earth frame, heading north.
+   *
+   * @param motion the equations of motion whose trim this is
+   * @param airspeed the speed through the air along the nose, m/s
+   * @param verticalSpeed the vertical speed, m/s, positive up
+   * @return the state, in the order of {@link State}
+   */
+  public double[] state(EquationsOfMotion motion, double airspeed, double verticalSpeed) {
+    double[] state = new double[State.SIZE];
+    state[State.PITCH] = pitch;
+    state[State.BANK] = bank;
+    state[State.COLLECTIVE] = collective;
+    state[State.INDUCED] = induced;
+    state[State.ROTOR_SPEED] = motion.craft().rotor().nominalSpeed();
+    state[State.INDICATED_VERTICAL_SPEED] = verticalSpeed;
+    inAir(motion, state, airspeed, verticalSpeed);
+    return state;
+  }
+
+  /** Sets the speeds through the air. */
+  static void inAir(
+      EquationsOfMotion motion, double[] state, double airspeed, double verticalSpeed) {
+    double[] wind = new double[3];
+    motion.wind().velocity(0, state[State.NORTH], state[State.EAST], state[State.UP], wind);
+    state[State.SPEED_NORTH] = airspeed + wind[0];
+    state[State.SPEED_EAST] = wind[1];
+    state[State.SPEED_UP] = verticalSpeed + wind[2];
+  }
+}

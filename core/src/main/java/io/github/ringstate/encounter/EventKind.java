@@ -1,0 +1,46 @@
+package io.github.ringstate.encounter;
+
+/** What may happen in a flight. */
+public enum EventKind {
+  /** The boundary of the ring state is crossed inward, the descent still building. */
+  ONSET("ring state begins"),
+  /** The boundary of the ring state is crossed outward. */
+  RING_STATE_LEFT("ring state left"),
+  /** The boundary of the ring state is crossed inward again. */
+  RING_STATE_ENTERED_AGAIN("ring state entered again"),
+  /** The pilot recognises the ring state and acts. */
+  RECOGNITION("recognition"),
+  /** A phase of the recovery ends. */
+  PHASE_END("phase ends"),
+  /** The vertical speed rises through zero. */
+  ARREST("descent arrested"),
+  /** The craft is 20 ft above the lowest point. */
+  CLEAR("20 ft above the lowest point"),
+  /** The craft touches the ground. */
+  GROUND("ground contact"),
+  /** The rate of descent has a greatest value. */
+  FASTEST_DESCENT("fastest descent"),
+  /** The rotor slows below the low-speed warning. */
+  LOW_ROTOR_SPEED("low rotor speed"),
+  /** A limit begins to hold the pilot back. */
+  LIMIT_BINDS("a limit binds"),
+  /** What the pilot may notice is there. */
+  CUE("cue noticed"),
+  /** The thrust falls below half of the weight. */
+  LOW_THRUST("thrust below half of the weight");
+
+  private final String label;
+
+  EventKind(String label) {
+    this.label = label;
+  }
+
+  /**
+   * The event in words.
+   *
+   * @return lower case
+   */
+  public String label() {
+    return label;
+  }
+}

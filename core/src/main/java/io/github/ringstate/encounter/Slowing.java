@@ -1,0 +1,55 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Trim;
+import io.github.ringstate.encounter.Entry.Start;
+import io.github.ringstate.pilot.Cockpit;
+import io.github.ringstate.pilot.Drift;
+import io.github.ringstate.quantity.SoftLimit;
+import io.github.ringstate.quantity.Unit;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What the entries from forward flight have in common: a steady flight to start from, and a speed
+ * that is then held with the nose, gently and within a limit of attitude.
+ *
+ * @param airspeed airspeed of the steady flight, m/s
+ * @param descent rate of descent of the steady flight, m/s
+ * @param noseUsed how far the nose may depart from its attitude in the steady flight, rad
+ * @param excess how much the speed is too high, m/s
+ */
+record Slowing(double airspeed, double descent, double noseUsed, ToDoubleFunction<Cockpit> excess) {
+
+  /** How fast a pilot moves nose and collective in an approach, rad/s (assumed). */
+  private static final double RATE = Unit.DEGREE_PER_SECOND.toSi(6);
+
+  /** Excess of speed at which most of the attitude is used, m/s (assumed). */
+  private static final double SOFTNESS = Unit.KNOT.toSi(5);
+
+  /** The steady flight. */
+  Trim trim(EquationsOfMotion motion) {
+    return Trim.find(motion, airspeed, -descent);
+  }
+
+  /** The start, with the collective left as it is in the steady flight. */
+  Start start(EquationsOfMotion motion) {
+    Trim trim = trim(motion);
+    return start(motion, trim, seen -> trim.collective());
+  }
+
+  /** The start, with a collective, rad, that depends on what the pilot sees. */
+  Start start(EquationsOfMotion motion, Trim trim, ToDoubleFunction<Cockpit> collective) {
+    return new Start(
+        trim.state(motion, airspeed, -descent),
+        (seen, controls) -> {
+          nose(trim.pitch(), excess.applyAsDouble(seen), controls);
+          controls.bank(Drift.bank(seen, trim.bank()), RATE);
+          controls.collective(collective.applyAsDouble(seen), RATE);
+        });
+  }
+
+  private void nose(double datum, double tooFast, Controls controls) {
+    controls.pitch(datum + SoftLimit.within(noseUsed / SOFTNESS * tooFast, noseUsed), RATE);
+  }
+}

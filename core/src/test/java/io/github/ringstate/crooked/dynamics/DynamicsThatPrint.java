@@ -1,0 +1,7 @@
+package io.github.ringstate.crooked.dynamics;
+
+record DynamicsThatPrint(double height) {
+  void print() {
+    System.out.println(height);
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package io.github.ringstate.crooked.dynamics;
+
+import org.jspecify.annotations.NullMarked;

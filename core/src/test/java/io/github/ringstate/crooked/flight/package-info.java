@@ -1,4 +1,0 @@
-@NullMarked
-package io.github.ringstate.crooked.flight;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,175 @@
+package io.github.ringstate.dynamics;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.air.WindField;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.integrate.Sampler;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ControlsTest {
+
+  private static final Helicopter CRAFT = DemoCraft.TRAINER;
+
+  static IntStream draws() {
+    return IntStream.range(0, 20);
+  }
+
+  private static EquationsOfMotion equations(WindField wind) {
+    return new EquationsOfMotion(
+        CRAFT, StandardAtmosphere.at(0), wind, RingStateInflow.standard(), false);
+  }
+
+  /** Wild commands, changed at random times, never take the craft past its own limits. */
+  @ParameterizedTest
+  @MethodSource("draws")
+  void noRateOrAccelerationEverPassesTheCraftsLimits(int draw) {
+    SplittableRandom random = new SplittableRandom(900 + draw);
+    EquationsOfMotion motion = equations(Wind.CALM);
+    double[] state = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    double time = 0;
+    for (int leg = 0; leg < 6; leg++) {
+      double pitch = random.nextDouble(-2, 2);
+      double bank = random.nextDouble(-2, 2);
+      double collective = random.nextDouble(-1, 1);
+      double yaw = random.nextDouble(-5, 5);
+      double rate = random.nextDouble(0.1, 50);
+      motion.commandedBy(
+          (seen, controls) -> {
+            controls.pitch(pitch, rate);
+            controls.bank(bank, rate);
+            controls.collective(collective, rate);
+            controls.yaw(yaw);
+          });
+      double end = time + random.nextDouble(0.2, 2);
+      state = Leg.sampled(motion, time, state, end, 0.01, ControlsTest::assertWithinLimits).state();
+      time = end;
+    }
+  }
+
+  private static void assertWithinLimits(Motion at) {
+    atMost(CRAFT.si(Helicopter.PITCH_RATE), at.rate(State.PITCH));
+    atMost(CRAFT.si(Helicopter.BANK_RATE), at.rate(State.BANK));
+    atMost(CRAFT.si(Helicopter.YAW_RATE), at.rate(State.HEADING));
+    atMost(CRAFT.si(Helicopter.PITCH_ACCELERATION), at.rate(State.PITCH_RATE));
+    atMost(CRAFT.si(Helicopter.BANK_ACCELERATION), at.rate(State.BANK_RATE));
+    atMost(CRAFT.si(Helicopter.COLLECTIVE_RATE), at.rate(State.COLLECTIVE));
+    double collective = at.collective();
+    assertTrue(collective > CRAFT.si(Helicopter.MINIMUM_COLLECTIVE) - 1e-9, "" + collective);
+    assertTrue(collective < CRAFT.si(Helicopter.MAXIMUM_COLLECTIVE) + 1e-9, "" + collective);
+    atMost(1.05 * CRAFT.si(Helicopter.PITCH_LIMIT), at.pitch());
+    atMost(1.05 * CRAFT.si(Helicopter.BANK_LIMIT), at.bank());
+  }
+
+  /**
+   * The limit is approached as an equilibrium, so the integrator's own error, 1e-9 a step, may pass
+   * it.
+   */
+  private static void atMost(double limit, double value) {
+    assertTrue(Math.abs(value) <= limit + 1e-7, value + " beyond " + limit);
+  }
+
+  @Test
+  void aSlowCommandIsFollowedSlowly() {
+    EquationsOfMotion motion = equations(Wind.CALM);
+    double[] start = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    double rate = Math.toRadians(2);
+    motion.commandedBy((seen, controls) -> controls.pitch(Math.toRadians(-20), rate));
+    Leg leg = Leg.sampled(motion, 0, start, 5, 0.02, at -> atMost(rate, at.rate(State.PITCH)));
+    double turned = start[State.PITCH] - leg.state()[State.PITCH];
+    assertTrue(turned > 0.9 * 5 * rate - 0.01, "turned by " + turned);
+  }
+
+  @Test
+  void aCommanderWhoCommandsNothingLeavesTheControlsWhereTheyAre() {
+    EquationsOfMotion motion = equations(Wind.CALM);
+    double[] start = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    Leg leg = Leg.fly(motion, 0, start, 3);
+    for (int place : new int[] {State.PITCH, State.BANK, State.HEADING, State.COLLECTIVE}) {
+      assertEquals(start[place], leg.state()[place], 1e-12);
+    }
+  }
+
+  static Stream<Commander> laws() {
+    return Stream.of(
+        (seen, controls) -> controls.pitch(Double.NaN, 1),
+        (seen, controls) -> controls.bank(Double.NaN, 1),
+        (seen, controls) -> controls.collective(Double.NaN, 1),
+        (seen, controls) -> controls.yaw(Double.NaN));
+  }
+
+  @ParameterizedTest
+  @MethodSource("laws")
+  void aCommandThatIsNoNumberIsRefusedAndNotFlown(Commander commander) {
+    EquationsOfMotion motion = equations(Wind.CALM);
+    double[] start = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    motion.commandedBy(commander);
+    IllegalArgumentException refusal =
+        assertThrows(IllegalArgumentException.class, () -> motion.at(0, start).loads());
+    assertTrue(String.valueOf(refusal.getMessage()).contains(Controls.NOT_A_NUMBER));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.NaN, 0, -1})
+  void aRateThatIsNotPositiveIsRefused(double rate) {
+    Controls controls = new Controls();
+    for (Runnable command :
+        List.<Runnable>of(
+            () -> controls.pitch(0, rate),
+            () -> controls.bank(0, rate),
+            () -> controls.collective(0, rate))) {
+      IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class, command::run);
+      assertTrue(String.valueOf(refusal.getMessage()).contains(Controls.NOT_POSITIVE + rate));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      ints = {
+        State.SPEED_NORTH,
+        State.SPEED_UP,
+        State.PITCH,
+        State.BANK,
+        State.COLLECTIVE,
+        State.INDUCED,
+        State.ROTOR_SPEED
+      })
+  void aStateThatIsNoNumberIsRefused(int place) {
+    EquationsOfMotion motion = equations(Wind.CALM);
+    double[] state = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    state[place] = Double.NaN;
+    assertThrows(IllegalArgumentException.class, () -> motion.at(0, state).loads());
+  }
+
+  @Test
+  void aWindThatIsNoNumberIsRefused() {
+    double[] state = Trim.find(equations(Wind.CALM), 0, 0).state(equations(Wind.CALM), 0, 0);
+    EquationsOfMotion motion = equations((t, n, e, h, result) -> result[2] = Double.NaN);
+    assertThrows(IllegalArgumentException.class, () -> motion.at(0, state).loads());
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1, Double.NaN})
+  void aSamplerWithoutAPositiveStepIsRefused(double step) {
+    assertThrows(IllegalArgumentException.class, () -> new Sampler<Motion>(step, at -> {}));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1e-9, Double.NaN})
+  void aPropagatorWithoutAPositiveToleranceIsRefused(double tolerance) {
+    assertThrows(IllegalArgumentException.class, () -> Propagators.dormandPrince(tolerance));
+  }
+}

@@ -1,0 +1,161 @@
+package io.github.ringstate.dynamics;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.rotor.Rotor;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TrimTest {
+
+  private static EquationsOfMotion equations(Helicopter craft, Air air, Wind wind) {
+    return new EquationsOfMotion(craft, air, wind, RingStateInflow.standard(), false);
+  }
+
+  private static EquationsOfMotion equations(Helicopter craft) {
+    return equations(craft, StandardAtmosphere.at(0), Wind.CALM);
+  }
+
+  static Stream<Helicopter> demoCraft() {
+    return DemoCraft.ALL.stream();
+  }
+
+  static Stream<Arguments> steadyFlights() {
+    List<Arguments> flights = new ArrayList<>();
+    for (Helicopter craft : DemoCraft.ALL) {
+      for (double altitude : new double[] {0, 2400}) {
+        for (double[] speeds :
+            new double[][] {
+              {0, 0}, {0, 4}, {0, -2}, {0, -5}, {0, -10}, {0, -20}, {10, -3}, {25, 0}, {45, -5}
+            }) {
+          flights.add(Arguments.of(craft, altitude, speeds[0], speeds[1]));
+        }
+      }
+    }
+    return flights.stream();
+  }
+
+  /** Newton: nothing accelerates in steady flight; also not in a steady wind. */
+  @ParameterizedTest
+  @MethodSource("steadyFlights")
+  void nothingAcceleratesInATrimmedFlight(
+      Helicopter craft, double altitude, double airspeed, double verticalSpeed) {
+    EquationsOfMotion motion = equations(craft, StandardAtmosphere.at(altitude), new Wind(-7, 3));
+    Trim trim = Trim.find(motion, airspeed, verticalSpeed);
+    Motion at = motion.at(0, trim.state(motion, airspeed, verticalSpeed));
+    assertEquals(0, at.rate(State.SPEED_NORTH), 2e-8);
+    assertEquals(0, at.rate(State.SPEED_EAST), 2e-8);
+    assertEquals(0, at.rate(State.SPEED_UP), 2e-8);
+    assertEquals(0, at.rate(State.INDUCED), 2e-7);
+    assertEquals(airspeed, at.forwardAirspeed(), 1e-12);
+    assertEquals(0, at.sidewaysAirspeed(), 1e-12);
+    assertEquals(verticalSpeed, at.verticalSpeed(), 1e-12);
+    assertEquals(0, at.rate(State.INDICATED_VERTICAL_SPEED), 1e-12);
+  }
+
+  /**
+   * The governor rounds its limits off, so in a hover with power to spare the rotor's speed drifts
+   * by less than a thousandth a second before it settles.
+   */
+  @ParameterizedTest
+  @MethodSource("demoCraft")
+  void theRotorKeepsItsSpeedInAHoverWithPowerToSpare(Helicopter craft) {
+    EquationsOfMotion motion = equations(craft);
+    Trim trim = Trim.find(motion, 0, 0);
+    double nominal = craft.rotor().nominalSpeed();
+    assertEquals(0, motion.at(0, trim.state(motion, 0, 0)).rate(State.ROTOR_SPEED), 1e-3 * nominal);
+    double after = Leg.fly(motion, 0, trim.state(motion, 0, 0), 5).state()[State.ROTOR_SPEED];
+    assertEquals(nominal, after, 1e-3 * nominal);
+  }
+
+  /**
+   * T = W / (1 - download) by the balance along the shaft, vh by Rankine and Froude, P = T k vh +
+   * (s cd0 / 8) rho A Vtip^3 (Leishman, Principles of Helicopter Aerodynamics, ch. 2 and 5; from
+   * memory), by hand.
+   */
+  @ParameterizedTest
+  @MethodSource("demoCraft")
+  void hoverPowerIsWhatAHandCalculationGives(Helicopter craft) {
+    EquationsOfMotion motion = equations(craft);
+    Trim trim = Trim.find(motion, 0, 0);
+    Motion at = motion.at(0, trim.state(motion, 0, 0));
+    double density = motion.air().density();
+    double area = Math.PI * craft.si(Rotor.RADIUS) * craft.si(Rotor.RADIUS);
+    // The shaft leans to hold the tail rotor's push.
+    double thrust =
+        craft.mass() * 9.80665 / (1 - craft.si(Helicopter.DOWNLOAD)) * Math.cos(trim.bank());
+    double vh = Math.sqrt(thrust / (2 * density * area));
+    double tip = craft.si(Rotor.TIP_SPEED);
+    double profile =
+        craft.si(Rotor.SOLIDITY)
+            * craft.si(Rotor.PROFILE_DRAG)
+            / 8
+            * density
+            * area
+            * tip
+            * tip
+            * tip;
+    double rotor = thrust * craft.si(Rotor.INDUCED_POWER_FACTOR) * vh + profile;
+    assertEquals(thrust, at.loads().thrust(), 1e-3 * thrust);
+    assertEquals(rotor, at.loads().rotorPower(), 2e-3 * rotor);
+    assertEquals(
+        rotor * (1 + craft.si(Helicopter.TRANSMISSION_AND_TAIL_ROTOR_POWER)),
+        at.loads().shaftPower(),
+        2e-3 * at.loads().shaftPower());
+  }
+
+  /** Figure of merit 0.6 to 0.75 for real rotors (Gessow and Myers; Leishman; from memory). */
+  @ParameterizedTest
+  @MethodSource("demoCraft")
+  void theFigureOfMeritIsThatOfARealRotor(Helicopter craft) {
+    EquationsOfMotion motion = equations(craft);
+    Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0));
+    double ideal =
+        at.loads().thrust()
+            * craft.rotor().hoverInducedVelocity(at.loads().thrust(), motion.air().density());
+    double merit = ideal / at.loads().rotorPower();
+    assertTrue(merit > 0.6 && merit < 0.75, "figure of merit " + merit);
+  }
+
+  /** The invented limits are to leave a hover possible, near full mass too. */
+  @ParameterizedTest
+  @MethodSource("demoCraft")
+  void everyDemoCraftHoversWithinItsContinuousPowerAtSeaLevel(Helicopter craft) {
+    Helicopter full = craft.with(Helicopter.MASS, craft.numbers().get(Helicopter.MAXIMUM_MASS));
+    EquationsOfMotion motion = equations(full);
+    Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0));
+    assertTrue(at.power() < 1, "power " + at.power());
+    assertTrue(at.collective() < full.si(Helicopter.MAXIMUM_COLLECTIVE));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {150, 300})
+  void whereThereIsNoSteadyFlightTheRefusalNamesTheSpeeds(double airspeed) {
+    EquationsOfMotion motion = equations(DemoCraft.TRAINER);
+    IllegalStateException refusal =
+        assertThrows(IllegalStateException.class, () -> Trim.find(motion, airspeed, 0));
+    String message = String.valueOf(refusal.getMessage());
+    assertTrue(message.startsWith("trainer" + Trim.NO_STEADY_FLIGHT + airspeed), message);
+  }
+
+  @Test
+  void aSpeedThatIsNoNumberIsRefused() {
+    EquationsOfMotion motion = equations(DemoCraft.TRAINER);
+    assertThrows(IllegalArgumentException.class, () -> Trim.find(motion, Double.NaN, 0));
+    assertThrows(IllegalArgumentException.class, () -> Trim.find(motion, 0, Double.NaN));
+  }
+}

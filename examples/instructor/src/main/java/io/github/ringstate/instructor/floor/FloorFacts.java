@@ -1,0 +1,59 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
+import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+
+/** A table of floors as its messages speak of it; what is not there is empty. */
+record FloorFacts(
+    String share,
+    String margin,
+    boolean briefed,
+    String fewest,
+    String from,
+    String longest,
+    String recoverySeconds,
+    String pilots,
+    String models,
+    String modelWords,
+    String onset,
+    String interval,
+    List<Term> recoveries,
+    List<Term> spreads,
+    String notAWayOut) {
+
+  /** The longest delay that is looked at for a latest moment, s. */
+  static final double LATEST = 8;
+
+  static FloorFacts of(FloorRequest request, UnitSystem units) {
+    long fewest = PilotLosses.fewest(request.share());
+    return new FloorFacts(
+        percent(request.share()),
+        units.typed(Unit.FOOT, request.margin()),
+        request.briefed().isPresent(),
+        request.pool().pilots() < fewest ? Long.toString(fewest) : "",
+        request.clock().from(),
+        Decimals.brief(LATEST),
+        Decimals.brief(Encounter.RECOVERY_TIME),
+        PilotTerms.pilots(request.pool(), request.disturbances(), true),
+        request.pool().models().isPresent() ? PilotTerms.MODELS : "",
+        PilotTerms.MODELS,
+        PilotTerms.ONSET,
+        PilotTerms.INTERVAL,
+        PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)),
+        PilotTerms.spreads(request.recoveries(), units),
+        request.recoveries().stream().anyMatch(Technique::isMistaken) ? NotAWayOut.TEXT : "");
+  }
+
+  /** A share in per cent. */
+  static String percent(double share) {
+    return Decimals.brief(Unit.PERCENT.fromSi(share)) + " %";
+  }
+}

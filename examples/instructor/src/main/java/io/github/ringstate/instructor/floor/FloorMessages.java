@@ -1,0 +1,48 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.sheets.message.Messages;
+import java.util.List;
+
+/** What is said of floors. */
+interface FloorMessages {
+
+  /** The words of {@code FloorMessages.txt}. */
+  FloorMessages SAY = Messages.of(FloorMessages.class);
+
+  String noRingState();
+
+  String lowest(String share, String margin, String states);
+
+  String none();
+
+  String with(String height, String way, AlikeFacts facts);
+
+  String nothingFlown();
+
+  String allOnTheGround();
+
+  String mostOnTheGround(String way, String count);
+
+  String brief(
+      String way,
+      String count,
+      String others,
+      String moreThan,
+      String belowFloor,
+      AlikeFacts facts);
+
+  String count(String down, String pilots, String percent);
+
+  String countWith(String count, String way);
+
+  String briefingFor(String height);
+
+  String notEvenAtOnce();
+
+  String orMore(String seconds);
+
+  List<Term> definitions(FloorFacts facts, List<Term> states);
+
+  List<Term> dataDefinitions(FloorFacts facts, String clock, List<Term> states);
+}

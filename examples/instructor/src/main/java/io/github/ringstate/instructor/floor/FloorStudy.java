@@ -1,0 +1,89 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.NoSteadyFlightException;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.instructor.progress.Work;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.study.PilotStudy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Flies all that a table of floors asks for. */
+final class FloorStudy {
+
+  private FloorStudy() {}
+
+  /**
+   * Flies all that is asked for.
+   *
+   * @param request what is asked for
+   * @param work hears how far it has come
+   * @return a block for each mass in each air
+   * @throws UserError if a craft cannot hover or begin the entry in one of the airs
+   */
+  static List<FloorBlock> run(FloorRequest request, Work work) {
+    List<Conditions> all = new ArrayList<>();
+    for (Helicopter craft : request.loaded()) {
+      request.airs().forEach(air -> all.add(Conditions.of(craft, air)));
+    }
+    return all.stream().map(conditions -> fly(conditions, request, work)).toList();
+  }
+
+  private static FloorBlock fly(Conditions conditions, FloorRequest request, Work work) {
+    Encounter base =
+        request
+            .approach()
+            .encounter(conditions.craft(), conditions.air())
+            .withRecognition(request.clock().recognition(request.approach().entry()))
+            .withDisturbances(request.disturbances());
+    try {
+      List<FloorRow> rows = new ArrayList<>();
+      for (PilotState state : request.states()) {
+        for (Technique recovery : request.recoveries()) {
+          PilotStudy study = request.pool().study(base, recovery, Optional.of(state));
+          PilotLosses losses = request.pool().fly(study, work);
+          rows.add(
+              new FloorRow(
+                  conditions,
+                  request.approach().kind().label(),
+                  state,
+                  recovery,
+                  study,
+                  request.share(),
+                  request.margin(),
+                  losses));
+        }
+      }
+      return new FloorBlock(conditions, rows, latest(conditions, request, base, work));
+    } catch (NoSteadyFlightException noStart) {
+      throw Conditions.noStart(request.approach().kind().label(), noStart);
+    }
+  }
+
+  private static List<LatestMoment> latest(
+      Conditions conditions, FloorRequest request, Encounter base, Work work) {
+    List<LatestMoment> latest = new ArrayList<>();
+    if (request.briefed().isPresent()) {
+      double height = request.briefed().getAsDouble();
+      for (Technique recovery : request.waysOut()) {
+        latest.add(
+            new LatestMoment(
+                conditions,
+                recovery,
+                request
+                    .briefing()
+                    .latestMoment(
+                        request.pool().study(base, recovery, Optional.empty()),
+                        height,
+                        work.part(request.search()))));
+      }
+    }
+    return latest;
+  }
+}

@@ -1,0 +1,70 @@
+package io.github.ringstate.instructor.loss;
+
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
+import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.option.Clock;
+import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** A loss table as its messages speak of it; what is not there is empty. */
+record LossFacts(
+    String from,
+    boolean fromOnset,
+    String steps,
+    String recoverySeconds,
+    String sinkUnit,
+    String planned,
+    String plannedNumber,
+    boolean showGround,
+    String pilots,
+    int pilotCount,
+    String models,
+    String modelWords,
+    String state,
+    String stateDelays,
+    String stateOrigin,
+    String onset,
+    String interval,
+    List<Term> recoveries,
+    List<Term> spreads,
+    String notAWayOut) {
+
+  static LossFacts of(LossRequest request, UnitSystem units) {
+    OptionalDouble height = request.approach().height();
+    boolean models = request.pool().filter(pool -> pool.models().isPresent()).isPresent();
+    return new LossFacts(
+        request.clock().from(),
+        request.clock() == Clock.BOUNDARY,
+        units.steps().inWords(),
+        Decimals.brief(Encounter.RECOVERY_TIME),
+        units.verticalSpeed().symbol(),
+        height.isPresent() ? units.typed(Unit.FOOT, height.getAsDouble()) : "",
+        height.isPresent() ? units.typedNumber(Unit.FOOT, height.getAsDouble()) : "",
+        height.isPresent() && request.state().isEmpty(),
+        request
+            .pool()
+            .map(
+                pool ->
+                    PilotTerms.pilots(pool, request.disturbances(), request.state().isPresent()))
+            .orElse(""),
+        request.pool().map(Pool::pilots).orElse(0),
+        models ? PilotTerms.MODELS : "",
+        PilotTerms.MODELS,
+        request.state().map(PilotState::label).orElse(""),
+        request.state().map(PilotTerms::delays).orElse(""),
+        request.state().map(PilotState::origin).orElse(""),
+        PilotTerms.ONSET,
+        PilotTerms.INTERVAL,
+        PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)),
+        request.pool().isPresent() ? PilotTerms.spreads(request.recoveries(), units) : List.of(),
+        request.recoveries().stream().anyMatch(Technique::isMistaken) ? NotAWayOut.TEXT : "");
+  }
+}

@@ -1,0 +1,18 @@
+package io.github.ringstate.instructor.loss;
+
+import java.util.List;
+
+/**
+ * What came of the flights of a loss table.
+ *
+ * @param blocks a table for each mass in each air
+ * @param shown the flights that a page draws, in the first of these conditions; none unless asked
+ *     for
+ */
+record LossResult(List<LossBlock> blocks, List<ShownFlight> shown) {
+
+  LossResult {
+    blocks = List.copyOf(blocks);
+    shown = List.copyOf(shown);
+  }
+}

@@ -1,0 +1,108 @@
+package io.github.ringstate.instructor.loss;
+
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.NoSteadyFlightException;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.instructor.progress.Work;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.study.LossCell;
+import io.github.ringstate.study.LossTable;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Flies all that a loss table asks for. */
+final class LossStudy {
+
+  private final LossRequest request;
+  private final Work work;
+
+  private LossStudy(LossRequest request, Work work) {
+    this.request = request;
+    this.work = work;
+  }
+
+  /**
+   * Flies.
+   *
+   * @param request what is asked for
+   * @param work hears how far it has come
+   * @return a block for each mass in each air
+   * @throws UserError if a craft cannot hover or begin the entry in one of the airs
+   */
+  static LossResult run(LossRequest request, Work work) {
+    return new LossStudy(request, work).run();
+  }
+
+  private LossResult run() {
+    List<Conditions> all = new ArrayList<>();
+    for (Helicopter craft : request.loaded()) {
+      request.airs().forEach(air -> all.add(Conditions.of(craft, air)));
+    }
+    List<LossBlock> blocks = new ArrayList<>();
+    try {
+      for (Conditions conditions : all) {
+        blocks.add(
+            new LossBlock(
+                conditions,
+                request.recoveries(),
+                request.delays(),
+                rows(conditions),
+                request.pool().map(pool -> pilots(conditions, pool)).orElse(List.of())));
+      }
+      return new LossResult(blocks, request.drawn() ? shown(all.get(0)) : List.of());
+    } catch (NoSteadyFlightException noStart) {
+      throw Conditions.noStart(request.approach().kind().label(), noStart);
+    }
+  }
+
+  private List<LossRow> rows(Conditions conditions) {
+    Encounter base =
+        request.pool().isPresent()
+            ? request.undisturbed(conditions)
+            : request.encounter(conditions);
+    Iterator<LossCell> cells =
+        LossTable.fly(
+                base,
+                List.of(conditions.craft()),
+                List.of(conditions.air()),
+                request.recoveries().stream().map(Technique::standard).toList(),
+                request.delays())
+            .cells()
+            .iterator();
+    List<LossRow> rows = new ArrayList<>();
+    for (Technique recovery : request.recoveries()) {
+      for (double delay : request.delays()) {
+        rows.add(new LossRow(recovery, delay, cells.next().outcome()));
+      }
+    }
+    return rows;
+  }
+
+  private List<PilotRow> pilots(Conditions conditions, Pool pool) {
+    Encounter base = request.encounter(conditions);
+    List<OptionalDouble> delays =
+        request.state().isPresent()
+            ? List.of(OptionalDouble.empty())
+            : request.delays().stream().map(OptionalDouble::of).toList();
+    List<PilotRow> rows = new ArrayList<>();
+    for (Technique recovery : request.recoveries()) {
+      for (OptionalDouble delay : delays) {
+        Encounter flown = delay.isPresent() ? base.withDelay(delay.getAsDouble()) : base;
+        rows.add(
+            new PilotRow(
+                recovery, delay, pool.fly(pool.study(flown, recovery, request.state()), work)));
+      }
+    }
+    return rows;
+  }
+
+  private List<ShownFlight> shown(Conditions conditions) {
+    Encounter base = request.undisturbed(conditions).withDelay(request.shownDelay());
+    return request.recoveries().stream().map(recovery -> ShownFlight.fly(base, recovery)).toList();
+  }
+}
