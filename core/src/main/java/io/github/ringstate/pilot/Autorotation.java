@@ -68,6 +68,12 @@ public final class Autorotation extends MadeOf implements Recovery {
   /** Collective for an excess of all the nominal rotor speed, rad (assumed). */
   private static final double OVERSPEED_GAIN = 0.6;
 
+  /** Rotor speed over its nominal value below which power comes back more slowly (assumed). */
+  private static final double SLOW_ROTOR = 0.97;
+
+  /** Collective held back for a rotor speed that is lower by all of its nominal value, rad. */
+  private static final double DROOP_GAIN = 2;
+
   private final ParameterSet numbers;
   private final double noseDown;
   private final double flare;
@@ -131,7 +137,8 @@ public final class Autorotation extends MadeOf implements Recovery {
   }
 
   private void flareAndPower(Cockpit seen, Controls controls) {
-    command(flare, PowerSetting.collective(seen, climbPower), seen, controls);
+    double collective = PowerSetting.collective(seen, climbPower) - againstDroop(seen);
+    command(flare, collective, seen, controls);
   }
 
   private void command(double noseUp, double collective, Cockpit seen, Controls controls) {
@@ -139,6 +146,12 @@ public final class Autorotation extends MadeOf implements Recovery {
     controls.bank(order.attitude(seen, seen.bank(), Drift.bank(seen, seen.hoverBank())), rate);
     controls.pitch(order.attitude(seen, seen.pitch(), nose), rate);
     controls.collective(order.collective(seen, collective), collectiveRate);
+  }
+
+  /** Less collective where the rotor runs slow, while the engine takes the load again. */
+  private static double againstDroop(Cockpit seen) {
+    double under = SLOW_ROTOR - seen.rotorSpeed();
+    return 0.5 * DROOP_GAIN * (under + Math.sqrt(under * under + 1e-4));
   }
 
   /** More collective where the rotor runs fast, as any pilot gives in a glide. */
