@@ -82,20 +82,20 @@ public final class AltitudeLosses implements Topic {
   }
 
   private static void prompt(Models models, List<Check> checks, Helicopter craft) {
-    boolean heavy = craft.equals(DemoCraft.HEAVY);
+    boolean large = craft.equals(DemoCraft.HEAVY) || craft.equals(DemoCraft.TWIN);
     double forward = feet(models, craft, new Forward(), PROMPT);
     double lateral = feet(models, craft, new Lateral(), PROMPT);
     Check nose =
         prompt("forward", craft, Sources.INSTRUCTORS.at("prompt forward, light helicopter"))
             .within(50, 80, forward, AT_ONCE);
-    checks.add(heavy || craft.equals(DemoCraft.TWIN) ? heavier(nose, 80, 160) : reduced(nose));
+    checks.add(large ? heavier(nose, 80, 160) : reduced(nose));
     Check side =
         prompt(
                 "lateral",
                 craft,
                 Sources.INSTRUCTORS.at("20 to 50 ft; FAA-H-8083-21B is said to give 20 to 30 ft"))
             .within(20, 50, lateral, AT_ONCE);
-    checks.add(heavy ? heavier(side, 50, 90) : side);
+    checks.add(side);
     checks.add(
         new Question(
                 "lateral recovery loses less than forward, 0.5 s after onset, " + craft.name(),
@@ -152,7 +152,8 @@ public final class AltitudeLosses implements Topic {
                   500,
                   feet(models, craft, new Forward(), delay),
                   "The span of what different authors state.");
-      checks.add(craft.equals(DemoCraft.HEAVY) && delay == LATE ? heavier(check, 500, 700) : check);
+      boolean large = craft.equals(DemoCraft.HEAVY) || craft.equals(DemoCraft.TWIN);
+      checks.add(large && delay == LATE ? heavier(check, 500, 700) : check);
     }
   }
 
