@@ -31,6 +31,9 @@ final class Descent {
   /** Time after onset in which a crossing of the boundary is the same crossing, s. */
   private static final double SAME_CROSSING = 0.01;
 
+  /** Thrust over weight below which a flight counts as one of low thrust (assumed). */
+  private static final double LOW_THRUST = 0.5;
+
   /** Phases after which a recovery is taken to go round in a circle at one instant. */
   private static final int MOST_PHASES = 10_000;
 
@@ -115,7 +118,8 @@ final class Descent {
     events.add(
         Event.note(
             EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - warning));
-    events.add(Event.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - 0.5));
+    events.add(
+        Event.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - LOW_THRUST));
     return events;
   }
 

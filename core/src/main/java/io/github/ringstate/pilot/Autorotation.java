@@ -50,6 +50,20 @@ public final class Autorotation extends MadeOf implements Recovery {
   public static final Parameter COLLECTIVE_LATER =
       Parameter.of("collective later", Unit.SECOND, -3, 3, 0, "assumed: both at once");
 
+  /**
+   * Rotor speed over its nominal value beyond which the collective is raised. Default 1.05, range 1
+   * to 1.2 (a pure number).
+   */
+  public static final Parameter FAST_ROTOR =
+      Parameter.of("fast rotor speed", Unit.ONE, 1, 1.2, 1.05, "assumed");
+
+  /**
+   * Collective that is put in for an excess of all the nominal rotor speed. Default 0.6 rad, range
+   * 0 to 3 rad.
+   */
+  public static final Parameter OVERSPEED_GAIN =
+      Parameter.of("overspeed gain", Unit.RADIAN, 0, 3, 0.6, "assumed");
+
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
       List.of(
@@ -60,13 +74,12 @@ public final class Autorotation extends MadeOf implements Recovery {
           COLLECTIVE_RATE,
           FLARE_AIRSPEED,
           CLIMB_POWER,
-          COLLECTIVE_LATER);
+          COLLECTIVE_LATER,
+          FAST_ROTOR,
+          OVERSPEED_GAIN);
 
-  /** Rotor speed over its nominal value beyond which the pilot raises the collective (assumed). */
-  private static final double FAST_ROTOR = 1.05;
-
-  /** Collective for an excess of all the nominal rotor speed, rad (assumed). */
-  private static final double OVERSPEED_GAIN = 0.6;
+  /** Square of the excess of rotor speed, over nominal, that rounds the corner off (numerical). */
+  private static final double OVERSPEED_ROUNDING = 1e-4;
 
   private final ParameterSet numbers;
   private final double noseDown;
@@ -76,6 +89,8 @@ public final class Autorotation extends MadeOf implements Recovery {
   private final double collectiveRate;
   private final double flareAirspeed;
   private final double climbPower;
+  private final double fastRotor;
+  private final double overspeedGain;
   private final StepOrder order;
   private final List<Phase> phases;
 
@@ -94,6 +109,8 @@ public final class Autorotation extends MadeOf implements Recovery {
     collectiveRate = numbers.si(COLLECTIVE_RATE);
     flareAirspeed = numbers.si(FLARE_AIRSPEED);
     climbPower = numbers.si(CLIMB_POWER);
+    fastRotor = numbers.si(FAST_ROTOR);
+    overspeedGain = numbers.si(OVERSPEED_GAIN);
     order = new StepOrder(numbers.si(COLLECTIVE_LATER));
     phases =
         List.of(
@@ -142,8 +159,8 @@ public final class Autorotation extends MadeOf implements Recovery {
   }
 
   /** More collective where the rotor runs fast, as any pilot gives in a glide. */
-  private static double againstOverspeed(Cockpit seen) {
-    double over = seen.rotorSpeed() - FAST_ROTOR;
-    return 0.5 * OVERSPEED_GAIN * (over + Math.sqrt(over * over + 1e-4));
+  private double againstOverspeed(Cockpit seen) {
+    double over = seen.rotorSpeed() - fastRotor;
+    return 0.5 * overspeedGain * (over + Math.sqrt(over * over + OVERSPEED_ROUNDING));
   }
 }

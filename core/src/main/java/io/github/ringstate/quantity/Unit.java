@@ -26,6 +26,8 @@ public enum Unit {
   KNOT("kt", "kt", 1852.0 / 3600.0),
   /** Foot per minute. */
   FOOT_PER_MINUTE("ft/min", "fpm", 0.3048 / 60),
+  /** Radian, an angle. */
+  RADIAN("rad", "rad", 1),
   /** Degree of angle. */
   DEGREE("deg", "deg", Math.PI / 180),
   /** Degree per second. */
