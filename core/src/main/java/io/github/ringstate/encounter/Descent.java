@@ -47,10 +47,11 @@ final class Descent {
   private final double level;
   private final double warning;
   private final ControlLaw recoveryLaw = (seen, controls) -> command(seen, controls);
-  private final List<Event<EventKind, Motion>> always;
-  private final List<Event<EventKind, Motion>> untilCue;
-  private final List<Event<EventKind, Motion>> inPhase;
-  private final List<Event<EventKind, Motion>> inLastPhase;
+  private final ArrestWatch arrest = new ArrestWatch();
+  private final Lookout always;
+  private final Lookout untilCue;
+  private final Lookout inPhase;
+  private final Lookout inLastPhase;
 
   private Recovery recovery = new NoRecovery();
   private Cue cue = Cue.of("none", seen -> -1);
@@ -60,6 +61,7 @@ final class Descent {
   private double techniqueBegan;
   private Ending ending = Ending.NO_ONSET;
   private double recognisedAt;
+  private boolean watched;
 
   /**
    * Prepares for descents.
@@ -85,48 +87,74 @@ final class Descent {
     flight.start(approach.time(), approach.state());
     level = encounter.height().orElse(0);
     warning = encounter.craft().si(Helicopter.LOW_ROTOR_SPEED);
-    always = List.copyOf(events(encounter.height().isPresent(), story));
-    untilCue = with(List.of(Event.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(pilot))));
+    Event<EventKind, Motion> onCue =
+        Event.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(pilot));
     Event<EventKind, Motion> limit =
         Event.note(EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> phase.limitMargin(pilot));
     Event<EventKind, Motion> phaseEnd =
         Event.stop(EventKind.PHASE_END, Crossing.RISING, seen -> phase.end(pilot));
-    inLastPhase = story ? with(List.of(limit)) : always;
-    inPhase = with(story ? List.of(limit, phaseEnd) : List.of(phaseEnd));
+    boolean ground = encounter.height().isPresent();
+    always = lookout(ground, List.of());
+    untilCue = lookout(ground, List.of(onCue));
+    inLastPhase = lookout(ground, story ? List.of(limit) : List.of());
+    inPhase = lookout(ground, story ? List.of(limit, phaseEnd) : List.of(phaseEnd));
   }
 
-  private List<Event<EventKind, Motion>> events(boolean ground, boolean story) {
-    Scene scene = approach.scene();
-    List<Event<EventKind, Motion>> events = new ArrayList<>();
-    events.add(Event.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed));
+  /** What is looked for on a leg until the descent is arrested, and thereafter. */
+  private record Lookout(
+      List<Event<EventKind, Motion>> sinking, List<Event<EventKind, Motion>> arrested) {}
+
+  private Lookout lookout(boolean ground, List<Event<EventKind, Motion>> more) {
+    Event<EventKind, Motion> arrested =
+        Event.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed);
+    Event<EventKind, Motion> slowRotor =
+        Event.note(
+            EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - warning);
+    List<Event<EventKind, Motion>> sinking = new ArrayList<>();
+    List<Event<EventKind, Motion>> watching = new ArrayList<>();
+    sinking.add(arrested);
+    watching.add(arrested.when(seen -> arrest.isLower(seen.height())));
     if (ground) {
-      events.add(Event.stop(EventKind.GROUND, Crossing.FALLING, Motion::height));
+      Event<EventKind, Motion> contact =
+          Event.stop(EventKind.GROUND, Crossing.FALLING, Motion::height);
+      sinking.add(contact);
+      watching.add(contact);
     }
-    if (!story) {
-      return events;
+    watching.add(
+        Event.stop(
+            EventKind.CLEAR,
+            Crossing.RISING,
+            seen -> seen.height() - arrest.low() - ArrestWatch.CLEAR));
+    watching.add(Event.stop(EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, slowRotor.value()));
+    if (story) {
+      List<Event<EventKind, Motion>> notes = notes();
+      sinking.addAll(notes);
+      sinking.add(slowRotor);
+      watching.addAll(notes);
+      sinking.add(lowThrust());
+      watching.add(lowThrust());
     }
-    events.add(
+    sinking.addAll(more);
+    watching.addAll(more);
+    return new Lookout(List.copyOf(sinking), List.copyOf(watching));
+  }
+
+  private static Event<EventKind, Motion> lowThrust() {
+    return Event.note(
+        EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - LOW_THRUST);
+  }
+
+  private List<Event<EventKind, Motion>> notes() {
+    Scene scene = approach.scene();
+    return List.of(
         Event.note(
             EventKind.FASTEST_DESCENT,
             Crossing.RISING,
-            seen -> seen.verticalAcceleration() - Approach.STEADY));
-    events.add(Event.note(EventKind.RING_STATE_LEFT, Crossing.RISING, scene::margin));
-    events.add(
+            seen -> seen.verticalAcceleration() - Approach.STEADY),
+        Event.note(EventKind.RING_STATE_LEFT, Crossing.RISING, scene::margin),
         Event.<EventKind, Motion>note(
                 EventKind.RING_STATE_ENTERED_AGAIN, Crossing.FALLING, scene::margin)
             .when(seen -> seen.time() > approach.time() + SAME_CROSSING));
-    events.add(
-        Event.note(
-            EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - warning));
-    events.add(
-        Event.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - LOW_THRUST));
-    return events;
-  }
-
-  private List<Event<EventKind, Motion>> with(List<Event<EventKind, Motion>> more) {
-    List<Event<EventKind, Motion>> all = new ArrayList<>(always);
-    all.addAll(more);
-    return List.copyOf(all);
   }
 
   private void command(Cockpit seen, Controls controls) {
@@ -135,7 +163,18 @@ final class Descent {
 
   /** Flies one descent; what came of it is then asked for. */
   void fly(Recovery flown, Recognition recognition) {
+    fly(flown, recognition, true);
+  }
+
+  /**
+   * Flies one descent.
+   *
+   * @param watching whether it is flown on from an arrest to see whether that lasts
+   */
+  void fly(Recovery flown, Recognition recognition, boolean watching) {
     recovery = flown;
+    watched = watching;
+    arrest.clear();
     recognisedAt = Double.NaN;
     pilot.follow(entryLaw);
     pilot.begin(Double.NaN, approach.time(), approach.time());
@@ -155,7 +194,7 @@ final class Descent {
         flight.note(EventKind.CUE);
       } else {
         double giveUp = approach.time() + Encounter.RECOVERY_TIME;
-        EventKind stop = flight.propagateShared(equations, giveUp, untilCue);
+        EventKind stop = leg(giveUp, untilCue, true);
         if (stop != EventKind.CUE) {
           return stop;
         }
@@ -163,8 +202,8 @@ final class Descent {
       begins = flight.time();
     }
     if (recognition.delay() > Propagator.SHORTEST_LEG) {
-      EventKind stop = flight.propagateShared(equations, begins + recognition.delay(), always);
-      if (stop != null) {
+      EventKind stop = leg(begins + recognition.delay(), always, true);
+      if (stop != null || over()) {
         return stop;
       }
     }
@@ -180,7 +219,7 @@ final class Descent {
     boolean held = false;
     begin(recovery.phases());
     pilot.follow(recoveryLaw);
-    for (int flown = 0; end - flight.time() > Propagator.SHORTEST_LEG; flown++) {
+    for (int flown = 0; left(end) > Propagator.SHORTEST_LEG; flown++) {
       if (flown > MOST_PHASES) {
         throw bad("has more than " + MOST_PHASES + " phases in one descent");
       }
@@ -194,7 +233,7 @@ final class Descent {
         flight.note(EventKind.LIMIT_BINDS);
       }
       named(phase.name());
-      EventKind stop = flight.propagate(equations, end, phase.ends() ? inPhase : inLastPhase);
+      EventKind stop = leg(end, phase.ends() ? inPhase : inLastPhase, false);
       if (stop != EventKind.PHASE_END) {
         return stop;
       }
@@ -203,6 +242,53 @@ final class Descent {
       goOn(then);
     }
     return null;
+  }
+
+  /**
+   * Flies a leg, on from arrests that are to be watched.
+   *
+   * @param waiting whether the pilot has not acted yet; then the leg ends in time for that
+   * @return what ended it, or null if its time ran out
+   */
+  private @Nullable EventKind leg(double end, Lookout lookout, boolean waiting) {
+    while (true) {
+      double until = arrest.begun() ? arrest.until() : end;
+      List<Event<EventKind, Motion>> events =
+          arrest.begun() ? lookout.arrested() : lookout.sinking();
+      EventKind stop =
+          waiting
+              ? flight.propagateShared(equations, Math.min(end, until), events)
+              : flight.propagate(equations, until, events);
+      if (stop != EventKind.ARREST) {
+        return stop;
+      }
+      if (arrest.begun()) {
+        arrest.lower(flight.time(), flight.state(State.UP));
+      } else {
+        arrest.begin(
+            flight.time(),
+            flight.state(State.UP),
+            recognisedAt,
+            Math.max(0, -flight.least()),
+            flight.log().size());
+        if (!watched) {
+          return stop;
+        }
+      }
+      if (flight.at(equations).rotorSpeed() < warning) {
+        return EventKind.LOW_ROTOR_SPEED;
+      }
+    }
+  }
+
+  /** How much of its time the recovery has left, s. */
+  private double left(double end) {
+    return (arrest.begun() ? arrest.until() : end) - flight.time();
+  }
+
+  /** Whether an arrest was watched to the end. */
+  private boolean over() {
+    return arrest.begun() && left(Double.NaN) <= Propagator.SHORTEST_LEG;
   }
 
   private void begin(List<Phase> list) {
@@ -240,11 +326,23 @@ final class Descent {
   }
 
   private void ending(@Nullable EventKind stop) {
-    ending = Ending.NOT_ARRESTED;
     if (stop == EventKind.GROUND) {
       ending = Ending.GROUND;
-    } else if (stop == EventKind.ARREST) {
+    } else if (!arrest.begun()) {
+      ending = Ending.NOT_ARRESTED;
+    } else if (stop == EventKind.LOW_ROTOR_SPEED
+        || (stop == null && !arrest.lasts(flight.state(State.SPEED_UP)))) {
+      ending = Ending.ARREST_NOT_LASTING;
+    } else {
       ending = Ending.ARRESTED;
+      if (stop == null && arrest.isLower(flight.state(State.UP))) {
+        arrest.lower(flight.time(), flight.state(State.UP));
+      }
+      if (isPlain()) {
+        // nothing of what was flown on belongs to the descent
+        flight.log().truncate(arrest.logged());
+        recognisedAt = arrest.recognisedAt();
+      }
     }
   }
 
@@ -252,12 +350,17 @@ final class Descent {
     return ending;
   }
 
+  /** Whether the descent was over with the first arrest. */
+  boolean isPlain() {
+    return ending == Ending.ARRESTED && !arrest.hadLaterLow();
+  }
+
   /** The lowest height, m; NaN if the descent did not end. */
   private double lowest() {
     return switch (ending) {
       case GROUND -> 0;
-      case ARRESTED -> flight.state(State.UP);
-      case NOT_ARRESTED, NO_ONSET -> Double.NaN;
+      case ARRESTED -> arrest.low();
+      case NOT_ARRESTED, ARREST_NOT_LASTING, NO_ONSET -> Double.NaN;
     };
   }
 
@@ -272,11 +375,11 @@ final class Descent {
   }
 
   double peakDescent() {
-    return Math.max(0, -flight.least());
+    return isPlain() ? arrest.peakDescent() : Math.max(0, -flight.least());
   }
 
   double timeToArrest() {
-    return ending == Ending.ARRESTED ? flight.time() - approach.time() : Double.NaN;
+    return ending == Ending.ARRESTED ? arrest.time() - approach.time() : Double.NaN;
   }
 
   double impactSpeed() {

@@ -26,8 +26,9 @@ import org.jspecify.annotations.Nullable;
  * carries the disc into the boundary while the craft climbs, nothing is lost yet, and onset is
  * where the climb ends, if it ends inside. The altitude loss is therefore never negative. The pilot
  * acts as the recognition says, by a delay from onset or from a cue; until then the controls are as
- * in the entry. The descent is arrested when the vertical speed rises through zero. Speeds are held
- * against the boundary in units of the hover induced velocity at the craft's weight.
+ * in the entry. The descent is arrested when the vertical speed rises through zero and stays
+ * arrested. Speeds are held against the boundary in units of the hover induced velocity at the
+ * craft's weight.
  *
  * <p>An encounter is data: two that are made alike are equal, and fly on from each other's {@link
  * Approach}. That holds for all that is built in; entries, recoveries, cues and models of one's own

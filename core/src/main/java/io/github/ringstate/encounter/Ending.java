@@ -2,12 +2,17 @@ package io.github.ringstate.encounter;
 
 /** How an encounter ended. */
 public enum Ending {
-  /** The descent was arrested above the ground. */
+  /** The descent was arrested above the ground, for good. */
   ARRESTED("arrested"),
   /** The craft reached the ground first. */
   GROUND("ground"),
   /** The descent went on until the time ran out. */
   NOT_ARRESTED("not-arrested"),
+  /**
+   * The descent was arrested, but not for good: it went on soon afterwards, or the rotor slowed
+   * below its warning.
+   */
+  ARREST_NOT_LASTING("arrest-not-lasting"),
   /** The ring state was never entered. */
   NO_ONSET("no-onset");
 

@@ -14,6 +14,8 @@ public enum EventKind {
   PHASE_END("phase ends"),
   /** The vertical speed rises through zero. */
   ARREST("descent arrested"),
+  /** The craft is 20 ft above the lowest point. */
+  CLEAR("20 ft above the lowest point"),
   /** The craft touches the ground. */
   GROUND("ground contact"),
   /** The rate of descent has a greatest value. */

@@ -40,7 +40,8 @@ public record Settling(ParameterSet numbers) implements Entry {
       Parameter.of("control rate", Unit.DEGREE_PER_SECOND, 0.5, 20, 2, "assumed: gently");
 
   /** All parameters of the entry. */
-  public static final List<Parameter> PARAMETERS = List.of(WIND, COLLECTIVE_LOWERED, RATE);
+  public static final List<Parameter> PARAMETERS =
+      List.of(WIND, COLLECTIVE_LOWERED, RATE, Drift.GAIN, Drift.GREATEST);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public Settling {
@@ -67,6 +68,7 @@ public record Settling(ParameterSet numbers) implements Entry {
     double wind = numbers.si(WIND);
     double lowered = numbers.si(COLLECTIVE_LOWERED);
     double rate = numbers.si(RATE);
+    Drift drift = Drift.of(numbers);
     Trim trim = Trim.find(motion, wind, 0);
     double tipSpeed = motion.craft().rotor().nominalSpeed() * motion.craft().rotor().radius();
     double held = trim.collective() - lowered * motion.hoverInduced() / tipSpeed;
@@ -74,7 +76,7 @@ public record Settling(ParameterSet numbers) implements Entry {
         trim.state(motion, wind, 0),
         (seen, controls) -> {
           controls.pitch(trim.pitch(), rate);
-          controls.bank(Drift.bank(seen, trim.bank()), rate);
+          controls.bank(drift.bank(seen, trim.bank()), rate);
           controls.collective(held, rate);
         });
   }

@@ -92,6 +92,15 @@ public final class Simulator {
               + " recovery");
     }
     Propagator<EventKind, Motion> propagator = propagator();
+    boolean watched = true;
+    if (approach.onset()) {
+      Descent descent = new Descent(approach, propagator, null, true);
+      descent.fly(encounter.recovery(), encounter.recognition());
+      if (trajectory == null) {
+        return descent.outcome();
+      }
+      watched = !descent.isPlain();
+    }
     if (trajectory != null) {
       propagator.sample(trajectory.sampler());
       approach.again(propagator, trajectory);
@@ -99,8 +108,9 @@ public final class Simulator {
     if (!approach.onset()) {
       return Outcome.NO_ONSET;
     }
+    // a trajectory ends with the arrest, unless that does not last or a later low counts
     Descent descent = new Descent(approach, propagator, trajectory, true);
-    descent.fly(encounter.recovery(), encounter.recognition());
+    descent.fly(encounter.recovery(), encounter.recognition(), watched);
     return descent.outcome();
   }
 

@@ -25,6 +25,17 @@ public final class EventLog<K> {
   }
 
   /**
+   * Forgets the latest events.
+   *
+   * @param kept how many are kept
+   */
+  public void truncate(int kept) {
+    while (kinds.size() > kept) {
+      kinds.remove(kinds.size() - 1);
+    }
+  }
+
+  /**
    * Adds an event.
    *
    * @param kind what happened

@@ -76,7 +76,10 @@ public final class Autorotation extends MadeOf implements Recovery {
           CLIMB_POWER,
           COLLECTIVE_LATER,
           FAST_ROTOR,
-          OVERSPEED_GAIN);
+          OVERSPEED_GAIN,
+          PowerSetting.GAIN,
+          Drift.GAIN,
+          Drift.GREATEST);
 
   /** Square of the excess of rotor speed, over nominal, that rounds the corner off (numerical). */
   private static final double OVERSPEED_ROUNDING = 1e-4;
@@ -91,6 +94,8 @@ public final class Autorotation extends MadeOf implements Recovery {
   private final double climbPower;
   private final double fastRotor;
   private final double overspeedGain;
+  private final Drift drift;
+  private final PowerSetting power;
   private final StepOrder order;
   private final List<Phase> phases;
 
@@ -111,6 +116,8 @@ public final class Autorotation extends MadeOf implements Recovery {
     climbPower = numbers.si(CLIMB_POWER);
     fastRotor = numbers.si(FAST_ROTOR);
     overspeedGain = numbers.si(OVERSPEED_GAIN);
+    drift = Drift.of(numbers);
+    power = new PowerSetting(numbers.si(PowerSetting.GAIN));
     order = new StepOrder(numbers.si(COLLECTIVE_LATER));
     phases =
         List.of(
@@ -148,12 +155,12 @@ public final class Autorotation extends MadeOf implements Recovery {
   }
 
   private void flareAndPower(Cockpit seen, Controls controls) {
-    command(flare, PowerSetting.collective(seen, climbPower), seen, controls);
+    command(flare, power.collective(seen, climbPower), seen, controls);
   }
 
   private void command(double noseUp, double collective, Cockpit seen, Controls controls) {
     double nose = seen.hoverPitch() + noseUp;
-    controls.bank(order.attitude(seen, seen.bank(), Drift.bank(seen, seen.hoverBank())), rate);
+    controls.bank(order.attitude(seen, seen.bank(), drift.bank(seen, seen.hoverBank())), rate);
     controls.pitch(order.attitude(seen, seen.pitch(), nose), rate);
     controls.collective(order.collective(seen, collective), collectiveRate);
   }

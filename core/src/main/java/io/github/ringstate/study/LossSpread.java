@@ -46,6 +46,7 @@ public final class LossSpread {
       case GROUND -> 1;
       case NOT_ARRESTED -> 2;
       case NO_ONSET -> 3;
+      case ARREST_NOT_LASTING -> 4;
     };
   }
 

@@ -183,6 +183,7 @@ final class ClassroomPage {
       case ARRESTED -> "arrested";
       case GROUND -> "ground";
       case NOT_ARRESTED -> "not arrested";
+      case ARREST_NOT_LASTING -> "arrest does not last";
       case NO_ONSET -> "no ring state";
     };
   }

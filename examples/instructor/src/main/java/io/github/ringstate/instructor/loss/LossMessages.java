@@ -29,6 +29,8 @@ interface LossMessages {
 
   String notArrested(String delays);
 
+  String arrestDoesNotLast(String delays);
+
   String lossAt(String loss, String delay);
 
   String loses(String first, String last);

@@ -96,6 +96,10 @@ record TakeAway(LossBlock block, UnitSystem units) {
     if (!ground.isEmpty()) {
       parts.add(LossMessages.SAY.onTheGround(delays(ground)));
     }
+    List<LossRow> notLasting = with(recovery, Ending.ARREST_NOT_LASTING);
+    if (!notLasting.isEmpty()) {
+      parts.add(LossMessages.SAY.arrestDoesNotLast(delays(notLasting)));
+    }
     if (!descending.isEmpty()) {
       parts.add(
           descending.size() > 1 && descending.size() == block.delays().size()

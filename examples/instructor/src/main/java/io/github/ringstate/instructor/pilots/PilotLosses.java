@@ -132,7 +132,8 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    * @return a word or two for a cell of a table
    */
   public String failure() {
-    return people.count(Ending.GROUND) > people.count(Ending.NOT_ARRESTED)
+    return people.count(Ending.GROUND)
+            > people.count(Ending.NOT_ARRESTED) + people.count(Ending.ARREST_NOT_LASTING)
         ? GROUND
         : "not arrested";
   }
