@@ -50,7 +50,7 @@ public final class DemoCraft {
                   Map.entry(Helicopter.UNDERSIDE_AREA, 3.5), // invented
                   Map.entry(Helicopter.DOWNLOAD, 0.03), // invented
                   Map.entry(Helicopter.TAIL_ARM, 6.2), // invented
-                  Map.entry(Helicopter.MAXIMUM_COLLECTIVE, 18.0)))); // invented
+                  Map.entry(CraftLimits.MAXIMUM_COLLECTIVE, 18.0)))); // invented
 
   /** A twin of about four tonnes. */
   public static final Helicopter TWIN =
@@ -80,7 +80,7 @@ public final class DemoCraft {
                   Map.entry(Helicopter.UNDERSIDE_AREA, 7.0), // invented
                   Map.entry(Helicopter.DOWNLOAD, 0.04), // invented
                   Map.entry(Helicopter.TAIL_ARM, 7.4), // invented
-                  Map.entry(Helicopter.MAXIMUM_COLLECTIVE, 19.0)))); // invented
+                  Map.entry(CraftLimits.MAXIMUM_COLLECTIVE, 19.0)))); // invented
 
   /** A heavy twin of about nine tonnes. */
   public static final Helicopter HEAVY =
@@ -110,7 +110,7 @@ public final class DemoCraft {
                   Map.entry(Helicopter.UNDERSIDE_AREA, 13.0), // invented
                   Map.entry(Helicopter.DOWNLOAD, 0.04), // invented
                   Map.entry(Helicopter.TAIL_ARM, 9.8), // invented
-                  Map.entry(Helicopter.MAXIMUM_COLLECTIVE, 20.0)))); // invented
+                  Map.entry(CraftLimits.MAXIMUM_COLLECTIVE, 20.0)))); // invented
 
   /** All four, lightest first. */
   public static final List<Helicopter> ALL = List.of(TRAINER, UTILITY, TWIN, HEAVY);

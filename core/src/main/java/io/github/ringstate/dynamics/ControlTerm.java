@@ -1,5 +1,6 @@
 package io.github.ringstate.dynamics;
 
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.quantity.SoftLimit;
 
@@ -27,19 +28,19 @@ final class ControlTerm implements Term {
   private Commander commander = (seen, unmoved) -> {};
 
   ControlTerm(Helicopter craft) {
-    minimumCollective = craft.si(Helicopter.MINIMUM_COLLECTIVE);
-    maximumCollective = craft.si(Helicopter.MAXIMUM_COLLECTIVE);
-    collectiveRate = craft.si(Helicopter.COLLECTIVE_RATE);
-    pitchLimit = craft.si(Helicopter.PITCH_LIMIT);
-    bankLimit = craft.si(Helicopter.BANK_LIMIT);
-    pitchRate = craft.si(Helicopter.PITCH_RATE);
-    bankRate = craft.si(Helicopter.BANK_RATE);
-    yawRate = craft.si(Helicopter.YAW_RATE);
-    pitchAcceleration = craft.si(Helicopter.PITCH_ACCELERATION);
-    bankAcceleration = craft.si(Helicopter.BANK_ACCELERATION);
-    inverseAttitudeTime = 1 / craft.si(Helicopter.ATTITUDE_TIME);
-    inverseRateTime = 1 / craft.si(Helicopter.ATTITUDE_RATE_TIME);
-    inverseCollectiveTime = 1 / craft.si(Helicopter.COLLECTIVE_TIME);
+    minimumCollective = craft.si(CraftLimits.MINIMUM_COLLECTIVE);
+    maximumCollective = craft.si(CraftLimits.MAXIMUM_COLLECTIVE);
+    collectiveRate = craft.si(CraftLimits.COLLECTIVE_RATE);
+    pitchLimit = craft.si(CraftLimits.PITCH_LIMIT);
+    bankLimit = craft.si(CraftLimits.BANK_LIMIT);
+    pitchRate = craft.si(CraftLimits.PITCH_RATE);
+    bankRate = craft.si(CraftLimits.BANK_RATE);
+    yawRate = craft.si(CraftLimits.YAW_RATE);
+    pitchAcceleration = craft.si(CraftLimits.PITCH_ACCELERATION);
+    bankAcceleration = craft.si(CraftLimits.BANK_ACCELERATION);
+    inverseAttitudeTime = 1 / craft.si(CraftLimits.ATTITUDE_TIME);
+    inverseRateTime = 1 / craft.si(CraftLimits.ATTITUDE_RATE_TIME);
+    inverseCollectiveTime = 1 / craft.si(CraftLimits.COLLECTIVE_TIME);
   }
 
   void commandedBy(Commander other) {

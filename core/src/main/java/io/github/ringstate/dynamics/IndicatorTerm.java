@@ -1,5 +1,6 @@
 package io.github.ringstate.dynamics;
 
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.Helicopter;
 
 /** The vertical speed indicator, which follows the vertical speed with a lag of the first order. */
@@ -8,7 +9,7 @@ final class IndicatorTerm implements Term {
   private final double inverseLag;
 
   IndicatorTerm(Helicopter craft) {
-    inverseLag = 1 / craft.si(Helicopter.VERTICAL_SPEED_LAG);
+    inverseLag = 1 / craft.si(CraftLimits.VERTICAL_SPEED_LAG);
   }
 
   @Override

@@ -1,6 +1,6 @@
 package io.github.ringstate.encounter;
 
-import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Motion;
@@ -86,7 +86,7 @@ final class Descent {
     entryLaw = approach.scene().start().law();
     flight.start(approach.time(), approach.state());
     level = encounter.height().orElse(0);
-    warning = encounter.craft().si(Helicopter.LOW_ROTOR_SPEED);
+    warning = encounter.craft().si(CraftLimits.LOW_ROTOR_SPEED);
     Event<EventKind, Motion> onCue =
         Event.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(pilot));
     Event<EventKind, Motion> limit =

@@ -64,6 +64,20 @@ public final class Autorotation extends MadeOf implements Recovery {
   public static final Parameter OVERSPEED_GAIN =
       Parameter.of("overspeed gain", Unit.RADIAN, 0, 3, 0.6, "assumed");
 
+  /**
+   * Rotor speed over its nominal value below which power comes back more slowly. Default 0.97,
+   * range 0.8 to 1 (a pure number).
+   */
+  public static final Parameter SLOW_ROTOR =
+      Parameter.of("slow rotor speed", Unit.ONE, 0.8, 1, 0.97, "assumed");
+
+  /**
+   * Collective held back for a rotor speed that is lower by all of its nominal value. Default 2
+   * rad, range 0 to 10 rad.
+   */
+  public static final Parameter DROOP_GAIN =
+      Parameter.of("droop gain", Unit.RADIAN, 0, 10, 2, "assumed");
+
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
       List.of(
@@ -77,12 +91,14 @@ public final class Autorotation extends MadeOf implements Recovery {
           COLLECTIVE_LATER,
           FAST_ROTOR,
           OVERSPEED_GAIN,
+          SLOW_ROTOR,
+          DROOP_GAIN,
           PowerSetting.GAIN,
           Drift.GAIN,
           Drift.GREATEST);
 
-  /** Square of the excess of rotor speed, over nominal, that rounds the corner off (numerical). */
-  private static final double OVERSPEED_ROUNDING = 1e-4;
+  /** Square of a difference of rotor speed, over nominal, that rounds the corner off (numerical). */
+  private static final double ROTOR_SPEED_ROUNDING = 1e-4;
 
   private final ParameterSet numbers;
   private final double noseDown;
@@ -94,6 +110,8 @@ public final class Autorotation extends MadeOf implements Recovery {
   private final double climbPower;
   private final double fastRotor;
   private final double overspeedGain;
+  private final double slowRotor;
+  private final double droopGain;
   private final Drift drift;
   private final PowerSetting power;
   private final StepOrder order;
@@ -116,6 +134,8 @@ public final class Autorotation extends MadeOf implements Recovery {
     climbPower = numbers.si(CLIMB_POWER);
     fastRotor = numbers.si(FAST_ROTOR);
     overspeedGain = numbers.si(OVERSPEED_GAIN);
+    slowRotor = numbers.si(SLOW_ROTOR);
+    droopGain = numbers.si(DROOP_GAIN);
     drift = Drift.of(numbers);
     power = new PowerSetting(numbers.si(PowerSetting.GAIN));
     order = new StepOrder(numbers.si(COLLECTIVE_LATER));
@@ -155,7 +175,8 @@ public final class Autorotation extends MadeOf implements Recovery {
   }
 
   private void flareAndPower(Cockpit seen, Controls controls) {
-    command(flare, power.collective(seen, climbPower), seen, controls);
+    double collective = power.collective(seen, climbPower) - againstDroop(seen);
+    command(flare, collective, seen, controls);
   }
 
   private void command(double noseUp, double collective, Cockpit seen, Controls controls) {
@@ -165,9 +186,15 @@ public final class Autorotation extends MadeOf implements Recovery {
     controls.collective(order.collective(seen, collective), collectiveRate);
   }
 
+  /** Less collective where the rotor runs slow, while the engine takes the load again. */
+  private double againstDroop(Cockpit seen) {
+    double under = slowRotor - seen.rotorSpeed();
+    return 0.5 * droopGain * (under + Math.sqrt(under * under + ROTOR_SPEED_ROUNDING));
+  }
+
   /** More collective where the rotor runs fast, as any pilot gives in a glide. */
   private double againstOverspeed(Cockpit seen) {
     double over = seen.rotorSpeed() - fastRotor;
-    return 0.5 * overspeedGain * (over + Math.sqrt(over * over + OVERSPEED_ROUNDING));
+    return 0.5 * overspeedGain * (over + Math.sqrt(over * over + ROTOR_SPEED_ROUNDING));
   }
 }

@@ -1,6 +1,6 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.dynamics.Commander;
 import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.dynamics.EquationsOfMotion;
@@ -28,7 +28,7 @@ public final class PilotView implements Cockpit, Commander {
   private PilotView(EquationsOfMotion equations, Trim hover) {
     motion = equations.motion();
     this.hover = hover;
-    minimumCollective = equations.craft().si(Helicopter.MINIMUM_COLLECTIVE);
+    minimumCollective = equations.craft().si(CraftLimits.MINIMUM_COLLECTIVE);
     tailPush = equations.craft().sense().tailPush();
   }
 

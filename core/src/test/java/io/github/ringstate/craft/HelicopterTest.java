@@ -48,7 +48,7 @@ class HelicopterTest {
         Arguments.of(Helicopter.CONTINUOUS_POWER, 200),
         Arguments.of(Helicopter.TAKE_OFF_POWER, 30),
         Arguments.of(Helicopter.SEA_LEVEL_POWER, 30),
-        Arguments.of(Helicopter.MINIMUM_COLLECTIVE, 31),
+        Arguments.of(CraftLimits.MINIMUM_COLLECTIVE, 31),
         Arguments.of(Helicopter.TAIL_ARM, 0));
   }
 

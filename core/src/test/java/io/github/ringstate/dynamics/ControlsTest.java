@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.RingStateInflow;
@@ -61,17 +62,17 @@ class ControlsTest {
   }
 
   private static void assertWithinLimits(Motion at) {
-    atMost(CRAFT.si(Helicopter.PITCH_RATE), at.rate(State.PITCH));
-    atMost(CRAFT.si(Helicopter.BANK_RATE), at.rate(State.BANK));
-    atMost(CRAFT.si(Helicopter.YAW_RATE), at.rate(State.HEADING));
-    atMost(CRAFT.si(Helicopter.PITCH_ACCELERATION), at.rate(State.PITCH_RATE));
-    atMost(CRAFT.si(Helicopter.BANK_ACCELERATION), at.rate(State.BANK_RATE));
-    atMost(CRAFT.si(Helicopter.COLLECTIVE_RATE), at.rate(State.COLLECTIVE));
+    atMost(CRAFT.si(CraftLimits.PITCH_RATE), at.rate(State.PITCH));
+    atMost(CRAFT.si(CraftLimits.BANK_RATE), at.rate(State.BANK));
+    atMost(CRAFT.si(CraftLimits.YAW_RATE), at.rate(State.HEADING));
+    atMost(CRAFT.si(CraftLimits.PITCH_ACCELERATION), at.rate(State.PITCH_RATE));
+    atMost(CRAFT.si(CraftLimits.BANK_ACCELERATION), at.rate(State.BANK_RATE));
+    atMost(CRAFT.si(CraftLimits.COLLECTIVE_RATE), at.rate(State.COLLECTIVE));
     double collective = at.collective();
-    assertTrue(collective > CRAFT.si(Helicopter.MINIMUM_COLLECTIVE) - 1e-9, "" + collective);
-    assertTrue(collective < CRAFT.si(Helicopter.MAXIMUM_COLLECTIVE) + 1e-9, "" + collective);
-    atMost(1.05 * CRAFT.si(Helicopter.PITCH_LIMIT), at.pitch());
-    atMost(1.05 * CRAFT.si(Helicopter.BANK_LIMIT), at.bank());
+    assertTrue(collective > CRAFT.si(CraftLimits.MINIMUM_COLLECTIVE) - 1e-9, "" + collective);
+    assertTrue(collective < CRAFT.si(CraftLimits.MAXIMUM_COLLECTIVE) + 1e-9, "" + collective);
+    atMost(1.05 * CRAFT.si(CraftLimits.PITCH_LIMIT), at.pitch());
+    atMost(1.05 * CRAFT.si(CraftLimits.BANK_LIMIT), at.bank());
   }
 
   /**

@@ -218,7 +218,7 @@ class EquationsPageTest {
     assertEquals("", fault(rows(String.format(cells, fade, "0.2", "s") + rest).get(0)));
     assertTrue(!fault(rows(String.format(cells, fade, "0.21", "s") + rest).get(0)).isEmpty());
     assertTrue(!fault(rows(String.format(cells, fade, "0.2", "deg") + rest).get(0)).isEmpty());
-    String time = "craft.Helicopter.ATTITUDE_TIME";
+    String time = "craft.CraftLimits.ATTITUDE_TIME";
     String ranged = rest.replace("<td></td>", "<td>0.1 to 2</td>");
     assertTrue(!fault(rows(String.format(cells, time, "0.35", "s") + ranged).get(0)).isEmpty());
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
@@ -146,7 +147,7 @@ class FreeFallTest {
   void theShownVerticalSpeedLagsByTheTimeConstantOfTheInstrument() {
     // First-order lag of a ramp: shown = g (t - T (1 - exp(-t/T))); drag is below 1e-4 at first.
     double t = 0.5;
-    double lag = STONE.si(Helicopter.VERTICAL_SPEED_LAG);
+    double lag = STONE.si(CraftLimits.VERTICAL_SPEED_LAG);
     Leg leg = Leg.fly(equations(), 0, atRest(), t);
     double expected = -GRAVITY * (t - lag * (1 - Math.exp(-t / lag)));
     assertEquals(expected, leg.state()[State.INDICATED_VERTICAL_SPEED], 2e-3 * Math.abs(expected));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.RingStateInflow;
@@ -140,7 +141,7 @@ class TrimTest {
     EquationsOfMotion motion = equations(full);
     Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0));
     assertTrue(at.power() < 1, "power " + at.power());
-    assertTrue(at.collective() < full.si(Helicopter.MAXIMUM_COLLECTIVE));
+    assertTrue(at.collective() < full.si(CraftLimits.MAXIMUM_COLLECTIVE));
   }
 
   @ParameterizedTest

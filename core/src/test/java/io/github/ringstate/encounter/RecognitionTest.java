@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.Forward;
@@ -34,7 +34,7 @@ class RecognitionTest {
   }
 
   private static Encounter withLag(double seconds) {
-    return TRAINER.withCraft(DemoCraft.TRAINER.with(Helicopter.VERTICAL_SPEED_LAG, seconds));
+    return TRAINER.withCraft(DemoCraft.TRAINER.with(CraftLimits.VERTICAL_SPEED_LAG, seconds));
   }
 
   /**

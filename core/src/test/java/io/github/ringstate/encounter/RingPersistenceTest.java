@@ -48,7 +48,9 @@ class RingPersistenceTest {
   }
 
   private static Encounter encounter(RingStateInflow inflow) {
-    return Encounter.of(DemoCraft.TRAINER).withInflow(inflow, new HeaveDamping(inflow));
+    return Encounter.of(DemoCraft.TRAINER)
+        .withEntry(new Settling())
+        .withInflow(inflow, new HeaveDamping(inflow));
   }
 
   private static double loss(RingStateInflow inflow, Recovery recovery, double delay) {

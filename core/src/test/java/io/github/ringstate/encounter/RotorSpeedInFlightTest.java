@@ -52,7 +52,7 @@ class RotorSpeedInFlightTest {
     assertTrue(rotorSpeeds(encounter).getMin() < 0.95);
   }
 
-  /** But for what the engine's own time costs: a step of power by it is a few per cent of speed. */
+  /** What the engine's own time costs is less than the margin to the warning, 5 per cent. */
   @ParameterizedTest
   @MethodSource("demoCraft")
   void withinThePowerThereIsTheRotorKeepsItsSpeed(Helicopter craft) {
@@ -60,7 +60,7 @@ class RotorSpeedInFlightTest {
       for (double delay : new double[] {0, 1, 3, 6}) {
         Encounter encounter = Encounter.of(craft).withRecovery(recovery).withDelay(delay);
         DoubleSummaryStatistics speeds = rotorSpeeds(encounter);
-        assertTrue(speeds.getMin() > 0.96, recovery.name() + " " + speeds.getMin());
+        assertTrue(speeds.getMin() > 0.95, recovery.name() + " " + speeds.getMin());
         assertTrue(speeds.getMax() < 1.03, recovery.name() + " " + speeds.getMax());
         assertTrue(
             encounter.fly().occurrences().stream()

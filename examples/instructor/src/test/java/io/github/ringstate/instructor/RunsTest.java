@@ -388,16 +388,4 @@ class RunsTest {
     assertEquals(
         "weathercock", json(wind + 40).get("tracks").get(18).get("tail_rotor_sectors").asText());
   }
-
-  @Test
-  void theOperatorsMinimumOfExperienceStandsOnTheSheetAndCanBeChanged() {
-    String[] args = {"runs", "--pilots", "20", "--technique", "lateral", "--format", "html"};
-    String standard = new String(Documents.of(args), UTF_8);
-    assertTrue(standard.contains("at least 500 h in command and 100 h on type"), "no minimum");
-    String[] other =
-        Stream.concat(Stream.of(args), Stream.of("--command-hours", "1200", "--type-hours", "250"))
-            .toArray(String[]::new);
-    String changed = new String(Documents.of(other), UTF_8);
-    assertTrue(changed.contains("at least 1200 h in command and 250 h on type"), "not changed");
-  }
 }

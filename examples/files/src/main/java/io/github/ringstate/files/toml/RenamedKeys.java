@@ -55,6 +55,14 @@ public record RenamedKeys(Map<String, String> names) {
     return renamed;
   }
 
+  /** Whether a statement may hold a key; a key in quotation marks may be written in escapes. */
+  boolean mayHold(String statement, String key) {
+    return statement.contains(key)
+        || statement.indexOf('\\') >= 0
+        || names.entrySet().stream()
+            .anyMatch(name -> name.getValue().equals(key) && statement.contains(name.getKey()));
+  }
+
   private JsonNode table(String file, String name, JsonNode table) {
     if (!table.isObject()) {
       return table;

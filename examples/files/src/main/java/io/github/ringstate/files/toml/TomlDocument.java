@@ -4,17 +4,16 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.toml.TomlMapper;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.toml.Statements.Statement;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Map;
 
 /**
  * A TOML document that can say on which line a key stands.
  *
  * <p>The parser builds a tree and forgets the lines. They are found again, only when there is
- * something to complain of, by parsing ever longer beginnings of the document: a statement starts
- * on the line behind the longest beginning that is whole and does not yet contain it. This needs no
- * second notion of what TOML looks like.
+ * something to complain of: statement by statement, each that may hold the key is parsed alone.
  */
 public final class TomlDocument {
 
@@ -22,14 +21,14 @@ public final class TomlDocument {
   private static final int LONGEST_PLAIN = 30;
 
   private final String file;
-  private final List<String> lines;
+  private final String text;
   private final JsonNode written;
   private final JsonNode tree;
   private final RenamedKeys renamed;
 
-  private TomlDocument(String file, List<String> lines, JsonNode written, RenamedKeys renamed) {
+  private TomlDocument(String file, String text, JsonNode written, RenamedKeys renamed) {
     this.file = file;
-    this.lines = lines;
+    this.text = text;
     this.written = written;
     this.renamed = renamed;
     tree = renamed.applied(file, written);
@@ -45,16 +44,21 @@ public final class TomlDocument {
    * @throws UserError if it is no TOML, or a key stands under both names
    */
   public static TomlDocument parse(String file, String text, RenamedKeys renamed) {
-    List<String> lines = text.lines().toList();
     try {
-      return new TomlDocument(file, lines, MAPPER.readTree(text), renamed);
+      return new TomlDocument(file, text, MAPPER.readTree(text), renamed);
     } catch (JsonProcessingException bad) {
-      int line = firstLine(lines, tree -> true);
-      String statement = line <= lines.size() ? lines.get(line - 1).strip() : "";
+      int line = bad.getLocation() == null ? 0 : bad.getLocation().getLineNr();
+      Statement wrong = new Statement(0, "");
+      for (Statement statement : Statements.of(text)) {
+        if (statement.line() <= line) {
+          wrong = statement;
+        }
+      }
+      String start = wrong.text().lines().findFirst().orElse("").strip();
       throw UserError.line(
           file,
-          line,
-          UserError.quoted(statement) + " is not valid TOML: " + bad.getOriginalMessage());
+          wrong.line(),
+          UserError.quoted(start) + " is not valid TOML: " + bad.getOriginalMessage());
     }
   }
 
@@ -70,8 +74,7 @@ public final class TomlDocument {
         String now = renamed.names().get(key);
         if (now != null) {
           notices.add(
-              UserError.at(
-                      file, firstLine(lines, read -> read.path(table).path(key).isMissingNode()))
+              UserError.at(file, line(List.of(table, key), RenamedKeys.NONE))
                   + table
                   + "."
                   + key
@@ -185,8 +188,7 @@ public final class TomlDocument {
    * @return the user error
    */
   public UserError refused(List<String> path, String what, String allowed) {
-    int line = firstLine(lines, read -> at(renamed.applied(file, read), path).isMissingNode());
-    return UserError.line(file, line, what + UserError.ALLOWED + allowed);
+    return UserError.line(file, line(path, renamed), what + UserError.ALLOWED + allowed);
   }
 
   /**
@@ -200,30 +202,35 @@ public final class TomlDocument {
     return UserError.line(file, 0, what + UserError.ALLOWED + allowed);
   }
 
-  /** The line behind the longest beginning of the document that is whole and passes a test. */
-  private static int firstLine(List<String> lines, Predicate<JsonNode> test) {
-    for (int count = lines.size(); count > 0; count--) {
-      // Behind a blank line a beginning is as whole as before it.
-      if (lines.get(count - 1).isBlank()) {
+  /** The line of the first statement that sets a key or something below it; 0 if none does. */
+  private int line(List<String> path, RenamedKeys names) {
+    JsonNode header = MAPPER.createObjectNode();
+    for (Statement statement : Statements.of(text)) {
+      boolean opensTable = statement.text().stripLeading().startsWith("[");
+      if (!opensTable && !names.mayHold(statement.text(), path.get(path.size() - 1))) {
         continue;
       }
       try {
-        if (test.test(MAPPER.readTree(String.join("\n", lines.subList(0, count)) + "\n"))) {
-          return nextStatement(lines, count);
+        JsonNode alone = MAPPER.readTree(statement.text() + "\n");
+        header = opensTable ? alone : header;
+        JsonNode whole = opensTable ? alone : below(header, alone);
+        if (!at(names.applied(file, whole), path).isMissingNode()) {
+          return statement.line();
         }
-      } catch (JsonProcessingException incomplete) {
-        // ends inside a statement, or behind a wrong one
+      } catch (JsonProcessingException wrong) {
+        // whatever it is, the key stands elsewhere
       }
     }
-    return nextStatement(lines, 0);
+    return 0;
   }
 
-  private static int nextStatement(List<String> lines, int after) {
-    int line = after;
-    while (line < lines.size() && lines.get(line).isBlank()) {
-      line++;
+  /** What stands below the header of a table, as it would stand in the whole document. */
+  private static JsonNode below(JsonNode header, JsonNode content) {
+    if (!header.isObject() || header.isEmpty()) {
+      return content;
     }
-    return line + 1;
+    Map.Entry<String, JsonNode> table = header.properties().iterator().next();
+    return MAPPER.createObjectNode().set(table.getKey(), below(table.getValue(), content));
   }
 
   private static JsonNode at(JsonNode root, List<String> path) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
@@ -64,7 +65,7 @@ class CraftFileTest {
             Helicopter.CONTINUOUS_POWER,
             Helicopter.TAKE_OFF_POWER,
             Helicopter.SEA_LEVEL_POWER);
-    numbers = inOrder(numbers, Helicopter.MINIMUM_COLLECTIVE, Helicopter.MAXIMUM_COLLECTIVE);
+    numbers = inOrder(numbers, CraftLimits.MINIMUM_COLLECTIVE, CraftLimits.MAXIMUM_COLLECTIVE);
     Helicopter craft =
         new Helicopter(
             "any_craft-" + seed,

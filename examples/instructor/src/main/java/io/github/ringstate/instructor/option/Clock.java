@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.option;
 
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.files.text.Decimals;
@@ -78,7 +79,7 @@ public enum Clock {
     return this == BOUNDARY
         ? ApproachMessages.SAY.boundary()
         : ApproachMessages.SAY.cue(
-            Decimals.brief(craft.numbers().get(Helicopter.VERTICAL_SPEED_LAG)),
+            Decimals.brief(craft.numbers().get(CraftLimits.VERTICAL_SPEED_LAG)),
             units.typed(Unit.FOOT_PER_MINUTE, entry.intendedDescent() + margin),
             units.typed(Unit.FOOT_PER_MINUTE, margin));
   }
