@@ -97,7 +97,9 @@ public final class Autorotation extends MadeOf implements Recovery {
           Drift.GAIN,
           Drift.GREATEST);
 
-  /** Square of a difference of rotor speed, over nominal, that rounds the corner off (numerical). */
+  /**
+   * Square of a difference of rotor speed, over nominal, that rounds the corner off (numerical).
+   */
   private static final double ROTOR_SPEED_ROUNDING = 1e-4;
 
   private final ParameterSet numbers;
