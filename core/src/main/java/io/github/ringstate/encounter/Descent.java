@@ -30,6 +30,9 @@ final class Descent {
   /** Time after onset in which a crossing of the boundary is the same crossing, s. */
   private static final double SAME_CROSSING = 0.01;
 
+  /** Thrust over weight below which a flight counts as one of low thrust (assumed). */
+  private static final double LOW_THRUST = 0.5;
+
   private final Approach approach;
   private final Propagator<EventKind, Motion> flight;
   private final @Nullable Trajectory trajectory;
@@ -130,7 +133,8 @@ final class Descent {
   }
 
   private static Event<EventKind, Motion> lowThrust() {
-    return Event.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - 0.5);
+    return Event.note(
+        EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - LOW_THRUST);
   }
 
   private List<Event<EventKind, Motion>> notes() {
