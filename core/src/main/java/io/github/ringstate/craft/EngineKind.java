@@ -1,5 +1,6 @@
 package io.github.ringstate.craft;
 
+import io.github.ringstate.quantity.Parameter;
 import org.hipparchus.util.FastMath;
 
 /** How the power that an engine can give falls with the density of the air. */
@@ -72,4 +73,14 @@ public enum EngineKind {
    * @return the ratio, not negative
    */
   public abstract double lapse(double densityRatio);
+
+  /**
+   * The value of a craft's parameter that is usual with this kind of engine.
+   *
+   * @param parameter a parameter of {@link Helicopter#SECTIONS}
+   * @return the value, in the parameter's own unit; its standard value unless the engine matters
+   */
+  public double usual(Parameter parameter) {
+    return parameter.equals(Helicopter.ENGINE_TIME) ? responseTime : parameter.standard();
+  }
 }

@@ -6,6 +6,7 @@ import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.Rotor;
 import java.util.List;
 import java.util.stream.Stream;
@@ -143,11 +144,13 @@ public final class Helicopter {
           new Section("body", List.of(FORWARD_AREA, SIDE_AREA, UNDERSIDE_AREA, DOWNLOAD, TAIL_ARM)),
           new Section("limits", CraftLimits.PARAMETERS));
 
-  /** Parameters that may be left out where a craft is written down; see {@link #usual}. */
+  /**
+   * Parameters that may be left out where a craft is written down; see {@link EngineKind#usual}.
+   */
   public static final List<Parameter> OPTIONAL =
       List.of(
-          Rotor.PROFILE_DRAG_SLOPE,
-          Rotor.PROFILE_DRAG_CURVATURE,
+          BladeDrag.PROFILE_DRAG_SLOPE,
+          BladeDrag.PROFILE_DRAG_CURVATURE,
           DRIVE_TRAIN_LIMIT,
           ENGINE_TIME,
           CraftLimits.ATTITUDE_TIME,
@@ -358,17 +361,6 @@ public final class Helicopter {
    */
   public double discLoading() {
     return weight() / rotor.area();
-  }
-
-  /**
-   * The value of a parameter that is usual for a kind of engine.
-   *
-   * @param parameter a parameter of {@link #SECTIONS}
-   * @param engine the kind of engine
-   * @return the value, in the parameter's own unit; its standard value unless the engine matters
-   */
-  public static double usual(Parameter parameter, EngineKind engine) {
-    return parameter.equals(ENGINE_TIME) ? engine.responseTime() : parameter.standard();
   }
 
   /**

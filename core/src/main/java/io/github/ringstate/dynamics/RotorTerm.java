@@ -5,7 +5,9 @@ import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.inflow.VortexRing;
 import io.github.ringstate.quantity.SoftLimit;
+import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.GroundEffect;
+import io.github.ringstate.rotor.InflowLag;
 import io.github.ringstate.rotor.Rotor;
 
 /**
@@ -29,6 +31,8 @@ final class RotorTerm implements Term {
   private static final double SCALE_DIFFERENCE = 1e-3;
 
   private final Rotor rotor;
+  private final BladeDrag drag;
+  private final InflowLag lag;
   private final InflowModel inflow;
   private final VortexRing ring;
   private final RingMemory memory;
@@ -57,6 +61,8 @@ final class RotorTerm implements Term {
     this.ground = ground;
     this.shaking = shaking;
     rotor = craft.rotor();
+    drag = rotor.bladeDrag();
+    lag = rotor.inflowLag();
     download = craft.si(Helicopter.DOWNLOAD);
     leastScaleThrust = LEAST_SCALE_THRUST * craft.weight();
     inverseTwiceDensityArea = 1 / (2 * density * rotor.area());
@@ -99,8 +105,7 @@ final class RotorTerm implements Term {
           GroundEffect.inducedRatio(
               rotor.radius(), y[State.UP] + rotor.hubHeight(), edgewise, induced);
     }
-    rates[State.INDUCED] =
-        (steady - induced) * rotor.inflowRate(edgewise, through, induced, hoverInduced);
+    rates[State.INDUCED] = (steady - induced) * lag.rate(edgewise, through, induced, hoverInduced);
 
     loads.inflowScale = scale;
     loads.steadyOverScale = steadyOverScale;
@@ -110,7 +115,7 @@ final class RotorTerm implements Term {
     double lossShare = inflow.lossShare(x, remembered);
     double ringLosses = ring.losses() * lossShare * scale;
     loads.thrustPower = rotor.thrustPower(thrust, axial, induced, lossShare, ringLosses);
-    loads.profilePower = rotor.profilePower(density, tipSpeed, edgewise2, loading);
+    loads.profilePower = drag.profilePower(density, tipSpeed, edgewise2, loading);
     loads.rotorPower = loads.thrustPower + loads.profilePower;
   }
 
@@ -136,7 +141,7 @@ final class RotorTerm implements Term {
     double thrustPerInflow =
         rotor.thrustPerInflow(density, at.state[State.ROTOR_SPEED] * rotor.radius());
     double steadyPerInduced = perScale * thrustPerInflow * inverseTwiceDensityArea / (2 * scale);
-    double rate = rotor.inflowRate(loads.edgewise, loads.axial + induced, induced, hoverInduced);
+    double rate = lag.rate(loads.edgewise, loads.axial + induced, induced, hoverInduced);
     return Math.max(0, rate * (1 - steadyPerInduced));
   }
 

@@ -69,46 +69,6 @@ public final class Rotor {
   public static final Parameter ROOT_CUTOUT =
       Parameter.of("root cutout", Unit.ONE, 0, 0.3, 0.1, "invented within the typical range");
 
-  /**
-   * Mean profile drag coefficient of the blade sections at a blade loading CT/s of 0.07. Default
-   * 0.01, range 0.005 to 0.02 (a pure number).
-   */
-  public static final Parameter PROFILE_DRAG =
-      Parameter.of(
-          "profile drag coefficient",
-          Unit.ONE,
-          0.005,
-          0.02,
-          0.01,
-          "usual mean value in hover, 0.008 to 0.012 (from memory)");
-
-  /**
-   * Part of the section's drag coefficient that goes with its angle of attack. Default -0.0216
-   * 1/rad, range -0.1 to 0.1 1/rad.
-   */
-  public static final Parameter PROFILE_DRAG_SLOPE =
-      Parameter.of(
-          "profile drag slope",
-          Unit.PER_RADIAN,
-          -0.1,
-          0.1,
-          -0.0216,
-          "cd = 0.0087 - 0.0216 a + 0.400 a^2, Bailey, NACA TR 716, 1941 (from memory)");
-
-  /**
-   * Part of the section's drag coefficient that goes with its angle of attack squared. Default 0.4
-   * 1/rad2, range 0 to 2 1/rad2.
-   */
-  public static final Parameter PROFILE_DRAG_CURVATURE =
-      Parameter.of(
-          "profile drag curvature",
-          Unit.PER_SQUARE_RADIAN,
-          0,
-          2,
-          0.4,
-          "cd = 0.0087 - 0.0216 a + 0.400 a^2, Bailey, NACA TR 716, 1941 (from memory); steeper"
-              + " beyond the stall, where it is an underestimate");
-
   /** Induced power over that of uniform inflow. Default 1.15, range 1 to 1.4 (a pure number). */
   public static final Parameter INDUCED_POWER_FACTOR =
       Parameter.of(
@@ -137,33 +97,6 @@ public final class Rotor {
           130,
           "invented within the typical range");
 
-  /**
-   * Apparent mass of the air over density times radius cubed times pi. Default 0.849333, range 0.3
-   * to 1.5 (a pure number).
-   */
-  public static final Parameter APPARENT_MASS =
-      Parameter.of(
-          "apparent mass coefficient",
-          Unit.ONE,
-          0.3,
-          1.5,
-          0.637 * 4 / 3,
-          "63.7 per cent of the sphere about the rotor (Carpenter and Fridovich, NACA TN 3044,"
-              + " 1953; from memory)");
-
-  /**
-   * Least mass flow through the disc in the inflow lag, in units of hover induced velocity. Default
-   * 1, range 0.2 to 2 (a pure number).
-   */
-  public static final Parameter MINIMUM_MASS_FLOW =
-      Parameter.of(
-          "minimum mass flow",
-          Unit.ONE,
-          0.2,
-          2,
-          1,
-          "assumed: keeps the lag finite where the mean flow through the disc vanishes");
-
   /** Height of the hub above the lowest part of the craft. Default 2.7 m, range 0.5 to 8 m. */
   public static final Parameter HUB_HEIGHT =
       Parameter.of("hub height", Unit.METRE, 0.5, 8, 2.7, "invented within the typical range");
@@ -178,30 +111,15 @@ public final class Rotor {
           TWIST,
           TIP_LOSS,
           ROOT_CUTOUT,
-          PROFILE_DRAG,
-          PROFILE_DRAG_SLOPE,
-          PROFILE_DRAG_CURVATURE,
+          BladeDrag.PROFILE_DRAG,
+          BladeDrag.PROFILE_DRAG_SLOPE,
+          BladeDrag.PROFILE_DRAG_CURVATURE,
           INDUCED_POWER_FACTOR,
           BLADE_LOADING_LIMIT,
           INERTIA,
-          APPARENT_MASS,
-          MINIMUM_MASS_FLOW,
+          InflowLag.APPARENT_MASS,
+          InflowLag.MINIMUM_MASS_FLOW,
           HUB_HEIGHT);
-
-  /** Blade loading at which the mean profile drag coefficient is given: that of a usual hover. */
-  private static final double USUAL_LOADING = 0.07;
-
-  /** What a squared advance ratio adds to profile power (Bennett, from memory). */
-  private static final double PROFILE_EDGEWISE = 4.65;
-
-  /**
-   * Square of a flow through the disc, in hover induced velocities, that is added so that none can
-   * be divided by (numerical).
-   */
-  private static final double STILL_FLOW_SQUARED = 1e-4;
-
-  /** Over what the least mass flow is rounded off, to either side, in hover induced velocities. */
-  private static final double LEAST_FLOW_ROUNDING = 0.7;
 
   private final double radius;
   private final double area;
@@ -213,14 +131,11 @@ public final class Rotor {
   private final double ofTwist;
   private final double ofTwistMu2;
   private final double perLambda;
-  private final double perProfilePower;
-  private final double profileSlope;
-  private final double profileCurvature;
+  private final BladeDrag bladeDrag;
   private final double inducedPowerFactor;
   private final double bladeLoadingLimit;
   private final double inertia;
-  private final double perLagLength;
-  private final double minimumMassFlow;
+  private final InflowLag inflowLag;
   private final double hubHeight;
 
   /**
@@ -247,17 +162,11 @@ public final class Rotor {
     ofTwist = twist * (span4 - 0.75 * span3);
     ofTwistMu2 = twist * (span2 - 0.75 * span1) / 2;
     perLambda = span2;
-    perProfilePower = solidity * numbers.si(PROFILE_DRAG) / 8 * area;
-    // with the angle of attack 4 (CT/s) / (a r) of ideal twist, integrated over cd r^3
-    double perLoading = 1 / halfSlope;
-    profileSlope = solidity * area * numbers.si(PROFILE_DRAG_SLOPE) * perLoading / 3;
-    profileCurvature =
-        solidity * area * numbers.si(PROFILE_DRAG_CURVATURE) * perLoading * perLoading;
+    bladeDrag = new BladeDrag(numbers, area);
     inducedPowerFactor = numbers.si(INDUCED_POWER_FACTOR);
     bladeLoadingLimit = numbers.si(BLADE_LOADING_LIMIT);
     inertia = numbers.si(INERTIA);
-    perLagLength = 2 / (numbers.si(APPARENT_MASS) * radius);
-    minimumMassFlow = numbers.si(MINIMUM_MASS_FLOW);
+    inflowLag = new InflowLag(numbers, radius);
     hubHeight = numbers.si(HUB_HEIGHT);
   }
 
@@ -313,6 +222,24 @@ public final class Rotor {
    */
   public double inducedPowerFactor() {
     return inducedPowerFactor;
+  }
+
+  /**
+   * What the drag of the blades takes.
+   *
+   * @return the drag
+   */
+  public BladeDrag bladeDrag() {
+    return bladeDrag;
+  }
+
+  /**
+   * How the induced velocity follows the thrust.
+   *
+   * @return the lag
+   */
+  public InflowLag inflowLag() {
+    return inflowLag;
   }
 
   /**
@@ -401,34 +328,6 @@ public final class Rotor {
   }
 
   /**
-   * Profile power, (s cd / 8) rho A Vtip^3 (1 + 4.65 mu^2), with a mean drag coefficient cd that
-   * rises with the blades' angle of attack.
-   *
-   * <p>The section's polar is cd = d0 + d1 a + d2 a^2 (Bailey, NACA TR 716, 1941). With the angle
-   * of attack 4 (CT/s) / (a r) of an ideally twisted blade the torque becomes s d0 / 8 + 2 d1 CT /
-   * (3 a) + 4 d2 CT^2 / (s a^2) (Gessow and Myers, <i>Aerodynamics of the Helicopter</i>, from
-   * memory). The first term is set so that cd is the {@linkplain #PROFILE_DRAG given mean value} at
-   * CT/s = 0.07. CT/s is taken as it were without stall, so that pitch which no longer brings
-   * thrust still costs power. The factor 4.65 stands for the in-plane force and radial flow
-   * (Bennett, from memory).
-   *
-   * @param density the air's density, kg/m3
-   * @param tipSpeed the speed of the blade tips, m/s
-   * @param edgewiseSquared the square of the edgewise speed, m2/s2
-   * @param unstalledLoading the {@linkplain #unstalledLoading blade loading without stall}
-   * @return the power, W
-   */
-  public double profilePower(
-      double density, double tipSpeed, double edgewiseSquared, double unstalledLoading) {
-    double more = unstalledLoading - USUAL_LOADING;
-    double rise = more * (profileSlope + profileCurvature * (unstalledLoading + USUAL_LOADING));
-    return (perProfilePower + rise)
-        * density
-        * tipSpeed
-        * (tipSpeed * tipSpeed + PROFILE_EDGEWISE * edgewiseSquared);
-  }
-
-  /**
    * Power that thrust takes: T (Vaxial + v) and the losses of non-uniform inflow, (k - 1) T [(1 -
    * s) v + r].
    *
@@ -449,45 +348,5 @@ public final class Rotor {
     return thrust * (axial + induced)
         + (inducedPowerFactor - 1) * (1 - lossShare) * Math.abs(thrust) * induced
         + (inducedPowerFactor - 1) * Math.abs(thrust) * ringLosses;
-  }
-
-  /**
-   * Rate at which the induced velocity follows the thrust: one over its time constant.
-   *
-   * <p>The apparent mass m of the air about the rotor is accelerated by the thrust that the mean
-   * flow does not yet carry (Carpenter and Fridovich, NACA TN 3044, 1953). Linearised, m dv/dt = -2
-   * rho A Vm (v - v0), with the mass flow Vm = (x^2 + (w + v) w) / sqrt(x^2 + w^2) of Pitt and
-   * Peters (Vertica 5, 1981), here in m/s. In hover Vm = 2 vh and the time constant is 0.212 R /
-   * vh. In the vortex ring the mean flow may vanish while air still passes through the disc both
-   * ways, so Vm is bounded from below, the corner rounded off.
-   *
-   * @param edgewise the edgewise speed, m/s
-   * @param inflow the total axial flow w, m/s
-   * @param induced the induced velocity v, m/s
-   * @param hoverInduced the hover induced velocity vh that scales the bound, m/s
-   * @return the rate, 1/s
-   */
-  public double inflowRate(double edgewise, double inflow, double induced, double hoverInduced) {
-    double x2 = edgewise * edgewise;
-    double floor = minimumMassFlow * hoverInduced;
-    double vh2 = hoverInduced * hoverInduced;
-    double massFlow =
-        (x2 + (inflow + induced) * inflow)
-            / Math.sqrt(x2 + inflow * inflow + STILL_FLOW_SQUARED * vh2);
-    return perLagLength
-        * (floor + SoftLimit.positive(massFlow - floor, LEAST_FLOW_ROUNDING * hoverInduced));
-  }
-
-  /**
-   * Time constant with which the induced velocity follows the thrust; see {@link #inflowRate}.
-   *
-   * @param edgewise the edgewise speed, m/s
-   * @param inflow the total axial flow w, m/s
-   * @param induced the induced velocity v, m/s
-   * @param hoverInduced the hover induced velocity vh that scales the bound, m/s
-   * @return the time constant, s
-   */
-  public double inflowLag(double edgewise, double inflow, double induced, double hoverInduced) {
-    return 1 / inflowRate(edgewise, inflow, induced, hoverInduced);
   }
 }

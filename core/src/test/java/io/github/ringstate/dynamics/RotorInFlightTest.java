@@ -72,7 +72,7 @@ class RotorInFlightTest {
     assertEquals(thrust, at.loads().thrust(), 1e-9 * Math.abs(thrust));
     double vh = Math.sqrt(thrust / (2 * density * rotor.area()));
     double steady = vh * INFLOW.induced(edgewise / vh, axial / vh);
-    double lag = rotor.inflowLag(edgewise, axial + induced, induced, motion.hoverInduced());
+    double lag = rotor.inflowLag().time(edgewise, axial + induced, induced, motion.hoverInduced());
     assertEquals((steady - induced) / lag, at.rate(State.INDUCED), 0.003 * vh / lag);
   }
 
@@ -188,7 +188,10 @@ class RotorInFlightTest {
     state[State.BANK] = 0;
     state[State.UP] = height;
     double lag =
-        CRAFT.rotor().inflowLag(0, state[State.INDUCED], state[State.INDUCED], free.hoverInduced());
+        CRAFT
+            .rotor()
+            .inflowLag()
+            .time(0, state[State.INDUCED], state[State.INDUCED], free.hoverInduced());
     double fall =
         (free.at(0, state).rate(State.INDUCED) - low.at(0, state).rate(State.INDUCED)) * lag;
     double near = CRAFT.si(Rotor.RADIUS) / (4 * (height + CRAFT.si(Rotor.HUB_HEIGHT)));

@@ -11,6 +11,7 @@ import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.Rotor;
 import java.util.ArrayList;
 import java.util.List;
@@ -109,7 +110,7 @@ class TrimTest {
     double tip = craft.si(Rotor.TIP_SPEED);
     // The blades carry what thrust takes at the given tip loss and cut-out.
     double loading = thrust / (density * area * tip * tip * craft.si(Rotor.SOLIDITY));
-    double drag = craft.si(Rotor.PROFILE_DRAG) + polar(loading) - polar(0.07);
+    double drag = craft.si(BladeDrag.PROFILE_DRAG) + polar(loading) - polar(0.07);
     double profile = craft.si(Rotor.SOLIDITY) * drag / 8 * density * area * tip * tip * tip;
     double rotor = thrust * craft.si(Rotor.INDUCED_POWER_FACTOR) * vh + profile;
     assertEquals(thrust, at.loads().thrust(), 1e-3 * thrust);

@@ -149,14 +149,19 @@ class RotorTest {
         0.03 * 0.01 / 8 * DENSITY * area * Math.pow(tipSpeed, 3) * (1 + 4.65 * mu * mu);
     double squared = edgewise * edgewise;
     Rotor flat =
-        new Rotor(STANDARD.with(Rotor.PROFILE_DRAG_SLOPE, 0).with(Rotor.PROFILE_DRAG_CURVATURE, 0));
+        new Rotor(
+            STANDARD
+                .with(BladeDrag.PROFILE_DRAG_SLOPE, 0)
+                .with(BladeDrag.PROFILE_DRAG_CURVATURE, 0));
     assertEquals(
         expected,
-        new Rotor(STANDARD).profilePower(DENSITY, tipSpeed, squared, 0.07),
+        new Rotor(STANDARD).bladeDrag().profilePower(DENSITY, tipSpeed, squared, 0.07),
         1e-12 * expected);
     for (double loading = -0.1; loading < 0.3; loading += 0.05) {
       assertEquals(
-          expected, flat.profilePower(DENSITY, tipSpeed, squared, loading), 1e-12 * expected);
+          expected,
+          flat.bladeDrag().profilePower(DENSITY, tipSpeed, squared, loading),
+          1e-12 * expected);
     }
   }
 
@@ -176,7 +181,9 @@ class RotorTest {
     }
     double expected = 0.03 / 2 * (torque + 0.01 / 4) * DENSITY * area * Math.pow(205, 3);
     assertEquals(
-        expected, new Rotor(STANDARD).profilePower(DENSITY, 205, 0, loading), 1e-6 * expected);
+        expected,
+        new Rotor(STANDARD).bladeDrag().profilePower(DENSITY, 205, 0, loading),
+        1e-6 * expected);
   }
 
   private static double polar(double loading, double r) {
@@ -220,7 +227,7 @@ class RotorTest {
     Rotor rotor = new Rotor(STANDARD.with(Rotor.RADIUS, radius));
     double expected = 0.637 * 4.0 / 3 / 4 * radius / vh;
     assertEquals(0.212, expected * vh / radius, 0.0005);
-    assertEquals(expected, rotor.inflowLag(0, vh, vh, vh), 2e-4 * expected);
+    assertEquals(expected, rotor.inflowLag().time(0, vh, vh, vh), 2e-4 * expected);
   }
 
   /** The linearised apparent-mass equation of a climb: tau = m / (2 rho A (2 v + Vz)). */
@@ -230,7 +237,8 @@ class RotorTest {
     double climb = 14;
     double v = -climb / 2 + Math.sqrt(climb * climb / 4 + vh * vh);
     double expected = 0.637 * 4.0 / 3 * 3.9 / (2 * (2 * v + climb));
-    assertEquals(expected, new Rotor(STANDARD).inflowLag(0, climb + v, v, vh), 2e-4 * expected);
+    assertEquals(
+        expected, new Rotor(STANDARD).inflowLag().time(0, climb + v, v, vh), 2e-4 * expected);
   }
 
   @Test
@@ -241,7 +249,7 @@ class RotorTest {
     for (double x = 0; x <= 60; x += 1.5) {
       for (double w = -60; w <= 60; w += 0.75) {
         for (double v = -5; v <= 25; v += 2.5) {
-          double lag = rotor.inflowLag(x, w, v, vh);
+          double lag = rotor.inflowLag().time(x, w, v, vh);
           assertTrue(lag > 0 && lag <= longest * (1 + 1e-12), x + " " + w + " " + v + ": " + lag);
         }
       }

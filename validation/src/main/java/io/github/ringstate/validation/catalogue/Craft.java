@@ -8,6 +8,7 @@ import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.Rotor;
 
 /**
@@ -57,7 +58,7 @@ record Craft(Helicopter declared, EquationsOfMotion motion) {
   double profilePower(double thrust) {
     double tip = si(Rotor.TIP_SPEED);
     double loading = thrust / (density() * area() * tip * tip * si(Rotor.SOLIDITY));
-    double drag = si(Rotor.PROFILE_DRAG) + polar(loading) - polar(0.07);
+    double drag = si(BladeDrag.PROFILE_DRAG) + polar(loading) - polar(0.07);
     return si(Rotor.SOLIDITY) * drag / 8 * density() * area() * Math.pow(tip, 3);
   }
 

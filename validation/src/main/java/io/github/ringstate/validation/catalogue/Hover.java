@@ -164,7 +164,11 @@ public final class Hover implements Topic {
                 ComparedWith.CLOSED_FORM,
                 Obtained.COMPUTED,
                 Sources.LEISHMAN.at("chapter 2: (s cd0 / 8) rho A Vtip^3"))
-            .near(hover / 1000, 1e-9, rotor.profilePower(1.225, tip, 0, 0.07) / 1000, "Rounding."));
+            .near(
+                hover / 1000,
+                1e-9,
+                rotor.bladeDrag().profilePower(1.225, tip, 0, 0.07) / 1000,
+                "Rounding."));
     checks.add(
         power(
                 "profile power at mu = 0.2",
@@ -174,7 +178,7 @@ public final class Hover implements Topic {
             .near(
                 hover * (1 + 4.65 * 0.04) / 1000,
                 1e-9,
-                rotor.profilePower(1.225, tip, 0.04 * tip * tip, 0.07) / 1000,
+                rotor.bladeDrag().profilePower(1.225, tip, 0.04 * tip * tip, 0.07) / 1000,
                 "Rounding."));
     for (double loading : new double[] {0.02, 0.14}) {
       checks.add(
@@ -186,7 +190,7 @@ public final class Hover implements Topic {
               .near(
                   (hover + 0.03 * 1.225 * area * Math.pow(tip, 3) * polarTorque(loading)) / 1000,
                   1e-9,
-                  rotor.profilePower(1.225, tip, 0, loading) / 1000,
+                  rotor.bladeDrag().profilePower(1.225, tip, 0, loading) / 1000,
                   "The published polar along a blade of ideal twist, by quadrature; rounding."));
     }
     checks.add(

@@ -2,6 +2,7 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.rotor.InflowLag;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.chart.Pen;
@@ -39,7 +40,7 @@ public final class InflowLagChecks implements Topic {
               .near(
                   0.637 / 3,
                   0.0001,
-                  rotor.inflowLag(0, vh, vh, vh) * vh / craft.si(Rotor.RADIUS),
+                  rotor.inflowLag().time(0, vh, vh, vh) * vh / craft.si(Rotor.RADIUS),
                   "A two-thousandth: what keeps the mean flow from dividing by nothing adds 0.00005"
                       + " of it in hover."));
     }
@@ -55,7 +56,7 @@ public final class InflowLagChecks implements Topic {
             .near(
                 0.637 * 4 / 3 / 2,
                 1e-9,
-                held.inflowLag(0, 0, 12, 8) * 8 / DemoCraft.TRAINER.si(Rotor.RADIUS),
+                held.inflowLag().time(0, 0, 12, 8) * 8 / DemoCraft.TRAINER.si(Rotor.RADIUS),
                 "The model's own bound, which has no source; the check holds it where it is."));
     double solid = models.dynamicInflow().uniformMass();
     checks.add(
@@ -69,7 +70,7 @@ public final class InflowLagChecks implements Topic {
             .near(
                 8 / (3 * Math.PI),
                 0.001,
-                Rotor.APPARENT_MASS.standard(),
+                InflowLag.APPARENT_MASS.standard(),
                 "0.637 times 4/3 and 8 / (3 pi) are the same number rounded differently."));
     Rotor rotor = models.rotor(DemoCraft.TRAINER.numbers());
     double radius = DemoCraft.TRAINER.si(Rotor.RADIUS);
@@ -80,7 +81,7 @@ public final class InflowLagChecks implements Topic {
             (x, z) -> {
               double v = Polynomial.momentumByEigenvalues(x, z)[0];
               double other = models.dynamicInflow().uniformLag(radius, 8 * x, 8 * (z + v), 8 * v);
-              return Math.abs(rotor.inflowLag(8 * x, 8 * (z + v), 8 * v, 8) / other - 1);
+              return Math.abs(rotor.inflowLag().time(8 * x, 8 * (z + v), 8 * v, 8) / other - 1);
             });
     checks.add(
         new Question(

@@ -39,7 +39,7 @@ final class ThrustResponse {
   /** The library's: a lag towards the steady value of the thrust at that instant. */
   double lagged(double thrust, double induced) {
     double hover = rotor.hoverInducedVelocity(thrust, density);
-    return (hover - induced) / rotor.inflowLag(0, induced, induced, hover);
+    return (hover - induced) / rotor.inflowLag().time(0, induced, induced, hover);
   }
 
   /** Carpenter and Fridovich's: 0.637 rho (4/3) pi R^3 dv/dt = T - 2 rho A v^2. */

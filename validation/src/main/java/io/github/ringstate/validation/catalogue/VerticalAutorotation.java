@@ -132,7 +132,7 @@ public final class VerticalAutorotation implements Topic {
     double tip = craft.si(Rotor.TIP_SPEED);
     double loading =
         thrust / (Craft.density() * craft.area() * tip * tip * craft.si(Rotor.SOLIDITY));
-    double profile = rotor.profilePower(Craft.density(), tip, 0, loading);
+    double profile = rotor.bladeDrag().profilePower(Craft.density(), tip, 0, loading);
     return new BrentSolver(1e-12)
         .solve(
             200,

@@ -6,7 +6,7 @@ import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.ParameterSet;
-import io.github.ringstate.rotor.Rotor;
+import io.github.ringstate.rotor.BladeDrag;
 
 /** Whose ring, engine and blades are flown. */
 enum Physics {
@@ -22,8 +22,8 @@ enum Physics {
               encounter
                   .craft()
                   .with(Helicopter.ENGINE_TIME, 0)
-                  .with(Rotor.PROFILE_DRAG_SLOPE, 0)
-                  .with(Rotor.PROFILE_DRAG_CURVATURE, 0))
+                  .with(BladeDrag.PROFILE_DRAG_SLOPE, 0)
+                  .with(BladeDrag.PROFILE_DRAG_CURVATURE, 0))
           .withInflow(RELEASE_RING, new HeaveDamping(RELEASE_RING));
     }
   },

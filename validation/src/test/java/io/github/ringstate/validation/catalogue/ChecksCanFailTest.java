@@ -13,6 +13,8 @@ import io.github.ringstate.inflow.SmoothMomentum;
 import io.github.ringstate.inflow.WakeTransport;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.rotor.BladeDrag;
+import io.github.ringstate.rotor.InflowLag;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Status;
 import java.util.Arrays;
@@ -259,13 +261,13 @@ class ChecksCanFailTest {
             Rotor.LIFT_SLOPE,
             Rotor.TWIST,
             Rotor.ROOT_CUTOUT,
-            Rotor.PROFILE_DRAG,
-            Rotor.PROFILE_DRAG_SLOPE,
-            Rotor.PROFILE_DRAG_CURVATURE,
+            BladeDrag.PROFILE_DRAG,
+            BladeDrag.PROFILE_DRAG_SLOPE,
+            BladeDrag.PROFILE_DRAG_CURVATURE,
             Rotor.INDUCED_POWER_FACTOR,
             Rotor.BLADE_LOADING_LIMIT,
-            Rotor.APPARENT_MASS,
-            Rotor.MINIMUM_MASS_FLOW,
+            InflowLag.APPARENT_MASS,
+            InflowLag.MINIMUM_MASS_FLOW,
             Rotor.TIP_LOSS)
         .map(
             parameter -> {
@@ -289,7 +291,7 @@ class ChecksCanFailTest {
             Helicopter.DRIVE_TRAIN_LIMIT,
             Rotor.INERTIA,
             Rotor.TIP_SPEED,
-            Rotor.PROFILE_DRAG,
+            BladeDrag.PROFILE_DRAG,
             Rotor.INDUCED_POWER_FACTOR)
         .map(
             parameter ->

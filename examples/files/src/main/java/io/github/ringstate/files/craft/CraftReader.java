@@ -101,7 +101,7 @@ final class CraftReader {
       for (Parameter parameter : section.parameters()) {
         double value =
             Helicopter.OPTIONAL.contains(parameter) && isLeftOut(section.title(), parameter)
-                ? Helicopter.usual(parameter, engine)
+                ? engine.usual(parameter)
                 : number(section.title(), parameter);
         numbers = numbers.with(parameter, value);
       }
