@@ -11,16 +11,25 @@ public enum EngineKind {
   PISTON("piston", 0.3) {
     @Override
     public double lapse(double densityRatio) {
-      return Math.max(0, 1.132 * densityRatio - 0.132);
+      return Math.max(0, PISTON_SLOPE * densityRatio - PISTON_LOSS);
     }
   },
   /** A turbine: power in proportion to density to the power 0.8 (assumed; no source). */
   TURBINE("turbine", 0.5) {
     @Override
     public double lapse(double densityRatio) {
-      return FastMath.pow(densityRatio, 0.8);
+      return FastMath.pow(densityRatio, TURBINE_EXPONENT);
     }
   };
+
+  /** Gagg and Ferrar, SAE Journal 34(6), 1934 (from memory). */
+  private static final double PISTON_SLOPE = 1.132;
+
+  /** Gagg and Ferrar, SAE Journal 34(6), 1934 (from memory). */
+  private static final double PISTON_LOSS = 0.132;
+
+  /** Exponent of the density ratio (assumed). */
+  private static final double TURBINE_EXPONENT = 0.8;
 
   private final String label;
   private final double responseTime;

@@ -146,7 +146,13 @@ public final class Helicopter {
   /** Parameters that may be left out where a craft is written down; see {@link #usual}. */
   public static final List<Parameter> OPTIONAL =
       List.of(
-          Rotor.PROFILE_DRAG_SLOPE, Rotor.PROFILE_DRAG_CURVATURE, DRIVE_TRAIN_LIMIT, ENGINE_TIME);
+          Rotor.PROFILE_DRAG_SLOPE,
+          Rotor.PROFILE_DRAG_CURVATURE,
+          DRIVE_TRAIN_LIMIT,
+          ENGINE_TIME,
+          CraftLimits.ATTITUDE_TIME,
+          CraftLimits.ATTITUDE_RATE_TIME,
+          CraftLimits.COLLECTIVE_TIME);
 
   /**
    * The standard value of every parameter; with no more than this a craft is light and two-seated.

@@ -19,6 +19,9 @@
  * <tr><td>controls</td><td></td><td>attitude, heading and collective</td></tr>
  * </table>
  *
+ * <p><a href="doc-files/equations.html">Equations of the flight</a> has every equation and every
+ * constant on one page, from the craft to the outcome.
+ *
  * <p>To add a quantity of state: a place and a scale in {@code State}, a term that adds to its
  * rate, its value in {@link io.github.ringstate.dynamics.Trim}. To add a force or a power: a term,
  * and a line in the equations of motion at its place.

@@ -84,6 +84,10 @@
  * </table>
  *
  * <p>The spread of that table is a fair picture of what is known.
+ *
+ * <p>All of it in formulas: <a
+ * href="{@docRoot}/io/github/ringstate/dynamics/doc-files/equations.html">Equations of the
+ * flight</a>.
  */
 @NullMarked
 package io.github.ringstate.inflow;

@@ -26,6 +26,10 @@ public enum Unit {
   KNOT("kt", "kt", 1852.0 / 3600.0),
   /** Foot per minute. */
   FOOT_PER_MINUTE("ft/min", "fpm", 0.3048 / 60),
+  /** Radian, an angle. */
+  RADIAN("rad", "rad", 1),
+  /** Radian for a metre per second. */
+  RADIAN_SECOND_PER_METRE("rad s/m", "rad_s_per_m", 1),
   /** Degree of angle. */
   DEGREE("deg", "deg", Math.PI / 180),
   /** Degree per second. */

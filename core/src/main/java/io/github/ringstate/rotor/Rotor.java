@@ -191,6 +191,15 @@ public final class Rotor {
   /** Blade loading at which the mean profile drag coefficient is given: that of a usual hover. */
   private static final double USUAL_LOADING = 0.07;
 
+  /** What a squared advance ratio adds to profile power (Bennett, from memory). */
+  private static final double PROFILE_EDGEWISE = 4.65;
+
+  /**
+   * Square of a flow through the disc, in hover induced velocities, that is added so that none can
+   * be divided by (numerical).
+   */
+  private static final double STILL_FLOW_SQUARED = 1e-4;
+
   /** Over what the least mass flow is rounded off, to either side, in hover induced velocities. */
   private static final double LEAST_FLOW_ROUNDING = 0.7;
 
@@ -416,7 +425,7 @@ public final class Rotor {
     return (perProfilePower + rise)
         * density
         * tipSpeed
-        * (tipSpeed * tipSpeed + 4.65 * edgewiseSquared);
+        * (tipSpeed * tipSpeed + PROFILE_EDGEWISE * edgewiseSquared);
   }
 
   /**
@@ -463,7 +472,8 @@ public final class Rotor {
     double floor = minimumMassFlow * hoverInduced;
     double vh2 = hoverInduced * hoverInduced;
     double massFlow =
-        (x2 + (inflow + induced) * inflow) / Math.sqrt(x2 + inflow * inflow + 1e-4 * vh2);
+        (x2 + (inflow + induced) * inflow)
+            / Math.sqrt(x2 + inflow * inflow + STILL_FLOW_SQUARED * vh2);
     return perLagLength
         * (floor + SoftLimit.positive(massFlow - floor, LEAST_FLOW_ROUNDING * hoverInduced));
   }

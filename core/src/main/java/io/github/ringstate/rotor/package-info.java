@@ -25,6 +25,10 @@
  *
  * <p>Left out: flapping and the tilt of the disc against the shaft, non-uniform inflow as states,
  * blade stall in detail, compressibility.
+ *
+ * <p>All of it in formulas: <a
+ * href="{@docRoot}/io/github/ringstate/dynamics/doc-files/equations.html">Equations of the
+ * flight</a>.
  */
 @NullMarked
 package io.github.ringstate.rotor;

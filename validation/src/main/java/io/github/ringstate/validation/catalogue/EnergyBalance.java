@@ -6,6 +6,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.inflow.HeaveDamping;
@@ -92,6 +93,7 @@ public final class EnergyBalance implements Topic {
     Helicopter declared = DemoCraft.TRAINER;
     List<Sample> samples = new ArrayList<>();
     Encounter.of(models.craft(declared))
+        .withEntry(new Settling())
         .withInflow(models.ring(), new HeaveDamping(models.ring()))
         .withRecovery(recovery)
         .withDelay(2)

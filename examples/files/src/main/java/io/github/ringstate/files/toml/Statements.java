@@ -12,10 +12,11 @@ final class Statements {
   /**
    * A statement.
    *
+   * @param start where it begins in the document, from 0
    * @param line its first line, from 1
    * @param text all its lines
    */
-  record Statement(int line, String text) {}
+  record Statement(int start, int line, String text) {}
 
   private static final String BASIC = "\"\"\"";
   private static final String LITERAL = "'''";
@@ -65,7 +66,7 @@ final class Statements {
       step();
     }
     if (!empty) {
-      found.add(new Statement(first, text.substring(start, at)));
+      found.add(new Statement(start, first, text.substring(start, at)));
     }
     step();
   }

@@ -47,19 +47,35 @@ public final class TomlDocument {
     try {
       return new TomlDocument(file, text, MAPPER.readTree(text), renamed);
     } catch (JsonProcessingException bad) {
-      int line = bad.getLocation() == null ? 0 : bad.getLocation().getLineNr();
-      Statement wrong = new Statement(0, "");
-      for (Statement statement : Statements.of(text)) {
-        if (statement.line() <= line) {
-          wrong = statement;
-        }
-      }
+      Statement wrong = wrong(text, bad);
       String start = wrong.text().lines().findFirst().orElse("").strip();
       throw UserError.line(
           file,
           wrong.line(),
           UserError.quoted(start) + " is not valid TOML: " + bad.getOriginalMessage());
     }
+  }
+
+  /** The statement that is no TOML. The parser may see it only behind its end. */
+  private static Statement wrong(String text, JsonProcessingException bad) {
+    int seen = bad.getLocation() == null ? 0 : bad.getLocation().getLineNr();
+    Statement wrong = new Statement(0, 0, "");
+    List<Statement> before = new ArrayList<>();
+    for (Statement statement : Statements.of(text)) {
+      if (statement.line() <= seen) {
+        before.add(statement);
+      }
+    }
+    for (int i = before.size() - 1; i >= 0; i--) {
+      wrong = before.get(i);
+      try {
+        MAPPER.readTree(text.substring(0, wrong.start()));
+        return wrong;
+      } catch (JsonProcessingException earlier) {
+        // the text was wrong before this statement
+      }
+    }
+    return wrong;
   }
 
   /**

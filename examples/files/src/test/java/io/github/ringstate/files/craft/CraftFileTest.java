@@ -163,6 +163,16 @@ class CraftFileTest {
   }
 
   @Test
+  void aKeyThatStandsTwiceIsFoundWhereItStandsAgain() {
+    UserError error =
+        assertThrows(
+            UserError.class,
+            () ->
+                TomlDocument.parse("a.toml", "x = 1\nx = [\n2]\n\n# y\ny = 2\n", RenamedKeys.NONE));
+    assertTrue(String.valueOf(error.getMessage()).startsWith("a.toml, line 2: 'x = ['"));
+  }
+
+  @Test
   void nestingWithoutEndIsRefused() {
     UserError error =
         assertThrows(
