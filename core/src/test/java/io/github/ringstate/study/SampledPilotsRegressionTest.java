@@ -58,7 +58,7 @@ class SampledPilotsRegressionTest {
         0x1.553f897bdd943p4,
         study(Technique.LATERAL, Disturbances.NONE).fly(1).altitudeLoss().orElseThrow());
     assertBits(
-        0x1.fc0a167c75aa3p6,
+        0x1.fc0a532c084e1p6,
         study(Technique.AUTOROTATION, Disturbances.NONE).fly(2).altitudeLoss().orElseThrow());
     assertBits(
         0x1.1b7b399844fbap6,
