@@ -237,9 +237,13 @@ class PilotStudyTest {
         (begun.get() - atInterrupt) + " were begun after the interruption");
   }
 
-  /** Without gusts and shaking the longer wait starts lower and sinks at least as fast. */
+  /**
+   * Without gusts and shaking the longer wait starts lower and sinks at least as fast. Not tried
+   * where the lever is raised whatever the rotor does: an arrest that the slowing rotor undoes has
+   * no loss, and it may undo one after a short wait and none after a longer one.
+   */
   @ParameterizedTest
-  @MethodSource("techniques")
+  @MethodSource("techniquesThatKeepTheRotor")
   void moreDelayNeverLosesLess(Technique technique) {
     for (Encounter base : List.of(TRAINER, UTILITY)) {
       int pilots = technique.equals(Technique.NONE) ? 1 : 30;
@@ -265,8 +269,10 @@ class PilotStudyTest {
     }
   }
 
-  static List<Technique> techniques() {
-    return Technique.ALL;
+  static List<Technique> techniquesThatKeepTheRotor() {
+    return Technique.ALL.stream()
+        .filter(technique -> !technique.equals(Technique.COLLECTIVE_RAISED))
+        .toList();
   }
 
   /** What is flown fast is what is flown precisely, within half a foot. */

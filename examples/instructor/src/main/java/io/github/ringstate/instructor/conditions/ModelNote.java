@@ -7,6 +7,9 @@ import java.util.stream.Collectors;
 /** By which model a sheet was computed, in small print. */
 public final class ModelNote {
 
+  /** How the names of the ring's own numbers begin; those of momentum theory never change. */
+  private static final String RING = "ring ";
+
   private ModelNote() {}
 
   /**
@@ -18,7 +21,12 @@ public final class ModelNote {
     return ConditionMessages.SAY.model(
         RingStateInflow.standard().name(),
         RingStateInflow.PARAMETERS.stream()
-            .map(parameter -> parameter.name() + " " + Decimals.brief(parameter.standard()))
+            .filter(parameter -> parameter.name().startsWith(RING))
+            .map(
+                parameter ->
+                    parameter.name().substring(RING.length())
+                        + " "
+                        + Decimals.brief(parameter.standard()))
             .collect(Collectors.joining(", ")));
   }
 }

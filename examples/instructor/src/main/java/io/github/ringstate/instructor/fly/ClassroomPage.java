@@ -183,7 +183,7 @@ final class ClassroomPage {
       case ARRESTED -> "arrested";
       case GROUND -> "ground";
       case NOT_ARRESTED -> "not arrested";
-      case ARREST_NOT_LASTING -> "arrest does not last";
+      case ARREST_NOT_LASTING -> "not for good";
       case NO_ONSET -> "no ring state";
     };
   }

@@ -89,7 +89,7 @@ final class LossSheet {
       case ARRESTED -> units.loss(row.loss());
       case GROUND -> "GROUND " + units.verticalSpeed(row.outcome().impactSpeed().getAsDouble());
       case NOT_ARRESTED -> "not arrested";
-      case ARREST_NOT_LASTING -> "arrest does not last";
+      case ARREST_NOT_LASTING -> "not for good";
       case NO_ONSET -> "no ring state";
     };
   }

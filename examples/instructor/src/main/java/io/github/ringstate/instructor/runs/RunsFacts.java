@@ -43,7 +43,9 @@ record RunsFacts(
     String rotation,
     String heightVelocity) {
 
-  /** The rate of descent from which handbooks warn of the ring state (FAA-H-8083-21B, 2019, quoted). */
+  /**
+   * The rate of descent from which handbooks warn of the ring state (FAA-H-8083-21B, 2019, quoted).
+   */
   private static final double SINK_TO_REFUSE = Unit.FOOT_PER_MINUTE.toSi(300);
 
   private static final double REPORTED_AT = 10;
