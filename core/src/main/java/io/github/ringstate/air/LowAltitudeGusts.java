@@ -36,6 +36,12 @@ public record LowAltitudeGusts(
   /** Mean wind at 20 ft for severe turbulence, m/s: 45 kt, MIL-F-8785C (from memory). */
   public static final double SEVERE_WIND_MIL_F_8785C = Unit.KNOT.toSi(45);
 
+  private static final double BASE = 0.177;
+  private static final double BASE_PER_FOOT = 0.000823;
+  private static final double VERTICAL_INTENSITY = 0.1;
+  private static final double INTENSITY_EXPONENT = 0.4;
+  private static final double SCALE_EXPONENT = 1.2;
+
   private static final Quantity HEIGHT =
       new Quantity(
           "height above ground for gusts", Unit.METRE, Unit.FOOT.toSi(10), Unit.FOOT.toSi(1000));
@@ -54,10 +60,10 @@ public record LowAltitudeGusts(
   public static LowAltitudeGusts at(double height, double windAt20Feet) {
     HEIGHT.check(height);
     WIND.check(windAt20Feet);
-    double base = 0.177 + 0.000823 * Unit.FOOT.fromSi(height);
-    double verticalIntensity = 0.1 * windAt20Feet;
-    double levelIntensity = verticalIntensity / FastMath.pow(base, 0.4);
-    double levelScale = height / FastMath.pow(base, 1.2);
+    double base = BASE + BASE_PER_FOOT * Unit.FOOT.fromSi(height);
+    double verticalIntensity = VERTICAL_INTENSITY * windAt20Feet;
+    double levelIntensity = verticalIntensity / FastMath.pow(base, INTENSITY_EXPONENT);
+    double levelScale = height / FastMath.pow(base, SCALE_EXPONENT);
     return new LowAltitudeGusts(
         new DrydenSpectrum(DrydenSpectrum.Form.LONGITUDINAL, levelIntensity, levelScale),
         new DrydenSpectrum(DrydenSpectrum.Form.TRANSVERSE, levelIntensity, levelScale),

@@ -55,6 +55,31 @@ public final class CraftLimits {
   public static final Parameter BANK_ACCELERATION =
       Parameter.of("bank acceleration", Unit.DEGREE_PER_SECOND_SQUARED, 5, 500, 80, "assumed");
 
+  /**
+   * Time in which pilot and craft together correct an error of attitude. Default 0.35 s, range 0.1
+   * to 2 s.
+   */
+  public static final Parameter ATTITUDE_TIME =
+      Parameter.of(
+          "attitude time", Unit.SECOND, 0.1, 2, 0.35, "assumed: a pilot's brisk correction");
+
+  /**
+   * Time in which pilot and craft together correct an error of attitude or heading rate. Default
+   * 0.12 s, range 0.03 to 1 s.
+   */
+  public static final Parameter ATTITUDE_RATE_TIME =
+      Parameter.of(
+          "attitude rate time",
+          Unit.SECOND,
+          0.03,
+          1,
+          0.12,
+          "assumed: a damping ratio of 0.85 with the attitude time");
+
+  /** Time in which a pilot corrects an error of collective. Default 0.15 s, range 0.03 to 1 s. */
+  public static final Parameter COLLECTIVE_TIME =
+      Parameter.of("collective time", Unit.SECOND, 0.03, 1, 0.15, "assumed");
+
   /** Rotor speed below which the low-speed warning comes on. Default 95 %, range 70 to 99 %. */
   public static final Parameter LOW_ROTOR_SPEED =
       Parameter.of("low rotor speed", Unit.PERCENT, 70, 99, 95, Helicopter.INVENTED);
@@ -82,6 +107,9 @@ public final class CraftLimits {
           YAW_RATE,
           PITCH_ACCELERATION,
           BANK_ACCELERATION,
+          ATTITUDE_TIME,
+          ATTITUDE_RATE_TIME,
+          COLLECTIVE_TIME,
           LOW_ROTOR_SPEED,
           VERTICAL_SPEED_LAG);
 

@@ -44,6 +44,7 @@ public final class DemoCraft {
                   Map.entry(Helicopter.CONTINUOUS_POWER, 330.0), // invented
                   Map.entry(Helicopter.TAKE_OFF_POWER, 380.0), // invented
                   Map.entry(Helicopter.SEA_LEVEL_POWER, 470.0), // invented
+                  Map.entry(Helicopter.ENGINE_TIME, EngineKind.TURBINE.responseTime()), // assumed
                   Map.entry(Helicopter.FORWARD_AREA, 0.9), // invented
                   Map.entry(Helicopter.SIDE_AREA, 4.0), // invented
                   Map.entry(Helicopter.UNDERSIDE_AREA, 3.5), // invented
@@ -73,6 +74,7 @@ public final class DemoCraft {
                   Map.entry(Helicopter.CONTINUOUS_POWER, 960.0), // invented
                   Map.entry(Helicopter.TAKE_OFF_POWER, 1080.0), // invented
                   Map.entry(Helicopter.SEA_LEVEL_POWER, 1350.0), // invented
+                  Map.entry(Helicopter.ENGINE_TIME, EngineKind.TURBINE.responseTime()), // assumed
                   Map.entry(Helicopter.FORWARD_AREA, 1.6), // invented
                   Map.entry(Helicopter.SIDE_AREA, 8.0), // invented
                   Map.entry(Helicopter.UNDERSIDE_AREA, 7.0), // invented
@@ -102,6 +104,7 @@ public final class DemoCraft {
                   Map.entry(Helicopter.CONTINUOUS_POWER, 2350.0), // invented
                   Map.entry(Helicopter.TAKE_OFF_POWER, 2700.0), // invented
                   Map.entry(Helicopter.SEA_LEVEL_POWER, 3300.0), // invented
+                  Map.entry(Helicopter.ENGINE_TIME, EngineKind.TURBINE.responseTime()), // assumed
                   Map.entry(Helicopter.FORWARD_AREA, 2.8), // invented
                   Map.entry(Helicopter.SIDE_AREA, 14.0), // invented
                   Map.entry(Helicopter.UNDERSIDE_AREA, 13.0), // invented

@@ -8,24 +8,52 @@ public enum EngineKind {
    * A piston engine without supercharger: P/P0 = 1.132 sigma - 0.132 (Gagg and Ferrar, SAE Journal
    * 34(6), 1934; from memory).
    */
-  PISTON("piston") {
+  PISTON("piston", 0.3) {
     @Override
     public double lapse(double densityRatio) {
-      return Math.max(0, 1.132 * densityRatio - 0.132);
+      return Math.max(0, PISTON_SLOPE * densityRatio - PISTON_LOSS);
     }
   },
   /** A turbine: power in proportion to density to the power 0.8 (assumed; no source). */
-  TURBINE("turbine") {
+  TURBINE("turbine", 0.5) {
     @Override
     public double lapse(double densityRatio) {
-      return FastMath.pow(densityRatio, 0.8);
+      return FastMath.pow(densityRatio, TURBINE_EXPONENT);
     }
   };
 
-  private final String label;
+  /** Gagg and Ferrar, SAE Journal 34(6), 1934 (from memory). */
+  private static final double PISTON_SLOPE = 1.132;
 
-  EngineKind(String label) {
+  /** Gagg and Ferrar, SAE Journal 34(6), 1934 (from memory). */
+  private static final double PISTON_LOSS = 0.132;
+
+  /** Exponent of the density ratio (assumed). */
+  private static final double TURBINE_EXPONENT = 0.8;
+
+  private final String label;
+  private final double responseTime;
+
+  EngineKind(String label, double responseTime) {
     this.label = label;
+    this.responseTime = responseTime;
+  }
+
+  /**
+   * Time constant with which the engine's power follows what is asked of it, unless a craft has its
+   * own.
+   *
+   * <p>A first-order lag, the simplest form in use for fuel control and engine together (Padfield,
+   * <i>Helicopter Flight Dynamics</i>, section on powerplant and rotor governor, where the lag of
+   * the fuel is of the order of 0.1 s and that of the engine changes with torque). The values are
+   * assumed. Piston, 0.3 s: a throttle moved by correlator and governor, and the filling of the
+   * intake; 0.1 to 1 s is plausible. Turbine, 0.5 s: from half of its power upward; 0.2 to 1.5 s is
+   * plausible, and up to 5 s from idle (14 CFR 33.73, from memory).
+   *
+   * @return the time, s
+   */
+  public double responseTime() {
+    return responseTime;
   }
 
   /**

@@ -61,6 +61,33 @@ public final class Helicopter {
           "assumed: tail rotor 8 to 10 per cent, gearbox and accessories 3 to 5 per cent");
 
   /**
+   * Time constant with which the engine's power follows what the governor asks for. Default 0.3 s,
+   * range 0 to 3 s.
+   */
+  public static final Parameter ENGINE_TIME =
+      Parameter.of(
+          "engine time",
+          Unit.SECOND,
+          0,
+          3,
+          EngineKind.PISTON.responseTime(),
+          "assumed by the kind of engine, see there; 0 is an engine that answers at once");
+
+  /**
+   * Power that the drive train bears for seconds, over that for minutes. Default 100 %, range 100
+   * to 150 %.
+   */
+  public static final Parameter DRIVE_TRAIN_LIMIT =
+      Parameter.of(
+          "drive train limit",
+          Unit.PERCENT,
+          100,
+          150,
+          100,
+          "assumed: what limits the take-off power limits the engine; pilots keep the take-off power"
+              + " whatever this is");
+
+  /**
    * Time constant with which the governor restores the rotor's speed. Default 0.5 s, range 0.1 to 3
    * s.
    */
@@ -109,10 +136,23 @@ public final class Helicopter {
                   CONTINUOUS_POWER,
                   TAKE_OFF_POWER,
                   SEA_LEVEL_POWER,
+                  DRIVE_TRAIN_LIMIT,
                   TRANSMISSION_AND_TAIL_ROTOR_POWER,
+                  ENGINE_TIME,
                   GOVERNOR_TIME)),
           new Section("body", List.of(FORWARD_AREA, SIDE_AREA, UNDERSIDE_AREA, DOWNLOAD, TAIL_ARM)),
           new Section("limits", CraftLimits.PARAMETERS));
+
+  /** Parameters that may be left out where a craft is written down; see {@link #usual}. */
+  public static final List<Parameter> OPTIONAL =
+      List.of(
+          Rotor.PROFILE_DRAG_SLOPE,
+          Rotor.PROFILE_DRAG_CURVATURE,
+          DRIVE_TRAIN_LIMIT,
+          ENGINE_TIME,
+          CraftLimits.ATTITUDE_TIME,
+          CraftLimits.ATTITUDE_RATE_TIME,
+          CraftLimits.COLLECTIVE_TIME);
 
   /**
    * The standard value of every parameter; with no more than this a craft is light and two-seated.
@@ -277,6 +317,17 @@ public final class Helicopter {
   }
 
   /**
+   * The most power that engine and drive train give, for seconds: what the engine is capable of in
+   * this air, and the drive train bears, whichever is less.
+   *
+   * @param air the air at the craft
+   * @return the power, W
+   */
+  public double greatestPower(Air air) {
+    return Math.min(si(TAKE_OFF_POWER) * si(DRIVE_TRAIN_LIMIT), capability(air));
+  }
+
+  /**
    * The most power that may be used.
    *
    * @param air the air at the craft
@@ -307,6 +358,17 @@ public final class Helicopter {
    */
   public double discLoading() {
     return weight() / rotor.area();
+  }
+
+  /**
+   * The value of a parameter that is usual for a kind of engine.
+   *
+   * @param parameter a parameter of {@link #SECTIONS}
+   * @param engine the kind of engine
+   * @return the value, in the parameter's own unit; its standard value unless the engine matters
+   */
+  public static double usual(Parameter parameter, EngineKind engine) {
+    return parameter.equals(ENGINE_TIME) ? engine.responseTime() : parameter.standard();
   }
 
   /**

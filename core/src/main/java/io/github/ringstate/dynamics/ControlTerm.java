@@ -11,18 +11,6 @@ import io.github.ringstate.quantity.SoftLimit;
  */
 final class ControlTerm implements Term {
 
-  /**
-   * One over the time in which an error of attitude is corrected, 1/s (assumed: a pilot's brisk
-   * correction).
-   */
-  private static final double INVERSE_ATTITUDE_TIME = 1 / 0.35;
-
-  /** One over the time in which an error of attitude rate is corrected, 1/s (assumed). */
-  private static final double INVERSE_RATE_TIME = 1 / 0.12;
-
-  /** One over the time in which an error of collective is corrected, 1/s (assumed). */
-  private static final double INVERSE_COLLECTIVE_TIME = 1 / 0.15;
-
   private final Controls controls = new Controls();
   private final double minimumCollective;
   private final double maximumCollective;
@@ -34,6 +22,9 @@ final class ControlTerm implements Term {
   private final double yawRate;
   private final double pitchAcceleration;
   private final double bankAcceleration;
+  private final double inverseAttitudeTime;
+  private final double inverseRateTime;
+  private final double inverseCollectiveTime;
   private Commander commander = (seen, unmoved) -> {};
 
   ControlTerm(Helicopter craft) {
@@ -47,6 +38,9 @@ final class ControlTerm implements Term {
     yawRate = craft.si(CraftLimits.YAW_RATE);
     pitchAcceleration = craft.si(CraftLimits.PITCH_ACCELERATION);
     bankAcceleration = craft.si(CraftLimits.BANK_ACCELERATION);
+    inverseAttitudeTime = 1 / craft.si(CraftLimits.ATTITUDE_TIME);
+    inverseRateTime = 1 / craft.si(CraftLimits.ATTITUDE_RATE_TIME);
+    inverseCollectiveTime = 1 / craft.si(CraftLimits.COLLECTIVE_TIME);
   }
 
   void commandedBy(Commander other) {
@@ -72,24 +66,23 @@ final class ControlTerm implements Term {
     double yaw = within(c.yawRate, -yawRate, yawRate);
     double wantedPitchRate =
         SoftLimit.within(
-            (pitch - y[State.PITCH]) * INVERSE_ATTITUDE_TIME, lesser(c.pitchRate, pitchRate));
+            (pitch - y[State.PITCH]) * inverseAttitudeTime, lesser(c.pitchRate, pitchRate));
     double wantedBankRate =
         SoftLimit.within(
-            (bank - y[State.BANK]) * INVERSE_ATTITUDE_TIME, lesser(c.bankRate, bankRate));
+            (bank - y[State.BANK]) * inverseAttitudeTime, lesser(c.bankRate, bankRate));
     rates[State.PITCH] = y[State.PITCH_RATE];
     rates[State.BANK] = y[State.BANK_RATE];
     rates[State.HEADING] = y[State.HEADING_RATE];
     rates[State.PITCH_RATE] =
         SoftLimit.within(
-            (wantedPitchRate - y[State.PITCH_RATE]) * INVERSE_RATE_TIME, pitchAcceleration);
+            (wantedPitchRate - y[State.PITCH_RATE]) * inverseRateTime, pitchAcceleration);
     rates[State.BANK_RATE] =
-        SoftLimit.within(
-            (wantedBankRate - y[State.BANK_RATE]) * INVERSE_RATE_TIME, bankAcceleration);
+        SoftLimit.within((wantedBankRate - y[State.BANK_RATE]) * inverseRateTime, bankAcceleration);
     rates[State.HEADING_RATE] =
-        SoftLimit.within((yaw - y[State.HEADING_RATE]) * INVERSE_RATE_TIME, pitchAcceleration);
+        SoftLimit.within((yaw - y[State.HEADING_RATE]) * inverseRateTime, pitchAcceleration);
     rates[State.COLLECTIVE] =
         SoftLimit.within(
-            (collective - y[State.COLLECTIVE]) * INVERSE_COLLECTIVE_TIME,
+            (collective - y[State.COLLECTIVE]) * inverseCollectiveTime,
             lesser(c.collectiveRate, collectiveRate));
   }
 

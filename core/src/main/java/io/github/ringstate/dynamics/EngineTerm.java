@@ -6,11 +6,11 @@ import io.github.ringstate.quantity.SoftLimit;
 /**
  * Engine, rotor speed and tail rotor.
  *
- * <p>The governor asks for the power that the rotor takes and for what restores the rotor's speed;
- * the engine gives at most its take-off power in this air and never less than nothing (free-wheel),
- * both corners rounded off. What is missing the rotor takes from its own inertia. The engine
- * answers at once; the time it needs is in the governor's time constant. The tail rotor balances
- * the torque that the engine puts into the main rotor, and pushes the craft aside.
+ * <p>The governor asks for the power that the rotor takes and for what restores the rotor's speed,
+ * at most what engine and drive train give in this air and never less than nothing (free-wheel),
+ * both corners rounded off. The engine follows with a time constant. What is missing the rotor
+ * takes from its own inertia. The tail rotor balances the torque that the engine puts into the main
+ * rotor, and pushes the craft aside.
  */
 final class EngineTerm implements Term {
 
@@ -19,14 +19,20 @@ final class EngineTerm implements Term {
 
   private final double transmissionLoss;
   private final double greatestPower;
+  private final double inverseGreatestPower;
+  private final double inverseTime;
   private final double powerRounding;
   private final double governorGain;
   private final double inverseInertia;
   private final double nominalSpeed;
   private final double sidePerTorque;
+  private boolean balanced;
 
   EngineTerm(Helicopter craft, double greatestPower) {
     this.greatestPower = greatestPower;
+    inverseGreatestPower = 1 / greatestPower;
+    double time = craft.si(Helicopter.ENGINE_TIME);
+    inverseTime = time > 0 ? 1 / time : 0;
     transmissionLoss = craft.si(Helicopter.TRANSMISSION_AND_TAIL_ROTOR_POWER);
     powerRounding = POWER_ROUNDING * greatestPower;
     nominalSpeed = craft.rotor().nominalSpeed();
@@ -36,17 +42,30 @@ final class EngineTerm implements Term {
         craft.sense().tailPush() / ((1 + transmissionLoss) * craft.si(Helicopter.TAIL_ARM));
   }
 
+  /** Says whether the engine gives what is asked of it, as it does in steady flight. */
+  void balance(boolean whether) {
+    balanced = whether;
+  }
+
   @Override
   public void add(Motion at, double[] rates) {
     Loads loads = at.loads;
     double rotorSpeed = at.state[State.ROTOR_SPEED];
     double rotorPower = loads.rotorPower;
     double shaftPower = rotorPower + transmissionLoss * SoftLimit.size(rotorPower, powerRounding);
-    double enginePower = given(shaftPower + governorGain * (nominalSpeed - rotorSpeed));
+    double demand = given(shaftPower + governorGain * (nominalSpeed - rotorSpeed));
+    double enginePower = demand;
+    double change = 0;
+    if (inverseTime > 0 && !balanced) {
+      enginePower = greatestPower * at.state[State.ENGINE];
+      change = (demand - enginePower) * inverseGreatestPower * inverseTime;
+    }
+    rates[State.ENGINE] = change;
     double inverseRotorSpeed = 1 / rotorSpeed;
     rates[State.ROTOR_SPEED] = (enginePower - shaftPower) * inverseRotorSpeed * inverseInertia;
     loads.shaftPower = shaftPower;
     loads.enginePower = enginePower;
+    loads.engineDemand = demand * inverseGreatestPower;
     loads.side = sidePerTorque * enginePower * inverseRotorSpeed;
   }
 

@@ -71,7 +71,7 @@ public final class EquationsOfMotion implements Equations<Motion> {
     this.inflow = inflow;
     double hoverInduced = craft.hoverInducedVelocity(air);
     rotor = new RotorTerm(craft, air.density(), hoverInduced, inflow, ground, shaking);
-    engine = new EngineTerm(craft, craft.takeOffPower(air));
+    engine = new EngineTerm(craft, craft.greatestPower(air));
     body = new BodyTerm(craft, air.density());
     controls = new ControlTerm(craft);
     indicator = new IndicatorTerm(craft);
@@ -171,6 +171,21 @@ public final class EquationsOfMotion implements Equations<Motion> {
   @Override
   public Motion at(double time, double[] state) {
     motion.look(time, state);
+    return motion;
+  }
+
+  /**
+   * The motion at time zero with an engine that gives what is asked of it, as it does in steady
+   * flight.
+   *
+   * @param state the state, in the order of {@link State}, SI units
+   * @return the motion, worked out, valid until the next use
+   */
+  Motion inBalance(double[] state) {
+    engine.balance(true);
+    motion.look(0, state);
+    complete();
+    engine.balance(false);
     return motion;
   }
 

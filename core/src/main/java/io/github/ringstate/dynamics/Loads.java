@@ -27,6 +27,10 @@ public final class Loads {
   double rotorPower;
   double shaftPower;
   double enginePower;
+
+  /** Power that the governor asks of the engine, over the greatest that it gives. */
+  double engineDemand;
+
   double download;
   double side;
   double dragNose;

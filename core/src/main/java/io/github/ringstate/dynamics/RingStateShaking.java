@@ -77,6 +77,15 @@ public final class RingStateShaking implements ThrustDisturbance {
 
   private static final int SINUSOIDS = 9;
 
+  /** The longest and the shortest period over the middle one, or one over that: 50/32 (assumed). */
+  private static final double PERIOD_SPREAD = 1.6;
+
+  /** Exponent of the fall with edgewise speed at the reach: to a fiftieth (assumed). */
+  private static final double EDGEWISE_FALL = 4;
+
+  /** A fluctuation so small is none (numerical). */
+  private static final double NONE_FELT = 1e-9;
+
   private final double strength;
   private final double strongest;
   private final double width;
@@ -101,7 +110,7 @@ public final class RingStateShaking implements ThrustDisturbance {
     for (int i = 0; i < SINUSOIDS; i++) {
       // periods from 20/32 to 50/32 of the middle one, evenly in the logarithm, each moved a little
       double spread = (i + unit(random)) / SINUSOIDS * 2 - 1;
-      frequency[i] = middle * FastMath.pow(1.6, spread);
+      frequency[i] = middle * FastMath.pow(PERIOD_SPREAD, spread);
       phase[i] = 2 * Math.PI * unit(random);
     }
   }
@@ -109,7 +118,7 @@ public final class RingStateShaking implements ThrustDisturbance {
   @Override
   public double factor(double time, double edgewise, double axial) {
     double level = roughness(edgewise, axial);
-    if (level < 1e-9) {
+    if (level < NONE_FELT) {
       return 1;
     }
     double sum = 0;
@@ -126,7 +135,7 @@ public final class RingStateShaking implements ThrustDisturbance {
     double z = (axial - strongest) / width;
     double x = edgewise / reach;
     double x2 = x * x;
-    return strength * FastMath.exp(-0.5 * z * z - 4 * x2 * x2);
+    return strength * FastMath.exp(-0.5 * z * z - EDGEWISE_FALL * x2 * x2);
   }
 
   private static double unit(SplittableRandom random) {

@@ -2,6 +2,8 @@ package io.github.ringstate.dynamics;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.inflow.RingMemory;
+import io.github.ringstate.inflow.VortexRing;
 import io.github.ringstate.quantity.SoftLimit;
 import io.github.ringstate.rotor.GroundEffect;
 import io.github.ringstate.rotor.Rotor;
@@ -13,6 +15,10 @@ import io.github.ringstate.rotor.Rotor;
  * model gives at this thrust; speeds are handed to the model in units of the hover induced velocity
  * of the thrust at that instant. A thrust below a fiftieth of the weight, or downward, counts for
  * that scale as about a fiftieth, so that the scale never vanishes.
+ *
+ * <p>The part of the induced velocity that is the vortex ring's own outlasts its flow, as the
+ * inflow model's {@link RingMemory} says; so do the losses that come with it. A ring begins inside
+ * the boundary of heave damping at the craft's weight.
  */
 final class RotorTerm implements Term {
 
@@ -24,6 +30,8 @@ final class RotorTerm implements Term {
 
   private final Rotor rotor;
   private final InflowModel inflow;
+  private final VortexRing ring;
+  private final RingMemory memory;
   private final ThrustDisturbance shaking;
   private final boolean ground;
   private final double density;
@@ -32,6 +40,7 @@ final class RotorTerm implements Term {
   private final double inverseTwiceDensityArea;
   private final double hoverInduced;
   private final double inverseHoverInduced;
+  private final double inverseRingTime;
 
   RotorTerm(
       Helicopter craft,
@@ -43,6 +52,8 @@ final class RotorTerm implements Term {
     this.density = density;
     this.hoverInduced = hoverInduced;
     this.inflow = inflow;
+    ring = inflow.ring();
+    memory = ring.memory();
     this.ground = ground;
     this.shaking = shaking;
     rotor = craft.rotor();
@@ -50,6 +61,7 @@ final class RotorTerm implements Term {
     leastScaleThrust = LEAST_SCALE_THRUST * craft.weight();
     inverseTwiceDensityArea = 1 / (2 * density * rotor.area());
     inverseHoverInduced = 1 / hoverInduced;
+    inverseRingTime = hoverInduced / rotor.radius();
   }
 
   @Override
@@ -62,9 +74,12 @@ final class RotorTerm implements Term {
     double induced = y[State.INDUCED];
     double tipSpeed = y[State.ROTOR_SPEED] * rotor.radius();
     double through = axial + induced;
+    double edgewiseOverHover = edgewise * inverseHoverInduced;
+    double axialOverHover = axial * inverseHoverInduced;
+    double loading = rotor.unstalledLoading(tipSpeed, y[State.COLLECTIVE], edgewise2, through);
     double thrust =
-        rotor.thrust(density, tipSpeed, y[State.COLLECTIVE], edgewise2, through)
-            * shaking.factor(at.time, edgewise * inverseHoverInduced, axial * inverseHoverInduced);
+        rotor.thrust(density, tipSpeed, loading)
+            * shaking.factor(at.time, edgewiseOverHover, axialOverHover);
 
     double scaleThrust =
         leastScaleThrust + SoftLimit.positive(thrust - leastScaleThrust, leastScaleThrust);
@@ -72,7 +87,12 @@ final class RotorTerm implements Term {
     double inverseScale = 1 / scale;
     double x = edgewise * inverseScale;
     double z = axial * inverseScale;
-    double steadyOverScale = inflow.induced(x, z);
+    double level = y[State.RING];
+    double remembered = z - memory.excess(z, level);
+    double steadyOverScale = induced(x, z, remembered);
+    double feeding =
+        memory.mayBegin(z, level) ? ring.feeding(inflow, edgewiseOverHover, axialOverHover) : 0;
+    rates[State.RING] = inverseRingTime * memory.rate(z, level, feeding);
     double steady = scale * steadyOverScale;
     if (ground) {
       steady *=
@@ -86,11 +106,18 @@ final class RotorTerm implements Term {
     loads.steadyOverScale = steadyOverScale;
     loads.thrust = thrust;
     loads.download = download * thrust;
-    loads.roughness =
-        shaking.roughness(edgewise * inverseHoverInduced, axial * inverseHoverInduced);
-    loads.thrustPower = rotor.thrustPower(thrust, axial, induced, inflow.lossShare(x, z));
-    loads.profilePower = rotor.profilePower(density, tipSpeed, edgewise2);
+    loads.roughness = shaking.roughness(edgewiseOverHover, axialOverHover);
+    double lossShare = inflow.lossShare(x, remembered);
+    double ringLosses = ring.losses() * lossShare * scale;
+    loads.thrustPower = rotor.thrustPower(thrust, axial, induced, lossShare, ringLosses);
+    loads.profilePower = rotor.profilePower(density, tipSpeed, edgewise2, loading);
     loads.rotorPower = loads.thrustPower + loads.profilePower;
+  }
+
+  /** The induced velocity of steady flow, over its scale, and what an earlier ring adds. */
+  private double induced(double x, double z, double remembered) {
+    double steady = inflow.induced(x, z);
+    return remembered == z ? steady : steady + ring.left(x) * (ring.own(remembered) - ring.own(z));
   }
 
   /** See {@link Motion#inflowDecay}. */
@@ -101,9 +128,11 @@ final class RotorTerm implements Term {
     double x = loads.edgewise / scale;
     double z = loads.axial / scale;
     double wider = 1 + SCALE_DIFFERENCE;
+    double remembered = wider * z - memory.excess(wider * z, at.state[State.RING]);
     double perScale =
         loads.steadyOverScale
-            - (inflow.induced(wider * x, wider * z) - loads.steadyOverScale) / SCALE_DIFFERENCE;
+            - (induced(wider * x, wider * z, remembered) - loads.steadyOverScale)
+                / SCALE_DIFFERENCE;
     double thrustPerInflow =
         rotor.thrustPerInflow(density, at.state[State.ROTOR_SPEED] * rotor.radius());
     double steadyPerInduced = perScale * thrustPerInflow * inverseTwiceDensityArea / (2 * scale);

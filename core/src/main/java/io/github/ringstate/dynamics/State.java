@@ -57,8 +57,17 @@ public final class State {
   /** What the vertical speed indicator shows, m/s, positive up. */
   public static final int INDICATED_VERTICAL_SPEED = 15;
 
+  /**
+   * Level of the ring that is remembered, in hover induced velocities: an axial speed, 0 before
+   * there was a ring; see {@link io.github.ringstate.inflow.RingMemory}.
+   */
+  public static final int RING = 16;
+
+  /** Power that the engine gives, over the greatest power of engine and drive train in this air. */
+  public static final int ENGINE = 17;
+
   /** Number of quantities. */
-  public static final int SIZE = 16;
+  public static final int SIZE = 18;
 
   /** One over the scale in which an error of each quantity counts, in the order above. */
   private static final double[] INVERSE_SCALES = {
@@ -77,7 +86,9 @@ public final class State {
     20, // 0.05 rad
     0.1, // m/s: an error of the inflow dies away within a step or two
     0.1, // rad/s, of some tens
-    0.2 // the indicator is read, not flown by
+    0.2, // the indicator is read, not flown by
+    10, // 0.1 hover induced velocities of the remembered level
+    0.2 // of the greatest power: the rotor's inertia evens it out
   };
 
   private State() {}

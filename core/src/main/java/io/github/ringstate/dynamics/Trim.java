@@ -73,6 +73,7 @@ public record Trim(double pitch, double bank, double collective, double induced)
     state[State.ROTOR_SPEED] = motion.craft().rotor().nominalSpeed();
     state[State.INDICATED_VERTICAL_SPEED] = verticalSpeed;
     inAir(motion, state, airspeed, verticalSpeed);
+    state[State.ENGINE] = motion.inBalance(state).loads.engineDemand;
     return state;
   }
 

@@ -107,7 +107,7 @@ final class TrimSolver {
     state[State.COLLECTIVE] = x[2];
     state[State.INDUCED] = x[3] * scale;
     Trim.inAir(motion, state, airspeed, verticalSpeed);
-    Motion m = motion.at(0, state);
+    Motion m = motion.inBalance(state);
     return new double[] {
       m.rate(State.SPEED_NORTH) / 10,
       m.rate(State.SPEED_EAST) / 10,

@@ -11,13 +11,16 @@
  * <table>
  * <caption>Terms, in their order</caption>
  * <tr><th>term</th><th>leaves</th><th>rates of</th></tr>
- * <tr><td>rotor</td><td>thrust, power of the rotor</td><td>induced velocity</td></tr>
+ * <tr><td>rotor</td><td>thrust, power of the rotor</td><td>induced velocity, level of the ring</td></tr>
  * <tr><td>engine</td><td>power of shaft and engine, push of the tail rotor</td>
- *     <td>rotor speed</td></tr>
+ *     <td>rotor speed, power of the engine</td></tr>
  * <tr><td>body</td><td>drag</td><td>position and velocity</td></tr>
  * <tr><td>indicator</td><td></td><td>indicated vertical speed</td></tr>
  * <tr><td>controls</td><td></td><td>attitude, heading and collective</td></tr>
  * </table>
+ *
+ * <p><a href="doc-files/equations.html">Equations of the flight</a> has every equation and every
+ * constant on one page, from the craft to the outcome.
  *
  * <p>To add a quantity of state: a place and a scale in {@code State}, a term that adds to its
  * rate, its value in {@link io.github.ringstate.dynamics.Trim}. To add a force or a power: a term,

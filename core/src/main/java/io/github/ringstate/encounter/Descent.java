@@ -11,7 +11,6 @@ import io.github.ringstate.integrate.Propagator;
 import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.Cue;
-import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.pilot.Recognition;
@@ -31,8 +30,8 @@ final class Descent {
   /** Time after onset in which a crossing of the boundary is the same crossing, s. */
   private static final double SAME_CROSSING = 0.01;
 
-  /** Phases after which a recovery is taken to go round in a circle at one instant. */
-  private static final int MOST_PHASES = 10_000;
+  /** Thrust over weight below which a flight counts as one of low thrust (assumed). */
+  private static final double LOW_THRUST = 0.5;
 
   private final Approach approach;
   private final Propagator<EventKind, Motion> flight;
@@ -45,17 +44,13 @@ final class Descent {
   private final double warning;
   private final ControlLaw recoveryLaw = (seen, controls) -> command(seen, controls);
   private final ArrestWatch arrest = new ArrestWatch();
+  private final PhaseWalk walk = new PhaseWalk();
   private final Lookout always;
   private final Lookout untilCue;
   private final Lookout inPhase;
   private final Lookout inLastPhase;
 
-  private Recovery recovery = new NoRecovery();
   private Cue cue = Cue.of("none", seen -> -1);
-  private List<Phase> phases = recovery.phases();
-  private int next;
-  private Phase phase = phases.get(0);
-  private double techniqueBegan;
   private Ending ending = Ending.NO_ONSET;
   private double recognisedAt;
   private boolean watched;
@@ -87,9 +82,10 @@ final class Descent {
     Event<EventKind, Motion> onCue =
         Event.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(pilot));
     Event<EventKind, Motion> limit =
-        Event.note(EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> phase.limitMargin(pilot));
+        Event.note(
+            EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> walk.phase().limitMargin(pilot));
     Event<EventKind, Motion> phaseEnd =
-        Event.stop(EventKind.PHASE_END, Crossing.RISING, seen -> phase.end(pilot));
+        Event.stop(EventKind.PHASE_END, Crossing.RISING, seen -> walk.phase().end(pilot));
     boolean ground = encounter.height().isPresent();
     always = lookout(ground, List.of());
     untilCue = lookout(ground, List.of(onCue));
@@ -137,7 +133,8 @@ final class Descent {
   }
 
   private static Event<EventKind, Motion> lowThrust() {
-    return Event.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - 0.5);
+    return Event.note(
+        EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - LOW_THRUST);
   }
 
   private List<Event<EventKind, Motion>> notes() {
@@ -154,7 +151,7 @@ final class Descent {
   }
 
   private void command(Cockpit seen, Controls controls) {
-    phase.command(seen, controls);
+    walk.phase().command(seen, controls);
   }
 
   /** Flies one descent; what came of it is then asked for. */
@@ -168,7 +165,6 @@ final class Descent {
    * @param watching whether it is flown on from an arrest to see whether that lasts
    */
   void fly(Recovery flown, Recognition recognition, boolean watching) {
-    recovery = flown;
     watched = watching;
     arrest.clear();
     recognisedAt = Double.NaN;
@@ -177,11 +173,11 @@ final class Descent {
     pilot.held(Double.NaN);
     flight.restart(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
     approach.noteOnset(flight.log());
-    ending(waiting(recognition));
+    ending(waiting(flown, recognition));
   }
 
   /** Until the pilot acts, and on; returns what ended the flight, or null if its time ran out. */
-  private @Nullable EventKind waiting(Recognition recognition) {
+  private @Nullable EventKind waiting(Recovery recovery, Recognition recognition) {
     named("unrecognised");
     double begins = approach.time();
     if (recognition.cue().isPresent()) {
@@ -205,24 +201,22 @@ final class Descent {
     }
     recognisedAt = flight.state(State.UP);
     flight.note(EventKind.RECOGNITION);
-    return recovering();
+    return recovering(recovery);
   }
 
-  private @Nullable EventKind recovering() {
+  private @Nullable EventKind recovering(Recovery recovery) {
     double recognition = flight.time();
     pilot.held(flight.state(State.COLLECTIVE));
     double end = recognition + Encounter.RECOVERY_TIME;
     boolean held = false;
-    begin(recovery.phases());
+    walk.begin(recovery, flight.time());
     pilot.follow(recoveryLaw);
-    for (int flown = 0; left(end) > Propagator.SHORTEST_LEG; flown++) {
-      if (flown > MOST_PHASES) {
-        throw bad("has more than " + MOST_PHASES + " phases in one descent");
-      }
-      pilot.begin(recognition, techniqueBegan, flight.time());
+    while (left(end) > Propagator.SHORTEST_LEG) {
+      pilot.begin(recognition, walk.techniqueBegan(), flight.time());
       Cockpit now = now();
+      Phase phase = walk.phase();
       if (phase.ends() && phase.end(now) >= 0) {
-        goOn(now);
+        walk.goOn(now, flight.time());
         continue;
       }
       if (story && !held && phase.limitMargin(now) < 0) {
@@ -235,7 +229,7 @@ final class Descent {
       }
       Cockpit then = now();
       held = story && phase.limitMargin(then) < 0;
-      goOn(then);
+      walk.goOn(then, flight.time());
     }
     return null;
   }
@@ -285,28 +279,6 @@ final class Descent {
   /** Whether an arrest was watched to the end. */
   private boolean over() {
     return arrest.begun() && left(Double.NaN) <= Propagator.SHORTEST_LEG;
-  }
-
-  private void begin(List<Phase> list) {
-    phases = list;
-    phase = list.get(0);
-    next = 1;
-    techniqueBegan = flight.time();
-  }
-
-  private void goOn(Cockpit now) {
-    List<Phase> instead = phase.instead(now);
-    if (!instead.isEmpty()) {
-      begin(instead);
-    } else if (next < phases.size()) {
-      phase = phases.get(next++);
-    } else {
-      throw bad("has no phase after '" + phase.name() + "'");
-    }
-  }
-
-  private IllegalStateException bad(String what) {
-    return new IllegalStateException("the recovery " + recovery.name() + " " + what);
   }
 
   /** What the pilot sees where the flight is. */

@@ -2,6 +2,7 @@ package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -41,7 +42,16 @@ public record Downwind(ParameterSet numbers) implements Entry {
 
   /** All parameters of the entry. */
   public static final List<Parameter> PARAMETERS =
-      List.of(WIND, GROUND_SPEED, TURN_TIME, DESCENT, ATTITUDE);
+      List.of(
+          WIND,
+          GROUND_SPEED,
+          TURN_TIME,
+          DESCENT,
+          ATTITUDE,
+          ApproachHands.RATE,
+          ApproachHands.SOFTNESS,
+          Drift.GAIN,
+          Drift.GREATEST);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public Downwind {
@@ -83,6 +93,7 @@ public record Downwind(ParameterSet numbers) implements Entry {
             groundSpeed,
             numbers.si(DESCENT),
             numbers.si(ATTITUDE),
+            ApproachHands.of(numbers),
             seen -> seen.groundSpeed() - groundSpeed)
         .start(motion);
   }

@@ -35,10 +35,13 @@ public record Settling(ParameterSet numbers) implements Entry {
           "assumed: three times what the slowest steady descent of the ring-state model needs, about"
               + " 1 degree in a light craft");
 
-  /** All parameters of the entry. */
-  public static final List<Parameter> PARAMETERS = List.of(WIND, COLLECTIVE_LOWERED);
+  /** How fast nose, bank and collective are moved. Default 2 deg/s, range 0.5 to 20 deg/s. */
+  public static final Parameter RATE =
+      Parameter.of("control rate", Unit.DEGREE_PER_SECOND, 0.5, 20, 2, "assumed: gently");
 
-  private static final double RATE = Unit.DEGREE_PER_SECOND.toSi(2);
+  /** All parameters of the entry. */
+  public static final List<Parameter> PARAMETERS =
+      List.of(WIND, COLLECTIVE_LOWERED, RATE, Drift.GAIN, Drift.GREATEST);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public Settling {
@@ -64,15 +67,17 @@ public record Settling(ParameterSet numbers) implements Entry {
   public Start start(EquationsOfMotion motion) {
     double wind = numbers.si(WIND);
     double lowered = numbers.si(COLLECTIVE_LOWERED);
+    double rate = numbers.si(RATE);
+    Drift drift = Drift.of(numbers);
     Trim trim = Trim.find(motion, wind, 0);
     double tipSpeed = motion.craft().rotor().nominalSpeed() * motion.craft().rotor().radius();
     double held = trim.collective() - lowered * motion.hoverInduced() / tipSpeed;
     return new Start(
         trim.state(motion, wind, 0),
         (seen, controls) -> {
-          controls.pitch(trim.pitch(), RATE);
-          controls.bank(Drift.bank(seen, trim.bank()), RATE);
-          controls.collective(held, RATE);
+          controls.pitch(trim.pitch(), rate);
+          controls.bank(drift.bank(seen, trim.bank()), rate);
+          controls.collective(held, rate);
         });
   }
 }

@@ -5,9 +5,7 @@ import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Entry.Start;
 import io.github.ringstate.pilot.Cockpit;
-import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.quantity.SoftLimit;
-import io.github.ringstate.quantity.Unit;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -17,15 +15,15 @@ import java.util.function.ToDoubleFunction;
  * @param airspeed airspeed of the steady flight, m/s
  * @param descent rate of descent of the steady flight, m/s
  * @param noseUsed how far the nose may depart from its attitude in the steady flight, rad
+ * @param hands how fast nose and collective are moved, and how closely the speed is held
  * @param excess how much the speed is too high, m/s
  */
-record Slowing(double airspeed, double descent, double noseUsed, ToDoubleFunction<Cockpit> excess) {
-
-  /** How fast a pilot moves nose and collective in an approach, rad/s (assumed). */
-  private static final double RATE = Unit.DEGREE_PER_SECOND.toSi(6);
-
-  /** Excess of speed at which most of the attitude is used, m/s (assumed). */
-  private static final double SOFTNESS = Unit.KNOT.toSi(5);
+record Slowing(
+    double airspeed,
+    double descent,
+    double noseUsed,
+    ApproachHands hands,
+    ToDoubleFunction<Cockpit> excess) {
 
   /** The steady flight. */
   Trim trim(EquationsOfMotion motion) {
@@ -44,12 +42,13 @@ record Slowing(double airspeed, double descent, double noseUsed, ToDoubleFunctio
         trim.state(motion, airspeed, -descent),
         (seen, controls) -> {
           nose(trim.pitch(), excess.applyAsDouble(seen), controls);
-          controls.bank(Drift.bank(seen, trim.bank()), RATE);
-          controls.collective(collective.applyAsDouble(seen), RATE);
+          controls.bank(hands.drift().bank(seen, trim.bank()), hands.rate());
+          controls.collective(collective.applyAsDouble(seen), hands.rate());
         });
   }
 
   private void nose(double datum, double tooFast, Controls controls) {
-    controls.pitch(datum + SoftLimit.within(noseUsed / SOFTNESS * tooFast, noseUsed), RATE);
+    controls.pitch(
+        datum + SoftLimit.within(noseUsed / hands.softness() * tooFast, noseUsed), hands.rate());
   }
 }

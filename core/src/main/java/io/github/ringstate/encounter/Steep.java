@@ -3,6 +3,7 @@ package io.github.ringstate.encounter;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -36,7 +37,16 @@ public record Steep(ParameterSet numbers) implements Entry {
 
   /** All parameters of the entry. */
   public static final List<Parameter> PARAMETERS =
-      List.of(WIND, APPROACH_AIRSPEED, DESCENT, FINAL_AIRSPEED, NOSE_UP);
+      List.of(
+          WIND,
+          APPROACH_AIRSPEED,
+          DESCENT,
+          FINAL_AIRSPEED,
+          NOSE_UP,
+          ApproachHands.RATE,
+          ApproachHands.SOFTNESS,
+          Drift.GAIN,
+          Drift.GREATEST);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public Steep {
@@ -70,6 +80,7 @@ public record Steep(ParameterSet numbers) implements Entry {
             numbers.si(APPROACH_AIRSPEED),
             numbers.si(DESCENT),
             numbers.si(NOSE_UP),
+            ApproachHands.of(numbers),
             seen -> seen.forwardAirspeed() - finalAirspeed)
         .start(motion);
   }

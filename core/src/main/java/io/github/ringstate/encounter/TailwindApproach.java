@@ -4,6 +4,7 @@ import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Trim;
+import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -72,7 +73,17 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
 
   /** All parameters of the entry. */
   public static final List<Parameter> PARAMETERS =
-      List.of(WIND, GROUND_SPEED, ANGLE, ARRIVAL_GROUND_SPEED, POWER, NOSE_UP);
+      List.of(
+          WIND,
+          GROUND_SPEED,
+          ANGLE,
+          ARRIVAL_GROUND_SPEED,
+          POWER,
+          NOSE_UP,
+          ApproachHands.RATE,
+          ApproachHands.SOFTNESS,
+          Drift.GAIN,
+          Drift.GREATEST);
 
   /** Ground speed over which the collective is moved at the least, m/s. */
   private static final double LEAST_SLOWING = 1;
@@ -109,7 +120,11 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
     double airspeed = approach - numbers.si(WIND);
     Slowing slowing =
         new Slowing(
-            airspeed, intendedDescent(), numbers.si(NOSE_UP), seen -> seen.groundSpeed() - arrival);
+            airspeed,
+            intendedDescent(),
+            numbers.si(NOSE_UP),
+            ApproachHands.of(numbers),
+            seen -> seen.groundSpeed() - arrival);
     Trim descent = slowing.trim(motion);
     Trim hover = Trim.find(motion, 0, 0);
     double descending = power(motion, descent.state(motion, airspeed, -intendedDescent()));

@@ -44,6 +44,10 @@
  * <tr><td>{@link io.github.ringstate.encounter.Downwind downwind}</td>
  *     <td>a run at constant ground speed while the wind comes round behind</td></tr>
  * </table>
+ *
+ * <p>All of it in formulas: <a
+ * href="{@docRoot}/io/github/ringstate/dynamics/doc-files/equations.html">Equations of the
+ * flight</a>.
  */
 @NullMarked
 package io.github.ringstate.encounter;

@@ -86,4 +86,13 @@ public interface InflowModel {
    * @throws OutOfRangeException if the model does not hold there, or an argument is not a number
    */
   double lossShare(double edgewise, double axial);
+
+  /**
+   * The vortex ring of this model: what it takes of power, and how it outlasts its flow.
+   *
+   * @return the ring; {@link VortexRing#NONE} unless the model says otherwise
+   */
+  default VortexRing ring() {
+    return VortexRing.NONE;
+  }
 }

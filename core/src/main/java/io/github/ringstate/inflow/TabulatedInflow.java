@@ -30,6 +30,7 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
   private static final double DIFFERENCE = 1e-4;
 
   private final InflowModel model;
+  private final VortexRing ring;
   // for each node: v, dv/dx, dv/dz and d2v/dxdz, each times the width of its cell
   private final double[] nodes = new double[(COLUMNS + 1) * (ROWS + 1) * PER_NODE];
 
@@ -41,6 +42,7 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
   public TabulatedInflow(InflowModel model) {
     super(model);
     this.model = model;
+    this.ring = new TabulatedRing(model.ring());
     for (int i = 0; i <= COLUMNS; i++) {
       double x = (double) i / PER_EDGEWISE;
       double left = Math.max(0, x - DIFFERENCE);
@@ -124,13 +126,40 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
   }
 
   @Override
-  public double slope(double edgewise, double axial) {
-    return model.slope(edgewise, axial);
+  public double lossShare(double edgewise, double axial) {
+    return model.lossShare(edgewise, axial);
   }
 
   @Override
-  public double lossShare(double edgewise, double axial) {
-    return model.lossShare(edgewise, axial);
+  public VortexRing ring() {
+    return ring;
+  }
+
+  /** {@inheritDoc} Within the table, the slope of what it holds, within 1e-3 of the model's. */
+  @Override
+  public double slope(double edgewise, double axial) {
+    if (!inTable(edgewise, axial)) {
+      return model.slope(edgewise, axial);
+    }
+    double x = edgewise * PER_EDGEWISE;
+    double z = (axial - LEAST_AXIAL) * PER_AXIAL;
+    int i = Math.min((int) x, COLUMNS - 1);
+    int j = Math.min((int) z, ROWS - 1);
+    double s = x - i;
+    double t = z - j;
+    // slopes of Hermite's four cubics along the axial speed
+    double b1 = 6 * t * (1 - t);
+    double b2 = (1 - t) * (1 - 3 * t);
+    double b3 = t * (3 * t - 2);
+    double a1 = s * s * (3 - 2 * s);
+    int near = index(i, j);
+    int far = index(i + 1, j);
+    return 1
+        + PER_AXIAL
+            * ((1 - a1) * along(near, -b1, b2, b1, b3)
+                + s * (1 - s) * (1 - s) * along(near + 1, -b1, b2, b1, b3)
+                + a1 * along(far, -b1, b2, b1, b3)
+                + s * s * (s - 1) * along(far + 1, -b1, b2, b1, b3));
   }
 
   private static boolean inTable(double edgewise, double axial) {

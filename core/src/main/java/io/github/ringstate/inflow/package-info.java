@@ -52,8 +52,11 @@
  *
  * <p>{@link io.github.ringstate.inflow.RingStateInflow} is the model to fly with. Each of its
  * numbers is a {@link io.github.ringstate.quantity.Parameter} that says where it comes from; none
- * is published. {@link io.github.ringstate.inflow.InflowCurve} samples any model for a chart or a
- * table; {@link io.github.ringstate.inflow.TabulatedInflow} is a model as a table, for bulk work.
+ * is published. Its {@link io.github.ringstate.inflow.VortexRing ring} outlasts the flow that made
+ * it, as its {@link io.github.ringstate.inflow.RingMemory} says, and takes losses of its own; the
+ * other models have none. {@link io.github.ringstate.inflow.InflowCurve} samples any model for a
+ * chart or a table; {@link io.github.ringstate.inflow.TabulatedInflow} is a model as a table, for
+ * bulk work.
  *
  * <h2>Working states and boundaries</h2>
  *
@@ -68,19 +71,23 @@
  *   <caption>Axial band of the vortex ring state by criterion and inflow</caption>
  *   <tr><th>Criterion</th><th>Inflow</th><th>Onset</th><th>Exit</th><th>Reaches x</th></tr>
  *   <tr><td>{@link io.github.ringstate.inflow.HeaveDamping}: dw/dz &lt; 0</td>
- *       <td>ring-state</td><td>-0.50</td><td>-1.45</td><td>0.79</td></tr>
+ *       <td>ring-state</td><td>-0.50</td><td>-1.45</td><td>0.77</td></tr>
  *   <tr><td>{@link io.github.ringstate.inflow.WakeTransport}: (x/4)^2 + (z + v/2)^2 &lt; 0.2^2</td>
  *       <td>smooth-momentum (standard)</td><td>-0.41</td><td>-0.97</td><td>0.80</td></tr>
  *   <tr><td>the same</td><td>climb root of momentum theory</td><td>-0.41</td><td>-1.01</td>
  *       <td>0.80</td></tr>
  *   <tr><td>the same</td><td>quartic-fit, k = 1</td><td>-0.49</td><td>-1.19</td>
  *       <td>axial only</td></tr>
- *   <tr><td>the same</td><td>ring-state</td><td>-0.50</td><td>-1.59</td><td>0.80</td></tr>
+ *   <tr><td>the same</td><td>ring-state</td><td>-0.50</td><td>-1.55</td><td>0.80</td></tr>
  *   <tr><td>{@link io.github.ringstate.inflow.TipVortex}: 4 z^2 (x^2 + z^2) &gt; 1</td>
  *       <td>its own</td><td>-0.71</td><td>none</td><td>does not close</td></tr>
  * </table>
  *
  * <p>The spread of that table is a fair picture of what is known.
+ *
+ * <p>All of it in formulas: <a
+ * href="{@docRoot}/io/github/ringstate/dynamics/doc-files/equations.html">Equations of the
+ * flight</a>.
  */
 @NullMarked
 package io.github.ringstate.inflow;

@@ -50,6 +50,34 @@ public final class Autorotation extends MadeOf implements Recovery {
   public static final Parameter COLLECTIVE_LATER =
       Parameter.of("collective later", Unit.SECOND, -3, 3, 0, "assumed: both at once");
 
+  /**
+   * Rotor speed over its nominal value beyond which the collective is raised. Default 1.05, range 1
+   * to 1.2 (a pure number).
+   */
+  public static final Parameter FAST_ROTOR =
+      Parameter.of("fast rotor speed", Unit.ONE, 1, 1.2, 1.05, "assumed");
+
+  /**
+   * Collective that is put in for an excess of all the nominal rotor speed. Default 0.6 rad, range
+   * 0 to 3 rad.
+   */
+  public static final Parameter OVERSPEED_GAIN =
+      Parameter.of("overspeed gain", Unit.RADIAN, 0, 3, 0.6, "assumed");
+
+  /**
+   * Rotor speed over its nominal value below which power comes back more slowly. Default 0.97,
+   * range 0.8 to 1 (a pure number).
+   */
+  public static final Parameter SLOW_ROTOR =
+      Parameter.of("slow rotor speed", Unit.ONE, 0.8, 1, 0.97, "assumed");
+
+  /**
+   * Collective held back for a rotor speed that is lower by all of its nominal value. Default 2
+   * rad, range 0 to 10 rad.
+   */
+  public static final Parameter DROOP_GAIN =
+      Parameter.of("droop gain", Unit.RADIAN, 0, 10, 2, "assumed");
+
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
       List.of(
@@ -60,13 +88,19 @@ public final class Autorotation extends MadeOf implements Recovery {
           COLLECTIVE_RATE,
           FLARE_AIRSPEED,
           CLIMB_POWER,
-          COLLECTIVE_LATER);
+          COLLECTIVE_LATER,
+          FAST_ROTOR,
+          OVERSPEED_GAIN,
+          SLOW_ROTOR,
+          DROOP_GAIN,
+          PowerSetting.GAIN,
+          Drift.GAIN,
+          Drift.GREATEST);
 
-  /** Rotor speed over its nominal value beyond which the pilot raises the collective (assumed). */
-  private static final double FAST_ROTOR = 1.05;
-
-  /** Collective for an excess of all the nominal rotor speed, rad (assumed). */
-  private static final double OVERSPEED_GAIN = 0.6;
+  /**
+   * Square of a difference of rotor speed, over nominal, that rounds the corner off (numerical).
+   */
+  private static final double ROTOR_SPEED_ROUNDING = 1e-4;
 
   private final ParameterSet numbers;
   private final double noseDown;
@@ -76,6 +110,12 @@ public final class Autorotation extends MadeOf implements Recovery {
   private final double collectiveRate;
   private final double flareAirspeed;
   private final double climbPower;
+  private final double fastRotor;
+  private final double overspeedGain;
+  private final double slowRotor;
+  private final double droopGain;
+  private final Drift drift;
+  private final PowerSetting power;
   private final StepOrder order;
   private final List<Phase> phases;
 
@@ -94,6 +134,12 @@ public final class Autorotation extends MadeOf implements Recovery {
     collectiveRate = numbers.si(COLLECTIVE_RATE);
     flareAirspeed = numbers.si(FLARE_AIRSPEED);
     climbPower = numbers.si(CLIMB_POWER);
+    fastRotor = numbers.si(FAST_ROTOR);
+    overspeedGain = numbers.si(OVERSPEED_GAIN);
+    slowRotor = numbers.si(SLOW_ROTOR);
+    droopGain = numbers.si(DROOP_GAIN);
+    drift = Drift.of(numbers);
+    power = new PowerSetting(numbers.si(PowerSetting.GAIN));
     order = new StepOrder(numbers.si(COLLECTIVE_LATER));
     phases =
         List.of(
@@ -131,19 +177,26 @@ public final class Autorotation extends MadeOf implements Recovery {
   }
 
   private void flareAndPower(Cockpit seen, Controls controls) {
-    command(flare, PowerSetting.collective(seen, climbPower), seen, controls);
+    double collective = power.collective(seen, climbPower) - againstDroop(seen);
+    command(flare, collective, seen, controls);
   }
 
   private void command(double noseUp, double collective, Cockpit seen, Controls controls) {
     double nose = seen.hoverPitch() + noseUp;
-    controls.bank(order.attitude(seen, seen.bank(), Drift.bank(seen, seen.hoverBank())), rate);
+    controls.bank(order.attitude(seen, seen.bank(), drift.bank(seen, seen.hoverBank())), rate);
     controls.pitch(order.attitude(seen, seen.pitch(), nose), rate);
     controls.collective(order.collective(seen, collective), collectiveRate);
   }
 
+  /** Less collective where the rotor runs slow, while the engine takes the load again. */
+  private double againstDroop(Cockpit seen) {
+    double under = slowRotor - seen.rotorSpeed();
+    return 0.5 * droopGain * (under + Math.sqrt(under * under + ROTOR_SPEED_ROUNDING));
+  }
+
   /** More collective where the rotor runs fast, as any pilot gives in a glide. */
-  private static double againstOverspeed(Cockpit seen) {
-    double over = seen.rotorSpeed() - FAST_ROTOR;
-    return 0.5 * OVERSPEED_GAIN * (over + Math.sqrt(over * over + 1e-4));
+  private double againstOverspeed(Cockpit seen) {
+    double over = seen.rotorSpeed() - fastRotor;
+    return 0.5 * overspeedGain * (over + Math.sqrt(over * over + ROTOR_SPEED_ROUNDING));
   }
 }

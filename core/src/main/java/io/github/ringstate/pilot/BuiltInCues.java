@@ -7,6 +7,12 @@ import java.util.stream.Collectors;
 /** The cues that {@link Cue} makes, as values: cues of equal numbers are equal. */
 final class BuiltInCues {
 
+  /** Collective above that of the hover that counts as much as 1 m/s of sink, rad (assumed). */
+  private static final double NOTICED_COLLECTIVE = 0.01;
+
+  /** Upward acceleration that is noticed, m/s2 (assumed). */
+  private static final double NOTICED_ACCELERATION = 0.3;
+
   private BuiltInCues() {}
 
   record SinkShown(double intended, double margin) implements Cue {
@@ -40,10 +46,10 @@ final class BuiltInCues {
 
     @Override
     public double level(Cockpit seen) {
-      // each in units of its own size of notice (assumed): 1 m/s, 0.6 degrees, 0.3 m/s2
+      // each in units of its own size of notice, sink in m/s
       double sinking = -seen.verticalSpeed() - sink;
-      double raised = (seen.collective() - seen.hoverCollective()) / 0.01;
-      double unanswered = 1 - seen.verticalAcceleration() / 0.3;
+      double raised = (seen.collective() - seen.hoverCollective()) / NOTICED_COLLECTIVE;
+      double unanswered = 1 - seen.verticalAcceleration() / NOTICED_ACCELERATION;
       return Math.min(sinking, Math.min(raised, unanswered));
     }
   }

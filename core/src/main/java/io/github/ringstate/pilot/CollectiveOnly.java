@@ -29,10 +29,13 @@ public final class CollectiveOnly extends MadeOf implements Recovery {
       Parameter.of("attitude rate", Unit.DEGREE_PER_SECOND, 2, 30, 12, "assumed");
 
   /** All parameters of the technique. */
-  public static final List<Parameter> PARAMETERS = List.of(POWER, COLLECTIVE_RATE, RATE);
+  public static final List<Parameter> PARAMETERS =
+      List.of(POWER, COLLECTIVE_RATE, RATE, PowerSetting.GAIN, Drift.GAIN, Drift.GREATEST);
 
   private final ParameterSet numbers;
   private final double power;
+  private final Drift drift;
+  private final PowerSetting setting;
   private final double collectiveRate;
   private final double rate;
   private final List<Phase> phases;
@@ -46,6 +49,8 @@ public final class CollectiveOnly extends MadeOf implements Recovery {
     super(numbers.only(PARAMETERS));
     this.numbers = numbers.only(PARAMETERS);
     power = numbers.si(POWER);
+    drift = Drift.of(numbers);
+    setting = new PowerSetting(numbers.si(PowerSetting.GAIN));
     collectiveRate = numbers.si(COLLECTIVE_RATE);
     rate = numbers.si(RATE);
     phases = List.of(Phase.last("power", this::command));
@@ -77,7 +82,7 @@ public final class CollectiveOnly extends MadeOf implements Recovery {
 
   private void command(Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch(), rate);
-    controls.bank(Drift.bank(seen, seen.hoverBank()), rate);
-    controls.collective(PowerSetting.collective(seen, power * seen.takeOffPower()), collectiveRate);
+    controls.bank(drift.bank(seen, seen.hoverBank()), rate);
+    controls.collective(setting.collective(seen, power * seen.takeOffPower()), collectiveRate);
   }
 }

@@ -37,9 +37,10 @@ public final class CollectiveRaised extends MadeOf implements Recovery {
 
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
-      List.of(COLLECTIVE_RAISED, COLLECTIVE_RATE, RATE);
+      List.of(COLLECTIVE_RAISED, COLLECTIVE_RATE, RATE, Drift.GAIN, Drift.GREATEST);
 
   private final ParameterSet numbers;
+  private final Drift drift;
   private final double raised;
   private final double collectiveRate;
   private final double rate;
@@ -53,6 +54,7 @@ public final class CollectiveRaised extends MadeOf implements Recovery {
   public CollectiveRaised(ParameterSet numbers) {
     super(numbers.only(PARAMETERS));
     this.numbers = numbers.only(PARAMETERS);
+    drift = Drift.of(numbers);
     raised = numbers.si(COLLECTIVE_RAISED);
     collectiveRate = numbers.si(COLLECTIVE_RATE);
     rate = numbers.si(RATE);
@@ -85,7 +87,7 @@ public final class CollectiveRaised extends MadeOf implements Recovery {
 
   private void command(Cockpit seen, Controls controls) {
     controls.pitch(seen.hoverPitch(), rate);
-    controls.bank(Drift.bank(seen, seen.hoverBank()), rate);
+    controls.bank(drift.bank(seen, seen.hoverBank()), rate);
     controls.collective(seen.heldCollective() + raised, collectiveRate);
   }
 }

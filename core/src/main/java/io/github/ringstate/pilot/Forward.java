@@ -79,7 +79,10 @@ public final class Forward extends MadeOf implements Recovery {
           POWER_AIRSPEED,
           EXIT_AIRSPEED,
           CLIMB_POWER,
-          COLLECTIVE_LATER);
+          COLLECTIVE_LATER,
+          PowerSetting.GAIN,
+          Drift.GAIN,
+          Drift.GREATEST);
 
   private final ParameterSet numbers;
   private final double noseDown;
@@ -89,6 +92,8 @@ public final class Forward extends MadeOf implements Recovery {
   private final double powerAirspeed;
   private final double exitAirspeed;
   private final double climbPower;
+  private final Drift drift;
+  private final PowerSetting power;
   private final StepOrder order;
   private final List<Phase> phases;
 
@@ -107,6 +112,8 @@ public final class Forward extends MadeOf implements Recovery {
     powerAirspeed = numbers.si(POWER_AIRSPEED);
     exitAirspeed = numbers.si(EXIT_AIRSPEED);
     climbPower = numbers.si(CLIMB_POWER);
+    drift = Drift.of(numbers);
+    power = new PowerSetting(numbers.si(PowerSetting.GAIN));
     order = new StepOrder(numbers.si(COLLECTIVE_LATER));
     phases =
         List.of(
@@ -154,16 +161,16 @@ public final class Forward extends MadeOf implements Recovery {
   }
 
   private void powerBack(Cockpit seen, Controls controls) {
-    double collective = PowerSetting.collective(seen, climbPower);
+    double collective = power.collective(seen, climbPower);
     command(seen.hoverPitch() - noseDown, collective, seen, controls);
   }
 
   private void climbAway(Cockpit seen, Controls controls) {
-    command(seen.hoverPitch(), PowerSetting.collective(seen, climbPower), seen, controls);
+    command(seen.hoverPitch(), power.collective(seen, climbPower), seen, controls);
   }
 
   private void command(double nose, double collective, Cockpit seen, Controls controls) {
-    controls.bank(order.attitude(seen, seen.bank(), Drift.bank(seen, seen.hoverBank())), rate);
+    controls.bank(order.attitude(seen, seen.bank(), drift.bank(seen, seen.hoverBank())), rate);
     controls.pitch(order.attitude(seen, seen.pitch(), nose), rate);
     controls.collective(order.collective(seen, collective), collectiveRate);
   }

@@ -48,13 +48,21 @@ public final class Lateral extends MadeOf implements Recovery {
 
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
-      List.of(BANK, RATE, COLLECTIVE_RATE, CLIMB_POWER, EXIT_AIRSPEED, COLLECTIVE_LATER);
+      List.of(
+          BANK,
+          RATE,
+          COLLECTIVE_RATE,
+          CLIMB_POWER,
+          EXIT_AIRSPEED,
+          COLLECTIVE_LATER,
+          PowerSetting.GAIN);
 
   private final ParameterSet numbers;
   private final double bank;
   private final double rate;
   private final double collectiveRate;
   private final double climbPower;
+  private final PowerSetting power;
   private final StepOrder order;
   private final double exitAirspeed;
   private final List<Phase> phases;
@@ -71,6 +79,7 @@ public final class Lateral extends MadeOf implements Recovery {
     rate = numbers.si(RATE);
     collectiveRate = numbers.si(COLLECTIVE_RATE);
     climbPower = numbers.si(CLIMB_POWER);
+    power = new PowerSetting(numbers.si(PowerSetting.GAIN));
     order = new StepOrder(numbers.si(COLLECTIVE_LATER));
     exitAirspeed = numbers.si(EXIT_AIRSPEED);
     phases =
@@ -109,7 +118,6 @@ public final class Lateral extends MadeOf implements Recovery {
   private void command(double wanted, Cockpit seen, Controls controls) {
     controls.pitch(order.attitude(seen, seen.pitch(), seen.hoverPitch()), rate);
     controls.bank(order.attitude(seen, seen.bank(), wanted), rate);
-    controls.collective(
-        order.collective(seen, PowerSetting.collective(seen, climbPower)), collectiveRate);
+    controls.collective(order.collective(seen, power.collective(seen, climbPower)), collectiveRate);
   }
 }

@@ -1,12 +1,21 @@
 package io.github.ringstate.pilot;
 
-/** How a pilot sets power: by moving the collective until the instrument shows what is wanted. */
-public final class PowerSetting {
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.Unit;
 
-  /** Collective that is put in for an error of all the continuous power, rad (assumed). */
-  private static final double GAIN = 0.08;
+/**
+ * How a pilot sets power: by moving the collective until the instrument shows what is wanted.
+ *
+ * @param gain collective that is put in for an error of all the continuous power, rad
+ */
+public record PowerSetting(double gain) {
 
-  private PowerSetting() {}
+  /**
+   * Collective that is put in for an error of all the continuous power. Default 0.08 rad, range
+   * 0.01 to 0.5 rad.
+   */
+  public static final Parameter GAIN =
+      Parameter.of("power gain", Unit.RADIAN, 0.01, 0.5, 0.08, "assumed");
 
   /**
    * The collective to command for a power.
@@ -15,7 +24,7 @@ public final class PowerSetting {
    * @param power the power wanted, over the continuous power
    * @return blade pitch at three quarters of the radius, rad
    */
-  public static double collective(Cockpit seen, double power) {
-    return seen.collective() + GAIN * (power - seen.power());
+  public double collective(Cockpit seen, double power) {
+    return seen.collective() + gain * (power - seen.power());
   }
 }

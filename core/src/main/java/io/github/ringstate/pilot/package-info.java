@@ -54,6 +54,10 @@
  * Their delays follow {@link io.github.ringstate.pilot.Delays}, log-normal or gamma; {@link
  * io.github.ringstate.pilot.PilotState} has four sets of them. The spreads are assumed throughout,
  * and so is most of the delays: no source gives a distribution for helicopter pilots.
+ *
+ * <p>All of it in formulas: <a
+ * href="{@docRoot}/io/github/ringstate/dynamics/doc-files/equations.html">Equations of the
+ * flight</a>.
  */
 @NullMarked
 package io.github.ringstate.pilot;

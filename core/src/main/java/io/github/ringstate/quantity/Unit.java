@@ -26,6 +26,10 @@ public enum Unit {
   KNOT("kt", "kt", 1852.0 / 3600.0),
   /** Foot per minute. */
   FOOT_PER_MINUTE("ft/min", "fpm", 0.3048 / 60),
+  /** Radian, an angle. */
+  RADIAN("rad", "rad", 1),
+  /** Radian for a metre per second. */
+  RADIAN_SECOND_PER_METRE("rad s/m", "rad_s_per_m", 1),
   /** Degree of angle. */
   DEGREE("deg", "deg", Math.PI / 180),
   /** Degree per second. */
@@ -34,6 +38,8 @@ public enum Unit {
   DEGREE_PER_SECOND_SQUARED("deg/s2", "deg_per_s2", Math.PI / 180),
   /** Per radian. */
   PER_RADIAN("1/rad", "per_rad", 1),
+  /** Per radian squared. */
+  PER_SQUARE_RADIAN("1/rad2", "per_rad2", 1),
   /** Square metre. */
   SQUARE_METRE("m2", "m2", 1),
   /** Kilogram square metre, a moment of inertia. */

@@ -11,6 +11,12 @@ package io.github.ringstate.rotor;
  */
 public final class GroundEffect {
 
+  /** Least height of the disc over the radius for which the formula holds (from memory). */
+  private static final double LOWEST_DISC = 0.5;
+
+  /** Square of a speed, m2/s2, that is added so that none can be divided by (numerical). */
+  private static final double STILL_AIR_SQUARED = 1e-12;
+
   private GroundEffect() {}
 
   /**
@@ -24,9 +30,9 @@ public final class GroundEffect {
    */
   public static double inducedRatio(
       double radius, double discHeight, double edgewise, double induced) {
-    double near = radius / (4 * Math.max(discHeight, 0.5 * radius));
+    double near = radius / (4 * Math.max(discHeight, LOWEST_DISC * radius));
     double v2 = induced * induced;
-    double atConstantPower = 1 - near * near * v2 / (v2 + edgewise * edgewise + 1e-12);
+    double atConstantPower = 1 - near * near * v2 / (v2 + edgewise * edgewise + STILL_AIR_SQUARED);
     return atConstantPower * Math.sqrt(atConstantPower);
   }
 }

@@ -70,8 +70,8 @@ public final class Rotor {
       Parameter.of("root cutout", Unit.ONE, 0, 0.3, 0.1, "invented within the typical range");
 
   /**
-   * Mean profile drag coefficient of the blade sections. Default 0.01, range 0.005 to 0.02 (a pure
-   * number).
+   * Mean profile drag coefficient of the blade sections at a blade loading CT/s of 0.07. Default
+   * 0.01, range 0.005 to 0.02 (a pure number).
    */
   public static final Parameter PROFILE_DRAG =
       Parameter.of(
@@ -80,7 +80,34 @@ public final class Rotor {
           0.005,
           0.02,
           0.01,
-          "usual mean value, 0.008 to 0.012 (from memory)");
+          "usual mean value in hover, 0.008 to 0.012 (from memory)");
+
+  /**
+   * Part of the section's drag coefficient that goes with its angle of attack. Default -0.0216
+   * 1/rad, range -0.1 to 0.1 1/rad.
+   */
+  public static final Parameter PROFILE_DRAG_SLOPE =
+      Parameter.of(
+          "profile drag slope",
+          Unit.PER_RADIAN,
+          -0.1,
+          0.1,
+          -0.0216,
+          "cd = 0.0087 - 0.0216 a + 0.400 a^2, Bailey, NACA TR 716, 1941 (from memory)");
+
+  /**
+   * Part of the section's drag coefficient that goes with its angle of attack squared. Default 0.4
+   * 1/rad2, range 0 to 2 1/rad2.
+   */
+  public static final Parameter PROFILE_DRAG_CURVATURE =
+      Parameter.of(
+          "profile drag curvature",
+          Unit.PER_SQUARE_RADIAN,
+          0,
+          2,
+          0.4,
+          "cd = 0.0087 - 0.0216 a + 0.400 a^2, Bailey, NACA TR 716, 1941 (from memory); steeper"
+              + " beyond the stall, where it is an underestimate");
 
   /** Induced power over that of uniform inflow. Default 1.15, range 1 to 1.4 (a pure number). */
   public static final Parameter INDUCED_POWER_FACTOR =
@@ -152,12 +179,26 @@ public final class Rotor {
           TIP_LOSS,
           ROOT_CUTOUT,
           PROFILE_DRAG,
+          PROFILE_DRAG_SLOPE,
+          PROFILE_DRAG_CURVATURE,
           INDUCED_POWER_FACTOR,
           BLADE_LOADING_LIMIT,
           INERTIA,
           APPARENT_MASS,
           MINIMUM_MASS_FLOW,
           HUB_HEIGHT);
+
+  /** Blade loading at which the mean profile drag coefficient is given: that of a usual hover. */
+  private static final double USUAL_LOADING = 0.07;
+
+  /** What a squared advance ratio adds to profile power (Bennett, from memory). */
+  private static final double PROFILE_EDGEWISE = 4.65;
+
+  /**
+   * Square of a flow through the disc, in hover induced velocities, that is added so that none can
+   * be divided by (numerical).
+   */
+  private static final double STILL_FLOW_SQUARED = 1e-4;
 
   /** Over what the least mass flow is rounded off, to either side, in hover induced velocities. */
   private static final double LEAST_FLOW_ROUNDING = 0.7;
@@ -173,6 +214,8 @@ public final class Rotor {
   private final double ofTwistMu2;
   private final double perLambda;
   private final double perProfilePower;
+  private final double profileSlope;
+  private final double profileCurvature;
   private final double inducedPowerFactor;
   private final double bladeLoadingLimit;
   private final double inertia;
@@ -205,6 +248,11 @@ public final class Rotor {
     ofTwistMu2 = twist * (span2 - 0.75 * span1) / 2;
     perLambda = span2;
     perProfilePower = solidity * numbers.si(PROFILE_DRAG) / 8 * area;
+    // with the angle of attack 4 (CT/s) / (a r) of ideal twist, integrated over cd r^3
+    double perLoading = 1 / halfSlope;
+    profileSlope = solidity * area * numbers.si(PROFILE_DRAG_SLOPE) * perLoading / 3;
+    profileCurvature =
+        solidity * area * numbers.si(PROFILE_DRAG_CURVATURE) * perLoading * perLoading;
     inducedPowerFactor = numbers.si(INDUCED_POWER_FACTOR);
     bladeLoadingLimit = numbers.si(BLADE_LOADING_LIMIT);
     inertia = numbers.si(INERTIA);
@@ -288,6 +336,44 @@ public final class Rotor {
   }
 
   /**
+   * Blade loading CT/s by blade element theory, as if the blades did not stall. It stands for their
+   * mean angle of attack.
+   *
+   * @param tipSpeed the speed of the blade tips, m/s
+   * @param collective blade pitch at three quarters of the radius, rad
+   * @param edgewiseSquared the square of the edgewise speed, m2/s2
+   * @param inflow the total axial flow down through the disc, m/s
+   * @return the blade loading, a pure number; negative if the blades push down
+   */
+  public double unstalledLoading(
+      double tipSpeed, double collective, double edgewiseSquared, double inflow) {
+    double perTip = 1 / tipSpeed;
+    double mu2 = edgewiseSquared * perTip * perTip;
+    return halfSlope
+        * ((perCollective + mu2 * perCollectiveMu2) * collective
+            + ofTwist
+            + mu2 * ofTwistMu2
+            - perLambda * inflow * perTip);
+  }
+
+  /**
+   * Thrust at a blade loading, which stall holds below its limit.
+   *
+   * @param density the air's density, kg/m3
+   * @param tipSpeed the speed of the blade tips, m/s
+   * @param unstalledLoading the {@linkplain #unstalledLoading blade loading without stall}
+   * @return the thrust along the shaft, N; negative if the blades push down
+   */
+  public double thrust(double density, double tipSpeed, double unstalledLoading) {
+    return density
+        * area
+        * tipSpeed
+        * tipSpeed
+        * solidity
+        * SoftLimit.within(unstalledLoading, bladeLoadingLimit);
+  }
+
+  /**
    * Thrust by blade element theory.
    *
    * @param density the air's density, kg/m3
@@ -299,20 +385,8 @@ public final class Rotor {
    */
   public double thrust(
       double density, double tipSpeed, double collective, double edgewiseSquared, double inflow) {
-    double perTip = 1 / tipSpeed;
-    double mu2 = edgewiseSquared * perTip * perTip;
-    double linear =
-        halfSlope
-            * ((perCollective + mu2 * perCollectiveMu2) * collective
-                + ofTwist
-                + mu2 * ofTwistMu2
-                - perLambda * inflow * perTip);
-    return density
-        * area
-        * tipSpeed
-        * tipSpeed
-        * solidity
-        * SoftLimit.within(linear, bladeLoadingLimit);
+    return thrust(
+        density, tipSpeed, unstalledLoading(tipSpeed, collective, edgewiseSquared, inflow));
   }
 
   /**
@@ -327,35 +401,54 @@ public final class Rotor {
   }
 
   /**
-   * Profile power, (s cd0 / 8) rho A Vtip^3 (1 + 4.65 mu^2).
+   * Profile power, (s cd / 8) rho A Vtip^3 (1 + 4.65 mu^2), with a mean drag coefficient cd that
+   * rises with the blades' angle of attack.
    *
-   * <p>Source: Leishman, ch. 5, with the factor 4.65 for the in-plane force and radial flow
+   * <p>The section's polar is cd = d0 + d1 a + d2 a^2 (Bailey, NACA TR 716, 1941). With the angle
+   * of attack 4 (CT/s) / (a r) of an ideally twisted blade the torque becomes s d0 / 8 + 2 d1 CT /
+   * (3 a) + 4 d2 CT^2 / (s a^2) (Gessow and Myers, <i>Aerodynamics of the Helicopter</i>, from
+   * memory). The first term is set so that cd is the {@linkplain #PROFILE_DRAG given mean value} at
+   * CT/s = 0.07. CT/s is taken as it were without stall, so that pitch which no longer brings
+   * thrust still costs power. The factor 4.65 stands for the in-plane force and radial flow
    * (Bennett, from memory).
    *
    * @param density the air's density, kg/m3
    * @param tipSpeed the speed of the blade tips, m/s
    * @param edgewiseSquared the square of the edgewise speed, m2/s2
+   * @param unstalledLoading the {@linkplain #unstalledLoading blade loading without stall}
    * @return the power, W
    */
-  public double profilePower(double density, double tipSpeed, double edgewiseSquared) {
-    return perProfilePower * density * tipSpeed * (tipSpeed * tipSpeed + 4.65 * edgewiseSquared);
+  public double profilePower(
+      double density, double tipSpeed, double edgewiseSquared, double unstalledLoading) {
+    double more = unstalledLoading - USUAL_LOADING;
+    double rise = more * (profileSlope + profileCurvature * (unstalledLoading + USUAL_LOADING));
+    return (perProfilePower + rise)
+        * density
+        * tipSpeed
+        * (tipSpeed * tipSpeed + PROFILE_EDGEWISE * edgewiseSquared);
   }
 
   /**
-   * Power that thrust takes: T (Vaxial + v) and the losses of non-uniform inflow, (k - 1) T v.
+   * Power that thrust takes: T (Vaxial + v) and the losses of non-uniform inflow, (k - 1) T [(1 -
+   * s) v + r].
    *
-   * <p>Inflow fitted to measurements in the ring state contains those losses already; they are
-   * counted once.
+   * <p>Inflow fitted to measurements in the ring state contains a share s of those losses already;
+   * they are counted once. Where such an inflow is anchored at the ideal hover it contains less,
+   * and r is what it leaves out.
    *
    * @param thrust the thrust, N
    * @param axial the axial speed, m/s, positive in climb
    * @param induced the induced velocity, m/s
    * @param lossShare how much of the losses the induced velocity already contains, 0 to 1
+   * @param ringLosses the losses r of the ring that it does not contain, as an induced velocity
+   *     that the factor would be applied to, m/s
    * @return the power, W; negative where the air drives the rotor
    */
-  public double thrustPower(double thrust, double axial, double induced, double lossShare) {
+  public double thrustPower(
+      double thrust, double axial, double induced, double lossShare, double ringLosses) {
     return thrust * (axial + induced)
-        + (inducedPowerFactor - 1) * (1 - lossShare) * Math.abs(thrust) * induced;
+        + (inducedPowerFactor - 1) * (1 - lossShare) * Math.abs(thrust) * induced
+        + (inducedPowerFactor - 1) * Math.abs(thrust) * ringLosses;
   }
 
   /**
@@ -379,7 +472,8 @@ public final class Rotor {
     double floor = minimumMassFlow * hoverInduced;
     double vh2 = hoverInduced * hoverInduced;
     double massFlow =
-        (x2 + (inflow + induced) * inflow) / Math.sqrt(x2 + inflow * inflow + 1e-4 * vh2);
+        (x2 + (inflow + induced) * inflow)
+            / Math.sqrt(x2 + inflow * inflow + STILL_FLOW_SQUARED * vh2);
     return perLagLength
         * (floor + SoftLimit.positive(massFlow - floor, LEAST_FLOW_ROUNDING * hoverInduced));
   }

@@ -13,7 +13,10 @@
  * <tr><td>thrust</td><td>blade element, uniform inflow, linear twist, tip loss, root cut-out</td>
  *     <td>Gessow and Myers; Leishman ch. 3</td></tr>
  * <tr><td>stall</td><td>smooth limit on CT/s</td><td>assumed</td></tr>
- * <tr><td>power</td><td>T (Vaxial + k v) + profile power</td><td>Leishman ch. 5</td></tr>
+ * <tr><td>power</td><td>T (Vaxial + k v) + profile power, losses of a vortex ring counted apart</td>
+ *     <td>Leishman ch. 5</td></tr>
+ * <tr><td>profile drag</td><td>a polar of second degree in the angle of attack</td>
+ *     <td>NACA TR 716; Gessow and Myers</td></tr>
  * <tr><td>inflow lag</td><td>apparent mass, mass flow bounded from below</td>
  *     <td>NACA TN 3044; Vertica 5, 1981</td></tr>
  * <tr><td>{@link io.github.ringstate.rotor.GroundEffect ground effect}</td><td>image source</td>
@@ -22,6 +25,10 @@
  *
  * <p>Left out: flapping and the tilt of the disc against the shaft, non-uniform inflow as states,
  * blade stall in detail, compressibility.
+ *
+ * <p>All of it in formulas: <a
+ * href="{@docRoot}/io/github/ringstate/dynamics/doc-files/equations.html">Equations of the
+ * flight</a>.
  */
 @NullMarked
 package io.github.ringstate.rotor;

@@ -70,7 +70,17 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
 
   /** All parameters. */
   public static final List<Parameter> PARAMETERS =
-      List.of(LEAN, RATE, REDUCTION, COLLECTIVE_RATE, POWER_AIRSPEED, EXIT_AIRSPEED, CLIMB_POWER);
+      List.of(
+          LEAN,
+          RATE,
+          REDUCTION,
+          COLLECTIVE_RATE,
+          POWER_AIRSPEED,
+          EXIT_AIRSPEED,
+          CLIMB_POWER,
+          PowerSetting.GAIN,
+          Drift.GAIN,
+          Drift.GREATEST);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public EqualTerms {
@@ -95,7 +105,9 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
             way == Way.NOWHERE ? 0 : numbers.si(LEAN),
             numbers.si(RATE),
             numbers.si(COLLECTIVE_RATE),
-            numbers.si(CLIMB_POWER));
+            numbers.si(CLIMB_POWER),
+            new PowerSetting(numbers.si(PowerSetting.GAIN)),
+            Drift.of(numbers));
     double reduction = numbers.si(REDUCTION);
     double power = numbers.si(POWER_AIRSPEED);
     double exit = numbers.si(EXIT_AIRSPEED);
@@ -114,7 +126,13 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
 
   /** What the hands do, in SI units. */
   private record Hands(
-      Way way, double lean, double rate, double collectiveRate, double climbPower) {
+      Way way,
+      double lean,
+      double rate,
+      double collectiveRate,
+      double climbPower,
+      PowerSetting setting,
+      Drift drift) {
 
     /** Airspeed the way the craft leans, m/s. */
     double along(Cockpit seen) {
@@ -136,7 +154,7 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
 
     void leanWithPower(Cockpit seen, Controls controls) {
       attitude(lean, seen, controls);
-      controls.collective(PowerSetting.collective(seen, climbPower), collectiveRate);
+      controls.collective(setting.collective(seen, climbPower), collectiveRate);
     }
 
     void leanReduced(Cockpit seen, double reduction, Controls controls) {
@@ -146,7 +164,7 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
 
     void level(Cockpit seen, Controls controls) {
       attitude(0, seen, controls);
-      controls.collective(PowerSetting.collective(seen, climbPower), collectiveRate);
+      controls.collective(setting.collective(seen, climbPower), collectiveRate);
     }
 
     private void attitude(double angle, Cockpit seen, Controls controls) {
@@ -155,7 +173,7 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
       controls.bank(
           way == Way.ASIDE
               ? seen.hoverBank() + seen.tailPush() * angle
-              : Drift.bank(seen, seen.hoverBank()),
+              : drift.bank(seen, seen.hoverBank()),
           rate);
     }
   }

@@ -2,6 +2,7 @@ package io.github.ringstate.study;
 
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Spread;
@@ -36,9 +37,18 @@ public record ModelSpread(PilotStudy study, int models) {
           Spread.even(RingStateInflow.EXIT_AXIAL, -1.6, -1.4),
           // assumed: what still gives a runaway of the sink as it is described
           Spread.even(RingStateInflow.ONSET_TOTAL, 0.86, 0.94),
-          Spread.even(RingStateInflow.EXIT_TOTAL, 1.25, 1.55),
-          // assumed: the boundary then reaches 0.64 to 0.91 hover induced velocities
-          Spread.even(RingStateInflow.FADE_EDGEWISE, 1.0, 1.2));
+          Spread.even(RingStateInflow.EXIT_TOTAL, 1.2, 1.4),
+          // assumed: the boundary then reaches 0.58 to 0.88 hover induced velocities
+          Spread.even(RingStateInflow.FADE_EDGEWISE, 1.0, 1.2),
+          // 1 by the quartic fit, 1.5 to 2.45 by the two-segment fit; less than the least of them
+          // as well, since the axial curve may hold some of the losses
+          Spread.even(RingStateInflow.LOSSES, 0.5, 2),
+          // assumed, never measured: from a ring that goes at once to twice the standard time
+          Spread.even(RingMemory.DISSOLVING_TIME, 0, 7.2),
+          // assumed: half and twice the lag of the inflow
+          Spread.even(RingMemory.DEEPENING_TIME, 0.1, 0.4),
+          // numerical: so that the band shows it if it mattered
+          Spread.even(RingMemory.SWITCH_WIDTH, 0.01, 0.04));
 
   /** Checks the number of models. */
   public ModelSpread {

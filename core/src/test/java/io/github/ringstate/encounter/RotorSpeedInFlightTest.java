@@ -52,6 +52,7 @@ class RotorSpeedInFlightTest {
     assertTrue(rotorSpeeds(encounter).getMin() < 0.95);
   }
 
+  /** What the engine's own time costs is less than the margin to the warning, 5 per cent. */
   @ParameterizedTest
   @MethodSource("demoCraft")
   void withinThePowerThereIsTheRotorKeepsItsSpeed(Helicopter craft) {
@@ -59,8 +60,8 @@ class RotorSpeedInFlightTest {
       for (double delay : new double[] {0, 1, 3, 6}) {
         Encounter encounter = Encounter.of(craft).withRecovery(recovery).withDelay(delay);
         DoubleSummaryStatistics speeds = rotorSpeeds(encounter);
-        assertTrue(speeds.getMin() > 0.98, recovery.name() + " " + speeds.getMin());
-        assertTrue(speeds.getMax() < 1.02, recovery.name() + " " + speeds.getMax());
+        assertTrue(speeds.getMin() > 0.95, recovery.name() + " " + speeds.getMin());
+        assertTrue(speeds.getMax() < 1.03, recovery.name() + " " + speeds.getMax());
         assertTrue(
             encounter.fly().occurrences().stream()
                 .noneMatch(seen -> seen.kind() == EventKind.LOW_ROTOR_SPEED));

@@ -64,11 +64,37 @@ class TabulatedInflowTest {
   void beyondTheTableTheModelIsAsked() {
     assertEquals(MODEL.induced(3, -1), TABLE.induced(3, -1));
     assertEquals(MODEL.induced(0.2, -4), TABLE.induced(0.2, -4));
-    assertEquals(MODEL.slope(0.3, -0.7), TABLE.slope(0.3, -0.7));
+    assertEquals(MODEL.slope(3, -0.7), TABLE.slope(3, -0.7));
     assertEquals(MODEL.lossShare(0.3, -0.7), TABLE.lossShare(0.3, -0.7));
     assertThrows(OutOfRangeException.class, () -> TABLE.induced(Double.NaN, -1));
     assertThrows(OutOfRangeException.class, () -> TABLE.induced(0, Double.NaN));
     assertThrows(OutOfRangeException.class, () -> TABLE.induced(-0.1, 0));
+  }
+
+  /** Second method: the model itself. */
+  @Test
+  void theSlopeIsThatOfTheModelWithinAThousandth() {
+    SplittableRandom random = new SplittableRandom(4);
+    for (int i = 0; i < 100_000; i++) {
+      double x = 2 * random.nextDouble();
+      double z = -2.5 + 3.5 * random.nextDouble();
+      assertEquals(MODEL.slope(x, z), TABLE.slope(x, z), 1e-3, x + " " + z);
+    }
+  }
+
+  /** Second method: the model itself. */
+  @Test
+  void theRingIsThatOfTheModel() {
+    VortexRing exact = MODEL.ring();
+    VortexRing table = TABLE.ring();
+    assertEquals(exact.losses(), table.losses());
+    assertEquals(exact.memory(), table.memory());
+    for (double z = -3; z < 1; z += 0.00113) {
+      assertEquals(exact.own(z), table.own(z), 4e-7, "z = " + z);
+      assertEquals(exact.left(1 + z / 3), table.left(1 + z / 3));
+      assertEquals(
+          exact.feeding(MODEL, 0.4, z), table.feeding(TABLE, 0.4, z), 0.02, "feeding at " + z);
+    }
   }
 
   /** Any model that accepts the table's speeds may be tabulated. */

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RotorTest {
 
@@ -135,7 +136,10 @@ class RotorTest {
     assertEquals(0, untwistedFullSpan().thrust(DENSITY, 205, 0, 0, 0), 1e-12);
   }
 
-  /** (s cd0 / 8) rho A Vtip^3 (1 + 4.65 mu^2): Leishman, ch. 5 (from memory), by hand. */
+  /**
+   * (s cd0 / 8) rho A Vtip^3 (1 + 4.65 mu^2): Leishman, ch. 5 (from memory), by hand, at the blade
+   * loading at which the mean drag coefficient is given and at any if the polar is flat.
+   */
   @ParameterizedTest
   @CsvSource({"205, 0", "205, 20", "180, 40", "100, 10"})
   void profilePowerIsTheTextbookFormula(double tipSpeed, double edgewise) {
@@ -143,19 +147,59 @@ class RotorTest {
     double mu = edgewise / tipSpeed;
     double expected =
         0.03 * 0.01 / 8 * DENSITY * area * Math.pow(tipSpeed, 3) * (1 + 4.65 * mu * mu);
+    double squared = edgewise * edgewise;
+    Rotor flat =
+        new Rotor(STANDARD.with(Rotor.PROFILE_DRAG_SLOPE, 0).with(Rotor.PROFILE_DRAG_CURVATURE, 0));
     assertEquals(
         expected,
-        new Rotor(STANDARD).profilePower(DENSITY, tipSpeed, edgewise * edgewise),
+        new Rotor(STANDARD).profilePower(DENSITY, tipSpeed, squared, 0.07),
         1e-12 * expected);
+    for (double loading = -0.1; loading < 0.3; loading += 0.05) {
+      assertEquals(
+          expected, flat.profilePower(DENSITY, tipSpeed, squared, loading), 1e-12 * expected);
+    }
+  }
+
+  /**
+   * Second method: the polar of Bailey, NACA TR 716, 1941 (from memory), summed over the span of a
+   * blade of ideal twist, whose angle of attack is 4 (CT/s) / (a r).
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.04, 0.09, 0.12, 0.16, 0.2})
+  void profilePowerRisesWithBladeLoadingAsThePolarDoes(double loading) {
+    double area = Math.PI * 3.9 * 3.9;
+    int strips = 20_000;
+    double torque = 0;
+    for (int i = 0; i < strips; i++) {
+      double r = (i + 0.5) / strips;
+      torque += (polar(loading, r) - polar(0.07, r)) * r * r * r / strips;
+    }
+    double expected = 0.03 / 2 * (torque + 0.01 / 4) * DENSITY * area * Math.pow(205, 3);
+    assertEquals(
+        expected, new Rotor(STANDARD).profilePower(DENSITY, 205, 0, loading), 1e-6 * expected);
+  }
+
+  private static double polar(double loading, double r) {
+    double attack = 4 * loading / (5.73 * r);
+    return 0.0087 - 0.0216 * attack + 0.4 * attack * attack;
   }
 
   /** P = T Vaxial + k T v (Leishman, ch. 5), k not applied to losses that are in v already. */
   @Test
   void thrustPowerCountsTheLossesOfNonUniformInflowOnce() {
     Rotor rotor = new Rotor(STANDARD);
-    assertEquals(6000 * (2 + 1.15 * 7), rotor.thrustPower(6000, 2, 7, 0), 1e-9);
-    assertEquals(6000 * (2 + 7), rotor.thrustPower(6000, 2, 7, 1), 1e-9);
-    assertEquals(6000 * (-5 + 1.075 * 7), rotor.thrustPower(6000, -5, 7, 0.5), 1e-9);
+    assertEquals(6000 * (2 + 1.15 * 7), rotor.thrustPower(6000, 2, 7, 0, 0), 1e-9);
+    assertEquals(6000 * (2 + 7), rotor.thrustPower(6000, 2, 7, 1, 0), 1e-9);
+    assertEquals(6000 * (-5 + 1.075 * 7), rotor.thrustPower(6000, -5, 7, 0.5, 0), 1e-9);
+  }
+
+  /** By hand: the ring's own losses are added, in proportion to k - 1. */
+  @Test
+  void theRingsOwnLossesComeOnTop() {
+    Rotor rotor = new Rotor(STANDARD);
+    assertEquals(6000 * (-4 + 11 + 0.15 * 7), rotor.thrustPower(6000, -4, 11, 1, 7), 1e-9);
+    Rotor ideal = new Rotor(STANDARD.with(Rotor.INDUCED_POWER_FACTOR, 1));
+    assertEquals(6000 * (-4 + 11), ideal.thrustPower(6000, -4, 11, 1, 7), 1e-9);
   }
 
   /** T = 2 rho A vh^2 (Rankine and Froude). */

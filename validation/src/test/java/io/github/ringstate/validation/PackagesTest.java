@@ -14,8 +14,9 @@ class PackagesTest extends ModulePlan {
             Map.entry("", List.of()),
             Map.entry("catalogue", List.of("check", "numerics", "reference")),
             Map.entry("check", List.of()),
+            Map.entry("losses", List.of()),
             Map.entry("numerics", List.of()),
             Map.entry("reference", List.of()),
-            Map.entry("report", List.of("catalogue", "check"))));
+            Map.entry("report", List.of("catalogue", "check", "losses"))));
   }
 }

@@ -12,6 +12,8 @@ public final class Catalogue {
           new InclinedFlow(),
           new DescentFits(),
           new WholeRange(),
+          new RingPower(),
+          new RingLife(),
           new VerticalAutorotation(),
           new Boundaries(),
           new Hover(),
@@ -23,6 +25,7 @@ public final class Catalogue {
           new AtmosphereChecks(),
           new SinkRunaway(),
           new AltitudeLosses(),
+          new ReportedPull(),
           new EnergyBalance(),
           new Integrators());
 

@@ -50,14 +50,24 @@ record Craft(Helicopter declared, EquationsOfMotion motion) {
     return Math.sqrt(thrust / (2 * density() * area()));
   }
 
-  /** Profile power without edgewise speed, s cd0 / 8 rho A Vtip^3, W. */
-  double profilePower() {
-    return si(Rotor.SOLIDITY)
-        * si(Rotor.PROFILE_DRAG)
-        / 8
-        * density()
-        * area()
-        * Math.pow(si(Rotor.TIP_SPEED), 3);
+  /**
+   * Profile power without edgewise speed, s cd / 8 rho A Vtip^3, W, the mean drag coefficient by
+   * Bailey's polar for a blade of ideal twist.
+   */
+  double profilePower(double thrust) {
+    double tip = si(Rotor.TIP_SPEED);
+    double loading = thrust / (density() * area() * tip * tip * si(Rotor.SOLIDITY));
+    double drag = si(Rotor.PROFILE_DRAG) + polar(loading) - polar(0.07);
+    return si(Rotor.SOLIDITY) * drag / 8 * density() * area() * Math.pow(tip, 3);
+  }
+
+  /**
+   * What of the mean drag coefficient goes with blade loading: 8 times the torque 2 d1 (CT/s) / (3
+   * a) + 4 d2 (CT/s)^2 / a^2, the coefficients as published.
+   */
+  private double polar(double loading) {
+    double attack = 2 * loading / si(Rotor.LIFT_SLOPE);
+    return 8 * (-0.0216 * attack / 3 + 0.4 * attack * attack);
   }
 
   String name() {

@@ -2,6 +2,7 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
@@ -84,6 +85,37 @@ public final class EnginePower implements Topic {
                 models.craft(twin).continuousPower(models.air(1500))
                     / twin.si(Helicopter.CONTINUOUS_POWER),
                 "Its capability there, 0.89 of 1,350 kW, is above the rating."));
+    checks.add(
+        new Question(
+                "greatest power of the twin at sea level",
+                "power over declared take-off power",
+                "1",
+                ComparedWith.CLOSED_FORM,
+                Obtained.COMPUTED,
+                Sources.MECHANICS.at("the lesser of drive train limit and capability"))
+            .near(
+                1,
+                1e-12,
+                models.craft(twin).greatestPower(models.air(0))
+                    / twin.si(Helicopter.TAKE_OFF_POWER),
+                "The drive train is declared to bear the take-off power and no more."));
+    Craft craft = Craft.of(models, DemoCraft.UTILITY, models.ring());
+    double[] asked = craft.trimmed(0);
+    double hover = asked[State.ENGINE];
+    asked[State.COLLECTIVE] += 0.1;
+    checks.add(
+        new Question(
+                "engine asked for all it has, out of a hover",
+                "rate of power over greatest power",
+                "1/s",
+                ComparedWith.CLOSED_FORM,
+                Obtained.COMPUTED,
+                Sources.PADFIELD.at("chapter 3: a first-order lag of fuel and engine"))
+            .near(
+                (1 - hover) / DemoCraft.UTILITY.si(Helicopter.ENGINE_TIME),
+                1e-9,
+                craft.motion().at(0, asked).rate(State.ENGINE),
+                "(1 - p) / tau with the declared time constant, which is assumed; rounding."));
     return new Section(
         "engine",
         "Engine power",

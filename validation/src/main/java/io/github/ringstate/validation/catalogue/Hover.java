@@ -51,7 +51,7 @@ public final class Hover implements Topic {
                   0.75,
                   ideal / hover.loads().rotorPower(),
                   "The range usual for real rotors."));
-      double power = craft.si(Rotor.INDUCED_POWER_FACTOR) * ideal + craft.profilePower();
+      double power = craft.si(Rotor.INDUCED_POWER_FACTOR) * ideal + craft.profilePower(thrust);
       checks.add(
           new Question(
                   "main rotor power in hover, demo craft " + craft.name(),
@@ -59,7 +59,7 @@ public final class Hover implements Topic {
                   "kW",
                   ComparedWith.CLOSED_FORM,
                   Obtained.COMPUTED,
-                  Sources.LEISHMAN.at("chapter 2: P = k T vh + (s cd0 / 8) rho A Vtip^3"))
+                  Sources.LEISHMAN.at("chapter 2: P = k T vh + (s cd / 8) rho A Vtip^3"))
               .near(
                   power / 1000,
                   4e-4 * power / 1000,
@@ -164,7 +164,7 @@ public final class Hover implements Topic {
                 ComparedWith.CLOSED_FORM,
                 Obtained.COMPUTED,
                 Sources.LEISHMAN.at("chapter 2: (s cd0 / 8) rho A Vtip^3"))
-            .near(hover / 1000, 1e-9, rotor.profilePower(1.225, tip, 0) / 1000, "Rounding."));
+            .near(hover / 1000, 1e-9, rotor.profilePower(1.225, tip, 0, 0.07) / 1000, "Rounding."));
     checks.add(
         power(
                 "profile power at mu = 0.2",
@@ -174,8 +174,21 @@ public final class Hover implements Topic {
             .near(
                 hover * (1 + 4.65 * 0.04) / 1000,
                 1e-9,
-                rotor.profilePower(1.225, tip, 0.04 * tip * tip) / 1000,
+                rotor.profilePower(1.225, tip, 0.04 * tip * tip, 0.07) / 1000,
                 "Rounding."));
+    for (double loading : new double[] {0.02, 0.14}) {
+      checks.add(
+          power(
+                  "profile power in hover at a blade loading of " + loading,
+                  ComparedWith.SECOND_METHOD,
+                  Obtained.FROM_MEMORY,
+                  Sources.BAILEY)
+              .near(
+                  (hover + 0.03 * 1.225 * area * Math.pow(tip, 3) * polarTorque(loading)) / 1000,
+                  1e-9,
+                  rotor.profilePower(1.225, tip, 0, loading) / 1000,
+                  "The published polar along a blade of ideal twist, by quadrature; rounding."));
+    }
     checks.add(
         power(
                 "induced power with no losses in the inflow",
@@ -185,7 +198,7 @@ public final class Hover implements Topic {
             .near(
                 1.15 * 6000 * 7 / 1000,
                 1e-9,
-                rotor.thrustPower(6000, 0, 7, 0) / 1000,
+                rotor.thrustPower(6000, 0, 7, 0, 0) / 1000,
                 "Rounding."));
     checks.add(
         power(
@@ -196,8 +209,21 @@ public final class Hover implements Topic {
             .near(
                 6000 * (-4.0 + 10) / 1000,
                 1e-9,
-                rotor.thrustPower(6000, -4, 10, 1) / 1000,
+                rotor.thrustPower(6000, -4, 10, 1, 0) / 1000,
                 "Rounding."));
+  }
+
+  /** Torque over s of the polar beyond that at a blade loading of 0.07: integral of cd r^3 / 2. */
+  private static double polarTorque(double loading) {
+    return integral(
+        r -> {
+          double attack = 4 * loading / (5.73 * r);
+          double usual = 4 * 0.07 / (5.73 * r);
+          double drag = -0.0216 * (attack - usual) + 0.4 * (attack * attack - usual * usual);
+          return 0.5 * drag * r * r * r;
+        },
+        1e-9,
+        1);
   }
 
   private static double loading(
@@ -286,7 +312,8 @@ public final class Hover implements Topic {
           0.14,
           loading -> {
             double ideal = loading * scale * craft.hoverInduced(loading * scale);
-            return ideal / (craft.si(Rotor.INDUCED_POWER_FACTOR) * ideal + craft.profilePower());
+            double profile = craft.profilePower(loading * scale);
+            return ideal / (craft.si(Rotor.INDUCED_POWER_FACTOR) * ideal + profile);
           });
     }
     return plot.points("hover of the demo craft", Pens.CIRCLE, at, merit)

@@ -18,7 +18,7 @@ final class LeastThrust {
     List<Check> checks = new ArrayList<>();
     for (var declared : DemoCraft.ALL) {
       Craft craft = Craft.of(models, declared, models.ring());
-      checks.add(
+      Check check =
           least
               .question(
                   "rate of descent of the least thrust, " + craft.name(),
@@ -28,9 +28,20 @@ final class LeastThrust {
                   least.value(),
                   least.uncertainty(),
                   leastThrust(craft, models.ring()),
-                  least.why()));
+                  least.why());
+      checks.add(declared.equals(DemoCraft.TRAINER) ? highlyLoaded(check) : check);
     }
     return checks;
+  }
+
+  /** The trainer has the least blade area for its weight, so its thrust falls least. */
+  private static Check highlyLoaded(Check check) {
+    return check.butDiffers(
+        -1.4,
+        -1.351,
+        "The model's inflow is greatest at its exit, -1.45. Where thrust falls, the hover induced"
+            + " velocity does, and the point moves up; least so for the trainer, whose blades carry"
+            + " most for their area.");
   }
 
   private static double leastThrust(Craft craft, InflowModel inflow) {

@@ -37,20 +37,14 @@ final class MeasuredDescent {
                 0.95,
                 "The model begins at the ideal hover, 1.00, where the measured rotor has 1.06, and"
                     + " falls to its onset point; a tenth of it each."));
-    checks.add(
-        inflow(models.ring(), 0.8, 1.05)
-            .butDiffers(
-                0.95,
-                1.35,
-                "The measured rotor has its least inflow near z = -0.95, the model near -0.5 and"
-                    + " rises from there: in flight the rate of descent runs away from about half"
-                    + " the hover induced velocity on, which a rotor held in a tunnel does not show."));
+    checks.add(inflow(models.ring(), 0.8, 1.05));
     checks.add(
         inflow(models.ring(), 1.35, 1.53)
             .butDiffers(
-                1.2,
-                1.6,
-                "The measured blades have no twist. The same report found the peak of the induced"
+                1.15,
+                1.35,
+                "The model rises to its exit point, since in flight the rate of descent runs away,"
+                    + " which a rotor held in a tunnel does not show. And the measured blades have no twist. The same report found the peak of the induced"
                     + " velocity 24 per cent higher with 12 degrees of twist, and 17 per cent"
                     + " further down: a total inflow of 1.4 at z = -1.75. The model has it at"
                     + " -1.45. Real blades lie between."));
@@ -71,7 +65,14 @@ final class MeasuredDescent {
                 TOLERANCE,
                 power(models, -0.92),
                 "Torque without that of the unloaded blades, over that in the hover of the same"
-                    + " run; the runs scatter from 0.84 to 0.96."));
+                    + " run; the runs scatter from 0.84 to 0.96.")
+            .butDiffers(
+                0.99,
+                1.06,
+                "The measured rotor takes an eighth less power than in the hover, the model as much"
+                    + " as the hover: its losses keep their size of the hover, and its inflow has"
+                    + " begun to rise towards the exit. Too much power needed in the ring is the"
+                    + " safer side for what power alone may do."));
     return checks;
   }
 
@@ -168,6 +169,25 @@ final class MeasuredDescent {
       ratio[i] = thrust[i] < 0.003 ? Double.NaN : torque[i] / hover;
     }
     return ratio;
+  }
+
+  /** Axial speeds of the rows whose power can be told, to z = -1.7, in hover induced velocities. */
+  static double[] descents() {
+    double[] descent = TABLE.numbers("descent_over_vh");
+    return told().mapToDouble(i -> -descent[i]).toArray();
+  }
+
+  /** Power of thrust over that in the hover of the same run, of the same rows. */
+  static double[] powers() {
+    double[] power = overHover();
+    return told().mapToDouble(i -> power[i]).toArray();
+  }
+
+  private static IntStream told() {
+    double[] descent = TABLE.numbers("descent_over_vh");
+    double[] power = overHover();
+    return IntStream.range(0, descent.length)
+        .filter(i -> descent[i] <= 1.7 && !Double.isNaN(power[i]));
   }
 
   /** Power but for the profile power, steady descent over hover. */

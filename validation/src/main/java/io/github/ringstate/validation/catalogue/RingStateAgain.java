@@ -12,10 +12,10 @@ final class RingStateAgain {
   private static final double ONSET = -0.5;
   private static final double ONSET_TOTAL = 0.90;
   private static final double EXIT = -1.45;
-  private static final double EXIT_TOTAL = 1.40;
+  private static final double EXIT_TOTAL = 1.25;
   private static final double UPPER = -0.8;
   private static final double LOWER = -2.3;
-  private static final double FADE = 1.1;
+  private static final double FADE = 1.15;
   private static final double BLEND_START = 0.65;
   private static final double BLEND_END = 1.0;
 

@@ -192,6 +192,14 @@ final class Sources {
           "",
           "1952",
           "blade element theory with uniform inflow");
+  static final Source BAILEY =
+      new Source(
+          "F. J. Bailey",
+          "A simplified theoretical method of determining the characteristics of a lifting rotor in"
+              + " forward flight",
+          "NACA TR 716",
+          "1941",
+          "cd = 0.0087 - 0.0216 a + 0.400 a^2 (title and polar from memory)");
   static final Source HAIRER =
       new Source(
           "E. Hairer, S. P. Norsett, G. Wanner",

@@ -129,13 +129,19 @@ public final class VerticalAutorotation implements Topic {
     double thrust = craft.motion().craft().weight();
     double vh = craft.hoverInduced(thrust);
     Rotor rotor = craft.motion().craft().rotor();
-    double profile = rotor.profilePower(Craft.density(), craft.si(Rotor.TIP_SPEED), 0);
+    double tip = craft.si(Rotor.TIP_SPEED);
+    double loading =
+        thrust / (Craft.density() * craft.area() * tip * tip * craft.si(Rotor.SOLIDITY));
+    double profile = rotor.profilePower(Craft.density(), tip, 0, loading);
     return new BrentSolver(1e-12)
         .solve(
             200,
-            z ->
-                rotor.thrustPower(thrust, z * vh, inflow.induced(0, z) * vh, inflow.lossShare(0, z))
-                    + profile,
+            z -> {
+              double share = inflow.lossShare(0, z);
+              double losses = inflow.ring().losses() * share * vh;
+              return rotor.thrustPower(thrust, z * vh, inflow.induced(0, z) * vh, share, losses)
+                  + profile;
+            },
             -2.6,
             -1.5);
   }

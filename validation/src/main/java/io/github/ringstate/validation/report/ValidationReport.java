@@ -20,7 +20,8 @@ public final class ValidationReport {
    *
    * @param sections the sections, worked out
    * @param models what the headline shows
-   * @param folder where to put {@code index.html} and {@code summary.csv}; made if missing
+   * @param folder where to put {@code index.html}, {@code summary.csv}, {@code losses.html} and
+   *     {@code losses.csv}; made if missing
    * @throws IOException if a file cannot be written
    */
   public static void write(List<Section> sections, Models models, Path folder) throws IOException {
@@ -31,6 +32,9 @@ public final class ValidationReport {
         StandardCharsets.UTF_8);
     Files.writeString(
         folder.resolve("summary.csv"), SummaryCsv.of(sections), StandardCharsets.UTF_8);
+    LossPage losses = LossPage.fly();
+    Files.writeString(folder.resolve("losses.html"), losses.html(), StandardCharsets.UTF_8);
+    Files.writeString(folder.resolve("losses.csv"), losses.csv(), StandardCharsets.UTF_8);
   }
 
   /**

@@ -1,6 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.inflow.VortexRing;
 import io.github.ringstate.quantity.Quantity;
 import java.util.function.DoubleBinaryOperator;
 
@@ -40,5 +41,10 @@ record AlteredInflow(InflowModel model, DoubleBinaryOperator added) implements I
   @Override
   public double lossShare(double edgewise, double axial) {
     return model.lossShare(edgewise, axial);
+  }
+
+  @Override
+  public VortexRing ring() {
+    return model.ring();
   }
 }

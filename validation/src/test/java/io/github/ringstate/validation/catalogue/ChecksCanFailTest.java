@@ -260,6 +260,8 @@ class ChecksCanFailTest {
             Rotor.TWIST,
             Rotor.ROOT_CUTOUT,
             Rotor.PROFILE_DRAG,
+            Rotor.PROFILE_DRAG_SLOPE,
+            Rotor.PROFILE_DRAG_CURVATURE,
             Rotor.INDUCED_POWER_FACTOR,
             Rotor.BLADE_LOADING_LIMIT,
             Rotor.APPARENT_MASS,
@@ -283,6 +285,8 @@ class ChecksCanFailTest {
   private static Stream<Arguments> craft() {
     return Stream.of(
             Helicopter.MASS,
+            Helicopter.ENGINE_TIME,
+            Helicopter.DRIVE_TRAIN_LIMIT,
             Rotor.INERTIA,
             Rotor.TIP_SPEED,
             Rotor.PROFILE_DRAG,

@@ -99,7 +99,11 @@ final class CraftReader {
     ParameterSet numbers = Helicopter.STANDARD_NUMBERS;
     for (Helicopter.Section section : Helicopter.SECTIONS) {
       for (Parameter parameter : section.parameters()) {
-        numbers = numbers.with(parameter, number(section.title(), parameter));
+        double value =
+            Helicopter.OPTIONAL.contains(parameter) && isLeftOut(section.title(), parameter)
+                ? Helicopter.usual(parameter, engine)
+                : number(section.title(), parameter);
+        numbers = numbers.with(parameter, value);
       }
     }
     try {
@@ -164,6 +168,10 @@ final class CraftReader {
         .filter(thing -> node.isTextual() && label.apply(thing).equals(node.textValue()))
         .findFirst()
         .orElseThrow(() -> document.bad(List.of(key), allowed));
+  }
+
+  private boolean isLeftOut(String section, Parameter parameter) {
+    return !document.isTable(section) || !document.keys(section).contains(parameter.key());
   }
 
   private double number(String section, Parameter parameter) {

@@ -88,6 +88,19 @@ class CraftFileTest {
     return ordered;
   }
 
+  /** A craft that was written down before the engine had a time and the polar a rise. */
+  @ParameterizedTest
+  @MethodSource("demoCraft")
+  void whatMayBeLeftOutIsUsualForTheEngine(Helicopter craft) throws IOException {
+    String text = written(craft);
+    for (Parameter parameter : Helicopter.OPTIONAL) {
+      String without = text.replaceAll("(?m)^" + parameter.key() + " = .*\n", "");
+      assertTrue(without.length() < text.length(), parameter.key());
+      text = without;
+    }
+    assertEquals(craft, read(text));
+  }
+
   @Test
   void lineEndsAndAMarkOfOtherSystemsDoNotMatter() throws IOException {
     String text = written(DemoCraft.TWIN);

@@ -1,0 +1,64 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.pilot.Cockpit;
+import io.github.ringstate.pilot.NoRecovery;
+import io.github.ringstate.pilot.Phase;
+import io.github.ringstate.pilot.Recovery;
+import java.util.List;
+
+/** A pilot's way through the phases of a recovery. */
+final class PhaseWalk {
+
+  /** Phases after which a recovery is taken to go round in a circle at one instant. */
+  private static final int MOST_PHASES = 10_000;
+
+  private Recovery recovery = new NoRecovery();
+  private List<Phase> phases = recovery.phases();
+  private Phase phase = phases.get(0);
+  private double techniqueBegan;
+  private int next;
+  private int flown;
+
+  /** Begins a recovery at an instant, s. */
+  void begin(Recovery other, double time) {
+    recovery = other;
+    flown = 0;
+    begin(other.phases(), time);
+  }
+
+  private void begin(List<Phase> list, double time) {
+    phases = list;
+    phase = list.get(0);
+    next = 1;
+    techniqueBegan = time;
+  }
+
+  /** The phase that is flown. */
+  Phase phase() {
+    return phase;
+  }
+
+  /** When the technique that is flown began, s. */
+  double techniqueBegan() {
+    return techniqueBegan;
+  }
+
+  /** Goes on from a phase that ends at an instant, s. */
+  void goOn(Cockpit now, double time) {
+    if (++flown > MOST_PHASES) {
+      throw bad("has more than " + MOST_PHASES + " phases in one descent");
+    }
+    List<Phase> instead = phase.instead(now);
+    if (!instead.isEmpty()) {
+      begin(instead, time);
+    } else if (next < phases.size()) {
+      phase = phases.get(next++);
+    } else {
+      throw bad("has no phase after '" + phase.name() + "'");
+    }
+  }
+
+  private IllegalStateException bad(String what) {
+    return new IllegalStateException("the recovery " + recovery.name() + " " + what);
+  }
+}

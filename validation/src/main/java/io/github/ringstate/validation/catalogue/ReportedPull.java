@@ -1,0 +1,144 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.air.Air;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.inflow.RingMemory;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.sheets.chart.Pen;
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Question;
+import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.check.Source;
+import java.util.List;
+
+/** Power pulled late on an approach: what it takes to meet an official report. */
+public final class ReportedPull implements Topic {
+
+  private static final Source REPORT =
+      new Source(
+          "Air Accidents Investigation Branch",
+          "aircraft accident report",
+          "1/2016",
+          "2016",
+          "a heavy twin: 32 kt and 1,000 ft/min at 240 ft, nose up 20 degrees; torque at 115 per"
+              + " cent and 1,800 ft/min at 100 ft; as told by a magazine");
+
+  /** Power to spare over the hover at 100 per cent torque. */
+  private static final double[] SPARE = {0, 5, 10, 15, 20, 25, 30, 35, 40};
+
+  /** Airspeed at which the nose comes down, m/s: never. */
+  private static final double NEVER = -10;
+
+  /** Creates the topic. */
+  public ReportedPull() {}
+
+  @Override
+  public Section section(Models models) {
+    Check small =
+        question("10")
+            .near(
+                0,
+                0.5,
+                left(models, models.ring(), 10),
+                "Not arrested means that no height is left. The report does not give the power that"
+                    + " a hover would have left; 10 per cent is little for a heavy twin.");
+    Check ample =
+        question("40")
+            .near(
+                0,
+                0.5,
+                left(models, models.ring(), 40),
+                "As above, with the power that the invented craft has to spare.")
+            .butDiffers(
+                30,
+                70,
+                "With 40 per cent to spare 115 per cent of torque is 1.6 times the power of the"
+                    + " hover, and the model stops the sink half way down. The report's figures at"
+                    + " 100 ft are met with any form of the model; whether the ground is, the power"
+                    + " to spare decides.");
+    return new Section(
+        "reported-pull",
+        "Power pulled late: a reported case",
+        List.of(
+            "An official report has a heavy twin at 240 ft with 32 kt and 1,000 ft/min, the nose up"
+                + " 20 degrees, and at 100 ft with torque at 115 per cent and 1,800 ft/min, not"
+                + " arrested. When power was pulled, when the nose came down and how much power a"
+                + " hover would have left, is not known here. The demo craft `heavy` is flown through"
+                + " the first point, its drive train good for the torque; the height of the pull is"
+                + " found such that the sink at 100 ft is that of the report.",
+            "The pull then comes at 160 to 185 ft, and torque at 100 ft is 105 to 114 per cent, as"
+                + " reported. With the nose kept up no height is left with up to 12 per cent of power"
+                + " to spare over the hover; with up to 8 per cent if the ring goes at once and takes"
+                + " no losses; with up to 20 per cent if losses are twice those of the hover and the"
+                + " ring lasts twice as long. If the nose comes down at 5 kt, 9 ft, 52 ft and nothing"
+                + " are left without any power to spare. No form is excluded by this case; power to"
+                + " spare and the nose decide, and both are not known."),
+        List.of(
+            new Figure(
+                "reported-pull",
+                "Height left against power to spare",
+                "Height at which the sink stops, zero for the ground. Power to spare over the hover"
+                    + " at 100 per cent torque; 115 per cent is pulled. Thick: the model. Dashed: no"
+                    + " losses of the ring, which goes at once. Dotted: twice the losses and twice"
+                    + " the time.",
+                () -> plot(models))),
+        List.of(small, ample));
+  }
+
+  private static Question question(String spare) {
+    return new Question(
+            "height left after the reported pull, " + spare + " per cent to spare",
+            "height",
+            "ft",
+            ComparedWith.PUBLISHED_VALUE,
+            Obtained.FROM_MEMORY,
+            REPORT)
+        .validation();
+  }
+
+  /** Height left, ft, when power to spare is a part of the hover's, in per cent. */
+  private static double left(Models models, InflowModel inflow, double spare) {
+    Air air = models.air(0);
+    Craft hovering = Craft.of(models, DemoCraft.HEAVY, inflow);
+    double power = hovering.vertical(0).loads().shaftPower() * (1 + spare / 100);
+    Helicopter craft =
+        models
+            .craft(DemoCraft.HEAVY)
+            .with(Helicopter.CONTINUOUS_POWER, 0.87 * Unit.KILOWATT.fromSi(power))
+            .with(Helicopter.TAKE_OFF_POWER, Unit.KILOWATT.fromSi(power))
+            .with(Helicopter.DRIVE_TRAIN_LIMIT, 115);
+    return Unit.FOOT.fromSi(new LatePull(craft, air, inflow, NEVER).asReported().left());
+  }
+
+  private static InflowModel form(double losses, double dissolving) {
+    return new RingStateInflow(
+        ParameterSet.standard(RingStateInflow.PARAMETERS)
+            .with(RingStateInflow.LOSSES, losses)
+            .with(RingMemory.DISSOLVING_TIME, dissolving));
+  }
+
+  private static Graph plot(Models models) {
+    Graph plot =
+        Graph.of("power to spare, per cent of the hover", "height left, ft").x(0, 40).y(0, 100);
+    line(plot, "model", Pens.THICK, models, models.ring());
+    line(plot, "no losses, no memory", Pens.DASHED, models, form(0, 0));
+    line(plot, "twice the losses and the time", Pens.DOTTED, models, form(2, 7.2));
+    return plot;
+  }
+
+  private static void line(Graph plot, String name, Pen pen, Models models, InflowModel inflow) {
+    double[] left = new double[SPARE.length];
+    for (int i = 0; i < left.length; i++) {
+      left[i] = left(models, inflow, SPARE[i]);
+    }
+    plot.line(name, pen, SPARE, left);
+  }
+}

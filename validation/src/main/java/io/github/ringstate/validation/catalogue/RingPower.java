@@ -1,0 +1,145 @@
+package io.github.ringstate.validation.catalogue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.rotor.Rotor;
+import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.validation.check.Check;
+import io.github.ringstate.validation.check.ComparedWith;
+import io.github.ringstate.validation.check.Figure;
+import io.github.ringstate.validation.check.Obtained;
+import io.github.ringstate.validation.check.Question;
+import io.github.ringstate.validation.check.Section;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What thrust takes of power in vertical descent, losses included. */
+public final class RingPower implements Topic {
+
+  private static final double FACTOR = 1.15;
+  private static final double[] WITHIN = {-0.5, -1.0, -1.45};
+
+  /** Creates the topic. */
+  public RingPower() {}
+
+  @Override
+  public Section section(Models models) {
+    InflowModel ring = models.ring();
+    List<Check> checks = new ArrayList<>();
+    Craft craft = Craft.of(models, DemoCraft.TRAINER, ring);
+    for (double at : WITHIN) {
+      double quartic = models.quartic(FACTOR).total(0, at);
+      double segments = models.twoSegment(FACTOR).total(0, at);
+      Check check =
+          new Question(
+                  String.format(Locale.ROOT, "total inflow with its losses at z = %.2f", at),
+                  "power of thrust over T vh",
+                  "1",
+                  ComparedWith.PUBLISHED_VALUE,
+                  Obtained.FROM_MEMORY,
+                  Sources.LEISHMAN.at("chapter 2: between the quartic and the two-segment fit"))
+              .calibration()
+              .within(
+                  Math.min(quartic, segments),
+                  Math.max(quartic, segments),
+                  withLosses(ring, at),
+                  "Between the two published fits at k = 1.15.");
+      checks.add(
+          at > -1.4
+              ? check
+              : check.butDiffers(
+                  1.37,
+                  1.42,
+                  "2 per cent above the two-segment fit. A lower exit does not let the sink run away"
+                      + " as it is reported to; losses below those of the hover would leave too"
+                      + " little power at the onset."));
+    }
+    double vh = craft.hoverInduced(DemoCraft.TRAINER.weight());
+    Motion descent = craft.vertical(-vh);
+    double thrust = descent.loads().thrust();
+    double own = craft.hoverInduced(thrust);
+    double x = descent.loads().edgewise() / own;
+    double z = descent.loads().axial() / own;
+    double share = ring.lossShare(x, z);
+    double losses = (1 - share) * ring.induced(x, z) + share;
+    checks.add(
+        new Question(
+                "power of thrust in a flown descent at z = -1",
+                "power over T vh",
+                "1",
+                ComparedWith.CLOSED_FORM,
+                Obtained.COMPUTED,
+                Sources.OWN_FORMULATION.at("z + v + (k - 1) [(1 - s) v + g s], g = 1"))
+            .near(
+                z + ring.induced(x, z) + (FACTOR - 1) * losses,
+                1e-6,
+                (descent.loads().rotorPower() - descent.loads().profilePower()) / (thrust * own),
+                "Steady flight, so the induced velocity is the model's; the trim's 1e-9."));
+    return new Section(
+        "ring-power",
+        "Power in vertical descent",
+        List.of(
+            "The ring-state model's axial curve begins at the ideal hover, so it does not hold the"
+                + " losses that a non-uniform flow adds there. In the ring they are taken to keep"
+                + " their size of the hover (g = 1), as they do in the quartic fit, where the"
+                + " induced power factor is added; in the two-segment fit it is a factor, and they"
+                + " grow. The choice was made together with the total inflow of the exit, between"
+                + " these fits and the reported runaway: a calibration.",
+            "The measured rotor had no twist and was held in a tunnel. At constant thrust it takes"
+                + " less power than in the hover down to z = -1.5. The model takes more than that"
+                + " from z = -0.8 on: the fold that lets the sink run away is in its power as well."
+                + " Power needed in the developed ring is therefore rather too high than too low."),
+        List.of(
+            new Figure(
+                "ring-power",
+                "Power of thrust over that in the hover",
+                "Constant thrust, profile power left out. Circles: a model rotor without twist,"
+                    + " torque over that in the hover of the same run. The fits and the model at an"
+                    + " induced power factor of 1.15; thin: the model's mean inflow alone, without"
+                    + " losses in the ring.",
+                () -> plot(models))),
+        checks);
+  }
+
+  /** Power of thrust over T vh with the model's losses. */
+  private static double withLosses(InflowModel ring, double z) {
+    Rotor rotor = new Rotor(DemoCraft.TRAINER.numbers());
+    double share = ring.lossShare(0, z);
+    return rotor.thrustPower(1, z, ring.induced(0, z), share, ring.ring().losses() * share);
+  }
+
+  private static Graph plot(Models models) {
+    double[] at = MeasuredDescent.descents();
+    double[] power = MeasuredDescent.powers();
+    return Graph.of("axial speed z / vh", "power over hover")
+        .x(-1.7, 0)
+        .y(0, 1.4)
+        .curve(
+            "quartic, k = 1.15",
+            Pens.DASHED,
+            -1.7,
+            0,
+            z -> models.quartic(FACTOR).total(0, z) / FACTOR)
+        .curve(
+            "two segments, k = 1.15",
+            Pens.DOTTED,
+            -1.7,
+            0,
+            z -> models.twoSegment(FACTOR).total(0, z) / FACTOR)
+        .curve("ring-state model", Pens.THICK, -1.7, 0, z -> withLosses(models.ring(), z) / FACTOR)
+        .curve(
+            "its mean inflow alone",
+            Pens.SOLID,
+            -1.7,
+            0,
+            z -> withLosses(models.ring(), z, 0) / FACTOR)
+        .points("measured, no twist", Pens.CIRCLE, at, power);
+  }
+
+  private static double withLosses(InflowModel ring, double z, double losses) {
+    double share = ring.lossShare(0, z);
+    return z + ring.induced(0, z) + (FACTOR - 1) * ((1 - share) * ring.induced(0, z) + losses);
+  }
+}
