@@ -8,6 +8,7 @@ import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.fly.FlyCommand;
 import io.github.ringstate.instructor.loss.LossCommand;
+import io.github.ringstate.instructor.option.Inputs;
 import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
 import java.io.FileDescriptor;
@@ -114,8 +115,10 @@ public final class Main implements Runnable {
     StringWriter said = new StringWriter();
     List<CommandLine> asked = parsed.asCommandLineList();
     asked.get(0).setOut(new PrintWriter(said));
-    int status = new RunLast().execute(parsed);
+    int status;
     try {
+      Inputs.keep(asked.get(asked.size() - 1).getParseResult());
+      status = new RunLast().execute(parsed);
       Delivery.print(said.toString(), terminal);
     } catch (UserError error) {
       throw new ExecutionException(

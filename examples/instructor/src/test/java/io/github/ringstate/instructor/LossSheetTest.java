@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class LossSheetTest {
 
   private static final String FLIGHTS =
-      "loss --pilots 40 --seed 4 --delays 1,3 --recoveries forward,lateral";
+      "loss --pilots 50 --seed 4 --delays 1,3 --recoveries forward,lateral";
 
   private static final Pattern FIELD =
       Pattern.compile("<td class=\"(?:gap|most)(?: mark)?\">(?:<span>)?([^<]*)<");

@@ -14,7 +14,15 @@ class PackagesTest extends ModulePlan {
             Map.entry(
                 "",
                 List.of(
-                    "boundary", "craftlist", "delivery", "floor", "fly", "loss", "runs", "sweep")),
+                    "boundary",
+                    "craftlist",
+                    "delivery",
+                    "floor",
+                    "fly",
+                    "loss",
+                    "option",
+                    "runs",
+                    "sweep")),
             Map.entry("boundary", List.of("conditions", "delivery", "option")),
             Map.entry("conditions", List.of()),
             Map.entry("craftlist", List.of("delivery", "option")),

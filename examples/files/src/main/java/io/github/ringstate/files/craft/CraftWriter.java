@@ -5,11 +5,14 @@ import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.files.text.Wrapping;
 import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Writes a helicopter down as TOML that {@link CraftFile} reads back, equal to the last bit. */
@@ -27,6 +30,17 @@ public final class CraftWriter {
    * @return the lines of the file
    */
   public static List<String> lines(Helicopter craft) {
+    return lines(new CraftFile(craft, List.of(), List.of()));
+  }
+
+  /**
+   * Writes a helicopter down with all that its file holds.
+   *
+   * @param file the helicopter and the points of its height-velocity curve
+   * @return the lines of the file
+   */
+  public static List<String> lines(CraftFile file) {
+    Helicopter craft = file.craft();
     List<String> lines = new ArrayList<>();
     comment(
         lines,
@@ -43,6 +57,16 @@ public final class CraftWriter {
     lines.add("");
     lines.add("# How power falls with the density of the air: " + engines());
     lines.add(CraftReader.ENGINE_KIND + " = " + quoted(craft.engine().label()));
+    if (!file.heightVelocity().isEmpty()) {
+      lines.add("");
+      comment(
+          lines,
+          "Points of the height-velocity curve of the flight manual: airspeed, kt, and height, ft");
+      lines.add(
+          file.heightVelocity().stream()
+              .map(CraftWriter::knotsAndFeet)
+              .collect(Collectors.joining(", ", CraftReader.HEIGHT_VELOCITY + " = [", "]")));
+    }
     for (Helicopter.Section section : Helicopter.SECTIONS) {
       lines.add("");
       lines.add("[" + section.title() + "]");
@@ -68,6 +92,15 @@ public final class CraftWriter {
     return DemoCraft.ALL.contains(craft)
         ? "invented within the typical range"
         : "given by the user";
+  }
+
+  /** As the file is read: to 0.001 kt and 0.001 ft, more than a flight manual has. */
+  private static String knotsAndFeet(HeightVelocityPoint point) {
+    return "["
+        + Decimals.brief(Unit.KNOT.fromSi(point.airspeed()))
+        + ", "
+        + Decimals.brief(Unit.FOOT.fromSi(point.height()))
+        + "]";
   }
 
   private static void comment(List<String> lines, String text) {

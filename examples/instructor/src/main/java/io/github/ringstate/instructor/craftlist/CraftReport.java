@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.craftlist;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.craft.CraftFile;
 import io.github.ringstate.files.craft.CraftWriter;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
@@ -17,9 +18,9 @@ import java.util.Map;
 /**
  * One craft with all its numbers, unrounded: as text, the file that is read back.
  *
- * @param craft the craft
+ * @param file the craft, with all that its file holds
  */
-record CraftReport(Helicopter craft) implements Report {
+record CraftReport(CraftFile file) implements Report {
 
   private record Line(String section, Parameter parameter) {}
 
@@ -30,7 +31,7 @@ record CraftReport(Helicopter craft) implements Report {
 
   @Override
   public Sheet sheet(UnitSystem units) {
-    return new Sheet(List.of(new Sheet.Verbatim(CraftWriter.lines(craft))));
+    return new Sheet(List.of(new Sheet.Verbatim(CraftWriter.lines(file))));
   }
 
   @Override
@@ -46,21 +47,22 @@ record CraftReport(Helicopter craft) implements Report {
         List.of(
             new Column<>("section", line -> Cell.text(line.section())),
             new Column<>("key", line -> Cell.text(line.parameter().key())),
-            new Column<>("value", line -> Cell.exact(craft.numbers().get(line.parameter()))),
+            new Column<>("value", line -> Cell.exact(file.craft().numbers().get(line.parameter()))),
             new Column<>("unit", line -> Cell.text(line.parameter().unit().symbol())),
             new Column<>("low", line -> Cell.exact(line.parameter().quantity().low())),
             new Column<>("high", line -> Cell.exact(line.parameter().quantity().high())),
-            new Column<>("origin", line -> Cell.text(CraftWriter.origin(craft, line.parameter())))),
+            new Column<>(
+                "origin", line -> Cell.text(CraftWriter.origin(file.craft(), line.parameter())))),
         lines);
   }
 
   @Override
   public Map<String, Cell> facts() {
     Map<String, Cell> facts = new LinkedHashMap<>();
-    facts.put("name", Cell.text(craft.name()));
-    facts.put("description", Cell.text(craft.description()));
-    facts.put("rotation", Cell.text(craft.sense().label()));
-    facts.put("engine_kind", Cell.text(craft.engine().label()));
+    facts.put("name", Cell.text(file.craft().name()));
+    facts.put("description", Cell.text(file.craft().description()));
+    facts.put("rotation", Cell.text(file.craft().sense().label()));
+    facts.put("engine_kind", Cell.text(file.craft().engine().label()));
     return facts;
   }
 

@@ -8,6 +8,7 @@ import io.github.ringstate.files.error.UserError;
 import java.io.File;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -25,6 +26,8 @@ public final class CraftOption {
               + " .toml. Unless given: ${DEFAULT-VALUE}.")
   private String craft = "";
 
+  private @Nullable CraftFile found;
+
   @Spec(Spec.Target.MIXEE)
   private CommandSpec spec = CommandSpec.create();
 
@@ -38,17 +41,27 @@ public final class CraftOption {
    * @throws UserError if there is none of that name, or its file is bad
    */
   public Helicopter craft() {
-    return find("--craft", craft, spec);
+    return file().craft();
   }
 
   /**
    * The height-velocity curve that the helicopter's file holds.
    *
    * @return its points; none if it has none, or the helicopter is no file
-   * @throws UserError if the file is bad
+   * @throws UserError if there is none of that name, or its file is bad
    */
   public List<HeightVelocityPoint> heightVelocity() {
-    return isFile(craft) ? CraftFile.read(craft).heightVelocity() : List.of();
+    return file().heightVelocity();
+  }
+
+  /** Read once: a pipe gives what it holds to the first reader alone. */
+  private CraftFile file() {
+    CraftFile known = found;
+    if (known == null) {
+      known = find("--craft", craft, spec);
+      found = known;
+    }
+    return known;
   }
 
   /**
@@ -57,16 +70,17 @@ public final class CraftOption {
    * @param option where the name was given
    * @param name a name or a file
    * @param spec the command, which passes on what there is to say of a file
-   * @return the helicopter
+   * @return the helicopter, with all that its file holds
    * @throws UserError if there is none of that name, or its file is bad
    */
-  public static Helicopter find(String option, String name, CommandSpec spec) {
+  public static CraftFile find(String option, String name, CommandSpec spec) {
     if (isFile(name)) {
       CraftFile file = CraftFile.read(name);
       Notices.print(file.notices(), spec);
-      return file.craft();
+      return file;
     }
     return DemoCraft.named(name.strip())
+        .map(demo -> new CraftFile(demo, List.of(), List.of()))
         .orElseThrow(
             () ->
                 UserError.option(
