@@ -51,7 +51,10 @@ class UnitDefinitionsTest {
         "SECOND",
         "KILOGRAM",
         "METRE_PER_SECOND",
+        "RADIAN",
         "PER_RADIAN",
+        "PER_SQUARE_RADIAN",
+        "RADIAN_SECOND_PER_METRE",
         "SQUARE_METRE",
         "KILOGRAM_SQUARE_METRE",
         "KILOGRAM_PER_CUBIC_METRE",
@@ -75,6 +78,6 @@ class UnitDefinitionsTest {
 
   @Test
   void theUnitsTestedHereAreAllThatThereAre() {
-    assertEquals(5 + 3 + 11, Unit.values().length);
+    assertEquals(5 + 3 + 14, Unit.values().length);
   }
 }
