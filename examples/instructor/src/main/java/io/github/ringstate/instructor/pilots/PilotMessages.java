@@ -18,7 +18,7 @@ interface PilotMessages {
 
   String spread(String numbers);
 
-  String disturbances(String strengths);
+  String disturbances(String strengths, boolean gusts);
 
   String onset();
 

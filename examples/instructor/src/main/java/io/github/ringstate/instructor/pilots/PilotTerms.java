@@ -134,6 +134,7 @@ public final class PilotTerms {
         parts.add(parameter.name() + " " + units.given(parameter.unit(), value));
       }
     }
-    return PilotMessages.SAY.disturbances(Words.and(parts));
+    return PilotMessages.SAY.disturbances(
+        Words.and(parts), disturbances.numbers().get(Disturbances.GUST_WIND) > 0);
   }
 }
