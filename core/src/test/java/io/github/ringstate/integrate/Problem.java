@@ -141,8 +141,8 @@ record Problem(
   }
 
   /**
-   * v' = -50 (v - cos t) - sin t from v = 1: v = cos t, whatever the rate. Prothero and Robinson,
-   * On the stability and accuracy of one-step methods for solving stiff systems, Mathematics of
+   * v' = -50 (v - cos t) - sin t from v = 1: v = cos t, whatever the rate. From the paper On the
+   * stability and accuracy of one-step methods for solving stiff systems, Mathematics of
    * Computation 28, 1974 (from memory). Quantity: v.
    */
   static Problem followedCosine() {

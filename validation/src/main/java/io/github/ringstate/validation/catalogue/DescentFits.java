@@ -85,7 +85,7 @@ public final class DescentFits implements Topic {
                 + " tunnel and flight measurements were fitted instead. Three published fits are in"
                 + " the library. The points behind them were not at hand: what is proven of the fits is"
                 + " that the library has the formulas right.",
-            "One rotor's measured points are at hand (NACA TN 2474, table I), in a transcription that"
+            "One rotor's measured points are at hand (NACA TN 2474, table I), in a copy that"
                 + " was tested row by row against the report's own equations. Its blades have no"
                 + " twist. From the hover to z = -1.5 its total inflow stays within a tenth of the"
                 + " hover induced velocity, and at constant thrust it takes less torque than the"

@@ -4,7 +4,7 @@ package io.github.ringstate.validation.check;
 public enum Obtained {
   /** Read in the source, or in a text that quotes it. */
   PRINTED("printed"),
-  /** Read in another's transcription of the source, and held against the source's own equations. */
+  /** Read in another's copy of the source, and held against the source's own equations. */
   TRANSCRIBED("transcribed by others, tested"),
   /** Worked out from a formula that stands in any textbook, or by a second method. */
   COMPUTED("computed from the formula"),
