@@ -1,7 +1,7 @@
 package io.github.ringstate.study;
 
-import io.github.ringstate.chance.IndependentStream;
 import io.github.ringstate.chance.RandomStream;
+import io.github.ringstate.chance.SobolStream;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingMemory;
@@ -10,6 +10,8 @@ import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 
 /**
  * What the model itself does not know: the fitted numbers of the ring-state inflow vary, evenly,
@@ -59,25 +61,36 @@ public record ModelSpread(PilotStudy study, int models) {
   }
 
   /**
-   * One model. Its boundary reaches 0.7 to 1 hover induced velocities of edgewise speed, as
-   * published boundaries do; one that does not is drawn again.
+   * One model: of those that are drawn, one after the other, the so manieth that is {@linkplain
+   * #accepted accepted}. They are drawn as the pilots are.
    *
    * @param number the number of the model, from 0
    * @return the model
    */
   public RingStateInflow model(int number) {
-    RandomStream draws = new IndependentStream(study.seed() ^ MODEL_DRAWS, number);
-    while (true) {
-      ParameterSet numbers = ParameterSet.standard(RingStateInflow.PARAMETERS);
-      for (Spread spread : SPREADS) {
-        numbers = numbers.with(spread.parameter(), spread.value(draws.uniform()));
-      }
-      RingStateInflow model = new RingStateInflow(numbers);
-      double reach = new HeaveDamping(model).reach().orElse(0);
-      if (reach >= LEAST_REACH && reach <= GREATEST_REACH) {
-        return model;
-      }
+    return accepted().skip(number).findFirst().orElseThrow();
+  }
+
+  private Stream<RingStateInflow> accepted() {
+    return LongStream.range(0, SobolStream.MOST).mapToObj(this::drawn).filter(ModelSpread::accepted);
+  }
+
+  private RingStateInflow drawn(long sample) {
+    RandomStream draws = study.drawing().stream(study.seed() ^ MODEL_DRAWS, sample);
+    ParameterSet numbers = ParameterSet.standard(RingStateInflow.PARAMETERS);
+    for (Spread spread : SPREADS) {
+      numbers = numbers.with(spread.parameter(), spread.value(draws.uniform()));
     }
+    return new RingStateInflow(numbers);
+  }
+
+  /**
+   * Whether a model is as published descriptions have it: its boundary reaches 0.7 to 1 hover
+   * induced velocities of edgewise speed.
+   */
+  private static boolean accepted(RingStateInflow model) {
+    double reach = new HeaveDamping(model).reach().orElse(0);
+    return reach >= LEAST_REACH && reach <= GREATEST_REACH;
   }
 
   /**
@@ -89,15 +102,15 @@ public record ModelSpread(PilotStudy study, int models) {
    */
   public List<LossSpread> fly(Sampling sampling, Progress progress) {
     List<LossSpread> spreads = new ArrayList<>();
-    for (int i = 0; i < models; i++) {
-      RingStateInflow inflow = model(i);
+    for (RingStateInflow inflow : accepted().limit(models).toList()) {
       PilotStudy other =
           new PilotStudy(
               study.base().withInflow(inflow, boundary(inflow)),
               study.pilots(),
               study.delays(),
-              study.seed());
-      spreads.add(other.fly(sampling, new PartOf(progress, i, models)));
+              study.seed(),
+              study.drawing());
+      spreads.add(other.fly(sampling, new PartOf(progress, spreads.size(), models)));
     }
     return List.copyOf(spreads);
   }

@@ -1,6 +1,6 @@
 package io.github.ringstate.study;
 
-import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
@@ -24,15 +24,38 @@ import org.hipparchus.distribution.RealDistribution;
  * <p>What a pilot is like depends on the seed and the pilot's number alone. The spread is therefore
  * the same to the last bit for any number of threads, any one pilot can be flown again, and pilots
  * of the same number are the same people in studies that differ in craft, height or fixed delay.
+ * Fewer pilots are the first of more.
+ *
+ * <p>The first number of each is the chance of the delay, which decides most of a loss; then come
+ * those that the technique draws. Gusts and shaking have a seed of their own for each pilot, which
+ * is independent of all others however the pilots are drawn.
  *
  * @param base what all pilots share; its recovery plays no part
  * @param pilots who flies
  * @param delays the distribution of delays, s, on the clock of the base's recognition; empty if all
  *     wait as long as the base says
  * @param seed the seed
+ * @param drawing how the pilots are drawn
  */
 public record PilotStudy(
-    Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed) {
+    Encounter base,
+    Pilots pilots,
+    Optional<RealDistribution> delays,
+    long seed,
+    Drawing drawing) {
+
+  /**
+   * Pilots who are evenly spread.
+   *
+   * @param base what all pilots share; its recovery plays no part
+   * @param pilots who flies
+   * @param delays the distribution of delays, s; empty if all wait as long as the base says
+   * @param seed the seed
+   */
+  public PilotStudy(
+      Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed) {
+    this(base, pilots, delays, seed, Drawing.SOBOL);
+  }
 
   /**
    * The encounter of one pilot.
@@ -41,7 +64,7 @@ public record PilotStudy(
    * @return the encounter
    */
   public Encounter encounter(long number) {
-    RandomStream draws = new IndependentStream(seed, number);
+    RandomStream draws = drawing.stream(seed, number);
     double chance = draws.uniform();
     Disturbances disturbances = base.disturbances();
     long disturbed = draws.seed();
@@ -75,7 +98,7 @@ public record PilotStudy(
   }
 
   /**
-   * Flies the pilots.
+   * Flies the pilots: as many as make full sets, as {@link Drawing#samples} says.
    *
    * <p>An interruption of the calling thread ends it like the listener does, once the flights under
    * way have ended; the thread stays interrupted.
@@ -90,16 +113,18 @@ public record PilotStudy(
   public LossSpread fly(Sampling sampling, Progress progress) {
     Optional<Approach> shared =
         base.disturbances().random() ? Optional.empty() : Optional.of(approach(base));
-    int limit = sampling.limit();
-    Ending[] endings = new Ending[limit];
-    double[] losses = new double[limit];
+    int limit = drawing.samples(sampling.limit());
+    Ending[] endings = new Ending[0];
+    double[] losses = new double[0];
     AtomicLong flown = new AtomicLong();
     OrderedWork work = OrderedWork.of(progress);
     int to = 0;
     while (true) {
       int from = to;
-      to = sampling.enough() > 0 ? Math.min(from + Sampling.BATCH, limit) : limit;
+      to = sampling.precision() > 0 ? Math.min(Math.max(2 * from, Sampling.FIRST), limit) : limit;
       Samples samples = new Samples(from, to);
+      Ending[] nowEndings = Arrays.copyOf(endings, to);
+      double[] nowLosses = Arrays.copyOf(losses, to);
       work.run(
           samples.pieces(),
           () -> {
@@ -111,8 +136,8 @@ public record PilotStudy(
                 }
                 Encounter encounter = encounter(number);
                 BulkFlight flight = bulk.orElseGet(() -> new BulkFlight(approach(encounter)));
-                endings[number] = flight.fly(encounter.recovery(), encounter.recognition());
-                losses[number] = flight.altitudeLoss();
+                nowEndings[number] = flight.fly(encounter.recovery(), encounter.recognition());
+                nowLosses[number] = flight.altitudeLoss();
                 synchronized (flown) {
                   progress.flown(flown.incrementAndGet(), limit);
                 }
@@ -121,11 +146,18 @@ public record PilotStudy(
             };
           },
           piece -> {});
-      LossSpread spread = LossSpread.of(Arrays.copyOf(endings, to), Arrays.copyOf(losses, to));
-      if (to == limit || sampling.suffices(spread)) {
+      endings = nowEndings;
+      losses = nowLosses;
+      LossSpread spread = LossSpread.of(endings, losses, drawing);
+      if (to == limit || sampling.suffices(spread, half(endings, losses))) {
         return spread;
       }
     }
+  }
+
+  private LossSpread half(Ending[] endings, double[] losses) {
+    int half = endings.length / 2;
+    return LossSpread.of(Arrays.copyOf(endings, half), Arrays.copyOf(losses, half), drawing);
   }
 
   /** Samples in pieces, large enough that handing them round costs nothing beside their flights. */

@@ -72,14 +72,14 @@ public record Quantile(double share, double value, double low, double high) {
   }
 
   /**
-   * Width of the interval.
+   * Half the width of the interval: how finely the quantile is known.
    *
-   * @return the difference of its ends; infinite if one of them is
+   * @return half the difference of its ends; infinite if one of them is
    */
-  public double width() {
+  public double halfWidth() {
     return Double.isInfinite(high) || Double.isInfinite(low)
         ? Double.POSITIVE_INFINITY
-        : high - low;
+        : 0.5 * (high - low);
   }
 
   /**
