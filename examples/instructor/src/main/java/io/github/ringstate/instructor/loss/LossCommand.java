@@ -137,7 +137,7 @@ public final class LossCommand implements Runnable {
           "--models has no place on a sheet (html, pdf)" + UserError.ALLOWED + "text, csv, json");
     }
     int number = pilots == null ? ON_A_SHEET : PilotOptions.pilots(pilots);
-    return Optional.of(new Pool(number, chance.seed(), chance.models()));
+    return Optional.of(new Pool(number, chance.seed(), chance.drawnModels()));
   }
 
   private Optional<PilotState> state() {
