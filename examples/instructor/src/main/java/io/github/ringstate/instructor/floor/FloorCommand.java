@@ -107,7 +107,7 @@ public final class FloorCommand implements Runnable {
         PilotOptions.states().several(states),
         chance.clock(),
         chance.disturbances(),
-        new Pool(PilotOptions.pilots(pilots), chance.seed(), chance.drawnModels()),
+        new Pool(PilotOptions.pilots(pilots), chance.seed(), chance.models()),
         briefing.share(),
         briefing.margin());
   }

@@ -11,7 +11,6 @@ import io.github.ringstate.study.model.Accepted;
 import io.github.ringstate.study.model.OpenNumbers;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -123,28 +122,17 @@ public final class PilotOptions {
   }
 
   /**
-   * How many models are flown.
-   *
-   * @return their number; empty for the standard model alone
-   * @throws UserError if it is no whole number or out of range
-   */
-  public OptionalInt models() {
-    return models == null
-        ? OptionalInt.empty()
-        : OptionalInt.of((int) NumberText.whole("--models", models, 2, MOST_MODELS));
-  }
-
-  /**
    * The models that are flown beside the standard one.
    *
    * @return the models, drawn with the seed; empty for the standard model alone
    * @throws UserError if a number is wrong
    */
-  public Optional<Accepted<RingStateInflow>> drawnModels() {
-    OptionalInt number = models();
-    return number.isPresent()
-        ? Optional.of(OpenNumbers.accepted(number.getAsInt(), seed()))
-        : Optional.empty();
+  public Optional<Accepted<RingStateInflow>> models() {
+    return models == null
+        ? Optional.empty()
+        : Optional.of(
+            OpenNumbers.accepted(
+                (int) NumberText.whole("--models", models, 2, MOST_MODELS), seed()));
   }
 
   /**
