@@ -8,6 +8,7 @@ import io.github.ringstate.integrate.Event;
 import io.github.ringstate.integrate.Event.Crossing;
 import io.github.ringstate.integrate.EventLog;
 import io.github.ringstate.integrate.Propagator;
+import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.PilotView;
 import java.util.List;
 
@@ -58,14 +59,12 @@ public final class Approach {
     Scene scene = new Scene(encounter);
     Propagator<EventKind, Motion> propagator = simulator.propagator();
     double level = encounter.height().orElse(0);
-    Arrival arrival;
+    Arrival arrival = fly(scene, level, propagator);
     double startHeight = level;
-    if (encounter.disturbances().sheared()) {
+    if (scene.windVaries() && !isAlikeFromWhereItLeads(scene, arrival, level, propagator)) {
       StartHeight.Tried start = StartHeight.find(level, from -> fly(scene, from, propagator));
       startHeight = start.startHeight();
       arrival = start.arrival();
-    } else {
-      arrival = fly(scene, startHeight, propagator);
     }
     if (!arrival.onset()) {
       return new Approach(encounter, scene, arrival, startHeight);
@@ -75,17 +74,28 @@ public final class Approach {
     return new Approach(encounter, scene, arrival, startHeight + below);
   }
 
+  /**
+   * Whether a flight from where onset would be at its height is the same but for the height: a wind
+   * that is not known to be the same at all heights may be so all the same, at those that matter.
+   */
+  private static boolean isAlikeFromWhereItLeads(
+      Scene scene, Arrival first, double level, Propagator<EventKind, Motion> propagator) {
+    return first.onset()
+        && first.isLike(fly(scene, 2 * level - first.height(), propagator));
+  }
+
   private static Arrival fly(
       Scene scene, double startHeight, Propagator<EventKind, Motion> propagator) {
     EquationsOfMotion free = scene.equations(false);
     PilotView pilot = scene.pilot(free);
-    pilot.follow(scene.start().law());
+    Entry.Start start = scene.start(startHeight);
+    pilot.follow(start.law());
     pilot.begin(Double.NaN, 0, 0);
-    double[] state = scene.start().state().clone();
+    double[] state = start.state().clone();
     state[State.UP] += startHeight;
     Motion first = free.at(0, state);
     if (scene.margin(first) < 0 && sinks(first)) {
-      return new Arrival(0, state, true);
+      return new Arrival(0, state, true, start.law());
     }
     Event<EventKind, Motion> crossing =
         Event.<EventKind, Motion>stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
@@ -105,7 +115,7 @@ public final class Approach {
     for (int i = 0; i < state.length; i++) {
       state[i] = propagator.state(i);
     }
-    return new Arrival(propagator.time(), state, stop != null);
+    return new Arrival(propagator.time(), state, stop != null, start.law());
   }
 
   /** Whether height is lost at this instant or begins to be. */
@@ -143,6 +153,11 @@ public final class Approach {
 
   Scene scene() {
     return scene;
+  }
+
+  /** What is done with the controls until the pilot acts. */
+  ControlLaw law() {
+    return arrival.law();
   }
 
   Encounter encounter() {

@@ -130,7 +130,7 @@ final class StartHeight {
 
   private static Tried none(Tried first) {
     Arrival arrival = first.arrival();
-    Arrival without = new Arrival(arrival.time(), arrival.state(), false);
+    Arrival without = new Arrival(arrival.time(), arrival.state(), false, arrival.law());
     return new Tried(first.startHeight(), without, Double.NaN);
   }
 }
