@@ -80,8 +80,7 @@ public final class Approach {
    */
   private static boolean isAlikeFromWhereItLeads(
       Scene scene, Arrival first, double level, Propagator<EventKind, Motion> propagator) {
-    return first.onset()
-        && first.isLike(fly(scene, 2 * level - first.height(), propagator));
+    return first.onset() && first.isLike(fly(scene, 2 * level - first.height(), propagator));
   }
 
   private static Arrival fly(

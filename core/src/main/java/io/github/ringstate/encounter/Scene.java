@@ -22,9 +22,7 @@ final class Scene {
     Disturbances disturbances = encounter.disturbances();
     WindField mean = encounter.wind().orElseGet(encounter.entry()::wind);
     trimmed = fromOnset(disturbances.sheared(mean, encounter.height()));
-    wind =
-        fromOnset(
-            disturbances.wind(mean, encounter.height(), encounter.craft().rotor()));
+    wind = fromOnset(disturbances.wind(mean, encounter.height(), encounter.craft().rotor()));
     shaking = encounter.disturbances().shaking(encounter.craft().rotor());
     hover = Trim.find(steady(Wind.CALM), 0, 0);
   }
@@ -68,9 +66,7 @@ final class Scene {
 
   /** The start of the entry so high, m; heights in it count from there. */
   Entry.Start start(double height) {
-    return encounter
-        .entry()
-        .start(steady(windVaries() ? new Lifted(trimmed, height) : trimmed));
+    return encounter.entry().start(steady(windVaries() ? new Lifted(trimmed, height) : trimmed));
   }
 
   /** The boundary's margin at the present speeds through the air. */

@@ -19,7 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A wind of one's own is trimmed in, followed by the entry, and met at heights above the ground. */
+/**
+ * A wind of one's own is trimmed in, followed by the entry, and met at heights above the ground.
+ */
 class OwnWindTest {
 
   private static final double SHEAR = 0.2;
@@ -91,7 +93,9 @@ class OwnWindTest {
         own.fly().altitudeLoss().orElseThrow(), law.fly().altitudeLoss().orElseThrow(), 1e-6);
   }
 
-  /** A start is a steady flight: nothing accelerates at first, whatever the wind where it starts. */
+  /**
+   * A start is a steady flight: nothing accelerates at first, whatever the wind where it starts.
+   */
   @ParameterizedTest
   @MethodSource("entries")
   void theEntryIsTrimmedInTheWindWhereItStarts(Entry entry) {
