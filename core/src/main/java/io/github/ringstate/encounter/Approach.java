@@ -11,6 +11,7 @@ import io.github.ringstate.integrate.Propagator;
 import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.PilotView;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /**
  * The flight from the start of the entry to the onset of the ring state. It does not depend on what
@@ -59,12 +60,15 @@ public final class Approach {
     Scene scene = new Scene(encounter);
     Propagator<EventKind, Motion> propagator = simulator.propagator();
     double level = encounter.height().orElse(0);
-    Arrival arrival = fly(scene, level, propagator);
+    DoubleFunction<Arrival> flight = from -> fly(scene, from, propagator);
+    Arrival arrival;
     double startHeight = level;
-    if (scene.windVaries() && !isAlikeFromWhereItLeads(scene, arrival, level, propagator)) {
-      StartHeight.Tried start = StartHeight.find(level, from -> fly(scene, from, propagator));
+    if (scene.windVaries()) {
+      StartHeight.Tried start = StartHeight.find(level, flight);
       startHeight = start.startHeight();
       arrival = start.arrival();
+    } else {
+      arrival = flight.apply(level);
     }
     if (!arrival.onset()) {
       return new Approach(encounter, scene, arrival, startHeight);
@@ -72,15 +76,6 @@ public final class Approach {
     double below = level - arrival.height();
     arrival.state()[State.UP] += below;
     return new Approach(encounter, scene, arrival, startHeight + below);
-  }
-
-  /**
-   * Whether a flight from where onset would be at its height is the same but for the height: a wind
-   * that is not known to be the same at all heights may be so all the same, at those that matter.
-   */
-  private static boolean isAlikeFromWhereItLeads(
-      Scene scene, Arrival first, double level, Propagator<EventKind, Motion> propagator) {
-    return first.onset() && first.isLike(fly(scene, 2 * level - first.height(), propagator));
   }
 
   private static Arrival fly(

@@ -14,18 +14,6 @@ import io.github.ringstate.pilot.ControlLaw;
 @SuppressWarnings("ArrayRecordComponent") // goes straight to an integrator
 record Arrival(double time, double[] state, boolean onset, ControlLaw law) {
 
-  /** What a tolerance of the integration makes of a state, SI units. */
-  private static final double ROUNDING = 1e-6;
-
-  /** Whether another differs in height alone. */
-  boolean isLike(Arrival other) {
-    boolean alike = onset == other.onset && Math.abs(time - other.time) <= ROUNDING;
-    for (int i = 0; i < state.length && alike; i++) {
-      alike = i == State.UP || Math.abs(state[i] - other.state[i]) <= ROUNDING;
-    }
-    return alike;
-  }
-
   double height() {
     return state[State.UP];
   }
