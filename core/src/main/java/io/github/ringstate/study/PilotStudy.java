@@ -1,5 +1,7 @@
 package io.github.ringstate.study;
 
+import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Disturbances;
@@ -8,7 +10,6 @@ import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Pilots;
-import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recognition;
 import java.util.Arrays;
 import java.util.Optional;
@@ -40,7 +41,7 @@ public record PilotStudy(
    * @return the encounter
    */
   public Encounter encounter(long number) {
-    RandomStream draws = new RandomStream(seed, number);
+    RandomStream draws = new IndependentStream(seed, number);
     double chance = draws.uniform();
     Disturbances disturbances = base.disturbances();
     long disturbed = draws.seed();
