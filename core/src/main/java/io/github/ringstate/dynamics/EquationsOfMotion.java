@@ -71,7 +71,7 @@ public final class EquationsOfMotion implements Equations<Motion> {
     this.inflow = inflow;
     double hoverInduced = craft.hoverInducedVelocity(air);
     rotor = new RotorTerm(craft, air.density(), hoverInduced, inflow, ground, shaking);
-    engine = new EngineTerm(craft, craft.greatestPower(air));
+    engine = new EngineTerm(craft, craft.maximumPower(air));
     body = new BodyTerm(craft, air.density());
     controls = new ControlTerm(craft);
     indicator = new IndicatorTerm(craft);

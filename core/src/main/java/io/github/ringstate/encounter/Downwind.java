@@ -51,7 +51,7 @@ public record Downwind(ParameterSet numbers) implements Entry {
           ApproachHands.RATE,
           ApproachHands.SOFTNESS,
           Drift.GAIN,
-          Drift.GREATEST);
+          Drift.MAXIMUM);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public Downwind {

@@ -42,7 +42,7 @@ public record Settling(ParameterSet numbers) implements Entry {
 
   /** All parameters of the entry. */
   public static final List<Parameter> PARAMETERS =
-      List.of(WIND, COLLECTIVE_LOWERED, RATE, Drift.GAIN, Drift.GREATEST);
+      List.of(WIND, COLLECTIVE_LOWERED, RATE, Drift.GAIN, Drift.MAXIMUM);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public Settling {

@@ -83,7 +83,7 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
           ApproachHands.RATE,
           ApproachHands.SOFTNESS,
           Drift.GAIN,
-          Drift.GREATEST);
+          Drift.MAXIMUM);
 
   /** Ground speed over which the collective is moved at the least, m/s. */
   private static final double LEAST_SLOWING = 1;
