@@ -3,7 +3,8 @@ package io.github.ringstate.study.model;
 import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.SmoothMomentum;
-import io.github.ringstate.pilot.RandomStream;
+import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.List;
@@ -59,7 +60,7 @@ public final class OpenNumbers {
    * @return the model; it may contradict what is published
    */
   public static RingStateInflow drawn(long seed, long number) {
-    RandomStream draws = new RandomStream(seed ^ MODEL_DRAWS, number);
+    RandomStream draws = new IndependentStream(seed ^ MODEL_DRAWS, number);
     ParameterSet numbers = ParameterSet.standard(RingStateInflow.PARAMETERS);
     for (Spread spread : SPREADS) {
       numbers = numbers.with(spread.parameter(), spread.value(draws.uniform()));

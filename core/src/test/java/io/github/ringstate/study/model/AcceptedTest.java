@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.pilot.RandomStream;
+import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.LongStream;
@@ -17,7 +18,7 @@ class AcceptedTest {
   private record At(double x, double y) {
 
     static At drawn(long number) {
-      RandomStream draws = new RandomStream(8, number);
+      RandomStream draws = new IndependentStream(8, number);
       return new At(draws.uniform(), draws.uniform());
     }
 
