@@ -4,6 +4,7 @@ import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.chance.SobolStream;
 import io.github.ringstate.encounter.Ending;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The altitude losses of many pilots. A pilot whose descent was not arrested above the ground
@@ -15,11 +16,19 @@ public final class LossSpread {
   private final double[] sorted;
   private final int[] endings;
   private final Intervals intervals;
+  private final List<PilotFlight> flights;
 
-  private LossSpread(double[] sorted, int[] endings, Intervals intervals) {
+  private LossSpread(
+      double[] sorted, int[] endings, Intervals intervals, List<PilotFlight> flights) {
     this.sorted = sorted;
     this.endings = endings;
     this.intervals = intervals;
+    this.flights = flights;
+  }
+
+  /** The same spread of flights that are known one by one. */
+  LossSpread with(List<PilotFlight> known) {
+    return new LossSpread(sorted, endings, intervals, known);
   }
 
   /**
@@ -57,7 +66,8 @@ public final class LossSpread {
             Arrays.setAll(sets, set -> sorted(endings, losses, set, SobolStream.SETS));
             yield new SetIntervals(sorted, sets);
           }
-        });
+        },
+        List.of());
   }
 
   /** The losses of those who met the ring state, of every so manieth pilot. */
@@ -92,6 +102,17 @@ public final class LossSpread {
    */
   public double[] losses() {
     return sorted.clone();
+  }
+
+  /**
+   * What each pilot was like and lost, those too who did not meet the ring state: all that a
+   * regression of losses on delays and techniques needs.
+   *
+   * @return the flights by number, in order and unmodifiable; what a pilot was like is drawn again
+   *     whenever it is asked for. Empty if the spread was made of losses alone
+   */
+  public List<PilotFlight> flights() {
+    return flights;
   }
 
   /**

@@ -6,12 +6,10 @@ import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.pilot.Recognition;
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
@@ -114,8 +112,7 @@ public record PilotStudy(
     Optional<Approach> shared =
         base.disturbances().random() ? Optional.empty() : Optional.of(approach(base));
     int limit = drawing.samples(sampling.limit());
-    Ending[] endings = new Ending[0];
-    double[] losses = new double[0];
+    FlownPilots all = new FlownPilots(this);
     AtomicLong flown = new AtomicLong();
     OrderedWork work = OrderedWork.of(progress);
     int to = 0;
@@ -123,8 +120,7 @@ public record PilotStudy(
       int from = to;
       to = sampling.precision() > 0 ? Math.min(Math.max(2 * from, Sampling.FIRST), limit) : limit;
       Samples samples = new Samples(from, to);
-      Ending[] nowEndings = Arrays.copyOf(endings, to);
-      double[] nowLosses = Arrays.copyOf(losses, to);
+      all.ensure(to);
       work.run(
           samples.pieces(),
           () -> {
@@ -136,8 +132,7 @@ public record PilotStudy(
                 }
                 Encounter encounter = encounter(number);
                 BulkFlight flight = bulk.orElseGet(() -> new BulkFlight(approach(encounter)));
-                nowEndings[number] = flight.fly(encounter.recovery(), encounter.recognition());
-                nowLosses[number] = flight.altitudeLoss();
+                all.put(number, flight.fly(encounter.recovery(), encounter.recognition()), flight);
                 synchronized (flown) {
                   progress.flown(flown.incrementAndGet(), limit);
                 }
@@ -146,18 +141,11 @@ public record PilotStudy(
             };
           },
           piece -> {});
-      endings = nowEndings;
-      losses = nowLosses;
-      LossSpread spread = LossSpread.of(endings, losses, drawing);
-      if (to == limit || sampling.suffices(spread, half(endings, losses))) {
+      LossSpread spread = all.spread(to);
+      if (to == limit || sampling.suffices(spread, all.spread(to / 2))) {
         return spread;
       }
     }
-  }
-
-  private LossSpread half(Ending[] endings, double[] losses) {
-    int half = endings.length / 2;
-    return LossSpread.of(Arrays.copyOf(endings, half), Arrays.copyOf(losses, half), drawing);
   }
 
   /** Samples in pieces, large enough that handing them round costs nothing beside their flights. */
