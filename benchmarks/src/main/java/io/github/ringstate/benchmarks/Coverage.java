@@ -149,12 +149,14 @@ public final class Coverage {
       double asked = half[repetitions / 2];
       for (int i = 0; i < repetitions; i++) {
         int[] chosen = chosen(new SplittableRandom(i));
+        Quantile half = study(chosen, PILOTS[0] / 2).quantile(MOST, CONFIDENCE);
+        Quantile quantile = study(chosen, PILOTS[0]).quantile(MOST, CONFIDENCE);
         int flown = PILOTS[0];
-        Quantile quantile = study(chosen, flown).quantile(MOST, CONFIDENCE);
-        while (quantile.halfWidth() > asked
-            && quantile.low() < Double.POSITIVE_INFINITY
+        while (quantile.low() < Double.POSITIVE_INFINITY
+            && (quantile.halfWidth() > asked || half.halfWidth() > 2 * asked)
             && flown < PILOTS[PILOTS.length - 1]) {
           flown *= 2;
+          half = quantile;
           quantile = study(chosen, flown).quantile(MOST, CONFIDENCE);
         }
         held[5] += holds(quantile, most);

@@ -83,6 +83,22 @@ public record Quantile(double share, double value, double low, double high) {
   }
 
   /**
+   * How finely the quantile is known, whether or not its interval has two ends.
+   *
+   * @return half the width of the interval, or the distance to the only end that it has; zero if it
+   *     has none or the quantile is infinite
+   */
+  public double within() {
+    if (Double.isInfinite(value) || (Double.isInfinite(low) && Double.isInfinite(high))) {
+      return 0;
+    }
+    if (Double.isInfinite(high)) {
+      return value - low;
+    }
+    return Double.isInfinite(low) ? high - value : halfWidth();
+  }
+
+  /**
    * The quantile of everything moved up.
    *
    * @param by how far

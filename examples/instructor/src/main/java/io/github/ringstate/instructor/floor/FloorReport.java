@@ -78,7 +78,7 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Rep
     List<Column<FloorRow>> more = new ArrayList<>(FloorColumns.MORE);
     tables.put("loadings", new Table<>(FloorColumns.blocks(request), blocks));
     if (request.briefed().isPresent()) {
-      more.add(FloorColumns.ground(request.briefed().getAsDouble()));
+      more.addAll(FloorColumns.ground(request.briefed().getAsDouble()));
       tables.put(
           "latest_moments",
           new Table<>(

@@ -13,7 +13,6 @@ import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -57,6 +56,7 @@ final class FloorSheet {
     if (request.recoveries().stream().anyMatch(Technique::isMistaken)) {
       blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
     }
+    blocks.add(new Sheet.Terms(List.of(new Term("floor known to", reached(report)))));
     blocks.add(
         new Sheet.Terms(
             FloorMessages.SAY.definitions(
@@ -64,6 +64,16 @@ final class FloorSheet {
                 request.states().stream().map(PilotTerms::state).toList())));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
+  }
+
+  private String reached(FloorReport report) {
+    return PilotTerms.reached(
+        request.pool(),
+        report.blocks().stream()
+            .flatMap(block -> block.rows().stream())
+            .flatMap(row -> row.floor().stream())
+            .toList(),
+        units);
   }
 
   private List<Term> heading() {
@@ -119,8 +129,9 @@ final class FloorSheet {
     texts.add(PilotCells.loss(row.losses(), row.share(), units));
     texts.add(
         row.floor()
-            .map(Quantile::value)
-            .map(feet -> Double.isInfinite(feet) ? "none" : units.needed(feet))
+            .map(
+                floor ->
+                    Double.isInfinite(floor.value()) ? "none" : PilotCells.needed(floor, units))
             .orElse(""));
     texts.add(PilotCells.band(row.floor(), units::down, units::up));
     if (models) {

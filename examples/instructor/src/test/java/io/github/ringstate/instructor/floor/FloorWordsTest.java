@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.floor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Disturbances;
@@ -28,7 +29,7 @@ class FloorWordsTest {
 
   private static final Conditions CONDITIONS =
       new Conditions(DemoCraft.TRAINER, StandardAtmosphere.at(0), new HoverPower(80, 82, 88));
-  private static final Pool POOL = new Pool(1000, 1, Optional.empty());
+  private static final Pool POOL = new Pool(1024, 0, Drawing.SOBOL, 1, Optional.empty());
   private static final FloorRequest REQUEST =
       new FloorRequest(
           List.of(DemoCraft.TRAINER),
