@@ -1,6 +1,7 @@
 package io.github.ringstate.pilot;
 
 import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 
 /**
@@ -16,6 +17,20 @@ public record PowerSetting(double gain) {
    */
   public static final Parameter GAIN =
       Parameter.of("power gain", Unit.RADIAN, 0.01, 0.5, 0.08, "assumed");
+
+  /** Power of the climb, over continuous power. Default 100 %, range 50 to 110 %. */
+  public static final Parameter CLIMB_POWER =
+      Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
+
+  /**
+   * The habit that the numbers of a technique describe.
+   *
+   * @param numbers values for at least {@link #GAIN}
+   * @return the habit
+   */
+  public static PowerSetting of(ParameterSet numbers) {
+    return new PowerSetting(numbers.si(GAIN));
+  }
 
   /**
    * The collective to command for a power.

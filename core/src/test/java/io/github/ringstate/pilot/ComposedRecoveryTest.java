@@ -119,7 +119,7 @@ class ComposedRecoveryTest {
     Recovery late =
         new Forward(
             ParameterSet.standard(Forward.PARAMETERS)
-                .with(Forward.COLLECTIVE_LATER, 1)
+                .with(Hands.COLLECTIVE_LATER, 1)
                 .with(Forward.COLLECTIVE_REDUCTION, 4));
     for (double since : new double[] {0.5, 1.5}) {
       Controls controls = new Controls();
@@ -143,7 +143,7 @@ class ComposedRecoveryTest {
   @Test
   void theEarlierHandMayBeTheOneOnTheCollective() {
     Recovery early =
-        new Lateral(ParameterSet.standard(Lateral.PARAMETERS).with(Lateral.COLLECTIVE_LATER, -1));
+        new Lateral(ParameterSet.standard(Lateral.PARAMETERS).with(Hands.COLLECTIVE_LATER, -1));
     for (double since : new double[] {0.5, 1.5}) {
       Controls controls = new Controls();
       first(early)
