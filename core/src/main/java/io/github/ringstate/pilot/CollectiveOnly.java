@@ -12,8 +12,8 @@ import java.util.List;
 public final class CollectiveOnly extends ByNumbers {
 
   /**
-   * Power that is pulled, over the greatest power of the engine in that air. Default 100 %, range
-   * 50 to 120 %.
+   * Power that is pulled, over the take-off power in that air; more counts as all of it, since the
+   * rotor's speed is kept. Default 100 %, range 50 to 120 %.
    */
   public static final Parameter POWER =
       Parameter.of("power pulled", Unit.PERCENT, 50, 120, 100, "assumed: all there is");

@@ -57,11 +57,11 @@ public final class Forward extends ByNumbers {
           "upper end of effective translational lift in the handbooks, 16 to 24 kt");
 
   /**
-   * Part of the way down that the nose must have gone before power comes back. Default 50 %, range
-   * 0 to 100 %.
+   * Part of the way down that the nose must have gone before power comes back; all of it is
+   * approached and never reached. Default 50 %, range 0 to 90 %.
    */
   public static final Parameter NOSE_LOWERED =
-      Parameter.of("nose lowered for power", Unit.PERCENT, 0, 100, 50, "assumed: half of it");
+      Parameter.of("nose lowered for power", Unit.PERCENT, 0, 90, 50, "assumed: half of it");
 
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =

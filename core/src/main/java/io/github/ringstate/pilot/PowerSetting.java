@@ -5,7 +5,8 @@ import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 
 /**
- * How a pilot sets power: by moving the collective until the instrument shows what is wanted.
+ * How a pilot sets power: by moving the collective until the instrument shows what is wanted, and
+ * never more than the take-off power of that air, beyond which the rotor slows.
  *
  * @param gain collective that is put in for an error of all the continuous power, rad
  */
@@ -36,10 +37,11 @@ public record PowerSetting(double gain) {
    * The collective to command for a power.
    *
    * @param seen what can be known
-   * @param power the power wanted, over the continuous power
+   * @param power the power wanted, over the continuous power; beyond the take-off power that is
+   *     what is set
    * @return blade pitch at three quarters of the radius, rad
    */
   public double collective(Cockpit seen, double power) {
-    return seen.collective() + gain * (power - seen.power());
+    return seen.collective() + gain * (Math.min(power, seen.takeOffPower()) - seen.power());
   }
 }

@@ -150,7 +150,16 @@ class ComposedRecoveryTest {
           .command(
               Seen.of(
                   Map.of(
-                      "sinceTechniqueBegan", since, "tailPush", 1.0, "bank", 0.01, "pitch", 0.02)),
+                      "sinceTechniqueBegan",
+                      since,
+                      "tailPush",
+                      1.0,
+                      "bank",
+                      0.01,
+                      "pitch",
+                      0.02,
+                      "takeOffPower",
+                      1.05)),
               controls);
       boolean moves = since > 1.2;
       assertEquals(moves ? Math.toRadians(15) : 0.01, controls.bank(), 1e-12);
