@@ -1,0 +1,5 @@
+/** Recordings. */
+@NullMarked
+package io.github.ringstate.recording;
+
+import org.jspecify.annotations.NullMarked;
