@@ -1,8 +1,8 @@
 package io.github.ringstate.recording;
 
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.inflow.BoundaryCriterion;
-import io.github.ringstate.air.StandardAtmosphere;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -79,12 +79,11 @@ final class AirMotion {
     double dt = recording.time(to) - recording.time(from);
     double thrustNorth = dt > 0 ? (north(to) - north(from)) / dt : 0;
     double thrustEast = dt > 0 ? (east(to) - east(from)) / dt : 0;
-    double thrustUp = Math.max(1, StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901 + motion.acceleration(k));
+    double thrustUp =
+        Math.max(1, StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901 + motion.acceleration(k));
     double thrust =
-        FastMath.sqrt(
-            thrustNorth * thrustNorth + thrustEast * thrustEast + thrustUp * thrustUp);
-    double axial =
-        (airNorth * thrustNorth + airEast * thrustEast + airUp * thrustUp) / thrust;
+        FastMath.sqrt(thrustNorth * thrustNorth + thrustEast * thrustEast + thrustUp * thrustUp);
+    double axial = (airNorth * thrustNorth + airEast * thrustEast + airUp * thrustUp) / thrust;
     double total = airNorth * airNorth + airEast * airEast + airUp * airUp;
     double edgewise = FastMath.sqrt(Math.max(0, total - axial * axial));
     return boundary.margin(edgewise / hoverInduced, axial / hoverInduced);

@@ -136,8 +136,7 @@ final class ControlWatch {
     double whole = recording.time(beyond);
     double low = quarter > 0 ? recording.time(quarter - 1) : recording.time(quarter);
     double high = FastMath.abs(recording.value(channel, beyond) - level);
-    double small =
-        quarter > 0 ? FastMath.abs(recording.value(channel, quarter - 1) - level) : 0;
+    double small = quarter > 0 ? FastMath.abs(recording.value(channel, quarter - 1) - level) : 0;
     double rate = (high - small) / Math.max(1e-6, whole - low);
     double back = rate > 0 ? Math.min(small / rate, LASTS) : 0;
     double interval = beyond > 0 ? recording.time(beyond) - recording.time(beyond - 1) : 0;

@@ -4,6 +4,7 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.BoundaryCriterion;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +36,7 @@ public final class EncounterFinder {
   private static final double WIDEST = 2.5;
 
   /** Descent beyond which slow flight with all the power is told as lack of power, m/s. */
-  private static final double POWER_DESCENT = 1.524;
+  private static final double POWER_DESCENT = Unit.FOOT_PER_MINUTE.toSi(300);
 
   /** Share of the take-off limit that counts as all the power there is. */
   private static final double ALL_POWER = 0.95;
@@ -127,10 +128,10 @@ public final class EncounterFinder {
       List<FoundEncounter> found = new ArrayList<>();
       int k = 0;
       while (k < margin.length) {
-        if (margin[k] < 0) {
+        if (margin[k] < 0 || sinksWithAllPower(k)) {
           int last = lastInside(k);
           if (recording.time(last) - recording.time(k) >= SHORTEST) {
-            FoundEncounter encounter = encounter(k, last);
+            FoundEncounter encounter = encounter(firstInside(k, last), last);
             found.add(encounter);
             k = Math.max(last, endOf(encounter));
           } else {
@@ -142,6 +143,23 @@ public final class EncounterFinder {
       return found;
     }
 
+    /** A sink that all the power there is does not hold, at a low airspeed. */
+    private boolean sinksWithAllPower(int k) {
+      return recording.value(Channel.TORQUE, k) >= ALL_POWER
+          && motion.verticalSpeed(k) < -POWER_DESCENT
+          && air.horizontal(k) < hoverInduced;
+    }
+
+    /** The onset of the ring state if it was entered at all, else of the sink. */
+    private int firstInside(int first, int last) {
+      for (int k = first; k <= last; k++) {
+        if (margin[k] < 0) {
+          return k;
+        }
+      }
+      return first;
+    }
+
     private int endOf(FoundEncounter encounter) {
       return encounter.arrestTime().map(at -> recording.indexAt(at.value())).orElse(0);
     }
@@ -151,7 +169,7 @@ public final class EncounterFinder {
       for (int k = first;
           k < margin.length && recording.time(k) - recording.time(last) < APART;
           k++) {
-        last = margin[k] < 0 ? k : last;
+        last = margin[k] < 0 || sinksWithAllPower(k) ? k : last;
       }
       return last;
     }
@@ -206,8 +224,7 @@ public final class EncounterFinder {
     /** The deviation of the margin, by the slopes to both speeds. */
     private double marginDeviation(int k) {
       double here = margin[k];
-      double byVertical =
-          (margin(k, NUDGE, 0) - here) / NUDGE * motion.verticalSpeedDeviation(k);
+      double byVertical = (margin(k, NUDGE, 0) - here) / NUDGE * motion.verticalSpeedDeviation(k);
       double byHorizontal =
           (margin(k, 0, NUDGE) - here)
               / NUDGE
@@ -253,8 +270,7 @@ public final class EncounterFinder {
       double dt = recording.time(k) - recording.time(k - 1);
       double rate = (speed - before) / dt;
       return new Estimate(
-          recording.time(k) - speed / rate,
-          motion.verticalSpeedDeviation(k) / Math.max(rate, 0.1));
+          recording.time(k) - speed / rate, motion.verticalSpeedDeviation(k) / Math.max(rate, 0.1));
     }
 
     /** From here to the fastest descent the vertical speed falls, beyond its own uncertainty. */
@@ -268,14 +284,18 @@ public final class EncounterFinder {
         k--;
       }
       double slope = Math.max(0.05, -motion.acceleration(Math.min(k + 1, fastest)));
-      return Optional.of(
-          new Estimate(recording.time(k), motion.verticalSpeedDeviation(k) / slope));
+      return Optional.of(new Estimate(recording.time(k), motion.verticalSpeedDeviation(k) / slope));
     }
 
     private Verdict verdict(int first, int last, int arrest) {
       boolean sure = false;
+      boolean inside = false;
       for (int k = first; k <= last && !sure; k++) {
+        inside |= margin[k] < 0;
         sure = margin[k] < 0 && -margin[k] > SURE * marginDeviation(k);
+      }
+      if (!inside) {
+        return Verdict.POWER_ONLY;
       }
       if (!sure) {
         return Verdict.AT_THE_BOUNDARY;

@@ -11,7 +11,8 @@ public record Estimate(double value, double deviation) {
   /** Checks that both are numbers. */
   public Estimate {
     if (!Double.isFinite(value) || !(deviation >= 0) || Double.isInfinite(deviation)) {
-      throw new IllegalArgumentException(value + " with deviation " + deviation + " is no estimate");
+      throw new IllegalArgumentException(
+          value + " with deviation " + deviation + " is no estimate");
     }
   }
 }

@@ -8,7 +8,8 @@ import org.hipparchus.util.FastMath;
  *
  * @param descentTime when the vertical speed was last zero or above before, s; the start of the
  *     recording if it never was
- * @param onsetTime when the boundary was crossed, s
+ * @param onsetTime when the boundary was crossed, s; for lack of power alone, when the descent
+ *     passed 300 ft/min with all the power there is
  * @param onsetHeight the height then, m
  * @param sinkTime when the sink began to build, s; empty if it never did
  * @param movement the pilot's first movement; empty if neither attitude nor control is recorded or

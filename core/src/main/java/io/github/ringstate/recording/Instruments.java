@@ -51,8 +51,7 @@ public record Instruments(
    * @return the instruments
    */
   public static Instruments receiver() {
-    return new Instruments(
-        5, Noise.of(1, 1, 0.3, 0.2), 0.1, FastMath.toRadians(0.3), 0.1, true);
+    return new Instruments(5, Noise.of(1, 1, 0.3, 0.2), 0.1, FastMath.toRadians(0.3), 0.1, true);
   }
 
   /**
@@ -97,7 +96,12 @@ public record Instruments(
       put(values, Channel.HEIGHT, k, size, row[1] + drift + noise.height() * random.nextGaussian());
       double speed = row[2] + noise.verticalSpeed() * random.nextGaussian();
       double step = verticalSpeedStep;
-      put(values, Channel.VERTICAL_SPEED, k, size, step > 0 ? Math.rint(speed / step) * step : speed);
+      put(
+          values,
+          Channel.VERTICAL_SPEED,
+          k,
+          size,
+          step > 0 ? Math.rint(speed / step) * step : speed);
       double north = row[3] + groundSpeedDeviation * random.nextGaussian();
       double east = row[4] + groundSpeedDeviation * random.nextGaussian();
       put(values, Channel.GROUND_SPEED, k, size, FastMath.hypot(north, east));

@@ -94,9 +94,7 @@ public final class NoiseEstimate {
 
   private static double range(Recording recording, int from, int to) {
     Channel channel =
-        recording.channels().contains(Channel.HEIGHT)
-            ? Channel.HEIGHT
-            : Channel.PRESSURE_ALTITUDE;
+        recording.channels().contains(Channel.HEIGHT) ? Channel.HEIGHT : Channel.PRESSURE_ALTITUDE;
     double lowest = Double.POSITIVE_INFINITY;
     double highest = Double.NEGATIVE_INFINITY;
     for (int k = from; k < to; k++) {

@@ -8,9 +8,10 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Readings that are not what the filter expects. A single one is an outlier and is left out. Several
- * in a row that agree with each other are a step of the level from which the height is counted, as
- * a receiver makes when it gains or loses a satellite; the step is put before the first of them.
+ * Readings that are not what the filter expects. A single one is an outlier and is left out.
+ * Several in a row that agree with each other are a step of the level from which the height is
+ * counted, as a receiver makes when it gains or loses a satellite; the step is put before the first
+ * of them.
  */
 final class Surprises {
 

@@ -20,8 +20,8 @@ final class VerticalModel {
   static final int ACCELERATION = 2;
   private static final int OFFSETS = 3;
 
-  /** Before the first reading: any height, 30 m/s and 10 m/s2 either way. */
-  private static final double[] FIRST_DEVIATION = {1e4, 30, 10};
+  /** Before the first reading: 1 km around it, 30 m/s and 10 m/s2 either way. */
+  private static final double[] FIRST_DEVIATION = {1e3, 30, 10};
 
   /** How far apart the levels of two heights may lie, m. */
   private static final double LEVELS_APART = 2000;

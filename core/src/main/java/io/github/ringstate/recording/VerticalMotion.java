@@ -87,8 +87,7 @@ public final class VerticalMotion {
     private final DMatrixRMaj transposed = new DMatrixRMaj(n, n);
     private final DMatrixRMaj solution = new DMatrixRMaj(n, n);
     private final DMatrixRMaj gain = new DMatrixRMaj(n, n);
-    private final LinearSolverDense<DMatrixRMaj> solver =
-        LinearSolverFactory_DDRM.symmPosDef(n);
+    private final LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.symmPosDef(n);
 
     /** Works out the gain P F' (F P F' + Q)^-1, of which the last bracket is kept as predicted. */
     void at(int k) {
@@ -98,7 +97,8 @@ public final class VerticalMotion {
       CommonOps_DDRM.mult(f, filtered, transposed);
       scratch.setTo(predicted); // the solver works in its place
       if (!solver.setA(scratch)) {
-        throw new IllegalStateException("the covariance at " + recording.time(k) + " s is not positive");
+        throw new IllegalStateException(
+            "the covariance at " + recording.time(k) + " s is not positive");
       }
       solver.solve(transposed, solution);
       CommonOps_DDRM.transpose(solution, gain);

@@ -67,7 +67,8 @@ class VerticalMotionTest {
     RealMatrix sum = MatrixUtils.createRealMatrix(5, 5);
     for (int i = 0; i < rule.getNumberOfPoints(); i++) {
       RealMatrix f = transition(rule.getPoint(i));
-      sum = sum.add(f.multiply(intensity).multiply(f.transpose()).scalarMultiply(rule.getWeight(i)));
+      sum =
+          sum.add(f.multiply(intensity).multiply(f.transpose()).scalarMultiply(rule.getWeight(i)));
     }
     return sum;
   }
@@ -90,7 +91,7 @@ class VerticalMotionTest {
     Recording recording = uneven(size, new SplittableRandom(7));
     RealMatrix normal = MatrixUtils.createRealMatrix(5 * size, 5 * size);
     RealVector right = MatrixUtils.createRealVector(new double[5 * size]);
-    double[] prior = {1e4, 30, 10, 1.5, FastMath.hypot(2000, 1.5)};
+    double[] prior = {1e3, 30, 10, 1.5, FastMath.hypot(2000, 1.5)};
     for (int i = 0; i < 5; i++) {
       double[] row = new double[5];
       row[i] = 1;
@@ -124,15 +125,18 @@ class VerticalMotionTest {
     RealVector solution = covariance.operate(right);
     VerticalMotion motion = VerticalMotion.of(recording, NOISE);
     assertTrue(motion.outliers().isEmpty() && motion.steps().isEmpty());
+    // the normal equations hold 1e-6 of a wide first guess beside 1e6 and more of a short step
+    double tolerance = 1e-5;
     for (int k = 0; k < size; k++) {
-      assertEquals(solution.getEntry(5 * k), motion.height(k), 1e-6);
-      assertEquals(solution.getEntry(5 * k + 1), motion.verticalSpeed(k), 1e-6);
-      assertEquals(solution.getEntry(5 * k + 2), motion.acceleration(k), 1e-6);
-      assertEquals(FastMath.sqrt(covariance.getEntry(5 * k, 5 * k)), motion.heightDeviation(k), 1e-6);
+      assertEquals(solution.getEntry(5 * k), motion.height(k), tolerance);
+      assertEquals(solution.getEntry(5 * k + 1), motion.verticalSpeed(k), tolerance);
+      assertEquals(solution.getEntry(5 * k + 2), motion.acceleration(k), tolerance);
+      assertEquals(
+          FastMath.sqrt(covariance.getEntry(5 * k, 5 * k)), motion.heightDeviation(k), tolerance);
       assertEquals(
           FastMath.sqrt(covariance.getEntry(5 * k + 1, 5 * k + 1)),
           motion.verticalSpeedDeviation(k),
-          1e-6);
+          tolerance);
       double difference =
           covariance.getEntry(5 * k, 5 * k)
               + covariance.getEntry(5 * size - 5, 5 * size - 5)
@@ -140,11 +144,12 @@ class VerticalMotionTest {
       assertEquals(
           FastMath.sqrt(Math.max(0, difference)),
           motion.heightDifferenceDeviation(k, size - 1),
-          1e-5);
+          tolerance);
     }
   }
 
   /** A flight that jerks as the model says, and what instruments make of it. */
+  @SuppressWarnings("ArrayRecordComponent") // read at once, in this test alone
   private record Flight(double[] height, double[] speed, Recording recording) {
 
     static Flight random(int size, double dt, SplittableRandom random) {
@@ -175,9 +180,7 @@ class VerticalMotionTest {
         vsi[k] = v[k] + NOISE.verticalSpeed() * random.nextGaussian();
       }
       return new Flight(
-          h,
-          v,
-          new Recording(time, Map.of(Channel.HEIGHT, gps, Channel.VERTICAL_SPEED, vsi)));
+          h, v, new Recording(time, Map.of(Channel.HEIGHT, gps, Channel.VERTICAL_SPEED, vsi)));
     }
   }
 
@@ -190,8 +193,10 @@ class VerticalMotionTest {
     for (int run = 0; run < runs; run++) {
       Flight flight = Flight.random(60, 0.5, random);
       VerticalMotion motion = VerticalMotion.of(flight.recording(), NOISE);
-      double off = (motion.verticalSpeed(30) - flight.speed()[30]) / motion.verticalSpeedDeviation(30);
-      double loss = motion.height(20) - motion.height(40) - flight.height()[20] + flight.height()[40];
+      double off =
+          (motion.verticalSpeed(30) - flight.speed()[30]) / motion.verticalSpeedDeviation(30);
+      double loss =
+          motion.height(20) - motion.height(40) - flight.height()[20] + flight.height()[40];
       loss /= motion.heightDifferenceDeviation(20, 40);
       speed += off * off / runs;
       lost += loss * loss / runs;
