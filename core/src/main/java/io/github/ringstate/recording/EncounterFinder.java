@@ -211,9 +211,9 @@ public final class EncounterFinder {
       return recording.time(k) - recording.time(k - 1) > GAP;
     }
 
-    /** Where the margin, straight between two times, is zero. */
+    /** Where the margin, straight between two times, is zero; the first time if it is nowhere. */
     private double onsetTime(int first) {
-      if (first == 0 || !(margin[first - 1] > 0) || gapBefore(first)) {
+      if (first == 0 || !(margin[first - 1] > 0 && margin[first] < 0) || gapBefore(first)) {
         return recording.time(first);
       }
       double share = margin[first - 1] / (margin[first - 1] - margin[first]);

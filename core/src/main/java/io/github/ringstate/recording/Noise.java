@@ -25,7 +25,7 @@ public record Noise(
     double drift,
     double driftTime) {
 
-  /** Slow error of a height. Unit: m. Default: 1.5. Range: 0 to 20. */
+  /** Slow error of a height. Default 1.5 m, range 0 to 20 m. */
   public static final Parameter DRIFT =
       Parameter.of(
           "height drift",
@@ -36,7 +36,7 @@ public record Noise(
           "assumed: a receiver without corrections, of whose vertical error some metres stay for"
               + " minutes (common practice, no source)");
 
-  /** How long the slow error of a height stays. Unit: s. Default: 60. Range: 1 to 3600. */
+  /** How long the slow error of a height stays. Default 60 s, range 1 to 3600 s. */
   public static final Parameter DRIFT_TIME =
       Parameter.of(
           "height drift time",

@@ -109,16 +109,17 @@ class EncounterFinderTest {
 
   @Test
   void aSinkThatAllThePowerDoesNotHoldIsToldFromTheRingState() {
-    // level at a hover, then 2.5 m/s of sink, a third of the hover induced velocity: outside the
-    // ring state by any criterion
-    int size = 100;
+    // a hover to 6 s, a sink that grows by 0.5 m/s2 to 2.5 m/s and is lost again from 15 s to 20 s:
+    // a third of the hover induced velocity, outside the ring state by any criterion
+    int size = 120;
     double[] time = new double[size];
     double[] height = new double[size];
     double[] still = new double[size];
     double[] torque = new double[size];
     for (int k = 0; k < size; k++) {
       time[k] = k / 5.0;
-      height[k] = 100 - 2.5 * Math.min(8, Math.max(0, time[k] - 6));
+      height[k] =
+          100 - sunk(time[k] - 6) + sunk(time[k] - 11) + sunk(time[k] - 15) - sunk(time[k] - 20);
       torque[k] = 1;
     }
     Recording recording =
@@ -133,8 +134,14 @@ class EncounterFinderTest {
     List<FoundEncounter> all = found(craft, recording);
     assertEquals(1, all.size());
     assertEquals(Verdict.POWER_ONLY, all.get(0).verdict());
-    assertEquals(20, all.get(0).altitudeLoss().value(), 2);
-    assertEquals(6, all.get(0).onsetTime().value(), 1);
+    // 300 ft/min, 1.524 m/s, are reached 3.048 s after 6 s and 2.323 m below
+    assertEquals(9.048, all.get(0).onsetTime().value(), 0.25);
+    assertEquals(22.5 - 2.323, all.get(0).altitudeLoss().value(), 0.5);
+  }
+
+  /** What a sink of which the rate grows by 0.5 m/s2 takes from a height, m. */
+  private static double sunk(double time) {
+    return time > 0 ? 0.25 * time * time : 0;
   }
 
   @Test
