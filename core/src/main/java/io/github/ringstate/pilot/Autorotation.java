@@ -82,7 +82,7 @@ public final class Autorotation extends ByNumbers {
           DROOP_GAIN,
           PowerSetting.GAIN,
           Drift.GAIN,
-          Drift.GREATEST,
+          Drift.MAXIMUM,
           Hands.COMING_IN);
 
   /**

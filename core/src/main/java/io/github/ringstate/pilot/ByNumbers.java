@@ -27,11 +27,7 @@ public abstract class ByNumbers extends MadeOf implements Recovery {
     this.phases = phases.apply(numbers);
   }
 
-  /**
-   * The numbers of the technique.
-   *
-   * @return a value for each of its parameters
-   */
+  @Override
   public final ParameterSet numbers() {
     return numbers;
   }

@@ -28,7 +28,7 @@ public final class CollectiveOnly extends ByNumbers {
 
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
-      List.of(POWER, COLLECTIVE_RATE, RATE, PowerSetting.GAIN, Drift.GAIN, Drift.GREATEST);
+      List.of(POWER, COLLECTIVE_RATE, RATE, PowerSetting.GAIN, Drift.GAIN, Drift.MAXIMUM);
 
   /**
    * Creates the technique.

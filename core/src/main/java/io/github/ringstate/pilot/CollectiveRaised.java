@@ -35,7 +35,7 @@ public final class CollectiveRaised extends ByNumbers {
 
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
-      List.of(COLLECTIVE_RAISED, COLLECTIVE_RATE, RATE, Drift.GAIN, Drift.GREATEST);
+      List.of(COLLECTIVE_RAISED, COLLECTIVE_RATE, RATE, Drift.GAIN, Drift.MAXIMUM);
 
   /**
    * Creates the technique.

@@ -76,7 +76,7 @@ public final class Forward extends ByNumbers {
           Hands.COLLECTIVE_LATER,
           PowerSetting.GAIN,
           Drift.GAIN,
-          Drift.GREATEST,
+          Drift.MAXIMUM,
           NOSE_LOWERED,
           Hands.COMING_IN);
 

@@ -13,7 +13,7 @@ public final class NoRecovery extends ByNumbers {
       Parameter.of("attitude rate", Unit.DEGREE_PER_SECOND, 2, 30, 10, "assumed");
 
   /** All parameters. */
-  public static final List<Parameter> PARAMETERS = List.of(RATE, Drift.GAIN, Drift.GREATEST);
+  public static final List<Parameter> PARAMETERS = List.of(RATE, Drift.GAIN, Drift.MAXIMUM);
 
   /**
    * Creates it.
