@@ -106,6 +106,17 @@ public final class EquationsOfMotion implements Equations<Motion> {
   }
 
   /**
+   * The wind at the origin of the earth frame at time zero, where trims are looked for.
+   *
+   * @return the velocity of the air over the ground, m/s: north, east, up; a new array
+   */
+  public double[] windAtStart() {
+    double[] velocity = new double[3];
+    wind.velocity(0, 0, 0, 0, velocity);
+    return velocity;
+  }
+
+  /**
    * The steady inflow.
    *
    * @return the model

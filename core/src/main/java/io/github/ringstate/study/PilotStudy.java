@@ -6,12 +6,10 @@ import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.pilot.Recognition;
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
@@ -91,8 +89,7 @@ public record PilotStudy(
     Optional<Approach> shared =
         base.disturbances().random() ? Optional.empty() : Optional.of(approach(base));
     int limit = sampling.limit();
-    Ending[] endings = new Ending[limit];
-    double[] losses = new double[limit];
+    FlownPilots all = new FlownPilots(this);
     AtomicLong flown = new AtomicLong();
     OrderedWork work = OrderedWork.of(progress);
     int to = 0;
@@ -100,6 +97,7 @@ public record PilotStudy(
       int from = to;
       to = sampling.enough() > 0 ? Math.min(from + Sampling.BATCH, limit) : limit;
       Samples samples = new Samples(from, to);
+      all.ensure(to);
       work.run(
           samples.pieces(),
           () -> {
@@ -111,8 +109,7 @@ public record PilotStudy(
                 }
                 Encounter encounter = encounter(number);
                 BulkFlight flight = bulk.orElseGet(() -> new BulkFlight(approach(encounter)));
-                endings[number] = flight.fly(encounter.recovery(), encounter.recognition());
-                losses[number] = flight.altitudeLoss();
+                all.put(number, flight.fly(encounter.recovery(), encounter.recognition()), flight);
                 synchronized (flown) {
                   progress.flown(flown.incrementAndGet(), limit);
                 }
@@ -121,7 +118,7 @@ public record PilotStudy(
             };
           },
           piece -> {});
-      LossSpread spread = LossSpread.of(Arrays.copyOf(endings, to), Arrays.copyOf(losses, to));
+      LossSpread spread = all.spread(to);
       if (to == limit || sampling.suffices(spread)) {
         return spread;
       }
