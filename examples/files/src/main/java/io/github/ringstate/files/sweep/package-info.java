@@ -15,7 +15,8 @@
  * </pre>
  *
  * <p>Settings that are {@code sampled} need a table {@code [sample]} with {@code method =
- * "latin-hypercube"} or {@code "sobol"} and the number of {@code points}. In {@code [pilot]},
+ * "latin-hypercube"}, {@code "sobol"} or {@code "independent"} and the number of {@code points}. In
+ * {@code [pilot]},
  * {@code count} draws so many pilots by number, the same ones for every point; {@code state} then
  * draws their delays, and without a count sets the median delay. {@code seed} stands at the top.
  *
