@@ -225,8 +225,8 @@ class PilotTablesTest {
 
   @Test
   void theBriefingForAHeightAgreesWithTheShareThatLostIt() throws IOException {
-    JsonNode json = json("floor --pilots 64 --state distracted --height-ft 250");
-    String text = run("floor --pilots 64 --state distracted --height-ft 250").out();
+    JsonNode json = json("floor --pilots 64 --state distracted --height-ft 600");
+    String text = run("floor --pilots 64 --state distracted --height-ft 600").out();
     for (JsonNode cell : json.get("cells")) {
       String recovery = cell.get("recovery").asText();
       long down = Math.round(64 * cell.get("ground_share").asDouble());
