@@ -6,6 +6,7 @@ import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.study.model.PublishedRanges;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Figure;
@@ -68,7 +69,11 @@ public final class VerticalAutorotation implements Topic {
                 Obtained.FROM_MEMORY,
                 johnson)
             .calibration()
-            .within(-1.9, -1.7, ideal, "Published range for real rotors."));
+            .within(
+                PublishedRanges.AUTOROTATION.low(),
+                PublishedRanges.AUTOROTATION.high(),
+                ideal,
+                "Published range for real rotors."));
     checks.add(
         new Question(
                 "disc drag coefficient of the ring-state model's ideal autorotation",

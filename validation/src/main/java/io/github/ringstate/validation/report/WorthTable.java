@@ -1,0 +1,158 @@
+package io.github.ringstate.validation.report;
+
+import io.github.ringstate.validation.open.Worth;
+import io.github.ringstate.validation.open.Worth.Known;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The numbers by what they would be worth, the greatest first.
+ *
+ * @param columns craft and way out of each column
+ * @param narrowing a row for each number that narrows a band somewhere by more than chance
+ * @param lastingColumns craft and way out of each column of the second table
+ * @param lasting a row for each number that has to do with whether an arrest lasts
+ * @param chance two standard deviations of chance, per cent, the greatest of all columns
+ * @param first in words, what would be worth most
+ */
+record WorthTable(
+    List<Column> columns,
+    List<Row> narrowing,
+    List<Column> lastingColumns,
+    List<Row> lasting,
+    String chance,
+    String first) {
+
+  /** A craft and a way out. */
+  record Column(String craft, String way) {}
+
+  /** A number and what it is worth by column; a dash where it plays no part or chance might be all. */
+  record Row(String name, String of, List<String> cells) {}
+
+  /** A number's worth in one column. */
+  private record Value(Worth worth, Known known, double value) {}
+
+  private static final double LEAST_LASTING = 0.02;
+
+  static WorthTable of(List<Worth> worths) {
+    double chance = 2 * worths.stream().mapToDouble(Worth::chance).max().orElse(0);
+    List<Worth> ended = worths.stream().filter(WorthTable::endsOtherwise).toList();
+    List<List<Value>> narrowing = ranked(worths, Known::narrowing, chance);
+    List<List<Value>> lasting =
+        ranked(ended, known -> known.lasting().orElse(0), LEAST_LASTING);
+    return new WorthTable(
+        columns(worths),
+        rows(worths, narrowing, chance),
+        columns(ended),
+        rows(ended, lasting, LEAST_LASTING),
+        ModelsPage.percent(chance, 0),
+        words(narrowing, lasting));
+  }
+
+  private static boolean endsOtherwise(Worth worth) {
+    return worth.numbers().stream().map(Known::lasting).anyMatch(OptionalDouble::isPresent);
+  }
+
+  private static List<Column> columns(List<Worth> worths) {
+    return worths.stream()
+        .map(worth -> new Column(worth.craft().name(), worth.technique().label()))
+        .toList();
+  }
+
+  /** The values of each number that is worth more than the least somewhere, the greatest first. */
+  private static List<List<Value>> ranked(
+      List<Worth> worths, ToDoubleFunction<Known> value, double least) {
+    List<List<Value>> numbers = new ArrayList<>();
+    for (Worth worth : worths) {
+      for (Known known : worth.numbers()) {
+        Value here = new Value(worth, known, value.applyAsDouble(known));
+        numbers.stream()
+            .filter(values -> isSame(values.get(0).known(), known))
+            .findFirst()
+            .ifPresentOrElse(
+                values -> values.add(here), () -> numbers.add(new ArrayList<>(List.of(here))));
+      }
+    }
+    return numbers.stream()
+        .filter(values -> greatest(values).value() > least)
+        .sorted(Comparator.comparingDouble(values -> -greatest(values).value()))
+        .toList();
+  }
+
+  private static boolean isSame(Known one, Known other) {
+    return one.of().equals(other.of()) && one.parameter().equals(other.parameter());
+  }
+
+  private static Value greatest(List<Value> values) {
+    return values.stream().max(Comparator.comparingDouble(Value::value)).orElseThrow();
+  }
+
+  private static List<Row> rows(List<Worth> worths, List<List<Value>> ranked, double least) {
+    Function<Value, String> shown =
+        value -> value.value() > least ? ModelsPage.percent(value.value(), 0) : "–";
+    return ranked.stream()
+        .map(
+            values ->
+                new Row(
+                    ModelsPage.name(values.get(0).known().parameter()),
+                    values.get(0).known().of(),
+                    worths.stream()
+                        .map(
+                            worth ->
+                                values.stream()
+                                    .filter(value -> value.worth().equals(worth))
+                                    .findFirst()
+                                    .map(shown)
+                                    .orElse(""))
+                        .toList()))
+        .toList();
+  }
+
+  private static String words(List<List<Value>> narrowing, List<List<Value>> lasting) {
+    StringBuilder words = new StringBuilder();
+    for (String of : List.of("ring state", "pilot", "engine")) {
+      first(narrowing, of)
+          .ifPresent(
+              value ->
+                  words
+                      .append("Of the ")
+                      .append(of)
+                      .append(", it is the ")
+                      .append(value.known().parameter().name())
+                      .append(": known, it would narrow the band by up to ")
+                      .append(place(value))
+                      .append(". "));
+    }
+    if (!lasting.isEmpty()) {
+      Value value = greatest(lasting.get(0));
+      words
+          .append("Whether an arrest lasts is above all a matter of the ")
+          .append(value.known().parameter().name())
+          .append(", with which up to ")
+          .append(place(value))
+          .append(" of its variance goes.");
+    }
+    return words.toString().strip();
+  }
+
+  private static Optional<Value> first(List<List<Value>> ranked, String of) {
+    return ranked.stream()
+        .map(WorthTable::greatest)
+        .filter(value -> value.known().of().equals(of))
+        .findFirst();
+  }
+
+  private static String place(Value value) {
+    return ModelsPage.percent(value.value(), 0)
+        + " per cent ("
+        + value.worth().craft().name()
+        + ", "
+        + value.worth().technique().label()
+        + ")";
+  }
+}
