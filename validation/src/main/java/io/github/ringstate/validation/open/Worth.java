@@ -33,10 +33,12 @@ import java.util.stream.IntStream;
  * @param craft the craft
  * @param technique the way out
  * @param band losses at the delay, m
+ * @param alone the same over models alone, engine and technique standard
  * @param numbers what each number of model, engine and pilot would be worth then
  * @param delayed losses where the delay varies as well, m
  * @param delay what the delay would be worth then, as a part of that band
- * @param chance one standard deviation of what a number seems worth that tells nothing
+ * @param chance one standard deviation of what a number seems worth that tells nothing, the
+ *     greater one of the two bands at the delay
  * @param flights how many flights there are
  * @param lost how many more were left out since a descent was not arrested for good
  */
@@ -44,6 +46,7 @@ public record Worth(
     Helicopter craft,
     Technique technique,
     Summary band,
+    Summary alone,
     List<Known> numbers,
     Summary delayed,
     double delay,
@@ -63,6 +66,8 @@ public record Worth(
   /** Plausible times of a turbine, s; assumed, see {@link EngineKind#responseTime}. */
   private static final Spread TURBINE = Spread.even(Helicopter.ENGINE_TIME, 0.2, 1.5);
 
+  private static final String RING_STATE = "ring state";
+
   private static final long SEED = 3;
 
   /** Fewer that are not arrested for good tell nothing of why. */
@@ -74,20 +79,30 @@ public record Worth(
    * @param parameter the number
    * @param of what it is a number of
    * @param narrowing the part by which the band would be narrower if it were known
+   * @param alone the same of the band over models alone, engine and technique standard; empty for
+   *     what is no number of the model
    * @param lasting the part of the variance of whether the arrest lasts that goes with the number;
    *     empty where nearly all do
    */
   public record Known(
-      Parameter parameter, String of, double narrowing, OptionalDouble lasting) {}
+      Parameter parameter,
+      String of,
+      double narrowing,
+      OptionalDouble alone,
+      OptionalDouble lasting) {}
 
-  /** What was drawn for one flight, and its loss at the delay and at a delay that was drawn, m. */
+  /**
+   * What was drawn for one flight; its loss at the delay, at a delay that was drawn, and at the
+   * delay with the standard engine and technique, m.
+   */
   private record Flight(
       RingStateInflow model,
       double engineTime,
       Recovery recovery,
       double delay,
       double loss,
-      double delayedLoss) {
+      double delayedLoss,
+      double standardLoss) {
 
     boolean arrested() {
       return Double.isFinite(loss) && Double.isFinite(delayedLoss);
@@ -131,6 +146,8 @@ public record Worth(
         Encounter.of(declared.with(Helicopter.ENGINE_TIME, time))
             .withInflow(model, new HeaveDamping(model));
     BulkFlight bulk = new BulkFlight(Approach.fly(encounter, Simulator.fast()));
+    BulkFlight standard =
+        new BulkFlight(Approach.fly(encounter.withCraft(declared), Simulator.fast()));
     List<Flight> flights = new ArrayList<>();
     for (Technique way : LossBand.WAYS) {
       Recovery recovery = way.draw(draws);
@@ -141,7 +158,9 @@ public record Worth(
               recovery,
               delay,
               LossBand.loss(bulk, recovery, encounter.recognition().withDelay(DELAY)),
-              LossBand.loss(bulk, recovery, encounter.recognition().withDelay(delay))));
+              LossBand.loss(bulk, recovery, encounter.recognition().withDelay(delay)),
+              LossBand.loss(
+                  standard, way.standard(), encounter.recognition().withDelay(DELAY))));
     }
     return flights;
   }
@@ -150,11 +169,15 @@ public record Worth(
     Technique technique = LossBand.WAYS.get(way);
     List<Flight> flights = all.stream().filter(Flight::arrested).toList();
     KnownNumber atDelay = KnownNumber.of(each(flights, Flight::loss));
+    List<Flight> standard =
+        all.stream().filter(flight -> Double.isFinite(flight.standardLoss())).toList();
+    KnownNumber alone = KnownNumber.of(each(standard, Flight::standardLoss));
     KnownNumber delayed = KnownNumber.of(each(flights, Flight::delayedLoss));
     return new Worth(
         craft,
         technique,
         Summary.of(atDelay.outcomes()),
+        Summary.of(alone.outcomes()),
         unknowns(technique).stream()
             .map(
                 unknown ->
@@ -162,11 +185,14 @@ public record Worth(
                         unknown.parameter(),
                         unknown.of(),
                         atDelay.narrowing(each(flights, unknown.value())),
+                        unknown.of().equals(RING_STATE)
+                            ? OptionalDouble.of(alone.narrowing(each(standard, unknown.value())))
+                            : OptionalDouble.empty(),
                         lasting(all, unknown)))
             .toList(),
         Summary.of(delayed.outcomes()),
         delayed.narrowing(each(flights, Flight::delay)),
-        atDelay.chanceOfNarrowing(),
+        Math.max(atDelay.chanceOfNarrowing(), alone.chanceOfNarrowing()),
         flights.size(),
         all.size() - flights.size());
   }
@@ -184,7 +210,7 @@ public record Worth(
     for (Spread spread : OpenNumbers.SPREADS) {
       Parameter number = spread.parameter();
       unknowns.add(
-          new Unknown(number, "ring state", flight -> flight.model().numbers().get(number)));
+          new Unknown(number, RING_STATE, flight -> flight.model().numbers().get(number)));
     }
     unknowns.add(new Unknown(Helicopter.ENGINE_TIME, "engine", Flight::engineTime));
     for (Spread spread : technique.spreads()) {

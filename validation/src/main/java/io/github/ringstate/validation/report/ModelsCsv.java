@@ -16,7 +16,7 @@ final class ModelsCsv {
 
   /** What each number is worth, a line for each craft, way out and number. */
   static String worth(OpenStudy study) {
-    return "craft,technique,of,number,delay_s,band_narrower_pct,chance_pct,lasting_explained_pct\n"
+    return "craft,technique,of,number,delay_s,band_narrower_pct,models_alone_narrower_pct,chance_pct,lasting_explained_pct\n"
         + study.worths().stream().map(ModelsCsv::worth).collect(Collectors.joining());
   }
 
@@ -33,12 +33,13 @@ final class ModelsCsv {
                             known.parameter().key(),
                             Decimals.fixed(Worth.DELAY, 0),
                             percent(known.narrowing()),
+                            percent(known.alone()),
                             chance,
                             percent(known.lasting()))
                         + "\n")
             .collect(Collectors.joining())
         + place
-        + String.join(",", "pilot", "delay_s", "drawn", percent(worth.delay()), chance, "")
+        + String.join(",", "pilot", "delay_s", "drawn", percent(worth.delay()), "", chance, "")
         + "\n";
   }
 

@@ -39,7 +39,14 @@ public final class ModelsPage {
       String craft, String way, String delay, String standard, List<String> even, List<String> accepted) {}
 
   private record FlownEntry(
-      String craft, String way, String band, String width, String delayed, String delay, String lost) {}
+      String craft,
+      String way,
+      String alone,
+      String band,
+      String width,
+      String delayed,
+      String delay,
+      String lost) {}
 
   /**
    * Writes the page.
@@ -113,6 +120,7 @@ public final class ModelsPage {
     return new FlownEntry(
         worth.craft().name(),
         worth.technique().label(),
+        feet(worth.alone().width()),
         feet(worth.band().low()) + " to " + feet(worth.band().high()),
         feet(worth.band().width()),
         feet(worth.delayed().width()),

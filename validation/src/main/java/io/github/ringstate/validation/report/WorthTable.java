@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 
 /**
  * The numbers by what they would be worth, the greatest first.
  *
  * @param columns craft and way out of each column
- * @param narrowing a row for each number that narrows a band somewhere by more than chance
+ * @param narrowing a row for each number
+ * @param alone a row for each number of the model, all else standard
  * @param lastingColumns craft and way out of each column of the second table
  * @param lasting a row for each number that has to do with whether an arrest lasts
  * @param chance two standard deviations of chance, per cent, the greatest of all columns
@@ -23,6 +23,7 @@ import java.util.function.ToDoubleFunction;
 record WorthTable(
     List<Column> columns,
     List<Row> narrowing,
+    List<Row> alone,
     List<Column> lastingColumns,
     List<Row> lasting,
     String chance,
@@ -42,16 +43,20 @@ record WorthTable(
   static WorthTable of(List<Worth> worths) {
     double chance = 2 * worths.stream().mapToDouble(Worth::chance).max().orElse(0);
     List<Worth> ended = worths.stream().filter(WorthTable::endsOtherwise).toList();
-    List<List<Value>> narrowing = ranked(worths, Known::narrowing, chance);
+    List<List<Value>> narrowing = ranked(worths, known -> OptionalDouble.of(known.narrowing()));
+    List<List<Value>> alone = ranked(worths, Known::alone);
     List<List<Value>> lasting =
-        ranked(ended, known -> known.lasting().orElse(0), LEAST_LASTING);
+        ranked(ended, Known::lasting).stream()
+            .filter(values -> greatest(values).value() > LEAST_LASTING)
+            .toList();
     return new WorthTable(
         columns(worths),
         rows(worths, narrowing, chance),
+        rows(worths, alone, chance),
         columns(ended),
         rows(ended, lasting, LEAST_LASTING),
         ModelsPage.percent(chance, 0),
-        words(narrowing, lasting));
+        words(worths, narrowing, alone, lasting));
   }
 
   private static boolean endsOtherwise(Worth worth) {
@@ -64,13 +69,17 @@ record WorthTable(
         .toList();
   }
 
-  /** The values of each number that is worth more than the least somewhere, the greatest first. */
+  /** The values of each number that has any, the greatest first. */
   private static List<List<Value>> ranked(
-      List<Worth> worths, ToDoubleFunction<Known> value, double least) {
+      List<Worth> worths, Function<Known, OptionalDouble> worthOf) {
     List<List<Value>> numbers = new ArrayList<>();
     for (Worth worth : worths) {
       for (Known known : worth.numbers()) {
-        Value here = new Value(worth, known, value.applyAsDouble(known));
+        OptionalDouble value = worthOf.apply(known);
+        if (value.isEmpty()) {
+          continue;
+        }
+        Value here = new Value(worth, known, value.getAsDouble());
         numbers.stream()
             .filter(values -> isSame(values.get(0).known(), known))
             .findFirst()
@@ -79,13 +88,12 @@ record WorthTable(
       }
     }
     return numbers.stream()
-        .filter(values -> greatest(values).value() > least)
         .sorted(Comparator.comparingDouble(values -> -greatest(values).value()))
         .toList();
   }
 
   private static boolean isSame(Known one, Known other) {
-    return one.of().equals(other.of()) && one.parameter().equals(other.parameter());
+    return one.of().equals(other.of()) && one.parameter().key().equals(other.parameter().key());
   }
 
   private static Value greatest(List<Value> values) {
@@ -113,31 +121,40 @@ record WorthTable(
         .toList();
   }
 
-  private static String words(List<List<Value>> narrowing, List<List<Value>> lasting) {
+  private static String words(
+      List<Worth> worths,
+      List<List<Value>> narrowing,
+      List<List<Value>> alone,
+      List<List<Value>> lasting) {
+    Worth late = worths.stream().max(Comparator.comparingDouble(Worth::delay)).orElseThrow();
     StringBuilder words = new StringBuilder();
-    for (String of : List.of("ring state", "pilot", "engine")) {
-      first(narrowing, of)
-          .ifPresent(
-              value ->
-                  words
-                      .append("Of the ")
-                      .append(of)
-                      .append(", it is the ")
-                      .append(value.known().parameter().name())
-                      .append(": known, it would narrow the band by up to ")
-                      .append(place(value))
-                      .append(". "));
-    }
+    words
+        .append("Most of all it matters when the pilot acts: a known delay would narrow a band in")
+        .append(" which the delay varies by up to ")
+        .append(place(late.delay(), late))
+        .append(". ");
+    first(narrowing, "pilot").ifPresent(value -> words.append(sentence("what pilots do,", value)));
+    words.append(sentence("the model, all else known,", greatest(alone.get(0))));
     if (!lasting.isEmpty()) {
       Value value = greatest(lasting.get(0));
       words
           .append("Whether an arrest lasts is above all a matter of the ")
           .append(value.known().parameter().name())
           .append(", with which up to ")
-          .append(place(value))
+          .append(place(value.value(), value.worth()))
           .append(" of its variance goes.");
     }
     return words.toString().strip();
+  }
+
+  private static String sentence(String of, Value value) {
+    return "Of "
+        + of
+        + " it is: "
+        + value.known().parameter().name()
+        + ", which would narrow it by up to "
+        + place(value.value(), value.worth())
+        + ". ";
   }
 
   private static Optional<Value> first(List<List<Value>> ranked, String of) {
@@ -147,12 +164,12 @@ record WorthTable(
         .findFirst();
   }
 
-  private static String place(Value value) {
-    return ModelsPage.percent(value.value(), 0)
+  private static String place(double value, Worth worth) {
+    return ModelsPage.percent(value, 0)
         + " per cent ("
-        + value.worth().craft().name()
+        + worth.craft().name()
         + ", "
-        + value.worth().technique().label()
+        + worth.technique().label()
         + ")";
   }
 }
