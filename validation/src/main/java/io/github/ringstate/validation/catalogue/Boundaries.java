@@ -12,7 +12,6 @@ import io.github.ringstate.study.model.PublishedRange;
 import io.github.ringstate.study.model.PublishedRanges;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Obtained;
-import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
 import io.github.ringstate.validation.reference.ReferenceTable;
@@ -103,8 +102,7 @@ public final class Boundaries implements Topic {
     BoundaryCriterion criterion = new HeaveDamping(models.ring());
     checks.add(
         range("heave damping: axial onset", "z", PublishedRanges.ONSET, onset(criterion, 0)));
-    checks.add(
-        range("heave damping: axial exit", "z", PublishedRanges.EXIT, exit(criterion, 0)));
+    checks.add(range("heave damping: axial exit", "z", PublishedRanges.EXIT, exit(criterion, 0)));
     checks.add(
         range(
             "heave damping: greatest edgewise speed",

@@ -50,8 +50,7 @@ public record KnownNumber(double[] outcomes, double unknown, double chance) {
       means[shuffle] = meanBand(outcomes, order);
     }
     double mean = Arrays.stream(means).average().orElse(Double.NaN);
-    double variance =
-        Arrays.stream(means).map(m -> (m - mean) * (m - mean)).sum() / (SHUFFLES - 1);
+    double variance = Arrays.stream(means).map(m -> (m - mean) * (m - mean)).sum() / (SHUFFLES - 1);
     return new KnownNumber(outcomes, mean, Math.sqrt(variance));
   }
 
@@ -86,7 +85,9 @@ public record KnownNumber(double[] outcomes, double unknown, double chance) {
     for (int bin = 0; bin < BINS; bin++) {
       int from = (int) ((long) order.length * bin / BINS);
       int to = (int) ((long) order.length * (bin + 1) / BINS);
-      sum += Summary.of(Arrays.stream(order, from, to).mapToDouble(i -> outcomes[i]).toArray()).width();
+      sum +=
+          Summary.of(Arrays.stream(order, from, to).mapToDouble(i -> outcomes[i]).toArray())
+              .width();
     }
     return sum / BINS;
   }

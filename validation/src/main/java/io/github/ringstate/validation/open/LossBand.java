@@ -36,8 +36,7 @@ public record LossBand(
     Summary accepted) {
 
   /** The ways out. */
-  static final List<Technique> WAYS =
-      Technique.ALL.stream().filter(Technique::wayOut).toList();
+  static final List<Technique> WAYS = Technique.ALL.stream().filter(Technique::wayOut).toList();
 
   private static final List<Double> DELAYS = List.of(0.0, 2.0);
 

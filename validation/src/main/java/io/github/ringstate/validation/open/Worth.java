@@ -37,8 +37,8 @@ import java.util.stream.IntStream;
  * @param numbers what each number of model, engine and pilot would be worth then
  * @param delayed losses where the delay varies as well, m
  * @param delay what the delay would be worth then, as a part of that band
- * @param chance one standard deviation of what a number seems worth that tells nothing, the
- *     greater one of the two bands at the delay
+ * @param chance one standard deviation of what a number seems worth that tells nothing, the greater
+ *     one of the two bands at the delay
  * @param flights how many flights there are
  * @param lost how many more were left out since a descent was not arrested for good
  */
@@ -159,8 +159,7 @@ public record Worth(
               delay,
               LossBand.loss(bulk, recovery, encounter.recognition().withDelay(DELAY)),
               LossBand.loss(bulk, recovery, encounter.recognition().withDelay(delay)),
-              LossBand.loss(
-                  standard, way.standard(), encounter.recognition().withDelay(DELAY))));
+              LossBand.loss(standard, way.standard(), encounter.recognition().withDelay(DELAY))));
     }
     return flights;
   }
@@ -209,14 +208,12 @@ public record Worth(
     List<Unknown> unknowns = new ArrayList<>();
     for (Spread spread : OpenNumbers.SPREADS) {
       Parameter number = spread.parameter();
-      unknowns.add(
-          new Unknown(number, RING_STATE, flight -> flight.model().numbers().get(number)));
+      unknowns.add(new Unknown(number, RING_STATE, flight -> flight.model().numbers().get(number)));
     }
     unknowns.add(new Unknown(Helicopter.ENGINE_TIME, "engine", Flight::engineTime));
     for (Spread spread : technique.spreads()) {
       Parameter number = spread.parameter();
-      unknowns.add(
-          new Unknown(number, "pilot", flight -> flight.recovery().numbers().get(number)));
+      unknowns.add(new Unknown(number, "pilot", flight -> flight.recovery().numbers().get(number)));
     }
     return unknowns;
   }

@@ -36,7 +36,12 @@ public final class ModelsPage {
       String name, String standard, List<String> even, List<String> accepted) {}
 
   private record BandEntry(
-      String craft, String way, String delay, String standard, List<String> even, List<String> accepted) {}
+      String craft,
+      String way,
+      String delay,
+      String standard,
+      List<String> even,
+      List<String> accepted) {}
 
   private record FlownEntry(
       String craft,

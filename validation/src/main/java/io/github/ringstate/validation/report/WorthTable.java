@@ -32,7 +32,9 @@ record WorthTable(
   /** A craft and a way out. */
   record Column(String craft, String way) {}
 
-  /** A number and what it is worth by column; a dash where it plays no part or chance might be all. */
+  /**
+   * A number and what it is worth by column; a dash where it plays no part or chance might be all.
+   */
   record Row(String name, String of, List<String> cells) {}
 
   /** A number's worth in one column. */

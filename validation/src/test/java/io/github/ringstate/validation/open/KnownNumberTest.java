@@ -23,8 +23,8 @@ class KnownNumberTest {
   /**
    * Y = a X + b E with X and E normal and independent: the band of Y is 2 times 1.645 sqrt(a^2 +
    * b^2) wide, that of Y given X, whatever X, 2 times 1.645 b (linear Gaussian model, any textbook
-   * of statistics). X is all but known within a bin, but not in the outermost ones; that
-   * and chance in 20,000 samples make 0.02.
+   * of statistics). X is all but known within a bin, but not in the outermost ones; that and chance
+   * in 20,000 samples make 0.02.
    */
   @ParameterizedTest
   @CsvSource({"1,1", "1,2", "0.5,2", "2,1", "0,1"})
@@ -63,9 +63,7 @@ class KnownNumberTest {
 
   @Test
   void onlyFiniteOutcomesAreTaken() {
-    assertThrows(
-        IllegalArgumentException.class,
-        () -> KnownNumber.of(1, Double.POSITIVE_INFINITY));
+    assertThrows(IllegalArgumentException.class, () -> KnownNumber.of(1, Double.POSITIVE_INFINITY));
     assertThrows(IllegalArgumentException.class, () -> KnownNumber.of(1, Double.NaN));
   }
 }

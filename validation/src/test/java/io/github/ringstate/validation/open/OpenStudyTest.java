@@ -33,7 +33,8 @@ class OpenStudyTest {
           LossBand.fly(DemoCraft.TRAINER, MODELS, 20),
           one.submit(() -> LossBand.fly(DemoCraft.TRAINER, MODELS, 20)).get());
       assertEquals(
-          Worth.fly(DemoCraft.TRAINER, models), one.submit(() -> Worth.fly(DemoCraft.TRAINER, models)).get());
+          Worth.fly(DemoCraft.TRAINER, models),
+          one.submit(() -> Worth.fly(DemoCraft.TRAINER, models)).get());
     } finally {
       one.shutdown();
     }
