@@ -42,7 +42,7 @@ public record AirspeedCheck(Finding finding, Reason reason, OptionalDouble groun
     if (keep.below(plan, track)) {
       return at(Reason.LOW, keep.minimumGroundSpeed(plan, track));
     }
-    if (keep.above(plan.greatestAirspeed(track))) {
+    if (keep.above(plan.maximumAirspeed(track))) {
       return at(Reason.HIGH, keep.maximumGroundSpeed(plan, track));
     }
     return new AirspeedCheck(Finding.HOLDS, Reason.KEPT, OptionalDouble.empty());
@@ -50,6 +50,6 @@ public record AirspeedCheck(Finding finding, Reason reason, OptionalDouble groun
 
   private static AirspeedCheck at(Reason reason, OptionalDouble groundSpeed) {
     return new AirspeedCheck(
-        groundSpeed.isPresent() ? Finding.SHORT : Finding.FAILS, reason, groundSpeed);
+        groundSpeed.isPresent() ? Finding.NOT_AS_PLANNED : Finding.FAILS, reason, groundSpeed);
   }
 }

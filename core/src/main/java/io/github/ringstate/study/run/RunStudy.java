@@ -68,12 +68,15 @@ public final class RunStudy {
   /**
    * The run on every track.
    *
-   * @return a track every ten degrees, north first, clockwise
+   * @return a track every ten degrees from the wind, so that each has its mirror image in the wind
+   *     beside it; the first from north on first, clockwise
    */
   public List<RunTrack> tracks() {
+    double from = Unit.DEGREE.fromSi(plan.wind().from());
+    double first = from - TRACK_STEP * Math.floor(from / TRACK_STEP);
     List<RunTrack> tracks = new ArrayList<>();
     for (int track = 0; track < 360; track += TRACK_STEP) {
-      tracks.add(track(Unit.DEGREE.toSi(track)));
+      tracks.add(track(Unit.DEGREE.toSi(first + track)));
     }
     return tracks;
   }
@@ -85,8 +88,8 @@ public final class RunStudy {
    * @return what it takes
    */
   public RunTrack track(double track) {
-    double least = plan.leastAirspeed(track);
-    double greatest = plan.greatestAirspeed(track);
+    double least = plan.minimumAirspeed(track);
+    double greatest = plan.maximumAirspeed(track);
     OptionalDouble power =
         greater(greater(power(least), power(greatest)), power(plan.triangle(track).airspeed()));
     return new RunTrack(
@@ -138,6 +141,16 @@ public final class RunStudy {
     return margin(plan.craft().takeOffPower(plan.air()), hoverPower());
   }
 
+  /**
+   * What a hover out of ground effect in calm air leaves of the continuous power.
+   *
+   * @return the part of that power that is left; negative where the hover takes more; minus
+   *     infinity where the rotor cannot carry the craft
+   */
+  public double continuousHoverMargin() {
+    return margin(plan.craft().continuousPower(plan.air()), hoverPower());
+  }
+
   private OptionalDouble power(double airspeed, double descent) {
     try {
       Trim trim = Trim.find(motion, airspeed, -descent);
@@ -165,11 +178,12 @@ public final class RunStudy {
   /**
    * The airspeed to which the run comes down if the ground speed is held through a turn downwind.
    *
-   * @return the least airspeed in gusts on the downwind track, m/s; none where gusts are faster
+   * @return the minimum airspeed in gusts on the downwind track, m/s; none where gusts are faster
    *     than the run, for on the way there the airspeed is lost before the craft goes backwards
    */
   public double airspeedDownwind() {
-    return plan.isOvertaken(plan.downwind()) ? 0 : plan.leastAirspeed(plan.downwind());
+    double downwind = plan.wind().downwind();
+    return plan.isOvertaken(downwind) ? 0 : plan.minimumAirspeed(downwind);
   }
 
   /**
@@ -191,7 +205,7 @@ public final class RunStudy {
 
   private Optional<Entry> entry(RunTrack track, RunMishap mishap) {
     // whole hundredths of a knot, so that tracks mirrored in the wind are the same flight
-    double least = hundredths(track.leastAirspeed());
+    double least = hundredths(track.minimumAirspeed());
     Quantity starts = Downwind.GROUND_SPEED.quantity();
     double start =
         Math.min(Math.max(hundredths(track.triangle().airspeed()), starts.low()), starts.high());

@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
  * A run on one track.
  *
  * @param triangle track, ground speed and mean wind
- * @param leastAirspeed the least airspeed in gusts and lulls, m/s
- * @param greatestAirspeed the greatest, m/s
+ * @param minimumAirspeed the minimum airspeed in gusts and lulls, m/s
+ * @param maximumAirspeed the greatest, m/s
  * @param power the greatest shaft power that the run takes at the least, the mean and the greatest
  *     airspeed, W; empty where the rotor cannot carry the craft
  * @param continuousMargin what is left of the continuous power, over that power; negative where the
@@ -20,8 +20,8 @@ import java.util.OptionalDouble;
  */
 public record RunTrack(
     WindTriangle triangle,
-    double leastAirspeed,
-    double greatestAirspeed,
+    double minimumAirspeed,
+    double maximumAirspeed,
     OptionalDouble power,
     double continuousMargin,
     double takeOffMargin,

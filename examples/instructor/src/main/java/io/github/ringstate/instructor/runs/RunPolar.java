@@ -17,12 +17,12 @@ import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /**
- * The verdicts over track, north up: the distance from the middle is the least airspeed in gusts,
+ * The verdicts over track, north up: the distance from the middle is the minimum airspeed in gusts,
  * the shape of the mark the verdict; an arrow flies with the wind.
  */
 final class RunPolar {
 
-  private static final int SIZE = 330;
+  private static final int SIZE = 230;
   private static final int RINGS = 4;
 
   /** The arrow of the wind on its way to the middle, over the outermost ring. */
@@ -50,6 +50,7 @@ final class RunPolar {
     return switch (verdict) {
       case FLY -> SeriesMarkers.CIRCLE;
       case FLY_WITH_A_LIMIT -> SeriesMarkers.TRIANGLE_UP;
+      case NOT_AS_PLANNED -> SeriesMarkers.SQUARE;
       case DO_NOT_FLY -> SeriesMarkers.CROSS;
     };
   }
@@ -59,7 +60,7 @@ final class RunPolar {
         switch (verdict) {
           case FLY -> new Color(0x0B4F8A);
           case FLY_WITH_A_LIMIT -> new Color(0xB4530A);
-          case DO_NOT_FLY -> Plot.INK;
+          case NOT_AS_PLANNED, DO_NOT_FLY -> Plot.INK;
         };
     return new Pen(color, Pen.line(1), marker(verdict));
   }
@@ -79,7 +80,7 @@ final class RunPolar {
   Plot plot() {
     double step = step();
     double reach = RINGS * step;
-    Plot plot = Plot.square(SIZE, 1.16 * reach, description());
+    Plot plot = Plot.square(SIZE, 1.24 * reach, description());
     for (int ring = 1; ring <= RINGS; ring++) {
       plot.line(circle(ring * step), RING, false);
     }
@@ -87,7 +88,7 @@ final class RunPolar {
       plot.line(along(track, -reach, reach), RING, false);
     }
     for (int track = 0; track < 360; track += 30) {
-      at(plot, EscapeWords.threeDigits(track), track, 1.085 * reach);
+      at(plot, Headings.threeDigits(track), track, 1.12 * reach);
     }
     double free = clearest(step);
     for (int ring = 1; ring <= RINGS; ring++) {
@@ -128,7 +129,7 @@ final class RunPolar {
   private List<double[]> marks(double step) {
     List<double[]> marks = new ArrayList<>();
     for (RunRow row : analysis.rows()) {
-      double airspeed = units.speed().fromSi(row.track().leastAirspeed());
+      double airspeed = units.speed().fromSi(row.track().minimumAirspeed());
       marks.add(new double[] {east(row.trackDeg(), airspeed), north(row.trackDeg(), airspeed)});
     }
     for (double along = TAIL; along <= HEAD; along += 0.06) {
@@ -147,7 +148,7 @@ final class RunPolar {
   private double step() {
     double flown =
         analysis.rows().stream()
-            .mapToDouble(row -> units.speed().fromSi(row.track().leastAirspeed()))
+            .mapToDouble(row -> units.speed().fromSi(row.track().minimumAirspeed()))
             .max()
             .orElse(0);
     double most = Math.max(flown, analysis.limits().map(this::least).orElse(0.0));
@@ -187,7 +188,7 @@ final class RunPolar {
   }
 
   private void wind(Plot plot, double reach) {
-    if (request.plan().gust() == 0) {
+    if (request.plan().wind().isCalm()) {
       return;
     }
     double to = Unit.DEGREE.fromSi(request.reported().from()) + 180;
@@ -209,14 +210,14 @@ final class RunPolar {
     for (RunVerdict verdict : RunVerdict.values()) {
       Points marks = new Points();
       analysis.rows().stream()
-          .filter(row -> row.judgement().verdict() == verdict)
+          .filter(row -> row.verdict() == verdict)
           .forEach(row -> add(marks, row));
       plot.marks(marks, marker(verdict), pen(verdict).color());
     }
   }
 
   private void add(Points points, RunRow row) {
-    double airspeed = units.speed().fromSi(row.track().leastAirspeed());
+    double airspeed = units.speed().fromSi(row.track().minimumAirspeed());
     points.add(east(row.trackDeg(), airspeed), north(row.trackDeg(), airspeed));
   }
 }

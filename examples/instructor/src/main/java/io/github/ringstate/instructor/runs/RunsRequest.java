@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.files.craft.HeightVelocityPoint;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.run.RunPlan;
@@ -14,10 +13,9 @@ import java.util.List;
  * @param plan the run, with the wind at its height
  * @param techniques the techniques to choose from: the one that loses least is briefed
  * @param boundaryMargin extra rate of descent to be left before the ring state, m/s
- * @param leastAirspeed airspeed to be kept in any case, m/s
+ * @param minimumAirspeed airspeed to be kept in any case, m/s
  * @param pilots how many simulated pilots fly each track
  * @param seed the seed
- * @param curve the flight manual's height-velocity curve, if the craft file holds it
  * @param crew what the operator asks of the crew
  */
 record RunsRequest(
@@ -26,14 +24,12 @@ record RunsRequest(
     RunPlan plan,
     List<Technique> techniques,
     double boundaryMargin,
-    double leastAirspeed,
+    double minimumAirspeed,
     int pilots,
     long seed,
-    List<HeightVelocityPoint> curve,
     CrewMinimum crew) {
 
   RunsRequest {
     techniques = List.copyOf(techniques);
-    curve = List.copyOf(curve);
   }
 }
