@@ -1,10 +1,11 @@
 package io.github.ringstate.study;
 
+import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.ArrayList;
@@ -65,7 +66,7 @@ public record ModelSpread(PilotStudy study, int models) {
    * @return the model
    */
   public RingStateInflow model(int number) {
-    RandomStream draws = new RandomStream(study.seed() ^ MODEL_DRAWS, number);
+    RandomStream draws = new IndependentStream(study.seed() ^ MODEL_DRAWS, number);
     while (true) {
       ParameterSet numbers = ParameterSet.standard(RingStateInflow.PARAMETERS);
       for (Spread spread : SPREADS) {

@@ -2,6 +2,8 @@ package io.github.ringstate.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.dynamics.RingStateShaking;
 import io.github.ringstate.encounter.Disturbances;
@@ -10,7 +12,6 @@ import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Delays;
 import io.github.ringstate.pilot.PilotState;
-import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.Optional;
@@ -36,7 +37,7 @@ class SampledPilotsRegressionTest {
 
   @Test
   void aSampleDrawsTheNumbersThatItDrewBefore() {
-    RandomStream draws = new RandomStream(42, 7);
+    RandomStream draws = new IndependentStream(42, 7);
     assertBits(0x1.a04657dd4c7d9p-1, draws.uniform());
     assertBits(0x1.d3af22517807fp-1, draws.uniform());
     assertEquals(1061252013998382209L, draws.seed());

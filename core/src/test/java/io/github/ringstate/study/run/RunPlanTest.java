@@ -40,7 +40,7 @@ class RunPlanTest {
 
   @ParameterizedTest
   @ValueSource(ints = {0, 40, 110, 180, 250})
-  void noWindBetweenLullAndGustLeavesLessAirThanTheLeastAirspeed(int track) {
+  void noWindBetweenLullAndGustLeavesLessAirThanTheMinimumAirspeed(int track) {
     RunPlan plan = plan(DemoCraft.TRAINER, 15, 27, 18);
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i <= 2400; i++) {

@@ -1,24 +1,24 @@
 package io.github.ringstate.cluster;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
-import io.github.ringstate.instructor.sweep.SweepCommand;
+import io.github.ringstate.files.sweep.SweepFile;
+import io.github.ringstate.files.whole.WholeFile;
+import io.github.ringstate.instructor.sweep.SweepRequest;
+import io.github.ringstate.instructor.sweep.SweepRun;
+import io.github.ringstate.instructor.sweep.SweepWatch;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Path;
-import picocli.CommandLine;
 
-/** The local tool's command {@code sweep}. */
+/** What the local tool's command {@code sweep} does. */
 final class LocalTool {
 
   private LocalTool() {}
 
   /** Flies a sweep into a Parquet file and reads its rows. */
   static RowTable fly(Path spec, Path file) throws IOException {
-    int status =
-        new CommandLine(new SweepCommand(OutputStream.nullOutputStream()))
-            .execute(spec.toString(), "--output", file.toString());
-    assertEquals(0, status);
+    WholeFile place = WholeFile.named("--output", file.toString());
+    SweepFile sweep = SweepFile.read(spec.toString());
+    SweepRun.fly(
+        new SweepRequest(sweep, file.toString(), place, "parquet", 2, false), SweepWatch.SILENT);
     return RowTable.of(file);
   }
 }

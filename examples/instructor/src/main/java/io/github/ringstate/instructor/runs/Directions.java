@@ -21,7 +21,7 @@ final class Directions {
     this.analysis = analysis;
   }
 
-  /** Best: the least severe verdict met, and among those the greatest least airspeed. */
+  /** Best: the least severe verdict met, and among those the greatest minimum airspeed. */
   String best() {
     RunVerdict verdict = extreme(Comparator.naturalOrder());
     if (verdict.compareTo(RunVerdict.NOT_AS_PLANNED) < 0 && areAlike()) {
@@ -37,7 +37,7 @@ final class Directions {
         : RunsMessages.SAY.noTrack();
   }
 
-  /** Worst: the most severe verdict met, and among those the smallest least airspeed. */
+  /** Worst: the most severe verdict met, and among those the smallest minimum airspeed. */
   String worst() {
     RunVerdict verdict = extreme(Comparator.reverseOrder());
     if (areAlike()) {

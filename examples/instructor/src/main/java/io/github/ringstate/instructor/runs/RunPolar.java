@@ -32,7 +32,7 @@ final class RunPolar {
   private static final double BARB = -0.72;
 
   private static final Pen RING = new Pen(new Color(0xB8B8B8), Pen.line(0.7f), SeriesMarkers.NONE);
-  private static final Pen LEAST = new Pen(Plot.INK, Pen.line(1.2f, 3, 3), SeriesMarkers.NONE);
+  private static final Pen MINIMUM = new Pen(Plot.INK, Pen.line(1.2f, 3, 3), SeriesMarkers.NONE);
   private static final Pen TRACE = new Pen(new Color(0x6A6A6A), Pen.line(0.8f), SeriesMarkers.NONE);
   private static final Pen WIND = new Pen(new Color(0x0B4F8A), Pen.line(2.4f), SeriesMarkers.NONE);
 
@@ -71,7 +71,7 @@ final class RunPolar {
     for (RunVerdict verdict : RunVerdict.values()) {
       entries.add(new Legend.Entry(verdict.label(), pen(verdict), false, true));
     }
-    entries.add(new Legend.Entry("minimum airspeed to keep", LEAST, true, false));
+    entries.add(new Legend.Entry("minimum airspeed to keep", MINIMUM, true, false));
     entries.add(new Legend.Entry("wind", WIND, true, false));
     return new Legend(SIZE, entries);
   }
@@ -94,7 +94,7 @@ final class RunPolar {
     for (int ring = 1; ring <= RINGS; ring++) {
       at(plot, Decimals.fixed(ring * step, 0), free, scale(ring, step));
     }
-    analysis.limits().ifPresent(limits -> plot.line(circle(least(limits)), LEAST, false));
+    analysis.limits().ifPresent(limits -> plot.line(circle(least(limits)), MINIMUM, false));
     wind(plot, reach);
     tracks(plot);
     return plot;

@@ -8,7 +8,7 @@ import java.util.function.Consumer;
  * the keyboard. It neither waits for the run nor touches its files, which can be gone on with
  * whenever the run ends.
  */
-final class Interruption implements AutoCloseable {
+final class Interruption implements SweepWatch, AutoCloseable {
 
   private final ReentrantLock last = new ReentrantLock();
   private final Thread atTheEnd = new Thread(this::say);
@@ -32,24 +32,15 @@ final class Interruption implements AutoCloseable {
     }
   }
 
-  /**
-   * Rows are on the disk.
-   *
-   * @param rows how many in all
-   */
-  void kept(long rows) {
+  @Override
+  public void kept(long rows) {
     kept = rows;
   }
 
   /** Keeps the lock, so that a run that is told to go on is not made whole meanwhile. */
   void say() {
     if (last.tryLock() && kept > 0) {
-      err.accept(
-          "interrupted; "
-              + kept
-              + " of "
-              + count
-              + " rows are kept, and the same command with --resume goes on");
+      err.accept(SweepMessages.SAY.interrupted(kept, count));
     }
   }
 

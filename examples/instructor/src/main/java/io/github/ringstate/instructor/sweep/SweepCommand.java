@@ -1,7 +1,6 @@
 package io.github.ringstate.instructor.sweep;
 
 import io.github.ringstate.files.error.UserError;
-import io.github.ringstate.files.row.RowFile;
 import io.github.ringstate.files.row.RowFormat;
 import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.files.text.Caution;
@@ -105,6 +104,18 @@ public final class SweepCommand implements Runnable {
       Delivery.print(SweepFile.example(), terminal);
       return;
     }
+    SweepRequest request = request();
+    Notices.print(request.sweep().notices(), spec);
+    long points = request.sweep().sweep().count();
+    try (Interruption interruption = new Interruption(points, this::say)) {
+      SweepResult result = SweepRun.fly(request, interruption);
+      if (result.failed() > 0) {
+        say(SweepMessages.SAY.failed(result.failed(), result.points()));
+      }
+    }
+  }
+
+  private SweepRequest request() {
     if (file == null) {
       throw UserError.usage("SPEC is missing" + UserError.ALLOWED + "a file in TOML, or --example");
     }
@@ -115,7 +126,12 @@ public final class SweepCommand implements Runnable {
         threads == null
             ? Math.min(Runtime.getRuntime().availableProcessors(), SweepFlight.MOST_THREADS)
             : threadCount(threads);
-    fly(file, output, flying);
+    String ending = output.toLowerCase(Locale.ROOT).replaceFirst("^.*\\.", "");
+    if (!RowFormat.ENDINGS.contains(ending)) {
+      throw UserError.option("--output", output, FILES);
+    }
+    WholeFile place = WholeFile.named("--output", output);
+    return new SweepRequest(SweepFile.read(file), output, place, ending, flying, resume);
   }
 
   private static int threadCount(String text) {
@@ -124,33 +140,6 @@ public final class SweepCommand implements Runnable {
       throw UserError.option("--threads", text, "a whole number, 1 to " + SweepFlight.MOST_THREADS);
     }
     return (int) number;
-  }
-
-  private void fly(String specName, String outputName, int flying) {
-    String ending = outputName.toLowerCase(Locale.ROOT).replaceFirst("^.*\\.", "");
-    if (!RowFormat.ENDINGS.contains(ending)) {
-      throw UserError.option("--output", outputName, FILES);
-    }
-    WholeFile place = WholeFile.named("--output", outputName);
-    SweepFile sweep = SweepFile.read(specName);
-    Notices.print(sweep.notices(), spec);
-    RowFormat format = RowFormat.of(ending, sweep.sweep().rowColumns(), sweep.text());
-    try (RowFile rows = new RowFile(place, format)) {
-      if (rows.begun() && !resume) {
-        throw UserError.file(
-            outputName,
-            "has a run begun: go on with --resume, or remove its .part and .journal",
-            null);
-      }
-      long failed = new SweepRun(sweep, ending, format, flying).into(rows, this::say);
-      if (failed > 0) {
-        say(
-            failed
-                + " of "
-                + sweep.sweep().count()
-                + " points could not be flown; their rows say why");
-      }
-    }
   }
 
   private void say(String message) {

@@ -1,57 +1,71 @@
 package io.github.ringstate.instructor.sweep;
 
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.row.Chunk;
 import io.github.ringstate.files.row.RowFile;
 import io.github.ringstate.files.row.RowFormat;
-import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.study.Progress;
 import io.github.ringstate.study.sweep.SweepFlight;
 import java.util.List;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** Flies a sweep into a file of rows, from where the file ends. */
-record SweepRun(SweepFile sweep, String ending, RowFormat format, int threads) {
+public final class SweepRun {
+
+  private SweepRun() {}
 
   /**
-   * Flies what is missing; returns how many of all points could not be flown.
+   * Flies what is missing.
    *
-   * @param rows the file
-   * @param err takes what is said if the run is ended from outside
+   * @param request what is flown, and where the rows go
+   * @param watch hears how it comes on
+   * @return what came of it
+   * @throws UserError if the file cannot be written, or another run has begun it
    */
-  long into(RowFile rows, Consumer<String> err) {
-    rows.open(asked());
-    long from = rows.rowCount();
-    long count = sweep.sweep().count();
-    long[] end = {from};
-    try (Interruption interruption = new Interruption(count, err)) {
-      interruption.kept(from);
-      new SweepFlight(sweep.sweep(), threads)
-          .fly(
-              from,
-              count,
-              format::encode,
-              encoded -> {
-                rows.append(encoded);
-                end[0] += encoded.rows();
-                if (end[0] % Chunk.ROWS == 0) {
-                  rows.sync();
-                  interruption.kept(end[0]);
-                }
-              },
-              Progress.SILENT);
+  public static SweepResult fly(SweepRequest request, SweepWatch watch) {
+    RowFormat format = request.format();
+    try (RowFile rows = new RowFile(request.place(), format)) {
+      if (rows.begun() && !request.resume()) {
+        throw UserError.file(
+            request.output(),
+            "has a run begun: go on with --resume, or remove its .part and .journal",
+            null);
+      }
+      rows.open(asked(request));
+      fly(request, format, rows, watch);
+      rows.finish();
+      return new SweepResult(request.sweep().sweep().count(), rows.failedCount());
     }
-    rows.finish();
-    return rows.failedCount();
   }
 
-  private List<String> asked() {
+  private static void fly(SweepRequest request, RowFormat format, RowFile rows, SweepWatch watch) {
+    long from = rows.rowCount();
+    long[] end = {from};
+    watch.kept(from);
+    new SweepFlight(request.sweep().sweep(), request.threads())
+        .fly(
+            from,
+            request.sweep().sweep().count(),
+            format::encode,
+            encoded -> {
+              rows.append(encoded);
+              end[0] += encoded.rows();
+              if (end[0] % Chunk.ROWS == 0) {
+                rows.sync();
+                watch.kept(end[0]);
+              }
+              watch.flown(end[0]);
+            },
+            Progress.SILENT);
+  }
+
+  private static List<String> asked(SweepRequest request) {
     @Nullable String version = SweepRun.class.getPackage().getImplementationVersion();
     return List.of(
         "ringstate sweep",
         "version " + (version == null ? "outside its jar" : version),
-        "format " + ending,
-        "points " + sweep.sweep().count(),
-        "digest of SPEC " + sweep.digest());
+        "format " + request.ending(),
+        "points " + request.sweep().sweep().count(),
+        "digest of SPEC " + request.sweep().digest());
   }
 }
