@@ -21,8 +21,7 @@ class HeightVelocityCurveTest {
         new HeightVelocityCurve.Point[airspeedsAndHeights.length / 2];
     for (int i = 0; i < points.length; i++) {
       points[i] =
-          new HeightVelocityCurve.Point(
-              airspeedsAndHeights[2 * i], airspeedsAndHeights[2 * i + 1]);
+          new HeightVelocityCurve.Point(airspeedsAndHeights[2 * i], airspeedsAndHeights[2 * i + 1]);
     }
     return new HeightVelocityCurve(List.of(points));
   }
@@ -56,8 +55,8 @@ class HeightVelocityCurveTest {
 
   @Test
   void thePointsMayBeGivenFromBelow() {
-    List<HeightVelocityCurve.Point> reversed = Arrays.asList(
-        WHOLE.points().toArray(HeightVelocityCurve.Point[]::new));
+    List<HeightVelocityCurve.Point> reversed =
+        Arrays.asList(WHOLE.points().toArray(HeightVelocityCurve.Point[]::new));
     Collections.reverse(reversed);
     assertEquals(WHOLE, new HeightVelocityCurve(reversed));
   }

@@ -22,9 +22,7 @@ public record HoverCheck(Finding finding, double margin, double continuousMargin
     double margin = study.hoverMargin();
     double continuous = study.continuousHoverMargin();
     Finding finding =
-        margin < 0
-            ? Finding.FAILS
-            : continuous < 0 ? Finding.HOLDS_WITH_A_LIMIT : Finding.HOLDS;
+        margin < 0 ? Finding.FAILS : continuous < 0 ? Finding.HOLDS_WITH_A_LIMIT : Finding.HOLDS;
     return new HoverCheck(finding, margin, continuous);
   }
 }

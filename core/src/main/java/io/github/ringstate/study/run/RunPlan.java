@@ -128,8 +128,8 @@ public record RunPlan(
 
   /**
    * The airspeed below which the height flown lies in the area that the height-velocity curve says
-   * to avoid. The curve is taken to hold calibrated airspeeds, which at low speeds are the true ones
-   * times the root of the density ratio.
+   * to avoid. The curve is taken to hold calibrated airspeeds, which at low speeds are the true
+   * ones times the root of the density ratio.
    *
    * @return the true airspeed, m/s; empty where the area does not reach this height, or no curve is
    *     known
@@ -148,8 +148,7 @@ public record RunPlan(
    * @return the changed plan
    */
   public RunPlan withGroundSpeed(double other) {
-    return new RunPlan(
-        craft, curve, air, wind, other, descent, height, lowestHeight, margin);
+    return new RunPlan(craft, curve, air, wind, other, descent, height, lowestHeight, margin);
   }
 
   private WindTriangle triangle(double track, double speed) {

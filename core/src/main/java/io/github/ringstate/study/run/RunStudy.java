@@ -73,7 +73,8 @@ public final class RunStudy {
    */
   public List<RunTrack> tracks() {
     double from = Unit.DEGREE.fromSi(plan.wind().from());
-    double first = from - TRACK_STEP * Math.floor(from / TRACK_STEP);
+    // a hair more, so that rounding does not leave out the first
+    double first = from - TRACK_STEP * Math.floor(from / TRACK_STEP + 1e-9);
     List<RunTrack> tracks = new ArrayList<>();
     for (int track = 0; track < 360; track += TRACK_STEP) {
       tracks.add(track(Unit.DEGREE.toSi(first + track)));

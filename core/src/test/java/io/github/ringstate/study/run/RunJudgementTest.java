@@ -107,8 +107,7 @@ class RunJudgementTest {
             .ifPresent(
                 speed -> {
                   RunPlan other = study.plan().withGroundSpeed(speed);
-                  assertEquals(
-                      Finding.HOLDS, AirspeedCheck.of(other, LIMITS, direction).finding());
+                  assertEquals(Finding.HOLDS, AirspeedCheck.of(other, LIMITS, direction).finding());
                 });
       }
     }
@@ -135,13 +134,11 @@ class RunJudgementTest {
       double height, double lowest, RunVerdict verdict, HeightCheck.Reason reason) {
     RunStudy brisk =
         new RunStudy(
-            plan(
-                DemoCraft.TRAINER, HeightVelocityCurve.NONE, wind(0, 0), 40, height, lowest));
+            plan(DemoCraft.TRAINER, HeightVelocityCurve.NONE, wind(0, 0), 40, height, lowest));
     RunJudgement judged = judged(brisk, LIMITS, 0, Optional.empty());
     assertEquals(verdict, judged.verdict());
     assertEquals(reason, judged.height().reason());
-    assertEquals(
-        Math.max(lowest, 50), Unit.FOOT.fromSi(judged.height().needed()), 1e-9);
+    assertEquals(Math.max(lowest, 50), Unit.FOOT.fromSi(judged.height().needed()), 1e-9);
   }
 
   @ParameterizedTest

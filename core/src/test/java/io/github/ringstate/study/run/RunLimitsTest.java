@@ -51,7 +51,8 @@ class RunLimitsTest {
       double available = craft.continuousPower(StandardAtmosphere.at(0));
       assertTrue(study.power(greatest).getAsDouble() <= available);
       OptionalDouble beyond = study.power(greatest + KNOT);
-      // 180 kt: 60 kt over the ground into a wind of 100 and an allowance of 20, beyond which no run
+      // 180 kt: 60 kt over the ground into a wind of 100 and an allowance of 20, beyond which no
+      // run
       // leads
       assertTrue(
           Math.abs(greatest - 180 * KNOT) < 1e-9
@@ -81,13 +82,11 @@ class RunLimitsTest {
             List.of(
                 new HeightVelocityCurve.Point(40 * KNOT, Unit.FOOT.toSi(400)),
                 new HeightVelocityCurve.Point(40 * KNOT, 0)));
-    RunStudy low =
-        new RunStudy(plan(DemoCraft.TRAINER, curve, Runs.wind(0, 0), 25, 300, 300));
+    RunStudy low = new RunStudy(plan(DemoCraft.TRAINER, curve, Runs.wind(0, 0), 25, 300, 300));
     RunLimits limits = RunLimits.find(low, 0, 24 * KNOT, KNOT).orElseThrow();
     assertEquals(HEIGHT_VELOCITY, limits.bound());
     assertEquals(40, Unit.KNOT.fromSi(limits.minimum()), 1e-9);
-    RunStudy high =
-        new RunStudy(plan(DemoCraft.TRAINER, curve, Runs.wind(0, 0), 25, 500, 300));
+    RunStudy high = new RunStudy(plan(DemoCraft.TRAINER, curve, Runs.wind(0, 0), 25, 500, 300));
     assertEquals(ASKED, RunLimits.find(high, 0, 24 * KNOT, KNOT).orElseThrow().bound());
     double wanted = Unit.FOOT_PER_MINUTE.toSi(800);
     assertEquals(RING_STATE, RunLimits.find(high, wanted, 0, KNOT).orElseThrow().bound());

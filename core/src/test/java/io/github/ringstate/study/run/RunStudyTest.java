@@ -9,11 +9,9 @@ import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.HeightVelocityCurve;
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.PilotState;
@@ -117,8 +115,7 @@ class RunStudyTest {
     RunWind turned =
         new RunWind(Unit.DEGREE.toSi(243), wind.speed(), wind.gust(), wind.allowance());
     List<RunTrack> tracks =
-        new RunStudy(
-                plan(DemoCraft.TRAINER, HeightVelocityCurve.NONE, turned, 25, 500, 500))
+        new RunStudy(plan(DemoCraft.TRAINER, HeightVelocityCurve.NONE, turned, 25, 500, 500))
             .tracks();
     assertEquals(3, Unit.DEGREE.fromSi(tracks.get(0).triangle().track()), 1e-9);
     assertEquals(353, Unit.DEGREE.fromSi(tracks.get(35).triangle().track()), 1e-9);

@@ -52,10 +52,7 @@ final class Runs {
   /** Airspeeds to keep, kt, in steps of a knot. */
   static RunLimits limits(double minimum, double maximum) {
     return new RunLimits(
-        Unit.KNOT.toSi(minimum),
-        RunLimits.Bound.ASKED,
-        Unit.KNOT.toSi(maximum),
-        Unit.KNOT.toSi(1));
+        Unit.KNOT.toSi(minimum), RunLimits.Bound.ASKED, Unit.KNOT.toSi(maximum), Unit.KNOT.toSi(1));
   }
 
   /** Loss of half and of most of the pilots, ft; none below 0. */

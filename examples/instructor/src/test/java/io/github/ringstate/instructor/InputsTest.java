@@ -89,7 +89,8 @@ class InputsTest {
         new ProcessBuilder("sh", "-c", "cat \"$0\" > \"$1\"", written().toString(), pipe.toString())
             .start();
 
-    Run run = Run.of("runs", "--calm", "--craft", pipe.toString(), "--pilots", "20", "--format", "html");
+    Run run =
+        Run.of("runs", "--calm", "--craft", pipe.toString(), "--pilots", "20", "--format", "html");
 
     assertEquals(0, run.status(), run.err());
     assertEquals(0, writer.waitFor());

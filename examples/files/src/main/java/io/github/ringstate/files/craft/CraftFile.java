@@ -13,8 +13,7 @@ import java.util.List;
  * @param curve the height-velocity curve; none is known if the file holds no points
  * @param notices what to tell the user of the file, one sentence each; none if all is well
  */
-public record CraftFile(
-    Helicopter craft, HeightVelocityCurve curve, List<String> notices) {
+public record CraftFile(Helicopter craft, HeightVelocityCurve curve, List<String> notices) {
 
   /** More than any craft fills, comments included; a bound for what is read by mistake. */
   private static final int LARGEST = 65_536;

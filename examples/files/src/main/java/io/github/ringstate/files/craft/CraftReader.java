@@ -79,8 +79,7 @@ final class CraftReader {
           || !HeightVelocityCurve.HEIGHT.holds(height)) {
         throw document.bad(List.of(HEIGHT_VELOCITY), allowed);
       }
-      points.add(
-          new HeightVelocityCurve.Point(Unit.KNOT.toSi(airspeed), Unit.FOOT.toSi(height)));
+      points.add(new HeightVelocityCurve.Point(Unit.KNOT.toSi(airspeed), Unit.FOOT.toSi(height)));
     }
     if (!list.isArray() || points.isEmpty()) {
       throw document.bad(List.of(HEIGHT_VELOCITY), allowed);

@@ -18,8 +18,7 @@ import io.github.ringstate.study.run.RunWind;
  * @param gustAssumed whether nobody reported the gust
  * @param exponent power of height with which both grow
  */
-record ReportedWind(
-    double from, double mean, double gust, boolean gustAssumed, double exponent) {
+record ReportedWind(double from, double mean, double gust, boolean gustAssumed, double exponent) {
 
   /** No wind. */
   static final ReportedWind CALM =
@@ -28,7 +27,6 @@ record ReportedWind(
   boolean isCalm() {
     return gust == 0;
   }
-
 
   /**
    * Speed at a height over the speed reported.

@@ -49,7 +49,8 @@ final class RunsColumns {
   /** What only JSON has. */
   List<Column<RunRow>> more() {
     return List.of(
-        new Column<>("minimum_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().minimumAirspeed())),
+        new Column<>(
+            "minimum_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().minimumAirspeed())),
         new Column<>(
             "maximum_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().maximumAirspeed())),
         new Column<>("power_kw", row -> Cell.in(Unit.KILOWATT, row.track().power())),
@@ -76,8 +77,7 @@ final class RunsColumns {
         new Column<>(
             "escape_deg",
             row ->
-                Cell.number(
-                    Headings.escapeDeg(analysis.technique(), sense(), row.trackDeg()), 0)),
+                Cell.number(Headings.escapeDeg(analysis.technique(), sense(), row.trackDeg()), 0)),
         new Column<>(
             "relative_wind_deg",
             row -> Cell.number(Unit.DEGREE.fromSi(row.track().triangle().relativeWind()), 0)),

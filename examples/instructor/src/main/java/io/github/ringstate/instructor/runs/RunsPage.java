@@ -47,8 +47,7 @@ final class RunsPage {
         RunsMessages.SAY.limits(
             facts,
             analysis.rows().stream()
-                .noneMatch(
-                    row -> row.verdict().compareTo(RunVerdict.FLY_WITH_A_LIMIT) <= 0)));
+                .noneMatch(row -> row.verdict().compareTo(RunVerdict.FLY_WITH_A_LIMIT) <= 0)));
     model.put("tailRotor", RunsMessages.SAY.tailRotor(facts));
     model.put("heightVelocity", Words.capital(RunsMessages.SAY.heightVelocity(facts)));
     model.put("terms", RunsMessages.SAY.sheetDefinitions(facts));

@@ -49,8 +49,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
     ReportedWind wind = request.reported();
     Map<String, Cell> facts = ConditionCells.facts(conditions, true);
     facts.put("calm", Cell.text(wind.isCalm() ? "calm" : "wind"));
-    facts.put(
-        "wind_from_deg", wind.isCalm() ? Cell.NOTHING : Cell.given(Unit.DEGREE, wind.from()));
+    facts.put("wind_from_deg", wind.isCalm() ? Cell.NOTHING : Cell.given(Unit.DEGREE, wind.from()));
     facts.put("wind_kt", Cell.given(Unit.KNOT, wind.mean()));
     facts.put("gust_kt", Cell.given(Unit.KNOT, wind.gust()));
     facts.put("wind_exponent", Cell.number(wind.exponent(), 3));
@@ -59,8 +58,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
     facts.put("planned_descent_fpm", Cell.given(Unit.FOOT_PER_MINUTE, request.plan().descent()));
     facts.put("allowance_kt", Cell.given(Unit.KNOT, request.plan().wind().allowance()));
     facts.put("lowest_height_ft", Cell.given(Unit.FOOT, request.plan().lowestHeight()));
-    facts.put(
-        "height_velocity_airspeed_kt", Cell.in(Unit.KNOT, request.plan().minimumByCurve()));
+    facts.put("height_velocity_airspeed_kt", Cell.in(Unit.KNOT, request.plan().minimumByCurve()));
     facts.put("margin_ft", Cell.given(Unit.FOOT, request.plan().margin()));
     facts.put("technique", Cell.text(analysis.technique().name()));
     facts.put("pilot_state", Cell.text(PilotState.DISTRACTED.label()));

@@ -99,8 +99,7 @@ record TrackFacts(
           row.judgement().airspeed().reason() == AirspeedCheck.Reason.HIGH
               ? RunsMessages.SAY.slowerOverGround(this)
               : RunsMessages.SAY.fasterOverGround(this);
-      case DO_NOT_FLY ->
-          Words.capital(String.join(", and ", against(row.judgement()))) + ".";
+      case DO_NOT_FLY -> Words.capital(String.join(", and ", against(row.judgement()))) + ".";
     };
   }
 
@@ -116,8 +115,7 @@ record TrackFacts(
     switch (judgement.height().reason()) {
       case BELOW_LOWEST -> against.add(RunsMessages.SAY.belowLowest(this));
       case NOT_COVERED ->
-          against.add(
-              met ? RunsMessages.SAY.notCovered(this) : RunsMessages.SAY.noRoom(this));
+          against.add(met ? RunsMessages.SAY.notCovered(this) : RunsMessages.SAY.noRoom(this));
       case COVERED, HALF_COVERED -> {}
     }
     if (judgement.hover().finding() == Finding.FAILS) {

@@ -55,9 +55,7 @@ record TrackNumbers(
   /** Which of the two tracks is meant, where it is not both. */
   private static String marks(RunsRequest request, TrackPair pair) {
     List<RunRow> met =
-        pair.rows().stream()
-            .filter(row -> !Headings.mark(request.plan(), row).isEmpty())
-            .toList();
+        pair.rows().stream().filter(row -> !Headings.mark(request.plan(), row).isEmpty()).toList();
     return met.isEmpty()
         ? ""
         : "*"
@@ -72,8 +70,7 @@ record TrackNumbers(
     }
     return judgement.groundSpeedInstead().isPresent()
         ? RunsMessages.SAY.atGroundSpeed(
-            judgement.verdict().label(),
-            units.speed(judgement.groundSpeedInstead().getAsDouble()))
+            judgement.verdict().label(), units.speed(judgement.groundSpeedInstead().getAsDouble()))
         : judgement.verdict().label();
   }
 

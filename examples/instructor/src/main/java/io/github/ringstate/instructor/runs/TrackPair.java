@@ -45,7 +45,8 @@ record TrackPair(List<RunRow> rows, boolean every) {
     for (int turn = 0; turn <= count / 2; turn++) {
       RunRow right = rows.get((against + turn) % count);
       RunRow left = rows.get((against - turn + count) % count);
-      pairs.add(new TrackPair(turn % (count / 2) == 0 ? List.of(right) : List.of(right, left), false));
+      pairs.add(
+          new TrackPair(turn % (count / 2) == 0 ? List.of(right) : List.of(right, left), false));
     }
     return pairs;
   }

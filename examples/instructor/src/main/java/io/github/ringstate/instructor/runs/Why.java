@@ -17,7 +17,9 @@ import java.util.List;
  */
 record Why(String verdict, String tracks, String sentence) {
 
-  /** What tracks have in common that share a reason: all but the airspeed is alike on all tracks. */
+  /**
+   * What tracks have in common that share a reason: all but the airspeed is alike on all tracks.
+   */
   private record Key(RunVerdict verdict, AirspeedCheck.Reason airspeed) {
 
     static final Comparator<Key> MILDEST_FIRST =

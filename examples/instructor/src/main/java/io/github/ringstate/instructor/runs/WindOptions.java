@@ -26,8 +26,7 @@ final class WindOptions {
 
   @Option(
       names = CALM,
-      description =
-          "There is no wind. Either this or " + FROM + " and " + MEAN + " must be given.")
+      description = "There is no wind. Either this or " + FROM + " and " + MEAN + " must be given.")
   private boolean calm;
 
   @Option(
@@ -36,10 +35,7 @@ final class WindOptions {
       description = "Where the wind comes from, clockwise from north.")
   private @Nullable String from;
 
-  @Option(
-      names = MEAN,
-      paramLabel = "KT",
-      description = "Mean wind 33 ft (10 m) above ground.")
+  @Option(names = MEAN, paramLabel = "KT", description = "Mean wind 33 ft (10 m) above ground.")
   private @Nullable String wind;
 
   @Option(
