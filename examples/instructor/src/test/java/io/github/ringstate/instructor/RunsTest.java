@@ -32,7 +32,7 @@ class RunsTest {
     String wind = args.contains("--calm") || args.contains("--wind-kt") ? "" : " --wind-kt 12";
     String from =
         args.contains("--calm") || args.contains("--wind-from") ? "" : " --wind-from-deg 240";
-    return ("runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral "
+    return ("runs --pilots 20 --technique lateral "
             + args
             + wind
             + from)
