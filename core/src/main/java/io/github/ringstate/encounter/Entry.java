@@ -3,6 +3,7 @@ package io.github.ringstate.encounter;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.pilot.ControlLaw;
+import io.github.ringstate.quantity.ParameterSet;
 
 /**
  * How a flight comes to the ring state: where it starts, in which wind, and what is done until
@@ -33,6 +34,15 @@ public interface Entry {
    */
   default double intendedDescent() {
     return 0;
+  }
+
+  /**
+   * The numbers that the entry was made of, to be read back.
+   *
+   * @return the numbers; none unless the entry says otherwise
+   */
+  default ParameterSet numbers() {
+    return ParameterSet.NONE;
   }
 
   /**

@@ -1,6 +1,7 @@
 package io.github.ringstate.inflow;
 
 import io.github.ringstate.quantity.OutOfRangeException;
+import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Quantity;
 
 /**
@@ -94,5 +95,14 @@ public interface InflowModel {
    */
   default VortexRing ring() {
     return VortexRing.NONE;
+  }
+
+  /**
+   * The numbers that the model was made of, to be read back.
+   *
+   * @return the numbers; none unless the model says otherwise
+   */
+  default ParameterSet numbers() {
+    return ParameterSet.NONE;
   }
 }

@@ -228,6 +228,7 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
    *
    * @return a value for each of {@link #PARAMETERS}
    */
+  @Override
   public ParameterSet numbers() {
     return numbers;
   }

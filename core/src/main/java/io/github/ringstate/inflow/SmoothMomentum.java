@@ -120,6 +120,7 @@ public final class SmoothMomentum extends MadeOf implements InflowModel {
    *
    * @return a value for each of {@link #PARAMETERS}
    */
+  @Override
   public ParameterSet numbers() {
     return numbers;
   }

@@ -1,6 +1,7 @@
 package io.github.ringstate.inflow;
 
 import io.github.ringstate.quantity.MadeOf;
+import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Quantity;
 
 /**
@@ -82,6 +83,11 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
   @Override
   public String name() {
     return model.name();
+  }
+
+  @Override
+  public ParameterSet numbers() {
+    return model.numbers();
   }
 
   @Override

@@ -152,6 +152,7 @@ public final class Autorotation extends MadeOf implements Recovery {
    *
    * @return a value for each of {@link #PARAMETERS}
    */
+  @Override
   public ParameterSet numbers() {
     return numbers;
   }

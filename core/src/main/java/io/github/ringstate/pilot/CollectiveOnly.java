@@ -61,6 +61,7 @@ public final class CollectiveOnly extends MadeOf implements Recovery {
    *
    * @return a value for each of {@link #PARAMETERS}
    */
+  @Override
   public ParameterSet numbers() {
     return numbers;
   }

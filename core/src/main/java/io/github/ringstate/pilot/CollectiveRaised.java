@@ -66,6 +66,7 @@ public final class CollectiveRaised extends MadeOf implements Recovery {
    *
    * @return a value for each of {@link #PARAMETERS}
    */
+  @Override
   public ParameterSet numbers() {
     return numbers;
   }

@@ -127,6 +127,7 @@ public final class Forward extends MadeOf implements Recovery {
    *
    * @return a value for each of {@link #PARAMETERS}
    */
+  @Override
   public ParameterSet numbers() {
     return numbers;
   }

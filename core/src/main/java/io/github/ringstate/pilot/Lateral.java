@@ -96,6 +96,7 @@ public final class Lateral extends MadeOf implements Recovery {
    *
    * @return a value for each of {@link #PARAMETERS}
    */
+  @Override
   public ParameterSet numbers() {
     return numbers;
   }

@@ -1,5 +1,6 @@
 package io.github.ringstate.pilot;
 
+import io.github.ringstate.quantity.ParameterSet;
 import java.util.List;
 
 /**
@@ -44,4 +45,13 @@ public interface Recovery {
    * @return at least one phase
    */
   List<Phase> phases();
+
+  /**
+   * The numbers that the recovery was made of, to be read back.
+   *
+   * @return the numbers; none unless the recovery says otherwise
+   */
+  default ParameterSet numbers() {
+    return ParameterSet.NONE;
+  }
 }

@@ -10,6 +10,9 @@ import java.util.List;
  */
 public final class ParameterSet {
 
+  /** No parameters. */
+  public static final ParameterSet NONE = new ParameterSet(List.of(), new double[0]);
+
   private final List<Parameter> parameters;
   private final double[] values;
 
