@@ -24,8 +24,7 @@ class NumbersReadBackTest {
     ParameterSet numbers = standard;
     for (Parameter parameter : standard.parameters()) {
       numbers =
-          numbers.with(
-              parameter, 0.9 * parameter.standard() + 0.1 * parameter.quantity().high());
+          numbers.with(parameter, 0.9 * parameter.standard() + 0.1 * parameter.quantity().high());
     }
     return numbers;
   }

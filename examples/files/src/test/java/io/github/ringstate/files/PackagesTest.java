@@ -12,10 +12,12 @@ class PackagesTest extends ModulePlan {
         "io.github.ringstate.files",
         Map.ofEntries(
             Map.entry("craft", List.of("error", "text", "toml")),
+            Map.entry("digest", List.of()),
             Map.entry("error", List.of()),
+            Map.entry("extension", List.of("digest", "error")),
             Map.entry("report", List.of("text", "unit")),
             Map.entry("row", List.of("error", "whole")),
-            Map.entry("sweep", List.of("error", "toml")),
+            Map.entry("sweep", List.of("craft", "digest", "error", "extension", "toml")),
             Map.entry("text", List.of()),
             Map.entry("toml", List.of("error")),
             Map.entry("unit", List.of("text")),
