@@ -29,14 +29,16 @@ final class HouseRules {
   static {
     STANDS_ON.put("quantity", List.of());
     STANDS_ON.put("integrate", List.of());
+    STANDS_ON.put("chance", List.of());
     STANDS_ON.put("inflow", List.of("quantity"));
     STANDS_ON.put("air", List.of("quantity"));
     STANDS_ON.put("rotor", List.of("inflow"));
     STANDS_ON.put("craft", List.of("rotor", "air"));
     STANDS_ON.put("dynamics", List.of("craft", "integrate"));
-    STANDS_ON.put("pilot", List.of("dynamics"));
+    STANDS_ON.put("pilot", List.of("dynamics", "chance"));
     STANDS_ON.put("encounter", List.of("pilot"));
     STANDS_ON.put("study", List.of("encounter"));
+    STANDS_ON.put("recording", List.of("encounter"));
   }
 
   /** What an implementation of the Java platform may round as it likes, within a bound. */

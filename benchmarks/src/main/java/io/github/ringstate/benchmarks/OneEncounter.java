@@ -1,5 +1,6 @@
 package io.github.ringstate.benchmarks;
 
+import io.github.ringstate.chance.IndependentStream;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
@@ -8,7 +9,6 @@ import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TabulatedInflow;
-import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
@@ -59,7 +59,7 @@ public class OneEncounter {
   public void prepare() {
     Technique drawn = Technique.named(technique).orElseThrow();
     for (int i = 0; i < PILOTS; i++) {
-      recoveries[i] = drawn.draw(new RandomStream(1, i));
+      recoveries[i] = drawn.draw(new IndependentStream(1, i));
     }
     RingStateInflow ring = RingStateInflow.standard();
     direct = Encounter.of(DemoCraft.TRAINER).withRecognition(recognition);

@@ -46,4 +46,9 @@ public final class GustyWind implements WindField {
     result[1] += along * sine + across * cosine;
     result[2] += gusts.vertical(time);
   }
+
+  @Override
+  public boolean variesWithHeight() {
+    return mean.variesWithHeight();
+  }
 }

@@ -61,4 +61,9 @@ public final class TurningWind implements WindField {
     result[0] = towardNorth * cosine - result[1] * sine;
     result[1] = towardNorth * sine + result[1] * cosine;
   }
+
+  @Override
+  public boolean variesWithHeight() {
+    return before.variesWithHeight();
+  }
 }

@@ -110,4 +110,9 @@ public record Wind(double north, double east) implements WindField {
     result[1] = east;
     result[2] = 0;
   }
+
+  @Override
+  public boolean variesWithHeight() {
+    return false;
+  }
 }

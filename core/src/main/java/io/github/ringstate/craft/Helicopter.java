@@ -326,7 +326,7 @@ public final class Helicopter {
    * @param air the air at the craft
    * @return the power, W
    */
-  public double greatestPower(Air air) {
+  public double maximumPower(Air air) {
     return Math.min(si(TAKE_OFF_POWER) * si(DRIVE_TRAIN_LIMIT), capability(air));
   }
 

@@ -18,8 +18,8 @@ final class EngineTerm implements Term {
   private static final double POWER_ROUNDING = 0.04;
 
   private final double transmissionLoss;
-  private final double greatestPower;
-  private final double inverseGreatestPower;
+  private final double maximumPower;
+  private final double inverseMaximumPower;
   private final double inverseTime;
   private final double powerRounding;
   private final double governorGain;
@@ -28,13 +28,13 @@ final class EngineTerm implements Term {
   private final double sidePerTorque;
   private boolean balanced;
 
-  EngineTerm(Helicopter craft, double greatestPower) {
-    this.greatestPower = greatestPower;
-    inverseGreatestPower = 1 / greatestPower;
+  EngineTerm(Helicopter craft, double maximumPower) {
+    this.maximumPower = maximumPower;
+    inverseMaximumPower = 1 / maximumPower;
     double time = craft.si(Helicopter.ENGINE_TIME);
     inverseTime = time > 0 ? 1 / time : 0;
     transmissionLoss = craft.si(Helicopter.TRANSMISSION_AND_TAIL_ROTOR_POWER);
-    powerRounding = POWER_ROUNDING * greatestPower;
+    powerRounding = POWER_ROUNDING * maximumPower;
     nominalSpeed = craft.rotor().nominalSpeed();
     governorGain = craft.rotor().inertia() * nominalSpeed / craft.si(Helicopter.GOVERNOR_TIME);
     inverseInertia = 1 / craft.rotor().inertia();
@@ -57,21 +57,21 @@ final class EngineTerm implements Term {
     double enginePower = demand;
     double change = 0;
     if (inverseTime > 0 && !balanced) {
-      enginePower = greatestPower * at.state[State.ENGINE];
-      change = (demand - enginePower) * inverseGreatestPower * inverseTime;
+      enginePower = maximumPower * at.state[State.ENGINE];
+      change = (demand - enginePower) * inverseMaximumPower * inverseTime;
     }
     rates[State.ENGINE] = change;
     double inverseRotorSpeed = 1 / rotorSpeed;
     rates[State.ROTOR_SPEED] = (enginePower - shaftPower) * inverseRotorSpeed * inverseInertia;
     loads.shaftPower = shaftPower;
     loads.enginePower = enginePower;
-    loads.engineDemand = demand * inverseGreatestPower;
+    loads.engineDemand = demand * inverseMaximumPower;
     loads.side = sidePerTorque * enginePower * inverseRotorSpeed;
   }
 
   /** The power the engine gives when asked: between nothing and its greatest, rounded off. */
   private double given(double wanted) {
-    double capped = wanted - SoftLimit.positive(wanted - greatestPower, powerRounding);
+    double capped = wanted - SoftLimit.positive(wanted - maximumPower, powerRounding);
     return SoftLimit.positive(capped, powerRounding);
   }
 }

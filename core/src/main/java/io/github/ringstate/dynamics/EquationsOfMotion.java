@@ -71,7 +71,7 @@ public final class EquationsOfMotion implements Equations<Motion> {
     this.inflow = inflow;
     double hoverInduced = craft.hoverInducedVelocity(air);
     rotor = new RotorTerm(craft, air.density(), hoverInduced, inflow, ground, shaking);
-    engine = new EngineTerm(craft, craft.greatestPower(air));
+    engine = new EngineTerm(craft, craft.maximumPower(air));
     body = new BodyTerm(craft, air.density());
     controls = new ControlTerm(craft);
     indicator = new IndicatorTerm(craft);
@@ -103,6 +103,17 @@ public final class EquationsOfMotion implements Equations<Motion> {
    */
   public WindField wind() {
     return wind;
+  }
+
+  /**
+   * The wind at the origin of the earth frame at time zero, where trims are looked for.
+   *
+   * @return the velocity of the air over the ground, m/s: north, east, up; a new array
+   */
+  public double[] windAtStart() {
+    double[] velocity = new double[3];
+    wind.velocity(0, 0, 0, 0, velocity);
+    return velocity;
   }
 
   /**

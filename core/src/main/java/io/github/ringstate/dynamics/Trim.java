@@ -2,6 +2,7 @@ package io.github.ringstate.dynamics;
 
 import io.github.ringstate.quantity.OutOfRangeException;
 import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.util.FastMath;
 
 /**
  * A steady flight: the attitude, collective and induced velocity at which nothing accelerates.
@@ -26,18 +27,35 @@ public record Trim(double pitch, double bank, double collective, double induced)
    *
    * @param motion the equations of motion; their wind may be any
    * @param airspeed the speed through the air along the nose, m/s
-   * @param verticalSpeed the vertical speed, m/s, positive up
+   * @param verticalSpeed the vertical speed through the air, m/s, positive up
    * @return the trim
    * @throws NoSteadyFlightException if there is none, for instance because the blades stall
    */
   public static Trim find(EquationsOfMotion motion, double airspeed, double verticalSpeed) {
+    return find(motion, airspeed, 0, verticalSpeed);
+  }
+
+  /**
+   * Looks for the steady flight at a velocity through the air that may have a part to the side, as
+   * over the ground in a cross wind; otherwise like {@link #find(EquationsOfMotion, double,
+   * double)}.
+   *
+   * @param motion the equations of motion; their wind may be any
+   * @param forward the speed through the air along the nose, m/s
+   * @param sideways the speed through the air to the right, m/s
+   * @param verticalSpeed the vertical speed through the air, m/s, positive up
+   * @return the trim
+   * @throws NoSteadyFlightException if there is none, for instance because the blades stall
+   */
+  public static Trim find(
+      EquationsOfMotion motion, double forward, double sideways, double verticalSpeed) {
     double scale = motion.hoverInduced();
+    double airspeed = sideways == 0 ? Math.abs(forward) : FastMath.hypot(forward, sideways);
     // The thrust of a steady flight is near the weight, so this is near the induced velocity.
-    double steadyInduced =
-        motion.inflow().induced(Math.abs(airspeed) / scale, verticalSpeed / scale);
+    double steadyInduced = motion.inflow().induced(airspeed / scale, verticalSpeed / scale);
     double[] guess = {0, 0, 0.15, steadyInduced};
     try {
-      double[] x = new TrimSolver(motion, airspeed, verticalSpeed).reached(guess);
+      double[] x = new TrimSolver(motion, forward, sideways, verticalSpeed).reached(guess);
       return new Trim(x[0], x[1], x[2], x[3] * scale);
     } catch (ArithmeticException | MathRuntimeException | OutOfRangeException none) {
       throw none(motion, airspeed, verticalSpeed, none);
@@ -61,29 +79,46 @@ public record Trim(double pitch, double bank, double collective, double induced)
    *
    * @param motion the equations of motion whose trim this is
    * @param airspeed the speed through the air along the nose, m/s
-   * @param verticalSpeed the vertical speed, m/s, positive up
+   * @param verticalSpeed the vertical speed through the air, m/s, positive up
    * @return the state, in the order of {@link State}
    */
   public double[] state(EquationsOfMotion motion, double airspeed, double verticalSpeed) {
+    return state(motion, airspeed, 0, verticalSpeed);
+  }
+
+  /**
+   * A state vector that flies this trim, at the origin of the earth frame, heading north.
+   *
+   * @param motion the equations of motion whose trim this is
+   * @param forward the speed through the air along the nose, m/s
+   * @param sideways the speed through the air to the right, m/s
+   * @param verticalSpeed the vertical speed through the air, m/s, positive up
+   * @return the state, in the order of {@link State}
+   */
+  public double[] state(
+      EquationsOfMotion motion, double forward, double sideways, double verticalSpeed) {
     double[] state = new double[State.SIZE];
     state[State.PITCH] = pitch;
     state[State.BANK] = bank;
     state[State.COLLECTIVE] = collective;
     state[State.INDUCED] = induced;
     state[State.ROTOR_SPEED] = motion.craft().rotor().nominalSpeed();
-    state[State.INDICATED_VERTICAL_SPEED] = verticalSpeed;
-    inAir(motion, state, airspeed, verticalSpeed);
+    inAir(motion, state, forward, sideways, verticalSpeed);
+    state[State.INDICATED_VERTICAL_SPEED] = state[State.SPEED_UP];
     state[State.ENGINE] = motion.inBalance(state).loads.engineDemand;
     return state;
   }
 
   /** Sets the speeds through the air. */
   static void inAir(
-      EquationsOfMotion motion, double[] state, double airspeed, double verticalSpeed) {
-    double[] wind = new double[3];
-    motion.wind().velocity(0, state[State.NORTH], state[State.EAST], state[State.UP], wind);
-    state[State.SPEED_NORTH] = airspeed + wind[0];
-    state[State.SPEED_EAST] = wind[1];
+      EquationsOfMotion motion,
+      double[] state,
+      double forward,
+      double sideways,
+      double verticalSpeed) {
+    double[] wind = motion.windAtStart();
+    state[State.SPEED_NORTH] = forward + wind[0];
+    state[State.SPEED_EAST] = sideways + wind[1];
     state[State.SPEED_UP] = verticalSpeed + wind[2];
   }
 }

@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What keeps a flight from being steady: the three accelerations and the rate of the induced
- * velocity, as functions of pitch, bank, collective and induced velocity, at an airspeed and a
- * vertical speed, heading north, the rotor at full speed.
+ * velocity, as functions of pitch, bank, collective and induced velocity, at a velocity through the
+ * air, heading north, the rotor at full speed.
  *
  * <p>Newton's method finds where they vanish in a handful of steps from any guess that is not far
  * off. Where it wanders, Levenberg and Marquardt's takes over, twenty times as slow and hard to
@@ -29,14 +29,16 @@ final class TrimSolver {
   private static final int NEWTON_STEPS = 12;
 
   private final EquationsOfMotion motion;
-  private final double airspeed;
+  private final double forward;
+  private final double sideways;
   private final double verticalSpeed;
   private final double scale;
   private final double[] state = new double[State.SIZE];
 
-  TrimSolver(EquationsOfMotion motion, double airspeed, double verticalSpeed) {
+  TrimSolver(EquationsOfMotion motion, double forward, double sideways, double verticalSpeed) {
     this.motion = motion;
-    this.airspeed = airspeed;
+    this.forward = forward;
+    this.sideways = sideways;
     this.verticalSpeed = verticalSpeed;
     scale = motion.hoverInduced();
     state[State.ROTOR_SPEED] = motion.craft().rotor().nominalSpeed();
@@ -106,7 +108,7 @@ final class TrimSolver {
     state[State.BANK] = x[1];
     state[State.COLLECTIVE] = x[2];
     state[State.INDUCED] = x[3] * scale;
-    Trim.inAir(motion, state, airspeed, verticalSpeed);
+    Trim.inAir(motion, state, forward, sideways, verticalSpeed);
     Motion m = motion.inBalance(state);
     return new double[] {
       m.rate(State.SPEED_NORTH) / 10,

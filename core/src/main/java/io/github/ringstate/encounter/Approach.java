@@ -8,8 +8,10 @@ import io.github.ringstate.integrate.Event;
 import io.github.ringstate.integrate.Event.Crossing;
 import io.github.ringstate.integrate.EventLog;
 import io.github.ringstate.integrate.Propagator;
+import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.PilotView;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /**
  * The flight from the start of the entry to the onset of the ring state. It does not depend on what
@@ -58,14 +60,15 @@ public final class Approach {
     Scene scene = new Scene(encounter);
     Propagator<EventKind, Motion> propagator = simulator.propagator();
     double level = encounter.height().orElse(0);
+    DoubleFunction<Arrival> flight = from -> fly(scene, from, propagator);
     Arrival arrival;
     double startHeight = level;
-    if (encounter.disturbances().sheared()) {
-      StartHeight.Tried start = StartHeight.find(level, from -> fly(scene, from, propagator));
+    if (scene.windVaries()) {
+      StartHeight.Tried start = StartHeight.find(level, flight);
       startHeight = start.startHeight();
       arrival = start.arrival();
     } else {
-      arrival = fly(scene, startHeight, propagator);
+      arrival = flight.apply(level);
     }
     if (!arrival.onset()) {
       return new Approach(encounter, scene, arrival, startHeight);
@@ -79,13 +82,14 @@ public final class Approach {
       Scene scene, double startHeight, Propagator<EventKind, Motion> propagator) {
     EquationsOfMotion free = scene.equations(false);
     PilotView pilot = scene.pilot(free);
-    pilot.follow(scene.start().law());
+    Entry.Start start = scene.start(startHeight);
+    pilot.follow(start.law());
     pilot.begin(Double.NaN, 0, 0);
-    double[] state = scene.start().state().clone();
+    double[] state = start.state().clone();
     state[State.UP] += startHeight;
     Motion first = free.at(0, state);
     if (scene.margin(first) < 0 && sinks(first)) {
-      return new Arrival(0, state, true);
+      return new Arrival(0, state, true, start.law());
     }
     Event<EventKind, Motion> crossing =
         Event.<EventKind, Motion>stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
@@ -105,7 +109,7 @@ public final class Approach {
     for (int i = 0; i < state.length; i++) {
       state[i] = propagator.state(i);
     }
-    return new Arrival(propagator.time(), state, stop != null);
+    return new Arrival(propagator.time(), state, stop != null, start.law());
   }
 
   /** Whether height is lost at this instant or begins to be. */
@@ -143,6 +147,11 @@ public final class Approach {
 
   Scene scene() {
     return scene;
+  }
+
+  /** What is done with the controls until the pilot acts. */
+  ControlLaw law() {
+    return arrival.law();
   }
 
   Encounter encounter() {

@@ -25,7 +25,7 @@ public record ApproachHands(double rate, double softness, Drift drift) {
 
   /** All parameters. */
   public static final List<Parameter> PARAMETERS =
-      List.of(RATE, SOFTNESS, Drift.GAIN, Drift.GREATEST);
+      List.of(RATE, SOFTNESS, Drift.GAIN, Drift.MAXIMUM);
 
   /**
    * The hands that the numbers of an entry describe.

@@ -131,6 +131,15 @@ public final class BulkFlight {
   }
 
   /**
+   * From the start of the flight to onset.
+   *
+   * @return the time, s; NaN without onset
+   */
+  public double onsetTime() {
+    return onset ? approach.time() : Double.NaN;
+  }
+
+  /**
    * Rate of descent at ground contact, in the last descent.
    *
    * @return the speed, m/s, positive; NaN unless the ground was reached

@@ -75,7 +75,7 @@ final class Descent {
     Encounter encounter = approach.encounter();
     equations = approach.scene().equations(encounter.height().isPresent());
     pilot = approach.scene().pilot(equations);
-    entryLaw = approach.scene().start().law();
+    entryLaw = approach.law();
     flight.start(approach.time(), approach.state());
     level = encounter.height().orElse(0);
     warning = encounter.craft().si(CraftLimits.LOW_ROTOR_SPEED);

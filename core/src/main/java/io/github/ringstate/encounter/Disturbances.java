@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  * What disturbs an encounter: thrust that fluctuates in the ring state, gusts, wind that changes
  * with height, and wind that comes round. Each is off unless set.
  *
- * <p>Where an encounter has no ground, onset counts as at 300 ft (assumed) for gusts and shear.
+ * <p>Where an encounter has no ground, onset counts as at 300 ft (assumed) for gusts and winds.
  *
  * <p>Gusts are those of a wind that the entry need not have: a hover in calm air with gusts of 25
  * kt meets horizontal gusts of some knots, which carry the disc sideways out of its own wake. The
@@ -76,8 +76,8 @@ public record Disturbances(ParameterSet numbers, long seed) {
   /** Nothing disturbs. */
   public static final Disturbances NONE = new Disturbances(ParameterSet.standard(PARAMETERS), 0);
 
-  /** Height at onset where there is no ground, m (assumed). */
-  private static final double HEIGHT_WITHOUT_GROUND = Unit.FOOT.toSi(300);
+  /** Height of onset above the ground where an encounter has none, m (assumed). */
+  static final double HEIGHT_WITHOUT_GROUND = Unit.FOOT.toSi(300);
 
   /**
    * Least speed at which gusts pass the craft, m/s (assumed: it never quite stays in one place).
@@ -122,30 +122,38 @@ public record Disturbances(ParameterSet numbers, long seed) {
   }
 
   /**
+   * The wind with shear, in which flights are trimmed.
+   *
+   * @param mean the mean wind, as it is at the height of onset
+   * @param height the height above ground at onset, m; empty if there is no ground
+   * @return the wind; heights count from the ground
+   */
+  WindField sheared(WindField mean, OptionalDouble height) {
+    double exponent = numbers.si(SHEAR);
+    if (!(exponent > 0)) {
+      return mean;
+    }
+    PowerLawWind profile = PowerLawWind.of(new Wind(1, 0), exponent);
+    double ratioAtOnset = profile.speedRatio(height.orElse(HEIGHT_WITHOUT_GROUND));
+    return (time, north, east, up, result) -> {
+      mean.velocity(time, north, east, up, result);
+      double ratio = profile.speedRatio(Math.max(up, 0)) / ratioAtOnset;
+      result[0] *= ratio;
+      result[1] *= ratio;
+    };
+  }
+
+  /**
    * The wind with shear, turn and gusts.
    *
-   * @param mean the wind of the entry, as it is at the height of onset
-   * @param height the height above ground at onset, m; empty if there is no ground, then heights
-   *     count from onset
+   * @param mean the mean wind, as it is at the height of onset
+   * @param height the height above ground at onset, m; empty if there is no ground
    * @param rotor the rotor, which averages gusts smaller than itself
-   * @return the disturbed wind
+   * @return the disturbed wind; heights count from the ground
    */
   WindField wind(WindField mean, OptionalDouble height, Rotor rotor) {
-    WindField field = mean;
+    WindField field = sheared(mean, height);
     double atOnset = height.orElse(HEIGHT_WITHOUT_GROUND);
-    double exponent = numbers.si(SHEAR);
-    if (exponent > 0) {
-      PowerLawWind profile = PowerLawWind.of(new Wind(1, 0), exponent);
-      double ratioAtOnset = profile.speedRatio(atOnset);
-      double ground = height.isPresent() ? 0 : -HEIGHT_WITHOUT_GROUND;
-      field =
-          (time, north, east, up, result) -> {
-            mean.velocity(time, north, east, up, result);
-            double ratio = profile.speedRatio(Math.max(up - ground, 0)) / ratioAtOnset;
-            result[0] *= ratio;
-            result[1] *= ratio;
-          };
-    }
     double turn = numbers.si(WIND_TURN);
     if (turn != 0) {
       field = TurningWind.of(field, turn, 0, numbers.si(TURN_TIME));

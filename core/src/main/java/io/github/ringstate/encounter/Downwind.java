@@ -51,7 +51,7 @@ public record Downwind(ParameterSet numbers) implements Entry {
           ApproachHands.RATE,
           ApproachHands.SOFTNESS,
           Drift.GAIN,
-          Drift.GREATEST);
+          Drift.MAXIMUM);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public Downwind {
@@ -71,14 +71,24 @@ public record Downwind(ParameterSet numbers) implements Entry {
   /** The component along the run only: from nothing to all of it, with continuous acceleration. */
   @Override
   public WindField wind() {
-    double wind = numbers.si(WIND);
-    double turnTime = numbers.si(TURN_TIME);
-    return (time, north, east, height, result) -> {
+    return new Rising(numbers.si(WIND), numbers.si(TURN_TIME));
+  }
+
+  /** A wind from behind, m/s, that rises within a time, s. */
+  private record Rising(double wind, double turnTime) implements WindField {
+
+    @Override
+    public void velocity(double time, double north, double east, double height, double[] result) {
       double t = Math.min(Math.max(time / turnTime, 0), 1);
       result[0] = wind * t * t * t * (10 - t * (15 - 6 * t));
       result[1] = 0;
       result[2] = 0;
-    };
+    }
+
+    @Override
+    public boolean variesWithHeight() {
+      return false;
+    }
   }
 
   @Override
@@ -90,7 +100,7 @@ public record Downwind(ParameterSet numbers) implements Entry {
   public Start start(EquationsOfMotion motion) {
     double groundSpeed = numbers.si(GROUND_SPEED);
     return new Slowing(
-            groundSpeed,
+            groundSpeed - motion.windAtStart()[0],
             numbers.si(DESCENT),
             numbers.si(ATTITUDE),
             ApproachHands.of(numbers),

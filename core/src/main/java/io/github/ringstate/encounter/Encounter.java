@@ -2,6 +2,7 @@ package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.inflow.BoundaryCriterion;
@@ -13,6 +14,7 @@ import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -43,6 +45,7 @@ import org.jspecify.annotations.Nullable;
  * @param inflow the steady inflow
  * @param boundary what bounds the ring state
  * @param disturbances what disturbs the flight
+ * @param wind the wind, before anything disturbs it; empty for that of the entry
  */
 public record Encounter(
     Helicopter craft,
@@ -53,7 +56,8 @@ public record Encounter(
     OptionalDouble height,
     InflowModel inflow,
     BoundaryCriterion boundary,
-    Disturbances disturbances) {
+    Disturbances disturbances,
+    Optional<WindField> wind) {
 
   /** The height at onset that is accepted. */
   public static final Quantity HEIGHT = new Quantity("height at onset", Unit.METRE, 1, 3000);
@@ -95,7 +99,8 @@ public record Encounter(
         OptionalDouble.empty(),
         inflow,
         new HeaveDamping(inflow),
-        Disturbances.NONE);
+        Disturbances.NONE,
+        Optional.empty());
   }
 
   /**
@@ -194,6 +199,19 @@ public record Encounter(
   }
 
   /**
+   * The same encounter in a wind of its own, in place of that of the entry. The entry is trimmed in
+   * it and follows it: a hover stays over its point, an approach has its ground speed or airspeed,
+   * whichever it is made of, and its track. The craft heads north; heights count from the ground,
+   * and where there is none, onset counts as at 300 ft. The disturbances are added to it.
+   *
+   * @param other the wind over the ground, which may vary with place, height and time
+   * @return the changed encounter
+   */
+  public Encounter withWind(WindField other) {
+    return with(parts -> parts.wind = Optional.of(other));
+  }
+
+  /**
    * The delay.
    *
    * @return from the start of the clock of the recognition to the pilot's action, s
@@ -261,6 +279,7 @@ public record Encounter(
     private InflowModel inflow;
     private BoundaryCriterion boundary;
     private Disturbances disturbances;
+    private Optional<WindField> wind;
 
     Parts(Encounter of) {
       craft = of.craft;
@@ -272,11 +291,12 @@ public record Encounter(
       inflow = of.inflow;
       boundary = of.boundary;
       disturbances = of.disturbances;
+      wind = of.wind;
     }
 
     Encounter together() {
       return new Encounter(
-          craft, air, entry, recovery, recognition, height, inflow, boundary, disturbances);
+          craft, air, entry, recovery, recognition, height, inflow, boundary, disturbances, wind);
     }
   }
 }

@@ -19,9 +19,9 @@ public interface Entry {
   String name();
 
   /**
-   * The wind of the entry. The craft heads north. Until onset the height that the wind is asked for
-   * counts from the start, thereafter from the ground or from onset, so a wind that depends on
-   * height does not fit here; {@link Disturbances} adds one.
+   * The wind of the entry, unless the encounter has {@linkplain Encounter#withWind one of its own}.
+   * The craft heads north. Heights that the wind is asked for count from the ground throughout;
+   * where an encounter has no ground, onset counts as at 300 ft.
    *
    * @return the wind over the ground
    */
@@ -46,9 +46,13 @@ public interface Entry {
   }
 
   /**
-   * Where the flight starts and what is done with the controls until the pilot acts.
+   * Where the flight starts and what is done with the controls until the pilot acts. Where the wind
+   * varies with height it is asked for once for each start that is tried, and gives the same for
+   * the same equations.
    *
-   * @param motion the equations of motion, in {@link #wind()} and away from the ground
+   * @param motion the equations of motion, away from the ground, in the wind of the encounter,
+   *     whose heights count from the start here: {@link EquationsOfMotion#windAtStart} is the wind
+   *     to trim in
    * @return the start, at height zero
    * @throws io.github.ringstate.dynamics.NoSteadyFlightException if the craft has no steady flight
    *     to start from

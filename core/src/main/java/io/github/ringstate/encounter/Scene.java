@@ -14,18 +14,38 @@ final class Scene {
   private final Encounter encounter;
   private final WindField wind;
   private final ThrustDisturbance shaking;
+  private final WindField trimmed;
   private final Trim hover;
-  private final Entry.Start start;
 
   Scene(Encounter encounter) {
     this.encounter = encounter;
-    wind =
-        encounter
-            .disturbances()
-            .wind(encounter.entry().wind(), encounter.height(), encounter.craft().rotor());
+    Disturbances disturbances = encounter.disturbances();
+    WindField mean = encounter.wind().orElseGet(encounter.entry()::wind);
+    trimmed = fromOnset(disturbances.sheared(mean, encounter.height()));
+    wind = fromOnset(disturbances.wind(mean, encounter.height(), encounter.craft().rotor()));
     shaking = encounter.disturbances().shaking(encounter.craft().rotor());
     hover = Trim.find(steady(Wind.CALM), 0, 0);
-    start = encounter.entry().start(steady(encounter.entry().wind()));
+  }
+
+  /** A wind for flights whose heights count from onset where there is no ground. */
+  private WindField fromOnset(WindField aboveGround) {
+    return encounter.height().isPresent() || !aboveGround.variesWithHeight()
+        ? aboveGround
+        : new Lifted(aboveGround, Disturbances.HEIGHT_WITHOUT_GROUND);
+  }
+
+  /** A wind as it is asked for from heights that count from so much above those of another, m. */
+  private record Lifted(WindField field, double by) implements WindField {
+
+    @Override
+    public void velocity(double time, double north, double east, double height, double[] result) {
+      field.velocity(time, north, east, height + by, result);
+    }
+  }
+
+  /** Whether the wind may vary with height. */
+  boolean windVaries() {
+    return trimmed.variesWithHeight();
   }
 
   private EquationsOfMotion steady(WindField field) {
@@ -44,8 +64,9 @@ final class Scene {
     return PilotView.of(equations, hover);
   }
 
-  Entry.Start start() {
-    return start;
+  /** The start of the entry so high, m; heights in it count from there. */
+  Entry.Start start(double height) {
+    return encounter.entry().start(steady(windVaries() ? new Lifted(trimmed, height) : trimmed));
   }
 
   /** The boundary's margin at the present speeds through the air. */

@@ -12,7 +12,8 @@ import java.util.List;
 
 /**
  * From a hover over one point, headed into the wind: the collective is lowered a little and left
- * there, and the craft sinks into its own wake.
+ * there, and the craft sinks into its own wake. In a wind of the encounter's own the hover is over
+ * one point all the same.
  *
  * @param numbers a value for each of {@link #PARAMETERS}
  */
@@ -41,7 +42,7 @@ public record Settling(ParameterSet numbers) implements Entry {
 
   /** All parameters of the entry. */
   public static final List<Parameter> PARAMETERS =
-      List.of(WIND, COLLECTIVE_LOWERED, RATE, Drift.GAIN, Drift.GREATEST);
+      List.of(WIND, COLLECTIVE_LOWERED, RATE, Drift.GAIN, Drift.MAXIMUM);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public Settling {
@@ -65,15 +66,18 @@ public record Settling(ParameterSet numbers) implements Entry {
 
   @Override
   public Start start(EquationsOfMotion motion) {
-    double wind = numbers.si(WIND);
+    double[] wind = motion.windAtStart();
+    double forward = 0 - wind[0];
+    double sideways = 0 - wind[1];
+    double climb = 0 - wind[2];
     double lowered = numbers.si(COLLECTIVE_LOWERED);
     double rate = numbers.si(RATE);
     Drift drift = Drift.of(numbers);
-    Trim trim = Trim.find(motion, wind, 0);
+    Trim trim = Trim.find(motion, forward, sideways, climb);
     double tipSpeed = motion.craft().rotor().nominalSpeed() * motion.craft().rotor().radius();
     double held = trim.collective() - lowered * motion.hoverInduced() / tipSpeed;
     return new Start(
-        trim.state(motion, wind, 0),
+        trim.state(motion, forward, sideways, climb),
         (seen, controls) -> {
           controls.pitch(trim.pitch(), rate);
           controls.bank(drift.bank(seen, trim.bank()), rate);

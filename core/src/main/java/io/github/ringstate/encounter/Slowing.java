@@ -12,8 +12,8 @@ import java.util.function.ToDoubleFunction;
  * What the entries from forward flight have in common: a steady flight to start from, and a speed
  * that is then held with the nose, gently and within a limit of attitude.
  *
- * @param airspeed airspeed of the steady flight, m/s
- * @param descent rate of descent of the steady flight, m/s
+ * @param airspeed airspeed of the steady flight along the nose, m/s
+ * @param descent rate of descent of the steady flight over the ground, m/s
  * @param noseUsed how far the nose may depart from its attitude in the steady flight, rad
  * @param hands how fast nose and collective are moved, and how closely the speed is held
  * @param excess how much the speed is too high, m/s
@@ -27,7 +27,8 @@ record Slowing(
 
   /** The steady flight. */
   Trim trim(EquationsOfMotion motion) {
-    return Trim.find(motion, airspeed, -descent);
+    double[] wind = motion.windAtStart();
+    return Trim.find(motion, airspeed, 0 - wind[1], -descent - wind[2]);
   }
 
   /** The start, with the collective left as it is in the steady flight. */
@@ -39,12 +40,18 @@ record Slowing(
   /** The start, with a collective, rad, that depends on what the pilot sees. */
   Start start(EquationsOfMotion motion, Trim trim, ToDoubleFunction<Cockpit> collective) {
     return new Start(
-        trim.state(motion, airspeed, -descent),
+        state(motion, trim),
         (seen, controls) -> {
           nose(trim.pitch(), excess.applyAsDouble(seen), controls);
           controls.bank(hands.drift().bank(seen, trim.bank()), hands.rate());
           controls.collective(collective.applyAsDouble(seen), hands.rate());
         });
+  }
+
+  /** The state of the steady flight, which goes straight ahead over the ground. */
+  double[] state(EquationsOfMotion motion, Trim trim) {
+    double[] wind = motion.windAtStart();
+    return trim.state(motion, airspeed, 0 - wind[1], -descent - wind[2]);
   }
 
   private void nose(double datum, double tooFast, Controls controls) {

@@ -1,5 +1,6 @@
 package io.github.ringstate.encounter;
 
+import io.github.ringstate.dynamics.State;
 import java.util.function.DoubleFunction;
 
 /**
@@ -7,11 +8,12 @@ import java.util.function.DoubleFunction;
  * on height and with it how far the approach goes down.
  *
  * <p>A start higher up usually gives an onset higher up, though less so; the secant method needs
- * three or four flights then. Where it does not lead there, starts are tried ever higher until one
- * has its onset above, and the interval is closed. There may be no such start: in that wind the
- * ring state is not entered at that height. Where a descent grazes the boundary, in gusts above
- * all, the height of onset may jump over the one wanted; the nearer side of the jump is then taken,
- * and the entry and the descent do not quite join.
+ * three or four flights then; one from the level and one from so much higher say whether the height
+ * matters at all. Where it does not lead there, starts are tried ever higher until one has its
+ * onset above, and the interval is closed. There may be no such start: in that wind the ring state
+ * is not entered at that height. Where a descent grazes the boundary, in gusts above all, the
+ * height of onset may jump over the one wanted; the nearer side of the jump is then taken, and the
+ * entry and the descent do not quite join.
  */
 final class StartHeight {
 
@@ -30,6 +32,9 @@ final class StartHeight {
 
   /** Interval of starts that is not divided any more, m. */
   private static final double NARROW = 1e-4;
+
+  /** What the tolerance of an integration makes of a state, SI units. */
+  private static final double ROUNDING = 1e-6;
 
   private final double level;
   private final DoubleFunction<Arrival> flight;
@@ -52,6 +57,20 @@ final class StartHeight {
       return Double.isNaN(miss);
     }
 
+    /**
+     * Whether another differs in height alone: a wind that is not known to be the same at all
+     * heights may be so all the same, at those that matter.
+     */
+    private boolean isLike(Tried other) {
+      double[] here = arrival.state();
+      double[] there = other.arrival.state();
+      boolean alike = !other.lost() && Math.abs(arrival.time() - other.arrival.time()) <= ROUNDING;
+      for (int i = 0; i < State.SIZE && alike; i++) {
+        alike = i == State.UP || Math.abs(here[i] - there[i]) <= ROUNDING;
+      }
+      return alike;
+    }
+
     private boolean isWithin(double distance) {
       return Math.abs(miss) <= distance;
     }
@@ -62,12 +81,21 @@ final class StartHeight {
    *
    * @param level the height at which onset is to be, m
    * @param flight flies the approach from a start so much higher than that of the entry, m
-   * @return the start found; without onset if there is none that leads there
+   * @return the start found; without onset if there is none that leads there. Where the height is
+   *     of no matter, the start at the level itself, with onset below
    */
   static Tried find(double level, DoubleFunction<Arrival> flight) {
     StartHeight search = new StartHeight(level, flight);
-    Tried found = search.bySecants();
-    return found.isWithin(CLOSE) ? found : search.byHalving();
+    Tried first = search.at(level);
+    Tried found = first;
+    if (!first.lost() && !first.isWithin(CLOSE)) {
+      Tried next = search.at(level - first.miss());
+      if (first.isLike(next)) {
+        return first;
+      }
+      found = search.bySecants(first, next);
+    }
+    return found.isWithin(CLOSE) ? found : search.byHalving(first);
   }
 
   private Tried at(double startHeight) {
@@ -75,12 +103,9 @@ final class StartHeight {
     return new Tried(startHeight, arrival, arrival.onset() ? arrival.height() - level : Double.NaN);
   }
 
-  private Tried bySecants() {
-    Tried before = at(level);
-    if (before.lost() || before.isWithin(CLOSE)) {
-      return before;
-    }
-    Tried now = at(level - before.miss());
+  private Tried bySecants(Tried first, Tried next) {
+    Tried before = first;
+    Tried now = next;
     for (int i = 0; i < SECANTS && !now.lost() && !now.isWithin(CLOSE); i++) {
       double slope = (now.miss() - before.miss()) / (now.startHeight() - before.startHeight());
       if (!(slope >= LEAST_SLOPE)) {
@@ -93,8 +118,7 @@ final class StartHeight {
   }
 
   /** From below, whether without onset or with one that is too low, to one that is too high. */
-  private Tried byHalving() {
-    Tried first = at(level);
+  private Tried byHalving(Tried first) {
     Tried low = first;
     Tried high = first;
     for (double above = LOWEST; !(high.miss() >= 0 || (high.lost() && !low.lost())); above *= 2) {
@@ -130,7 +154,7 @@ final class StartHeight {
 
   private static Tried none(Tried first) {
     Arrival arrival = first.arrival();
-    Arrival without = new Arrival(arrival.time(), arrival.state(), false);
+    Arrival without = new Arrival(arrival.time(), arrival.state(), false, arrival.law());
     return new Tried(first.startHeight(), without, Double.NaN);
   }
 }

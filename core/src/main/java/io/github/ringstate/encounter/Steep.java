@@ -46,7 +46,7 @@ public record Steep(ParameterSet numbers) implements Entry {
           ApproachHands.RATE,
           ApproachHands.SOFTNESS,
           Drift.GAIN,
-          Drift.GREATEST);
+          Drift.MAXIMUM);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public Steep {

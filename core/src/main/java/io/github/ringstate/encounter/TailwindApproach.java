@@ -83,7 +83,7 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
           ApproachHands.RATE,
           ApproachHands.SOFTNESS,
           Drift.GAIN,
-          Drift.GREATEST);
+          Drift.MAXIMUM);
 
   /** Ground speed over which the collective is moved at the least, m/s. */
   private static final double LEAST_SLOWING = 1;
@@ -117,7 +117,7 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
   public Start start(EquationsOfMotion motion) {
     double approach = numbers.si(GROUND_SPEED);
     double arrival = numbers.si(ARRIVAL_GROUND_SPEED);
-    double airspeed = approach - numbers.si(WIND);
+    double airspeed = approach - motion.windAtStart()[0];
     Slowing slowing =
         new Slowing(
             airspeed,
@@ -127,7 +127,7 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
             seen -> seen.groundSpeed() - arrival);
     Trim descent = slowing.trim(motion);
     Trim hover = Trim.find(motion, 0, 0);
-    double descending = power(motion, descent.state(motion, airspeed, -intendedDescent()));
+    double descending = power(motion, slowing.state(motion, descent));
     double hovering = power(motion, hover.state(motion, 0, 0));
     double share = (numbers.si(POWER) * hovering - descending) / (hovering - descending);
     double raised = within(share) * (hover.collective() - descent.collective());

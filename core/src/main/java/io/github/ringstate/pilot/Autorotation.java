@@ -95,7 +95,7 @@ public final class Autorotation extends MadeOf implements Recovery {
           DROOP_GAIN,
           PowerSetting.GAIN,
           Drift.GAIN,
-          Drift.GREATEST);
+          Drift.MAXIMUM);
 
   /**
    * Square of a difference of rotor speed, over nominal, that rounds the corner off (numerical).

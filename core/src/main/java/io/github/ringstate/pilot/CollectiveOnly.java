@@ -30,7 +30,7 @@ public final class CollectiveOnly extends MadeOf implements Recovery {
 
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
-      List.of(POWER, COLLECTIVE_RATE, RATE, PowerSetting.GAIN, Drift.GAIN, Drift.GREATEST);
+      List.of(POWER, COLLECTIVE_RATE, RATE, PowerSetting.GAIN, Drift.GAIN, Drift.MAXIMUM);
 
   private final ParameterSet numbers;
   private final double power;

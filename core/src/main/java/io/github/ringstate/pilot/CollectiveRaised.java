@@ -37,7 +37,7 @@ public final class CollectiveRaised extends MadeOf implements Recovery {
 
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
-      List.of(COLLECTIVE_RAISED, COLLECTIVE_RATE, RATE, Drift.GAIN, Drift.GREATEST);
+      List.of(COLLECTIVE_RAISED, COLLECTIVE_RATE, RATE, Drift.GAIN, Drift.MAXIMUM);
 
   private final ParameterSet numbers;
   private final Drift drift;

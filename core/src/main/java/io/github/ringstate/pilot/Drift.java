@@ -26,12 +26,12 @@ public record Drift(double gain, double greatest) {
           0.05,
           "assumed: about 1.5 degrees for a knot");
 
-  /** Greatest bank against drift. Default 0.15 rad, range 0.01 to 0.5 rad. */
-  public static final Parameter GREATEST =
-      Parameter.of("greatest drift bank", Unit.RADIAN, 0.01, 0.5, 0.15, "assumed");
+  /** Maximum bank against drift. Default 0.15 rad, range 0.01 to 0.5 rad. */
+  public static final Parameter MAXIMUM =
+      Parameter.of("maximum drift bank", Unit.RADIAN, 0.01, 0.5, 0.15, "assumed");
 
   /** Both parameters. */
-  public static final List<Parameter> PARAMETERS = List.of(GAIN, GREATEST);
+  public static final List<Parameter> PARAMETERS = List.of(GAIN, MAXIMUM);
 
   /**
    * The habit that the numbers of a technique or an entry describe.
@@ -40,7 +40,7 @@ public record Drift(double gain, double greatest) {
    * @return the habit
    */
   public static Drift of(ParameterSet numbers) {
-    return new Drift(numbers.si(GAIN), numbers.si(GREATEST));
+    return new Drift(numbers.si(GAIN), numbers.si(MAXIMUM));
   }
 
   /**

@@ -82,7 +82,7 @@ public final class Forward extends MadeOf implements Recovery {
           COLLECTIVE_LATER,
           PowerSetting.GAIN,
           Drift.GAIN,
-          Drift.GREATEST);
+          Drift.MAXIMUM);
 
   private final ParameterSet numbers;
   private final double noseDown;

@@ -1,5 +1,6 @@
 package io.github.ringstate.pilot;
 
+import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.quantity.ParameterSet;
 
 /** People who recover, each in a way of their own. */

@@ -1,5 +1,6 @@
 package io.github.ringstate.pilot;
 
+import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;

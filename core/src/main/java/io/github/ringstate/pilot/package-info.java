@@ -48,7 +48,7 @@
  * <h2>People</h2>
  *
  * {@link io.github.ringstate.pilot.Pilots} draw a recovery for one person from the {@link
- * io.github.ringstate.pilot.RandomStream} of a sample: a {@link
+ * io.github.ringstate.chance.RandomStream} of a sample: a {@link
  * io.github.ringstate.pilot.Technique} whose numbers have a {@link
  * io.github.ringstate.pilot.Spread} each, some of the people perhaps after a wrong first instinct.
  * Their delays follow {@link io.github.ringstate.pilot.Delays}, log-normal or gamma; {@link

@@ -80,7 +80,7 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
           CLIMB_POWER,
           PowerSetting.GAIN,
           Drift.GAIN,
-          Drift.GREATEST);
+          Drift.MAXIMUM);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public EqualTerms {

@@ -2,6 +2,7 @@ package io.github.ringstate.study;
 
 import io.github.ringstate.encounter.Ending;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The altitude losses of many pilots. A pilot whose descent was not arrested above the ground
@@ -12,10 +13,17 @@ public final class LossSpread {
 
   private final double[] sorted;
   private final int[] endings;
+  private final List<PilotFlight> flights;
 
-  private LossSpread(double[] sorted, int[] endings) {
+  private LossSpread(double[] sorted, int[] endings, List<PilotFlight> flights) {
     this.sorted = sorted;
     this.endings = endings;
+    this.flights = flights;
+  }
+
+  /** The same spread of flights that are known one by one. */
+  LossSpread with(List<PilotFlight> known) {
+    return new LossSpread(sorted, endings, known);
   }
 
   /**
@@ -37,7 +45,7 @@ public final class LossSpread {
     }
     double[] sorted = Arrays.copyOf(met, size);
     Arrays.sort(sorted);
-    return new LossSpread(sorted, counts);
+    return new LossSpread(sorted, counts, List.of());
   }
 
   private static int place(Ending ending) {
@@ -58,6 +66,17 @@ public final class LossSpread {
    */
   public double[] losses() {
     return sorted.clone();
+  }
+
+  /**
+   * What each pilot was like and lost, those too who did not meet the ring state: all that a
+   * regression of losses on delays and techniques needs.
+   *
+   * @return the flights by number, in order and unmodifiable; what a pilot was like is drawn again
+   *     whenever it is asked for. Empty if the spread was made of losses alone
+   */
+  public List<PilotFlight> flights() {
+    return flights;
   }
 
   /**

@@ -1,16 +1,15 @@
 package io.github.ringstate.study;
 
+import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Pilots;
-import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recognition;
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
@@ -40,7 +39,7 @@ public record PilotStudy(
    * @return the encounter
    */
   public Encounter encounter(long number) {
-    RandomStream draws = new RandomStream(seed, number);
+    RandomStream draws = new IndependentStream(seed, number);
     double chance = draws.uniform();
     Disturbances disturbances = base.disturbances();
     long disturbed = draws.seed();
@@ -90,8 +89,7 @@ public record PilotStudy(
     Optional<Approach> shared =
         base.disturbances().random() ? Optional.empty() : Optional.of(approach(base));
     int limit = sampling.limit();
-    Ending[] endings = new Ending[limit];
-    double[] losses = new double[limit];
+    FlownPilots all = new FlownPilots(this);
     AtomicLong flown = new AtomicLong();
     OrderedWork work = OrderedWork.of(progress);
     int to = 0;
@@ -99,6 +97,7 @@ public record PilotStudy(
       int from = to;
       to = sampling.enough() > 0 ? Math.min(from + Sampling.BATCH, limit) : limit;
       Samples samples = new Samples(from, to);
+      all.ensure(to);
       work.run(
           samples.pieces(),
           () -> {
@@ -110,8 +109,7 @@ public record PilotStudy(
                 }
                 Encounter encounter = encounter(number);
                 BulkFlight flight = bulk.orElseGet(() -> new BulkFlight(approach(encounter)));
-                endings[number] = flight.fly(encounter.recovery(), encounter.recognition());
-                losses[number] = flight.altitudeLoss();
+                all.put(number, flight.fly(encounter.recovery(), encounter.recognition()), flight);
                 synchronized (flown) {
                   progress.flown(flown.incrementAndGet(), limit);
                 }
@@ -120,7 +118,7 @@ public record PilotStudy(
             };
           },
           piece -> {});
-      LossSpread spread = LossSpread.of(Arrays.copyOf(endings, to), Arrays.copyOf(losses, to));
+      LossSpread spread = all.spread(to);
       if (to == limit || sampling.suffices(spread)) {
         return spread;
       }

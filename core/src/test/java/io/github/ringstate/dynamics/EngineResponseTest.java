@@ -64,7 +64,7 @@ class EngineResponseTest {
   void askedForMoreThanThereIsTheEngineFollowsExponentially(double time) {
     Helicopter craft = DemoCraft.TRAINER.with(Helicopter.ENGINE_TIME, time);
     List<Sample> samples = overpitched(craft, 1);
-    double most = craft.greatestPower(AIR);
+    double most = craft.maximumPower(AIR);
     double first = samples.get(0).engine();
     assertTrue(first < 0.95 * most, "power of the hover " + first);
     for (Sample at : samples) {
@@ -129,12 +129,12 @@ class EngineResponseTest {
   @Test
   void theDriveTrainMayBearMoreThanTheTakeOffPowerIfTheEngineHasIt() {
     Helicopter heavy = DemoCraft.HEAVY;
-    assertEquals(2_700_000, heavy.greatestPower(AIR), 1e-6);
+    assertEquals(2_700_000, heavy.maximumPower(AIR), 1e-6);
     Helicopter strong = heavy.with(Helicopter.DRIVE_TRAIN_LIMIT, 115);
-    assertEquals(1.15 * 2_700_000, strong.greatestPower(AIR), 1e-6);
+    assertEquals(1.15 * 2_700_000, strong.maximumPower(AIR), 1e-6);
     assertEquals(2_700_000, strong.takeOffPower(AIR), 1e-6);
     Helicopter most = heavy.with(Helicopter.DRIVE_TRAIN_LIMIT, 150);
-    assertEquals(3_300_000, most.greatestPower(AIR), 0.01);
+    assertEquals(3_300_000, most.maximumPower(AIR), 0.01);
     assertEquals(
         2_700_000 / heavy.continuousPower(AIR), motion(strong).at(0, hover(strong)).takeOffPower());
   }

@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.management.ThreadMXBean;
 import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.chance.IndependentStream;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TabulatedInflow;
 import io.github.ringstate.pilot.Cue;
-import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
@@ -43,7 +43,7 @@ class BulkFlightTest {
         .withEntry(ENTRIES.get(random.nextInt(3)))
         .withAir(StandardAtmosphere.at(2500 * random.nextDouble()))
         .withDelay(6 * random.nextDouble())
-        .withRecovery(technique.draw(new RandomStream(3, number)));
+        .withRecovery(technique.draw(new IndependentStream(3, number)));
   }
 
   private static BulkFlight bulk(Encounter encounter) {
@@ -100,7 +100,8 @@ class BulkFlightTest {
     Encounter encounter = drawn(7).withRecovery(Technique.FORWARD.standard());
     BulkFlight used = bulk(encounter);
     for (int i = 0; i < 20; i++) {
-      used.fly(Technique.LATERAL.draw(new RandomStream(1, i)), Recognition.afterOnset(0.1 * i));
+      used.fly(
+          Technique.LATERAL.draw(new IndependentStream(1, i)), Recognition.afterOnset(0.1 * i));
     }
     used.fly(encounter.recovery(), encounter.recognition());
     BulkFlight fresh = bulk(encounter);
@@ -122,7 +123,7 @@ class BulkFlightTest {
                 ? Recognition.afterCue(Cue.sinkShown(0, 2), random.nextDouble())
                 : Recognition.afterOnset(i == 0 ? 0 : 9 * random.nextDouble());
         Recovery recovery =
-            Technique.ALL.get(i % Technique.ALL.size()).draw(new RandomStream(5, i));
+            Technique.ALL.get(i % Technique.ALL.size()).draw(new IndependentStream(5, i));
         BulkFlight fresh = bulk(encounter);
         assertEquals(fresh.fly(recovery, recognition), used.fly(recovery, recognition));
         assertEquals(fresh.altitudeLoss(), used.altitudeLoss());

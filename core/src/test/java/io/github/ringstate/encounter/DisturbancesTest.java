@@ -108,9 +108,10 @@ class DisturbancesTest {
     assertEquals(1, air[1], 1e-12);
     WindField nowhere =
         shear.wind(new Wind(-8, 2), OptionalDouble.empty(), DemoCraft.TRAINER.rotor());
-    nowhere.velocity(0, 0, 0, 0, air);
-    assertEquals(-8, air[0], 1e-12, "away from the ground heights count from onset");
-    nowhere.velocity(0, 0, 0, -20, air);
+    double onset = Unit.FOOT.toSi(300);
+    nowhere.velocity(0, 0, 0, onset, air);
+    assertEquals(-8, air[0], 1e-12, "without ground onset counts as at 300 ft");
+    nowhere.velocity(0, 0, 0, onset - 20, air);
     assertTrue(air[0] > -8);
   }
 

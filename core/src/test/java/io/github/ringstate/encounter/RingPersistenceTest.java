@@ -65,37 +65,37 @@ class RingPersistenceTest {
   /** Flights with gusts and manoeuvres of every kind that stay outside the boundary. */
   @ParameterizedTest
   @ValueSource(booleans = {false, true})
-  void aFlightThatNeverCrossesTheOnsetIsTheSameToTheLastBit(boolean swift) {
+  void aFlightThatNeverCrossesTheOnsetIsTheSameToTheLastBit(boolean fast) {
     SplittableRandom random = new SplittableRandom(8);
     int outside = 0;
-    for (int i = 0; i < (swift ? 200 : 40); i++) {
+    for (int i = 0; i < (fast ? 200 : 40); i++) {
       Helicopter craft = DemoCraft.ALL.get(i % 4);
       double lowered = random.nextDouble(-0.6, 0.5);
       double forward = random.nextDouble(0, 25);
       double gusts = random.nextInt(2) * 20;
       long seed = random.nextLong();
-      double[] slow = flown(craft, dissolving(11), swift, lowered, forward, gusts, seed);
+      double[] slow = flown(craft, dissolving(11), fast, lowered, forward, gusts, seed);
       if (slow.length == 0) {
         continue;
       }
       outside++;
-      double[] none = flown(craft, dissolving(0), swift, lowered, forward, gusts, seed);
+      double[] none = flown(craft, dissolving(0), fast, lowered, forward, gusts, seed);
       assertArrayEquals(none, slow);
       assertEquals(0, slow[State.RING], 0.0);
     }
-    assertTrue(outside > (swift ? 50 : 10), "outside " + outside);
+    assertTrue(outside > (fast ? 50 : 10), "outside " + outside);
   }
 
   /** The end of a flight of eight seconds, or nothing if it crossed the boundary. */
   private static double[] flown(
       Helicopter craft,
       RingStateInflow model,
-      boolean swift,
+      boolean fast,
       double lowered,
       double forward,
       double gusts,
       long seed) {
-    InflowModel inflow = swift ? new TabulatedInflow(model) : model;
+    InflowModel inflow = fast ? new TabulatedInflow(model) : model;
     HeaveDamping boundary = new HeaveDamping(model);
     Disturbances disturbances =
         new Disturbances(
@@ -131,7 +131,7 @@ class RingPersistenceTest {
     if (crossed[0]) {
       return new double[0];
     }
-    return end(swift ? Propagators.fast() : Propagators.dormandPrince(1e-6), motion, start, 8);
+    return end(fast ? Propagators.fast() : Propagators.dormandPrince(1e-6), motion, start, 8);
   }
 
   private static double[] end(
@@ -235,14 +235,14 @@ class RingPersistenceTest {
   }
 
   @Test
-  void swiftAndPreciseFlightsRememberAlike() {
+  void fastAndPreciseFlightsRememberAlike() {
     RingStateInflow inflow = dissolving(6);
     for (Recovery recovery : List.of(new Forward(), new Lateral(), new CollectiveOnly())) {
       for (double delay : new double[] {0, 1, 2}) {
         Encounter precise = encounter(inflow).withRecovery(recovery).withDelay(delay);
-        Encounter swift = precise.withInflow(new TabulatedInflow(inflow), precise.boundary());
+        Encounter fast = precise.withInflow(new TabulatedInflow(inflow), precise.boundary());
         double exact = precise.fly().altitudeLoss().orElseThrow();
-        Outcome quick = swift.fly(Simulator.fast(), null);
+        Outcome quick = fast.fly(Simulator.fast(), null);
         assertEquals(exact, quick.altitudeLoss().orElseThrow(), 0.03, recovery.name() + delay);
         assertFalse(quick.happened(EventKind.GROUND));
       }

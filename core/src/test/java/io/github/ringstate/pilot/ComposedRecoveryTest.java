@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.FirstToFire.Branch;
 import io.github.ringstate.quantity.OutOfRangeException;
@@ -167,7 +169,7 @@ class ComposedRecoveryTest {
     int n = 5000;
     int wrong = 0;
     for (int i = 0; i < n; i++) {
-      if (pilots.draw(new RandomStream(1, i)) instanceof Switched) {
+      if (pilots.draw(new IndependentStream(1, i)) instanceof Switched) {
         wrong++;
       }
     }
@@ -177,7 +179,7 @@ class ComposedRecoveryTest {
   @Test
   void nobodyOrEverybodyMayBeWrongAtFirst() {
     for (int i = 0; i < 100; i++) {
-      RandomStream draws = new RandomStream(1, i);
+      RandomStream draws = new IndependentStream(1, i);
       assertInstanceOf(
           Lateral.class,
           Pilots.someWrongAtFirst(0, new NoRecovery(), 1, Technique.LATERAL).draw(draws));
@@ -197,10 +199,10 @@ class ComposedRecoveryTest {
   void theRightPilotIsTheSameWhetherWrongAtFirstOrNot() {
     Recovery atOnce =
         Pilots.someWrongAtFirst(0, new NoRecovery(), 1, Technique.LATERAL)
-            .draw(new RandomStream(1, 3));
+            .draw(new IndependentStream(1, 3));
     Recovery later =
         Pilots.someWrongAtFirst(1, new NoRecovery(), 1, Technique.LATERAL)
-            .draw(new RandomStream(1, 3));
+            .draw(new IndependentStream(1, 3));
     assertEquals(Switched.after(new NoRecovery(), 1, atOnce), later);
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.chance.IndependentStream;
 import io.github.ringstate.quantity.OutOfRangeException;
 import java.util.Optional;
 import org.hipparchus.distribution.RealDistribution;
@@ -58,7 +59,7 @@ class DelaysTest {
       int n = 4000;
       double sum = 0;
       for (int i = 0; i < n; i++) {
-        sum += delays.inverseCumulativeProbability(new RandomStream(3, i).uniform());
+        sum += delays.inverseCumulativeProbability(new IndependentStream(3, i).uniform());
       }
       double error = Math.sqrt(delays.getNumericalVariance() / n);
       assertEquals(delays.getNumericalMean(), sum / n, 4 * error, delays.toString());

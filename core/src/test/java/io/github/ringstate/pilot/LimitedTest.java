@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.chance.IndependentStream;
 import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.List;
@@ -162,6 +163,6 @@ class LimitedTest {
         Limited.class,
         Technique.FORWARD
             .within(ParameterSet.standard(Limited.PARAMETERS))
-            .draw(new RandomStream(1, 1)));
+            .draw(new IndependentStream(1, 1)));
   }
 }

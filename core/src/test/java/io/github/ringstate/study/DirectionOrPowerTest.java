@@ -58,7 +58,7 @@ class DirectionOrPowerTest {
     }
   }
 
-  /** Swift flights are within a tenth of a foot of precise ones. */
+  /** Fast flights are within a tenth of a foot of precise ones. */
   @Test
   void theLossesAreThoseOfTheRecoveriesAlone() {
     Encounter base = Encounter.of(DemoCraft.TRAINER).withEntry(new Settling());

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
@@ -15,7 +17,6 @@ import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Pilots;
-import io.github.ringstate.pilot.RandomStream;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.ParameterSet;
@@ -123,7 +124,7 @@ class PilotStudyTest {
       assertEquals(
           PilotState.DISTRACTED
               .delays()
-              .inverseCumulativeProbability(new RandomStream(42, i).uniform()),
+              .inverseCumulativeProbability(new IndependentStream(42, i).uniform()),
           own);
       assertEquals(
           fixed.encounter(i).withDelay(own).fly().altitudeLoss(),

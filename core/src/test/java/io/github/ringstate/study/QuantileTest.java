@@ -5,7 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.pilot.RandomStream;
+import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.ExponentialDistribution;
@@ -43,7 +44,7 @@ class QuantileTest {
     double truth = new ExponentialDistribution(1).inverseCumulativeProbability(share);
     int covered = 0;
     for (int trial = 0; trial < trials; trial++) {
-      RandomStream draws = new RandomStream(trial, n);
+      RandomStream draws = new IndependentStream(trial, n);
       double[] sample = new double[n];
       for (int i = 0; i < n; i++) {
         sample[i] = -Math.log(draws.uniform());
@@ -175,7 +176,7 @@ class QuantileTest {
     int trials = 1000;
     int covered = 0;
     for (int trial = 0; trial < trials; trial++) {
-      RandomStream draws = new RandomStream(trial, n);
+      RandomStream draws = new IndependentStream(trial, n);
       int count = 0;
       for (int i = 0; i < n; i++) {
         count += draws.uniform() < truth ? 1 : 0;

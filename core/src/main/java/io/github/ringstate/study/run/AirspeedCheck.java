@@ -42,7 +42,7 @@ public record AirspeedCheck(Finding finding, Reason reason, OptionalDouble groun
     if (keep.below(plan, track)) {
       return at(Reason.LOW, keep.minimumGroundSpeed(plan, track));
     }
-    if (keep.above(plan.greatestAirspeed(track))) {
+    if (keep.above(plan.maximumAirspeed(track))) {
       return at(Reason.HIGH, keep.maximumGroundSpeed(plan, track));
     }
     return new AirspeedCheck(Finding.HOLDS, Reason.KEPT, OptionalDouble.empty());

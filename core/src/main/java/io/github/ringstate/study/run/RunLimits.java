@@ -41,20 +41,20 @@ public record RunLimits(double minimum, double maximum, double step) {
    *
    * @param study the run
    * @param boundaryMargin extra rate of descent to be left before the ring state, m/s
-   * @param leastAirspeed airspeed to be kept in any case, m/s
+   * @param minimumAirspeed airspeed to be kept in any case, m/s
    * @param step what an airspeed is flown and read to, m/s, positive, for instance one knot
    * @return the airspeeds, from the first step from which on all steps keep the boundary margin and
    *     which has the power, but not before that to be kept in any case, to the last with the
    *     power; empty where there is none
    */
   public static Optional<RunLimits> find(
-      RunStudy study, double boundaryMargin, double leastAirspeed, double step) {
+      RunStudy study, double boundaryMargin, double minimumAirspeed, double step) {
     int fastest = down(FASTEST, step);
     int clear = fastest + 1;
     while (clear > 0 && keeps(study.boundaryMargin((clear - 1) * step), boundaryMargin)) {
       clear--;
     }
-    int least = Math.max(clear, up(leastAirspeed, step));
+    int least = Math.max(clear, up(minimumAirspeed, step));
     while (least <= fastest && !hasPower(study, least * step)) {
       least++;
     }
@@ -106,7 +106,7 @@ public record RunLimits(double minimum, double maximum, double step) {
    * @return true if in gusts and lulls it falls below the minimum, or gusts overtake the run
    */
   public boolean below(RunPlan plan, double track) {
-    return plan.isOvertaken(track) || below(plan.leastAirspeed(track));
+    return plan.isOvertaken(track) || below(plan.minimumAirspeed(track));
   }
 
   /**
@@ -155,6 +155,6 @@ public record RunLimits(double minimum, double maximum, double step) {
   }
 
   private boolean keptBy(RunPlan plan, double track) {
-    return !above(plan.greatestAirspeed(track)) && !below(plan, track);
+    return !above(plan.maximumAirspeed(track)) && !below(plan, track);
   }
 }

@@ -8,7 +8,7 @@ public enum RunMishap {
    */
   TURN_DOWNWIND,
   /**
-   * At the least airspeed in gusts the collective is lowered a little and left there. Only where
+   * At the minimum airspeed in gusts the collective is lowered a little and left there. Only where
    * that airspeed is low enough for the ring state.
    */
   SETTLING

@@ -89,25 +89,25 @@ public record RunPlan(
   }
 
   /**
-   * The least airspeed that gusts and lulls leave on a track. Along the wind the airspeed has one
+   * The minimum airspeed that gusts and lulls leave on a track. Along the wind the airspeed has one
    * least value, where what is left lies across it.
    *
    * @param track direction flown over the ground, rad clockwise from north
    * @return the airspeed, m/s
    */
-  public double leastAirspeed(double track) {
+  public double minimumAirspeed(double track) {
     double alongWind = new WindTriangle(Wind.from(windFrom, 1), track, 0).tailwind() * groundSpeed;
     double speed = Math.min(Math.max(alongWind, lull()), gust);
     return triangle(track, speed).airspeed();
   }
 
   /**
-   * The greatest airspeed in gusts and lulls on a track.
+   * The maximum airspeed in gusts and lulls on a track.
    *
    * @param track direction flown over the ground, rad clockwise from north
    * @return the airspeed, m/s
    */
-  public double greatestAirspeed(double track) {
+  public double maximumAirspeed(double track) {
     return Math.max(triangle(track, lull()).airspeed(), triangle(track, gust).airspeed());
   }
 

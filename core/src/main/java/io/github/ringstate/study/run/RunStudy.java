@@ -85,8 +85,8 @@ public final class RunStudy {
    * @return what it takes
    */
   public RunTrack track(double track) {
-    double least = plan.leastAirspeed(track);
-    double greatest = plan.greatestAirspeed(track);
+    double least = plan.minimumAirspeed(track);
+    double greatest = plan.maximumAirspeed(track);
     OptionalDouble power =
         greater(greater(power(least), power(greatest)), power(plan.triangle(track).airspeed()));
     return new RunTrack(
@@ -165,11 +165,11 @@ public final class RunStudy {
   /**
    * The airspeed to which the run comes down if the ground speed is held through a turn downwind.
    *
-   * @return the least airspeed in gusts on the downwind track, m/s; none where gusts are faster
+   * @return the minimum airspeed in gusts on the downwind track, m/s; none where gusts are faster
    *     than the run, for on the way there the airspeed is lost before the craft goes backwards
    */
   public double airspeedDownwind() {
-    return plan.isOvertaken(plan.downwind()) ? 0 : plan.leastAirspeed(plan.downwind());
+    return plan.isOvertaken(plan.downwind()) ? 0 : plan.minimumAirspeed(plan.downwind());
   }
 
   /**
@@ -191,7 +191,7 @@ public final class RunStudy {
 
   private Optional<Entry> entry(RunTrack track, RunMishap mishap) {
     // whole hundredths of a knot, so that tracks mirrored in the wind are the same flight
-    double least = hundredths(track.leastAirspeed());
+    double least = hundredths(track.minimumAirspeed());
     Quantity starts = Downwind.GROUND_SPEED.quantity();
     double start =
         Math.min(Math.max(hundredths(track.triangle().airspeed()), starts.low()), starts.high());

@@ -1,6 +1,7 @@
 package io.github.ringstate.study.sweep;
 
-import io.github.ringstate.pilot.RandomStream;
+import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 
 /**
  * Latin hypercube sampling (McKay, Beckman and Conover, Technometrics 21(2), 1979): with n points
@@ -21,7 +22,7 @@ final class LatinHypercube implements Spread {
     strata = new Permutation[dimensions];
     within = new long[dimensions];
     for (int i = 0; i < dimensions; i++) {
-      RandomStream draws = new RandomStream(seed ^ SAMPLE_DRAWS, i);
+      RandomStream draws = new IndependentStream(seed ^ SAMPLE_DRAWS, i);
       strata[i] = new Permutation(points, draws);
       within[i] = draws.seed();
     }
@@ -30,7 +31,7 @@ final class LatinHypercube implements Spread {
   @Override
   public void at(int point, double[] result) {
     for (int i = 0; i < result.length; i++) {
-      double u = new RandomStream(within[i], point).uniform();
+      double u = new IndependentStream(within[i], point).uniform();
       result[i] = (strata[i].at(point) + u) / points;
     }
   }

@@ -1,6 +1,6 @@
 package io.github.ringstate.study.sweep;
 
-import io.github.ringstate.pilot.RandomStream;
+import io.github.ringstate.chance.RandomStream;
 
 /**
  * A random order of the numbers from 0 to n - 1, any place of which is found without the others and

@@ -23,7 +23,7 @@ class RunJudgementTest {
 
   private static final Optional<RunLimits> LIMITS = Optional.of(limits(24, 80));
 
-  /** 80 kW of short-time power hover the trainer, which takes some 77; 70 do not. */
+  /** 80 kW of take-off power hover the trainer, which takes some 77; 70 do not. */
   private static final Helicopter NO_HOVER =
       DemoCraft.TRAINER.with(Helicopter.CONTINUOUS_POWER, 70).with(Helicopter.TAKE_OFF_POWER, 70);
 

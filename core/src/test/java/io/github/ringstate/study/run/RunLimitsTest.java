@@ -38,7 +38,7 @@ class RunLimitsTest {
   }
 
   @Test
-  void theGreatestAirspeedIsTheLastWithThePower() {
+  void theMaximumAirspeedIsTheLastWithThePower() {
     for (Helicopter craft : DemoCraft.ALL) {
       RunStudy study = new RunStudy(plan(craft, 0, 0, 20));
       double greatest = RunLimits.find(study, 0, 0, KNOT).orElseThrow().maximum();
@@ -60,10 +60,10 @@ class RunLimitsTest {
     // there is power left at each of them.
     RunStudy study = new RunStudy(plan(DemoCraft.TWIN, 40, 55, 60));
     RunTrack against = study.track(0);
-    assertEquals(115, Unit.KNOT.fromSi(against.greatestAirspeed()), 1e-9);
+    assertEquals(115, Unit.KNOT.fromSi(against.maximumAirspeed()), 1e-9);
     assertTrue(against.continuousMargin() > 0);
     RunLimits limits = RunLimits.find(study, 0, 0, KNOT).orElseThrow();
-    assertFalse(limits.above(against.greatestAirspeed()));
+    assertFalse(limits.above(against.maximumAirspeed()));
   }
 
   @Test

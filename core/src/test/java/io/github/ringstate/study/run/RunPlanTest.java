@@ -29,13 +29,13 @@ class RunPlanTest {
   void gustsAndLullsMoveTheAirspeedAsArithmeticSays(double track, double least, double greatest) {
     RunPlan plan = plan(DemoCraft.TRAINER, 15, 25, 20);
     double direction = Unit.DEGREE.toSi(track);
-    assertEquals(least, Unit.KNOT.fromSi(plan.leastAirspeed(direction)), 1e-9);
-    assertEquals(greatest, Unit.KNOT.fromSi(plan.greatestAirspeed(direction)), 1e-9);
+    assertEquals(least, Unit.KNOT.fromSi(plan.minimumAirspeed(direction)), 1e-9);
+    assertEquals(greatest, Unit.KNOT.fromSi(plan.maximumAirspeed(direction)), 1e-9);
   }
 
   @ParameterizedTest
   @ValueSource(ints = {0, 40, 110, 180, 250})
-  void noWindBetweenLullAndGustLeavesLessAirThanTheLeastAirspeed(int track) {
+  void noWindBetweenLullAndGustLeavesLessAirThanTheMinimumAirspeed(int track) {
     RunPlan plan = plan(DemoCraft.TRAINER, 15, 27, 18);
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i <= 2400; i++) {
@@ -43,7 +43,7 @@ class RunPlanTest {
       least = Math.min(least, steady.triangle(Unit.DEGREE.toSi(track)).airspeed());
     }
     // the wind is searched in hundredths of a knot
-    assertEquals(least, plan.leastAirspeed(Unit.DEGREE.toSi(track)), Unit.KNOT.toSi(0.005));
+    assertEquals(least, plan.minimumAirspeed(Unit.DEGREE.toSi(track)), Unit.KNOT.toSi(0.005));
   }
 
   @ParameterizedTest
@@ -63,7 +63,7 @@ class RunPlanTest {
     assertEquals(overtaken, plan.isOvertaken(direction));
     // 35 kt at the least, in whatever direction
     RunLimits limits = limits(24, 80);
-    assertFalse(limits.below(plan.leastAirspeed(direction)));
+    assertFalse(limits.below(plan.minimumAirspeed(direction)));
     assertEquals(overtaken, limits.below(plan, direction));
     assertEquals(0, new RunStudy(plan).airspeedDownwind());
     assertEquals(finding, AirspeedCheck.of(plan, Optional.of(limits), direction).finding());

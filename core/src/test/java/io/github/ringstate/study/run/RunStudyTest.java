@@ -67,7 +67,7 @@ class RunStudyTest {
     // momentum theory, sqrt(T / (2 rho A)): 600 kg, radius 3.9 m, 1.225 kg/m3.
     double hover = Math.sqrt(600 * 9.80665 / (2 * 1.225 * Math.PI * 3.9 * 3.9));
     RunTrack track = study(20, 20, 20).track(Unit.DEGREE.toSi(180));
-    assertEquals(0, track.leastAirspeed(), 1e-12);
+    assertEquals(0, track.minimumAirspeed(), 1e-12);
     assertEquals(
         0.50 * hover - Unit.FOOT_PER_MINUTE.toSi(100),
         track.boundaryMargin().getAsDouble(),

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.pilot.RandomStream;
+import io.github.ringstate.chance.IndependentStream;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.SplittableRandom;
@@ -20,7 +20,7 @@ class SpreadTest {
   @ValueSource(ints = {1, 2, 3, 4, 5, 16, 17, 63, 1000, 4097})
   void aPermutationMeetsEveryNumberOnce(int size) {
     for (int seed = 0; seed < 5; seed++) {
-      Permutation permutation = new Permutation(size, new RandomStream(seed, 0));
+      Permutation permutation = new Permutation(size, new IndependentStream(seed, 0));
       BitSet met = new BitSet();
       for (int i = 0; i < size; i++) {
         met.set(permutation.at(i));
@@ -35,7 +35,7 @@ class SpreadTest {
     // 24 orders in 24,000 draws: binomial with mean 1000 and deviation 31; six deviations
     int[] counts = new int[256];
     for (int seed = 0; seed < 24_000; seed++) {
-      Permutation permutation = new Permutation(4, new RandomStream(seed, 7));
+      Permutation permutation = new Permutation(4, new IndependentStream(seed, 7));
       int code = 0;
       for (int i = 0; i < 4; i++) {
         code = code * 4 + permutation.at(i);

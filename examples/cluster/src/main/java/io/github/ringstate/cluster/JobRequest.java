@@ -100,12 +100,12 @@ record JobRequest(String spec, String output, OptionalInt portion, List<String> 
       return Optional.empty();
     }
     int size = portion.getAsInt();
-    int least = Cut.leastSize(points);
-    if (size < least) {
+    int minimum = Cut.minimumSize(points);
+    if (size < minimum) {
       throw UserError.option(
           PORTION,
           Integer.toString(size),
-          least + " points or more for a sweep of " + points + " points");
+          minimum + " points or more for a sweep of " + points + " points");
     }
     return Optional.of(new Cut(points, size));
   }

@@ -147,7 +147,7 @@ public final class SweepJob {
             ? asked
             : folder
                 .begun()
-                .map(begun -> Math.max(begun.cut().size(), Cut.leastSize(points)))
+                .map(begun -> Math.max(begun.cut().size(), Cut.minimumSize(points)))
                 .map(size -> new Cut(points, size));
     cut.ifPresent(known -> folder.check(Manifest.of(file, known)));
     return cut;

@@ -1,8 +1,6 @@
 package io.github.ringstate.instructor;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
-import static java.util.Objects.requireNonNull;
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -39,38 +37,15 @@ class RunnableJarIT {
     BadInputFiles.write(folder);
   }
 
-  private static ProcessBuilder jar(List<String> options, String... args) {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(options);
-    command.addAll(List.of("-jar", property("ringstate.jar")));
-    command.addAll(List.of(args));
-    return new ProcessBuilder(command);
-  }
-
-  private static Run run(List<String> options, String... args)
-      throws IOException, InterruptedException {
-    File err = Files.createTempFile(folder, "err", ".txt").toFile();
-    Process process = jar(options, args).redirectError(err).start();
-    process.getOutputStream().close();
-    String out = new String(process.getInputStream().readAllBytes(), UTF_8);
-    int status = process.waitFor();
-    return new Run(status, out, Files.readString(err.toPath()));
-  }
-
   private static Run run(String... args) throws IOException, InterruptedException {
-    return run(List.of(), args);
-  }
-
-  private static String property(String name) {
-    return requireNonNull(System.getProperty(name), name);
+    return JarRun.of(List.of(), args);
   }
 
   @Test
   void theJarRunsAloneAndKnowsItsVersion() throws IOException, InterruptedException {
     Run run = run("--version");
     assertEquals(0, run.status(), run.err());
-    assertEquals("ringstate " + property("ringstate.version"), run.lines().get(0));
+    assertEquals("ringstate " + JarRun.property("ringstate.version"), run.lines().get(0));
   }
 
   /** Every second one, to save time: all of them run inside one virtual machine elsewhere. */
@@ -84,55 +59,8 @@ class RunnableJarIT {
   @ParameterizedTest
   @MethodSource("bad")
   void badInputIsRefused(BadInput bad) throws IOException, InterruptedException {
-    BadInputFiles.assertRefused(bad, folder, run(QUICK_START, BadInputFiles.args(bad, folder)));
-  }
-
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "loss",
-        "loss --format csv --pressure-altitude-ft 5000",
-        "loss --pilots 40 --format csv",
-        "loss --pilots 40 --state startled --clock cue --models 2",
-        "loss --delays 1 --gust-kt 15 --shaking-pct 5 --seed 7",
-        "floor --pilots 40 --height-ft 250",
-        "floor --pilots 30 --state primed --gust-kt 15 --shaking-pct 5 --format json",
-        "fly --format json",
-        "boundary --step-kt 0.5",
-        "runs --pilots 20",
-        "craft heavy"
-      })
-  void theOutputIsTheSameTwiceAndUnderAGermanLocaleAndForAnyNumberOfThreads(String command)
-      throws IOException, InterruptedException {
-    String[] args = command.split(" ", -1);
-    Run first = run(args);
-    assertEquals(0, first.status(), first.err());
-    assertEquals("", first.err());
-    assertEquals(first, run(args));
-    List<String> german = List.of("-Duser.language=de", "-Duser.country=DE");
-    assertEquals(first, run(german, args));
-    for (int threads : new int[] {1, 2, 5}) {
-      String parallelism = "-Djava.util.concurrent.ForkJoinPool.common.parallelism=" + threads;
-      assertEquals(first, run(List.of(parallelism), args));
-    }
-    // and the same as in this virtual machine, whatever ran in it before
-    assertEquals(first.out(), Run.of(args).out());
-  }
-
-  @Test
-  void aSweepIsTheSameUnderAGermanLocaleAndInThisVirtualMachine()
-      throws IOException, InterruptedException {
-    Path spec = folder.resolve("sweep.toml");
-    Files.writeString(spec, run("sweep", "--example").out().replace("points = 25", "points = 5"));
-    List<String> german = List.of("-Duser.language=de", "-Duser.country=DE");
-    for (String ending : List.of("csv", "parquet")) {
-      Path out = folder.resolve("sweep." + ending);
-      String[] args = {"sweep", spec.toString(), "--output", out.toString()};
-      assertEquals(new Run(0, "", ""), run(german, args));
-      byte[] there = Files.readAllBytes(out);
-      assertEquals(new Run(0, "", ""), Run.of(args));
-      assertArrayEquals(there, Files.readAllBytes(out));
-    }
+    BadInputFiles.assertRefused(
+        bad, folder, JarRun.of(QUICK_START, BadInputFiles.args(bad, folder)));
   }
 
   @Test
@@ -164,7 +92,7 @@ class RunnableJarIT {
       throws IOException, InterruptedException {
     File err = Files.createTempFile(folder, "err", ".txt").toFile();
     Process process =
-        jar(List.of(), command.split(" ", -1))
+        JarRun.process(List.of(), command.split(" ", -1))
             .redirectOutput(new File("/dev/full"))
             .redirectError(err)
             .start();
@@ -177,7 +105,7 @@ class RunnableJarIT {
   @Test
   void aReaderThatHasSeenEnoughIsNoError() throws IOException, InterruptedException {
     File err = Files.createTempFile(folder, "err", ".txt").toFile();
-    Process process = jar(List.of(), "fly", "--step", "0.01").redirectError(err).start();
+    Process process = JarRun.process(List.of(), "fly", "--step", "0.01").redirectError(err).start();
     try (InputStream out = process.getInputStream()) {
       assertTrue(out.read() > 0);
     }
@@ -191,7 +119,7 @@ class RunnableJarIT {
   void aReaderThatHasGoneBeforeTheFirstLineIsNoErrorEither(String command)
       throws IOException, InterruptedException {
     File err = Files.createTempFile(folder, "err", ".txt").toFile();
-    Process process = jar(List.of(), command.split(" ", -1)).redirectError(err).start();
+    Process process = JarRun.process(List.of(), command.split(" ", -1)).redirectError(err).start();
     process.getInputStream().close();
     assertEquals(0, process.waitFor());
     assertEquals("", Files.readString(err.toPath()));
@@ -214,7 +142,7 @@ class RunnableJarIT {
   private static int interrupted(long milliseconds, String... args)
       throws IOException, InterruptedException {
     Process process =
-        jar(List.of(), args)
+        JarRun.process(List.of(), args)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
@@ -300,7 +228,7 @@ class RunnableJarIT {
       throws IOException, InterruptedException {
     Path place = Files.createDirectory(folder.resolve("a place"));
     Files.copy(Path.of("ringstate"), place.resolve("ringstate"));
-    Files.copy(Path.of(property("ringstate.jar")), place.resolve("ringstate.jar"));
+    Files.copy(Path.of(JarRun.property("ringstate.jar")), place.resolve("ringstate.jar"));
     Path link = Files.createSymbolicLink(folder.resolve("link"), place.resolve("ringstate"));
     assertEquals(run("craft"), script(link, "craft"));
   }
@@ -320,37 +248,11 @@ class RunnableJarIT {
   @Test
   @EnabledOnOs(OS.LINUX)
   void theBuildLeavesAnArchiveOfClassDataThatIsUsed() throws IOException, InterruptedException {
-    Path archive = Path.of(property("ringstate.jar")).resolveSibling("ringstate.jsa");
+    Path archive = Path.of(JarRun.property("ringstate.jar")).resolveSibling("ringstate.jsa");
     List<String> options = List.of("-XX:SharedArchiveFile=" + archive, "-Xlog:class+load");
-    String loaded = run(options, "craft").out();
+    String loaded = JarRun.of(options, "craft").out();
     assertTrue(
         loaded.lines().anyMatch(line -> line.matches(".*ringstate\\.craft\\..*shared objects.*")),
         "no class of the library comes from the archive");
-  }
-
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "loss --pilots 20 --delays 0,2 --format pdf",
-        "loss --pilots 20 --delays 0,2 --format html",
-        "runs --pilots 20 --technique lateral --format pdf",
-        "boundary --fly forward --format png"
-      })
-  void aSheetIsTheSameByteForByteOnTheSameDate(String command)
-      throws IOException, InterruptedException {
-    // SOURCE_DATE_EPOCH of reproducible-builds.org
-    assertArrayEquals(sheet(command, "first"), sheet(command, "second"));
-  }
-
-  private static byte[] sheet(String command, String name)
-      throws IOException, InterruptedException {
-    Path file = folder.resolve(name);
-    ProcessBuilder builder =
-        jar(List.of(), (command + " --output " + file).split(" ", -1)).inheritIO();
-    builder.environment().put("SOURCE_DATE_EPOCH", "1790000000");
-    assertEquals(0, builder.start().waitFor());
-    byte[] bytes = Files.readAllBytes(file);
-    assertTrue(bytes.length > 1000, command);
-    return bytes;
   }
 }

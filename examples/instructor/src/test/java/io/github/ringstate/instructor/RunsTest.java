@@ -348,8 +348,8 @@ class RunsTest {
         json("--wind-from-deg 0 --wind-kt 20 --gust-kt 30 --wind-exponent 0")
             .get("tracks")
             .get(row);
-    assertEquals(least, track.get("least_airspeed_kt").asDouble(), 0.05);
-    assertEquals(greatest, track.get("greatest_airspeed_kt").asDouble(), 0.05);
+    assertEquals(least, track.get("minimum_airspeed_kt").asDouble(), 0.05);
+    assertEquals(greatest, track.get("maximum_airspeed_kt").asDouble(), 0.05);
     // what a turn downwind leaves is what the track with the wind behind has
     assertEquals(0, track.get("airspeed_downwind_kt").asDouble(), 0.05);
   }
@@ -364,8 +364,8 @@ class RunsTest {
   void aLimitIsANumberThatItsReasonTells(String args) throws IOException {
     Set<String> kinds = new TreeSet<>();
     for (JsonNode track : json(args).get("tracks")) {
-      JsonNode airspeed = track.get("least_airspeed_limit_kt");
-      JsonNode groundSpeed = track.get("greatest_ground_speed_limit_kt");
+      JsonNode airspeed = track.get("minimum_airspeed_limit_kt");
+      JsonNode groundSpeed = track.get("maximum_ground_speed_limit_kt");
       String verdict = track.get("verdict").asText();
       kinds.add(verdict);
       assertEquals(verdict.equals("fly with a limit"), airspeed.isNull() != groundSpeed.isNull());

@@ -96,8 +96,7 @@ public final class EnginePower implements Topic {
             .near(
                 1,
                 1e-12,
-                models.craft(twin).greatestPower(models.air(0))
-                    / twin.si(Helicopter.TAKE_OFF_POWER),
+                models.craft(twin).maximumPower(models.air(0)) / twin.si(Helicopter.TAKE_OFF_POWER),
                 "The drive train is declared to bear the take-off power and no more."));
     Craft craft = Craft.of(models, DemoCraft.UTILITY, models.ring());
     double[] asked = craft.trimmed(0);

@@ -17,14 +17,14 @@ public record Cut(long points, int size) {
   private static final int PER_CORE = 4;
 
   /** A portion smaller than this costs more to send out than to fly. */
-  private static final int LEAST = SweepFlight.BLOCK;
+  private static final int MINIMUM = SweepFlight.BLOCK;
 
   /** What is lost with a killed executor should take seconds to fly, not minutes. */
-  private static final int MOST = 256 * SweepFlight.BLOCK;
+  private static final int MAXIMUM = 256 * SweepFlight.BLOCK;
 
   /** Checks the sizes. */
   public Cut {
-    if (points < 1 || size < leastSize(points)) {
+    if (points < 1 || size < minimumSize(points)) {
       throw new IllegalArgumentException(
           points + " points cannot be cut into portions of " + size + " points");
     }
@@ -40,8 +40,8 @@ public record Cut(long points, int size) {
    */
   public static Cut forCores(long points, int cores) {
     long even = divided(points, (long) PER_CORE * Math.max(cores, 1));
-    long wanted = Math.max(Math.min(even, MOST), leastSize(points));
-    return new Cut(points, Math.toIntExact(LEAST * divided(wanted, LEAST)));
+    long wanted = Math.max(Math.min(even, MAXIMUM), minimumSize(points));
+    return new Cut(points, Math.toIntExact(MINIMUM * divided(wanted, MINIMUM)));
   }
 
   /**
@@ -50,7 +50,7 @@ public record Cut(long points, int size) {
    * @param points how many points there are
    * @return the size at which there are {@link #MOST_PORTIONS} at most
    */
-  public static int leastSize(long points) {
+  public static int minimumSize(long points) {
     return Math.toIntExact(divided(points, MOST_PORTIONS));
   }
 

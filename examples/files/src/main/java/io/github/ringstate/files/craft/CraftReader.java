@@ -35,8 +35,8 @@ final class CraftReader {
 
   private static final List<String> WORDS =
       List.of(NAME, DESCRIPTION, ROTATION, ENGINE_KIND, HEIGHT_VELOCITY);
-  private static final double GREATEST_AIRSPEED_KT = 200;
-  private static final double GREATEST_HEIGHT_FT = 5000;
+  private static final double MAXIMUM_AIRSPEED_KT = 200;
+  private static final double MAXIMUM_HEIGHT_FT = 5000;
   private static final Pattern ONE_WORD = Pattern.compile("[\\p{L}\\p{N}_-]{1,30}");
   private static final Pattern ONE_LINE = Pattern.compile("\\P{Cntrl}{1,300}");
 
@@ -65,9 +65,9 @@ final class CraftReader {
   private List<HeightVelocityPoint> points() {
     String allowed =
         "points [[airspeed, height], ...], 0 to "
-            + Decimals.brief(GREATEST_AIRSPEED_KT)
+            + Decimals.brief(MAXIMUM_AIRSPEED_KT)
             + " kt and 0 to "
-            + Decimals.brief(GREATEST_HEIGHT_FT)
+            + Decimals.brief(MAXIMUM_HEIGHT_FT)
             + " ft";
     if (!document.keys().contains(HEIGHT_VELOCITY)) {
       return List.of();
@@ -78,8 +78,8 @@ final class CraftReader {
       double airspeed = point.path(0).isNumber() ? point.path(0).doubleValue() : Double.NaN;
       double height = point.path(1).isNumber() ? point.path(1).doubleValue() : Double.NaN;
       if (point.size() != 2
-          || !(airspeed >= 0 && airspeed <= GREATEST_AIRSPEED_KT)
-          || !(height >= 0 && height <= GREATEST_HEIGHT_FT)) {
+          || !(airspeed >= 0 && airspeed <= MAXIMUM_AIRSPEED_KT)
+          || !(height >= 0 && height <= MAXIMUM_HEIGHT_FT)) {
         throw document.bad(List.of(HEIGHT_VELOCITY), allowed);
       }
       points.add(new HeightVelocityPoint(Unit.KNOT.toSi(airspeed), Unit.FOOT.toSi(height)));

@@ -29,7 +29,8 @@ public record RenamedKeys(Map<String, String> names) {
               Map.entry("greatest_collective_deg", "maximum_collective_deg"),
               Map.entry("least_mass_flow", "minimum_mass_flow"),
               Map.entry("collective_speed_deg_per_s", "collective_rate_deg_per_s"),
-              Map.entry("bank_speed_deg_per_s", "bank_rate_deg_per_s")));
+              Map.entry("bank_speed_deg_per_s", "bank_rate_deg_per_s"),
+              Map.entry("greatest_drift_bank_rad", "maximum_drift_bank_rad")));
 
   /** Copies the names. */
   public RenamedKeys {

@@ -34,7 +34,7 @@ public final class ConditionCells {
               "continuous_power_kw",
               conditions -> Cell.in(Unit.KILOWATT, conditions.hover().continuous())),
           new Column<>(
-              "short_time_power_kw",
+              "take_off_power_kw",
               conditions -> Cell.in(Unit.KILOWATT, conditions.hover().takeOff())));
 
   private ConditionCells() {}

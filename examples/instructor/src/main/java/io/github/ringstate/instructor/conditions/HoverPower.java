@@ -46,7 +46,7 @@ public record HoverPower(double needed, double continuous, double takeOff) {
   /**
    * What is left over the hover.
    *
-   * @return the short-time power less the hover's, over the hover's; negative if it is short
+   * @return the take-off power less the hover's, over the hover's; negative if it is short
    */
   public double spare() {
     return takeOff / needed - 1;

@@ -26,7 +26,7 @@ record CraftListReport(List<Helicopter> craft) implements Report {
           new Column<>("craft", craft -> Cell.text(craft.name())),
           new Column<>("mass_kg", craft -> Cell.number(craft.mass())),
           new Column<>(
-              "greatest_mass_kg",
+              "maximum_mass_kg",
               craft -> Cell.number(craft.numbers().get(Helicopter.MAXIMUM_MASS))),
           new Column<>("radius_m", craft -> Cell.number(craft.numbers().get(Rotor.RADIUS))),
           new Column<>("disc_loading_n_per_m2", craft -> Cell.number(craft.discLoading())),

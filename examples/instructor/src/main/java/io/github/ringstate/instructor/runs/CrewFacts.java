@@ -21,7 +21,7 @@ record CrewFacts(
             .min(
                 Comparator.comparing((RunRow row) -> row.judgement().verdict())
                     .thenComparing(
-                        Comparator.comparingDouble((RunRow row) -> row.track().leastAirspeed())
+                        Comparator.comparingDouble((RunRow row) -> row.track().minimumAirspeed())
                             .reversed()))
             .orElseThrow();
     OptionalDouble tailwind =

@@ -21,7 +21,7 @@ final class Directions {
     this.analysis = analysis;
   }
 
-  /** Best: the least severe verdict met, and among those the greatest least airspeed. */
+  /** Best: the least severe verdict met, and among those the greatest minimum airspeed. */
   String best() {
     RunVerdict verdict = extreme(Comparator.naturalOrder());
     if (verdict != RunVerdict.DO_NOT_FLY && areAlike()) {
@@ -30,12 +30,12 @@ final class Directions {
     List<RunRow> rows = with(verdict);
     RunRow finest =
         rows.stream()
-            .max(Comparator.comparingDouble(row -> row.track().leastAirspeed()))
+            .max(Comparator.comparingDouble(row -> row.track().minimumAirspeed()))
             .orElseThrow();
     return verdict == RunVerdict.DO_NOT_FLY ? RunsMessages.SAY.noTrack() : on(finest, verdict);
   }
 
-  /** Worst: the most severe verdict met, and among those the smallest least airspeed. */
+  /** Worst: the most severe verdict met, and among those the smallest minimum airspeed. */
   String worst() {
     RunVerdict verdict = extreme(Comparator.reverseOrder());
     if (areAlike()) {
@@ -43,7 +43,7 @@ final class Directions {
     }
     RunRow poorest =
         with(verdict).stream()
-            .min(Comparator.comparingDouble(row -> row.track().leastAirspeed()))
+            .min(Comparator.comparingDouble(row -> row.track().minimumAirspeed()))
             .orElseThrow();
     return on(poorest, verdict);
   }
@@ -60,7 +60,7 @@ final class Directions {
   private boolean areAlike() {
     DoubleSummaryStatistics airspeeds =
         analysis.rows().stream()
-            .mapToDouble(row -> row.track().leastAirspeed())
+            .mapToDouble(row -> row.track().minimumAirspeed())
             .summaryStatistics();
     return airspeeds.getMax() - airspeeds.getMin() < 1e-9;
   }

@@ -28,9 +28,9 @@ import java.util.stream.Stream;
  *
  * @param technique the technique to brief
  * @param limits the airspeeds that keep the margins
- * @param hoverMargin what a hover out of ground effect leaves of the short-time power, over it;
- *     minus infinity if the rotor cannot
- * @param airspeedDownwind least airspeed on the downwind track, m/s
+ * @param hoverMargin what a hover out of ground effect leaves of the take-off power, over it; minus
+ *     infinity if the rotor cannot
+ * @param airspeedDownwind minimum airspeed on the downwind track, m/s
  * @param rows the tracks, north first
  */
 record RunAnalysis(
@@ -60,7 +60,7 @@ record RunAnalysis(
 
       static Key of(RunMishap mishap, String technique, RunTrack track) {
         double airspeed =
-            mishap == RunMishap.SETTLING ? track.leastAirspeed() : track.triangle().airspeed();
+            mishap == RunMishap.SETTLING ? track.minimumAirspeed() : track.triangle().airspeed();
         return new Key(mishap, technique, Math.round(100 * Unit.KNOT.fromSi(airspeed)));
       }
     }
@@ -146,7 +146,8 @@ record RunAnalysis(
                     each -> flights.worst(tracks, each).map(RunLoss::most).orElse(0.0)))
             .orElseThrow();
     Optional<RunLimits> limits =
-        RunLimits.find(study, request.boundaryMargin(), request.leastAirspeed(), Unit.KNOT.toSi(1));
+        RunLimits.find(
+            study, request.boundaryMargin(), request.minimumAirspeed(), Unit.KNOT.toSi(1));
     Optional<RunLoss> worst = flights.worst(tracks, technique);
     List<RunRow> rows = new ArrayList<>();
     for (RunTrack track : tracks) {

@@ -17,7 +17,7 @@ import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /**
- * The verdicts over track, north up: the distance from the middle is the least airspeed in gusts,
+ * The verdicts over track, north up: the distance from the middle is the minimum airspeed in gusts,
  * the shape of the mark the verdict; an arrow flies with the wind.
  */
 final class RunPolar {
@@ -32,7 +32,7 @@ final class RunPolar {
   private static final double BARB = -0.72;
 
   private static final Pen RING = new Pen(new Color(0xB8B8B8), Pen.line(0.7f), SeriesMarkers.NONE);
-  private static final Pen LEAST = new Pen(Plot.INK, Pen.line(1.2f, 3, 3), SeriesMarkers.NONE);
+  private static final Pen MINIMUM = new Pen(Plot.INK, Pen.line(1.2f, 3, 3), SeriesMarkers.NONE);
   private static final Pen TRACE = new Pen(new Color(0x6A6A6A), Pen.line(0.8f), SeriesMarkers.NONE);
   private static final Pen WIND = new Pen(new Color(0x0B4F8A), Pen.line(2.4f), SeriesMarkers.NONE);
 
@@ -70,7 +70,7 @@ final class RunPolar {
     for (RunVerdict verdict : RunVerdict.values()) {
       entries.add(new Legend.Entry(verdict.label(), pen(verdict), false, true));
     }
-    entries.add(new Legend.Entry("minimum airspeed to keep", LEAST, true, false));
+    entries.add(new Legend.Entry("minimum airspeed to keep", MINIMUM, true, false));
     entries.add(new Legend.Entry("wind", WIND, true, false));
     return new Legend(SIZE, entries);
   }
@@ -93,7 +93,7 @@ final class RunPolar {
     for (int ring = 1; ring <= RINGS; ring++) {
       at(plot, Decimals.fixed(ring * step, 0), free, scale(ring, step));
     }
-    analysis.limits().ifPresent(limits -> plot.line(circle(least(limits)), LEAST, false));
+    analysis.limits().ifPresent(limits -> plot.line(circle(least(limits)), MINIMUM, false));
     wind(plot, reach);
     tracks(plot);
     return plot;
@@ -128,7 +128,7 @@ final class RunPolar {
   private List<double[]> marks(double step) {
     List<double[]> marks = new ArrayList<>();
     for (RunRow row : analysis.rows()) {
-      double airspeed = units.speed().fromSi(row.track().leastAirspeed());
+      double airspeed = units.speed().fromSi(row.track().minimumAirspeed());
       marks.add(new double[] {east(row.trackDeg(), airspeed), north(row.trackDeg(), airspeed)});
     }
     for (double along = TAIL; along <= HEAD; along += 0.06) {
@@ -147,7 +147,7 @@ final class RunPolar {
   private double step() {
     double flown =
         analysis.rows().stream()
-            .mapToDouble(row -> units.speed().fromSi(row.track().leastAirspeed()))
+            .mapToDouble(row -> units.speed().fromSi(row.track().minimumAirspeed()))
             .max()
             .orElse(0);
     double most = Math.max(flown, analysis.limits().map(this::least).orElse(0.0));
@@ -216,7 +216,7 @@ final class RunPolar {
   }
 
   private void add(Points points, RunRow row) {
-    double airspeed = units.speed().fromSi(row.track().leastAirspeed());
+    double airspeed = units.speed().fromSi(row.track().minimumAirspeed());
     points.add(east(row.trackDeg(), airspeed), north(row.trackDeg(), airspeed));
   }
 }

@@ -46,19 +46,20 @@ final class RunsColumns {
   /** What only JSON has. */
   List<Column<RunRow>> more() {
     return List.of(
-        new Column<>("least_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().leastAirspeed())),
         new Column<>(
-            "greatest_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().greatestAirspeed())),
+            "minimum_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().minimumAirspeed())),
+        new Column<>(
+            "maximum_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().maximumAirspeed())),
         new Column<>("power_kw", row -> Cell.in(Unit.KILOWATT, row.track().power())),
-        new Column<>("short_time_margin_pct", row -> share(row.track().takeOffMargin())),
+        new Column<>("take_off_margin_pct", row -> share(row.track().takeOffMargin())),
         new Column<>("hover_margin_pct", row -> share(analysis.hoverMargin())),
         new Column<>(
             "loss_covered", row -> row.loss().isEmpty() ? Cell.NOTHING : Cell.text(covered(row))),
         new Column<>(
-            "least_airspeed_limit_kt",
+            "minimum_airspeed_limit_kt",
             row -> Cell.in(Unit.KNOT, row.judgement().minimumAirspeed())),
         new Column<>(
-            "greatest_ground_speed_limit_kt",
+            "maximum_ground_speed_limit_kt",
             row -> Cell.in(Unit.KNOT, row.judgement().maximumGroundSpeed())),
         new Column<>(
             "airspeed_downwind_kt", row -> Cell.in(Unit.KNOT, analysis.airspeedDownwind())),

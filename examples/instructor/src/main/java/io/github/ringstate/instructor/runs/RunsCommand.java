@@ -125,13 +125,13 @@ public final class RunsCommand implements Runnable {
   private String margin = "";
 
   @Option(
-      names = "--least-airspeed-kt",
+      names = "--minimum-airspeed-kt",
       paramLabel = "KT",
       defaultValue = "24",
       description =
           "Airspeed to be kept in any case. Unless given: ${DEFAULT-VALUE}, the upper end of"
               + " effective translational lift.")
-  private String leastAirspeed = "";
+  private String minimumAirspeed = "";
 
   @Option(
       names = "--pilots",
@@ -205,7 +205,7 @@ public final class RunsCommand implements Runnable {
         plan,
         techniques(),
         NumberText.si("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN),
-        NumberText.si("--least-airspeed-kt", leastAirspeed, RunLimits.MINIMUM_AIRSPEED),
+        NumberText.si("--minimum-airspeed-kt", minimumAirspeed, RunLimits.MINIMUM_AIRSPEED),
         (int) NumberText.whole("--pilots", pilots, 20, 100_000),
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
         craft.heightVelocity(),

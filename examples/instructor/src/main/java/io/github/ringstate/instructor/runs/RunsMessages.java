@@ -52,7 +52,7 @@ interface RunsMessages {
 
   List<Term> limits(RunsFacts facts, boolean noTrackFlown);
 
-  String atLeastAirspeed(String speed);
+  String atMinimumAirspeed(String speed);
 
   String atMostGroundSpeed(String speed);
 }

@@ -99,7 +99,7 @@ final class RunsPage {
   /** The verdict with its limit, short enough for a table. */
   private String verdict(RunJudgement judgement) {
     if (judgement.minimumAirspeed().isPresent()) {
-      return RunsMessages.SAY.atLeastAirspeed(
+      return RunsMessages.SAY.atMinimumAirspeed(
           units.speed(judgement.minimumAirspeed().getAsDouble()));
     }
     return judgement.maximumGroundSpeed().isPresent()

@@ -61,7 +61,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
     facts.put("pilots", Cell.number(request.pilots(), 0));
     facts.put("seed", Cell.number((double) request.seed(), 0));
     facts.put(
-        "least_airspeed_kt",
+        "minimum_airspeed_kt",
         analysis.limits().map(limits -> Cell.in(Unit.KNOT, limits.minimum())).orElse(Cell.NOTHING));
     facts.put("best_direction", Cell.text(new Directions(analysis).best()));
     facts.put("worst_direction", Cell.text(new Directions(analysis).worst()));

@@ -14,7 +14,7 @@ import java.util.List;
  * @param plan the run, with the wind at its height
  * @param techniques the techniques to choose from: the one that loses least is briefed
  * @param boundaryMargin extra rate of descent to be left before the ring state, m/s
- * @param leastAirspeed airspeed to be kept in any case, m/s
+ * @param minimumAirspeed airspeed to be kept in any case, m/s
  * @param pilots how many simulated pilots fly each track
  * @param seed the seed
  * @param curve the flight manual's height-velocity curve, if the craft file holds it
@@ -26,7 +26,7 @@ record RunsRequest(
     RunPlan plan,
     List<Technique> techniques,
     double boundaryMargin,
-    double leastAirspeed,
+    double minimumAirspeed,
     int pilots,
     long seed,
     List<HeightVelocityPoint> curve,

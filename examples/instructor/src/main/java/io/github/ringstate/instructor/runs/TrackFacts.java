@@ -14,8 +14,8 @@ import java.util.function.Function;
 
 /** A track as the reason for its verdict speaks of it. None calls a run or a height safe. */
 record TrackFacts(
-    String leastAirspeed,
-    String greatestAirspeed,
+    String minimumAirspeed,
+    String maximumAirspeed,
     String lowAirspeed,
     String downwind,
     String lowDownwind,
@@ -47,7 +47,7 @@ record TrackFacts(
     Optional<RunLoss> loss = judgement.height().loss();
     double most = loss.map(RunLoss::most).orElse(0.0);
     double half = loss.map(RunLoss::half).orElse(0.0);
-    double least = row.track().leastAirspeed();
+    double least = row.track().minimumAirspeed();
     String limit = analysis.limits().map(keep -> units.speedInWords(keep.minimum())).orElse("");
     OptionalDouble other = judgement.airspeed().groundSpeed();
     Reason airspeed = judgement.airspeed().reason();
@@ -55,7 +55,7 @@ record TrackFacts(
     boolean noHover = isShort(judgement.hover().finding());
     return new TrackFacts(
         units.speedInWords(least),
-        units.speedInWords(row.track().greatestAirspeed()),
+        units.speedInWords(row.track().maximumAirspeed()),
         low(units.speedInWords(least), limit),
         units.speedInWords(analysis.airspeedDownwind()),
         low(units.speedInWords(analysis.airspeedDownwind()), limit),

@@ -10,9 +10,9 @@ record TrackNumbers(
     String tail,
     String cross,
     String air,
-    String least,
+    String minimum,
     String power,
-    String shortTime,
+    String takeOff,
     String ring) {
 
   /** The numbers of a row; where it has none, a dash of one's own choice. */
@@ -23,13 +23,13 @@ record TrackNumbers(
         units.speed(row.track().triangle().tailwind()),
         units.speed(row.track().triangle().crosswind()),
         units.speed(row.track().triangle().airspeed()),
-        units.speed(row.track().leastAirspeed()),
+        units.speed(row.track().minimumAirspeed()),
         RunRow.wholePercent(row.track().continuousMargin(), dash),
         RunRow.wholePercent(row.track().takeOffMargin(), dash),
         margin.isPresent() ? units.verticalSpeed(margin.getAsDouble()) : dash);
   }
 
   List<String> inOrder() {
-    return List.of(track, tail, cross, air, least, power, shortTime, ring);
+    return List.of(track, tail, cross, air, minimum, power, takeOff, ring);
   }
 }

@@ -16,7 +16,7 @@ import java.util.List;
  *
  * @param verdict the verdict
  * @param tracks the tracks, neighbours put together
- * @param sentence the reason of that one of them with the least airspeed
+ * @param sentence the reason of that one of them with the minimum airspeed
  */
 record Why(String verdict, String tracks, String sentence) {
 
@@ -64,7 +64,7 @@ record Why(String verdict, String tracks, String sentence) {
               RunRow worst =
                   analysis.rows().stream()
                       .filter(row -> Key.of(row).equals(key))
-                      .min(Comparator.comparingDouble(row -> row.track().leastAirspeed()))
+                      .min(Comparator.comparingDouble(row -> row.track().minimumAirspeed()))
                       .orElseThrow();
               why.add(
                   new Why(

@@ -21,7 +21,6 @@ import io.github.ringstate.pilot.Technique;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** The sentences about floors, on losses that are made up. */
@@ -29,7 +28,7 @@ class FloorWordsTest {
 
   private static final Conditions CONDITIONS =
       new Conditions(DemoCraft.TRAINER, StandardAtmosphere.at(0), new HoverPower(80, 82, 88));
-  private static final Pool POOL = new Pool(1000, 1, OptionalInt.empty());
+  private static final Pool POOL = new Pool(1000, 1, Optional.empty());
   private static final FloorRequest REQUEST =
       new FloorRequest(
           List.of(DemoCraft.TRAINER),

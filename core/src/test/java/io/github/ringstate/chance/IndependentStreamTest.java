@@ -1,4 +1,4 @@
-package io.github.ringstate.pilot;
+package io.github.ringstate.chance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class RandomStreamTest {
+class IndependentStreamTest {
 
   private static final int SAMPLES = 20_000;
   private static final double ALPHA = 1e-3;
@@ -21,7 +21,7 @@ class RandomStreamTest {
   private static double[] numbers(long seed, int k) {
     double[] numbers = new double[SAMPLES];
     for (int i = 0; i < SAMPLES; i++) {
-      RandomStream draws = new RandomStream(seed, i);
+      RandomStream draws = new IndependentStream(seed, i);
       for (int j = 0; j < k; j++) {
         draws.uniform();
       }
@@ -101,13 +101,13 @@ class RandomStreamTest {
 
   @Test
   void aSampleHasTheSameNumbersWheneverItIsDrawn() {
-    RandomStream once = new RandomStream(7, 123_456_789_012L);
-    RandomStream again = new RandomStream(7, 123_456_789_012L);
+    RandomStream once = new IndependentStream(7, 123_456_789_012L);
+    RandomStream again = new IndependentStream(7, 123_456_789_012L);
     for (int i = 0; i < 100; i++) {
       assertEquals(once.uniform(), again.uniform());
       assertEquals(once.seed(), again.seed());
     }
-    assertNotEquals(new RandomStream(7, 1).seed(), new RandomStream(8, 1).seed());
+    assertNotEquals(new IndependentStream(7, 1).seed(), new IndependentStream(8, 1).seed());
   }
 
   @Test
@@ -115,7 +115,7 @@ class RandomStreamTest {
     Set<Long> begun = new HashSet<>();
     for (long seed = -2; seed <= 2; seed++) {
       for (int i = 0; i < 2000; i++) {
-        assertTrue(begun.add(new RandomStream(seed, i).seed()));
+        assertTrue(begun.add(new IndependentStream(seed, i).seed()));
       }
     }
   }

@@ -1,0 +1,96 @@
+package io.github.ringstate.instructor;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The jar prints the same bytes whatever runs it. */
+class SameBytesIT {
+
+  @TempDir static Path folder = Path.of("");
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss",
+        "loss --format csv --pressure-altitude-ft 5000",
+        "loss --pilots 40 --format csv",
+        "loss --pilots 40 --state startled --clock cue --models 2",
+        "loss --delays 1 --gust-kt 15 --shaking-pct 5 --seed 7",
+        "floor --pilots 40 --height-ft 250",
+        "floor --pilots 30 --state primed --gust-kt 15 --shaking-pct 5 --format json",
+        "fly --format json",
+        "boundary --step-kt 0.5",
+        "runs --pilots 20",
+        "craft heavy"
+      })
+  void theOutputIsTheSameTwiceAndUnderAGermanLocaleAndForAnyNumberOfThreads(String command)
+      throws IOException, InterruptedException {
+    String[] args = command.split(" ", -1);
+    Run first = JarRun.of(List.of(), args);
+    assertEquals(0, first.status(), first.err());
+    assertEquals("", first.err());
+    assertEquals(first, JarRun.of(List.of(), args));
+    List<String> german = List.of("-Duser.language=de", "-Duser.country=DE");
+    assertEquals(first, JarRun.of(german, args));
+    for (int threads : new int[] {1, 2, 5}) {
+      String parallelism = "-Djava.util.concurrent.ForkJoinPool.common.parallelism=" + threads;
+      assertEquals(first, JarRun.of(List.of(parallelism), args));
+    }
+    // and the same as in this virtual machine, whatever ran in it before
+    assertEquals(first.out(), Run.of(args).out());
+  }
+
+  @Test
+  void aSweepIsTheSameUnderAGermanLocaleAndInThisVirtualMachine()
+      throws IOException, InterruptedException {
+    Path spec = folder.resolve("sweep.toml");
+    Files.writeString(
+        spec,
+        JarRun.of(List.of(), "sweep", "--example").out().replace("points = 25", "points = 5"));
+    List<String> german = List.of("-Duser.language=de", "-Duser.country=DE");
+    for (String ending : List.of("csv", "parquet")) {
+      Path out = folder.resolve("sweep." + ending);
+      String[] args = {"sweep", spec.toString(), "--output", out.toString()};
+      assertEquals(new Run(0, "", ""), JarRun.of(german, args));
+      byte[] there = Files.readAllBytes(out);
+      assertEquals(new Run(0, "", ""), Run.of(args));
+      assertArrayEquals(there, Files.readAllBytes(out));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loss --pilots 20 --delays 0,2 --format pdf",
+        "loss --pilots 20 --delays 0,2 --format html",
+        "runs --pilots 20 --technique lateral --format pdf",
+        "boundary --fly forward --format png"
+      })
+  void aSheetIsTheSameByteForByteOnTheSameDate(String command)
+      throws IOException, InterruptedException {
+    // SOURCE_DATE_EPOCH of reproducible-builds.org
+    assertArrayEquals(sheet(command, "first"), sheet(command, "second"));
+  }
+
+  private static byte[] sheet(String command, String name)
+      throws IOException, InterruptedException {
+    Path file = folder.resolve(name);
+    ProcessBuilder builder =
+        JarRun.process(List.of(), (command + " --output " + file).split(" ", -1)).inheritIO();
+    builder.environment().put("SOURCE_DATE_EPOCH", "1790000000");
+    assertEquals(0, builder.start().waitFor());
+    byte[] bytes = Files.readAllBytes(file);
+    assertTrue(bytes.length > 1000, command);
+    return bytes;
+  }
+}
