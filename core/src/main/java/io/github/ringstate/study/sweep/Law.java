@@ -2,7 +2,6 @@ package io.github.ringstate.study.sweep;
 
 import java.io.Serializable;
 import java.util.List;
-import java.util.function.Function;
 import org.hipparchus.distribution.RealDistribution;
 import org.hipparchus.distribution.continuous.GammaDistribution;
 import org.hipparchus.distribution.continuous.LogNormalDistribution;
@@ -47,14 +46,14 @@ public sealed interface Law extends Serializable permits Law.Span, Law.Drawn {
     RealDistribution distribution(String key) {
       try {
         if (numbers.stream().allMatch(Double::isFinite)) {
-          return family.made.apply(numbers);
+          return family.made(numbers);
         }
       } catch (MathRuntimeException impossible) {
         // refused below
       }
       throw new SettingException(
           key,
-          "has a " + family.label + " distribution with " + family.names + " " + numbers,
+          "has a " + family.label + " distribution with " + family.numbers() + " " + numbers,
           family.allowed);
     }
   }
@@ -62,57 +61,22 @@ public sealed interface Law extends Serializable permits Law.Span, Law.Drawn {
   /** The kinds of distributions. */
   enum Family {
     /** Normal, by mean and standard deviation. */
-    NORMAL(
-        "normal",
-        List.of("mean", "sd"),
-        "a positive sd",
-        n -> new NormalDistribution(n.get(0), n.get(1))),
+    NORMAL("normal", "a positive sd"),
     /** Log-normal, by the median and what nine in ten do not exceed. */
-    LOG_NORMAL(
-        "log-normal",
-        List.of("median", "p90"),
-        "a positive median and a p90 above it",
-        n -> logNormal(n.get(0), n.get(1))),
+    LOG_NORMAL("log-normal", "a positive median and a p90 above it"),
     /** Gamma, by mean and standard deviation. */
-    GAMMA(
-        "gamma",
-        List.of("mean", "sd"),
-        "a positive mean and a positive sd",
-        n ->
-            new GammaDistribution(
-                (n.get(0) / n.get(1)) * (n.get(0) / n.get(1)), n.get(1) * n.get(1) / n.get(0))),
+    GAMMA("gamma", "a positive mean and a positive sd"),
     /** Uniform, by its ends. */
-    UNIFORM(
-        "uniform",
-        List.of("from", "to"),
-        "a from below to",
-        n -> new UniformRealDistribution(n.get(0), n.get(1))),
+    UNIFORM("uniform", "a from below to"),
     /** Triangular, by its ends and the most likely value. */
-    TRIANGULAR(
-        "triangular",
-        List.of("from", "mode", "to"),
-        "a from below to, and a mode between them",
-        n -> new TriangularDistribution(n.get(0), n.get(1), n.get(2)));
+    TRIANGULAR("triangular", "a from below to, and a mode between them");
 
     private final String label;
-    private final List<String> names;
     private final String allowed;
-    private final Function<List<Double>, RealDistribution> made;
 
-    Family(
-        String label,
-        List<String> names,
-        String allowed,
-        Function<List<Double>, RealDistribution> made) {
+    Family(String label, String allowed) {
       this.label = label;
-      this.names = names;
       this.allowed = allowed;
-      this.made = made;
-    }
-
-    private static RealDistribution logNormal(double median, double ninety) {
-      double z = new NormalDistribution().inverseCumulativeProbability(NINE_IN_TEN);
-      return new LogNormalDistribution(FastMath.log(median), FastMath.log(ninety / median) / z);
     }
 
     /**
@@ -130,7 +94,30 @@ public sealed interface Law extends Serializable permits Law.Span, Law.Drawn {
      * @return the names of its numbers, in order
      */
     public List<String> numbers() {
-      return names;
+      return switch (this) {
+        case NORMAL, GAMMA -> List.of("mean", "sd");
+        case LOG_NORMAL -> List.of("median", "p90");
+        case UNIFORM -> List.of("from", "to");
+        case TRIANGULAR -> List.of("from", "mode", "to");
+      };
+    }
+
+    private RealDistribution made(List<Double> n) {
+      double first = n.get(0);
+      double second = n.get(1);
+      return switch (this) {
+        case NORMAL -> new NormalDistribution(first, second);
+        case LOG_NORMAL -> {
+          double z = new NormalDistribution().inverseCumulativeProbability(NINE_IN_TEN);
+          yield new LogNormalDistribution(FastMath.log(first), FastMath.log(second / first) / z);
+        }
+        case GAMMA -> {
+          double ratio = first / second;
+          yield new GammaDistribution(ratio * ratio, second / ratio);
+        }
+        case UNIFORM -> new UniformRealDistribution(first, second);
+        case TRIANGULAR -> new TriangularDistribution(first, second, n.get(2));
+      };
     }
   }
 }

@@ -23,6 +23,7 @@ public record Manifest(String version, List<String> digests, Cut cut) {
   private static final String VERSION = "version ";
   private static final String POINTS = "points ";
   private static final String PORTION = "points of a portion ";
+  private static final String DIGEST = "digest of ";
   private static final int BEFORE_DIGESTS = 4;
 
   /** Copies the list. */
@@ -62,7 +63,8 @@ public record Manifest(String version, List<String> digests, Cut cut) {
               new Cut(
                   Long.parseLong(after(POINTS, lines.get(2))),
                   Integer.parseInt(after(PORTION, lines.get(3)))));
-      return read.lines().equals(lines) ? Optional.of(read) : Optional.empty();
+      boolean digests = read.digests().stream().allMatch(line -> line.startsWith(DIGEST));
+      return digests && read.lines().equals(lines) ? Optional.of(read) : Optional.empty();
     } catch (IllegalArgumentException damaged) {
       return Optional.empty();
     }

@@ -22,7 +22,7 @@ public final class Difference {
       String there = i < begun.size() ? begun.get(i) : NOTHING;
       String here = i < asked.size() ? asked.get(i) : NOTHING;
       if (!there.equals(here)) {
-        return Optional.of("had '" + there + "', this one has '" + here + "'");
+        return Optional.of("has '" + there + "', this one has '" + here + "'");
       }
     }
     return Optional.empty();

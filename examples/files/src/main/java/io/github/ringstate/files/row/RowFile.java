@@ -76,7 +76,7 @@ public final class RowFile implements Closeable {
       }
       Optional<String> difference = Difference.between(opened.asked(), asked);
       if (difference.isPresent()) {
-        throw damaged("cannot go on: the run begun there " + difference.get());
+        throw damaged("cannot go on: the run that was begun there " + difference.get());
       }
       boolean moved = !Files.exists(part) && !opened.chunks().isEmpty();
       FileChannel channel = moved ? movedRows() : partRows();
