@@ -15,6 +15,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("digest", List.of()),
             Map.entry("error", List.of()),
             Map.entry("extension", List.of("digest", "error")),
+            Map.entry("plan", List.of("error", "text", "toml")),
             Map.entry("report", List.of("text", "unit")),
             Map.entry("row", List.of("error", "whole")),
             Map.entry("sweep", List.of("craft", "digest", "error", "extension", "toml")),
