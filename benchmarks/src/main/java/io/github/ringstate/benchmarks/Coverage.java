@@ -16,10 +16,10 @@ import java.util.SplittableRandom;
 
 /**
  * How often the intervals of a study hold the truth, and how far the quantiles of evenly spread
- * pilots and of as many independent ones lie from it: each built-in technique with each state of the
- * pilots, for the trainer's standard entry. Every repetition is a study of {@link FlownSets}. The
- * stopping rule is asked for the median half width of as many pilots, so that it stops at different
- * numbers.
+ * pilots and of as many independent ones lie from it: each built-in technique with each state of
+ * the pilots, for the trainer's standard entry. Every repetition is a study of {@link FlownSets}.
+ * The stopping rule is asked for the median half width of as many pilots, so that it stops at
+ * different numbers.
  *
  * <p>{@code java -cp benchmarks.jar io.github.ringstate.benchmarks.Coverage [sets [repetitions]]};
  * 1,024 and 2,000 unless given, which flies 131,072 pilots for each technique and state.

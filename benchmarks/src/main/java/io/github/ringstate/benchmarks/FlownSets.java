@@ -13,8 +13,9 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 
 /**
- * Many sets of evenly spread pilots, each scrambled anew, flown once. Any eight of them are a study;
- * all together are the truth; single pilots chosen at random are a study of independent ones.
+ * Many sets of evenly spread pilots, each scrambled anew, flown once. Any eight of them are a
+ * study; all together are the truth; single pilots chosen at random are a study of independent
+ * ones.
  */
 final class FlownSets {
 

@@ -67,8 +67,7 @@ public final class SheetError {
     line.append(String.format(Locale.ROOT, "%.1f", Unit.FOOT.fromSi(truth)));
     for (double square : squares) {
       line.append(
-          String.format(
-              Locale.ROOT, " | %.2f", Unit.FOOT.fromSi(Math.sqrt(square / REPETITIONS))));
+          String.format(Locale.ROOT, " | %.2f", Unit.FOOT.fromSi(Math.sqrt(square / REPETITIONS))));
     }
     return line.toString();
   }

@@ -36,11 +36,7 @@ import org.hipparchus.distribution.RealDistribution;
  * @param drawing how the pilots are drawn
  */
 public record PilotStudy(
-    Encounter base,
-    Pilots pilots,
-    Optional<RealDistribution> delays,
-    long seed,
-    Drawing drawing) {
+    Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed, Drawing drawing) {
 
   /**
    * Pilots who are evenly spread.
@@ -50,8 +46,7 @@ public record PilotStudy(
    * @param delays the distribution of delays, s; empty if all wait as long as the base says
    * @param seed the seed
    */
-  public PilotStudy(
-      Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed) {
+  public PilotStudy(Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed) {
     this(base, pilots, delays, seed, Drawing.SOBOL);
   }
 

@@ -62,8 +62,8 @@ public record Sampling(int limit, double share, double confidence, double precis
 
   /**
    * Whether the interval is narrow enough, or lies beyond all that is finite, where more pilots
-   * would not narrow it. An interval may be narrow by chance, and to stop at the first would mean to
-   * choose those; so that of the first half of the pilots must not be much wider either.
+   * would not narrow it. An interval may be narrow by chance, and to stop at the first would mean
+   * to choose those; so that of the first half of the pilots must not be much wider either.
    *
    * @param spread what all of them lost
    * @param half what the first half of them lost

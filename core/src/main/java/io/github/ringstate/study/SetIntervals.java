@@ -14,14 +14,14 @@ import org.hipparchus.distribution.continuous.TDistribution;
  * holds every x that the trial does not reject, that of a share every share: intervals inverted,
  * which needs no density, and infinite values count like others.
  *
- * <p>A count is a whole number. If its mean is not, it varies at least by f (1 - f), where f is what
- * the mean has behind the point; sets that agree by chance are not taken to vary less.
+ * <p>A count is a whole number. If its mean is not, it varies at least by f (1 - f), where f is
+ * what the mean has behind the point; sets that agree by chance are not taken to vary less.
  *
- * <p>Student's t says nothing where all sets agree that none or all of the samples do something, and
- * little where only a handful do. With fewer than {@link #FEW} of them the interval is that of as
- * many independent samples, the binomial one, which is exact for those and wider than these need:
- * what is spread evenly varies less (the variance of a scrambled net is at most a small multiple of
- * theirs whatever the integrand: Owen, Annals of Statistics 25, 1997).
+ * <p>Student's t says nothing where all sets agree that none or all of the samples do something,
+ * and little where only a handful do. With fewer than {@link #FEW} of them the interval is that of
+ * as many independent samples, the binomial one, which is exact for those and wider than these
+ * need: what is spread evenly varies less (the variance of a scrambled net is at most a small
+ * multiple of theirs whatever the integrand: Owen, Annals of Statistics 25, 1997).
  */
 final class SetIntervals implements Intervals {
 
@@ -55,8 +55,7 @@ final class SetIntervals implements Intervals {
       return independent;
     }
     double greatest = greatest(confidence);
-    return new Quantile(
-        share, independent.value(), low(share, greatest), high(share, greatest));
+    return new Quantile(share, independent.value(), low(share, greatest), high(share, greatest));
   }
 
   /** The least value up to which the share may lie; minus infinity if it may lie below all. */

@@ -8,8 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.chance.Drawing;
-import io.github.ringstate.chance.SobolStream;
 import io.github.ringstate.chance.RandomStream;
+import io.github.ringstate.chance.SobolStream;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;

@@ -55,8 +55,12 @@ class SetIntervalsTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "256, 0.95, 0, 0", "256, 0.5, 0, 0", "512, 0.95, 0.04, 0", "256, 0.9, 0.04, 0.3",
-    "64, 0.95, 0, 0", "1024, 0.99, 0, 0.1"
+    "256, 0.95, 0, 0",
+    "256, 0.5, 0, 0",
+    "512, 0.95, 0.04, 0",
+    "256, 0.9, 0.04, 0.3",
+    "64, 0.95, 0, 0",
+    "1024, 0.99, 0, 0.1"
   })
   void theIntervalOfAQuantileHoldsTheTrueOne(
       int pilots, double share, double endless, double unmet) {
@@ -67,8 +71,7 @@ class SetIntervalsTest {
       assertTrue(quantile.low() <= quantile.value() && quantile.value() <= quantile.high());
       held += quantile.low() <= share && share <= quantile.high() ? 1 : 0;
     }
-    assertTrue(
-        held >= trials * 0.93 - 3 * Math.sqrt(trials * 0.93 * 0.07), held + " of " + trials);
+    assertTrue(held >= trials * 0.93 - 3 * Math.sqrt(trials * 0.93 * 0.07), held + " of " + trials);
   }
 
   /** The same for the share that is not arrested, down to one that hardly ever occurs. */
@@ -82,8 +85,7 @@ class SetIntervalsTest {
       assertTrue(share.low() <= share.value() && share.value() <= share.high());
       held += share.low() <= endless && endless <= share.high() ? 1 : 0;
     }
-    assertTrue(
-        held >= trials * 0.93 - 3 * Math.sqrt(trials * 0.93 * 0.07), held + " of " + trials);
+    assertTrue(held >= trials * 0.93 - 3 * Math.sqrt(trials * 0.93 * 0.07), held + " of " + trials);
   }
 
   /** They are narrower than those of as many independent pilots, or nothing would be gained. */

@@ -10,7 +10,6 @@ import io.github.ringstate.chance.IndependentStream;
 import io.github.ringstate.chance.RandomStream;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;

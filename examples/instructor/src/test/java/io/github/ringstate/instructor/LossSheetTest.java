@@ -119,9 +119,7 @@ class LossSheetTest {
     List<String> fields = fields(page(one));
     CSVRecord record = csv(one + " --pilots 256").get(0);
     assertEquals(
-        List.of(
-            loss(record, "p50", UnitSystem.AVIATION),
-            loss(record, "p95", UnitSystem.AVIATION)),
+        List.of(loss(record, "p50", UnitSystem.AVIATION), loss(record, "p95", UnitSystem.AVIATION)),
         fields);
   }
 

@@ -81,8 +81,7 @@ final class FloorColumns {
         ground("ground_high_share", height, Share::high));
   }
 
-  private static Column<FloorRow> ground(
-      String name, double height, Function<Share, Double> part) {
+  private static Column<FloorRow> ground(String name, double height, Function<Share, Double> part) {
     return new Column<>(name, row -> PilotCells.share(row.losses().shareLosing(height), part));
   }
 
@@ -103,8 +102,7 @@ final class FloorColumns {
 
   private FloorColumns() {}
 
-  private static Column<FloorRow> loss(
-      String name, double share, Function<Quantile, Double> part) {
+  private static Column<FloorRow> loss(String name, double share, Function<Quantile, Double> part) {
     return new Column<>(name, row -> PilotCells.feet(row.losses().loss(share), part));
   }
 

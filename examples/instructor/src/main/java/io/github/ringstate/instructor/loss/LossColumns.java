@@ -55,7 +55,8 @@ final class LossColumns {
                 loss("p95_high_ft", 0.95, Quantile::high),
                 pilots("arrested_share", losses -> PilotCells.share(losses.arrestedShare())),
                 pilots(
-                    "arrested_low_share", losses -> PilotCells.share(losses.arrested(), Share::low)),
+                    "arrested_low_share",
+                    losses -> PilotCells.share(losses.arrested(), Share::low)),
                 pilots(
                     "arrested_high_share",
                     losses -> PilotCells.share(losses.arrested(), Share::high)),

@@ -114,7 +114,9 @@ public final class PilotOptions {
   public int pilots(@Nullable String pilots, int standard) {
     if (pilots != null && precision != null) {
       throw UserError.usage(
-          "--pilots and " + PRECISION + " exclude each other: a precision takes as many as it needs");
+          "--pilots and "
+              + PRECISION
+              + " exclude each other: a precision takes as many as it needs");
     }
     if (precision != null) {
       return MOST_FOR_A_PRECISION;

@@ -35,8 +35,7 @@ public final class PilotFacts {
         pool.filter(Pool::isPrecise)
             .map(drawn -> Cell.in(Unit.FOOT, drawn.precision()))
             .orElse(Cell.NOTHING));
-    facts.put(
-        "draws", pool.map(drawn -> Cell.text(drawn.drawing().label())).orElse(Cell.NOTHING));
+    facts.put("draws", pool.map(drawn -> Cell.text(drawn.drawing().label())).orElse(Cell.NOTHING));
     facts.put("models", number(models, drawn -> drawn.kept().size(), 0));
     facts.put("model_draws", number(models, Accepted::draws, 0));
     facts.put("model_draws_kept_share", number(models, Accepted::share, 6));

@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.pilots;
 
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.chance.Drawing;
+import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
@@ -11,7 +11,6 @@ import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
-import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.message.Words;
 import io.github.ringstate.study.Quantile;

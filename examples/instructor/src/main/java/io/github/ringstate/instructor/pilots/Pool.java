@@ -80,7 +80,8 @@ public record Pool(
   }
 
   /**
-   * Flies the pilots of a study; with the other models as many as were enough with the standard one.
+   * Flies the pilots of a study; with the other models as many as were enough with the standard
+   * one.
    *
    * @param study the study
    * @param share the quantile that is to be known, between 0 and 1

@@ -3,8 +3,8 @@ package io.github.ringstate.instructor.floor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
