@@ -75,11 +75,11 @@ record Slowing(
     double hovering = power(motion, hover.state(motion, 0, 0));
     double share = (power * hovering - held) / (hovering - held);
     double raised = within(share) * (hover.collective() - steady.collective());
-    double perSlowing = 1 / Math.max(from - to, LEAST_SLOWING);
+    double inverseSlowing = 1 / Math.max(from - to, LEAST_SLOWING);
     return start(
         motion,
         steady,
-        seen -> steady.collective() + within((from - seen.groundSpeed()) * perSlowing) * raised);
+        seen -> steady.collective() + within((from - seen.groundSpeed()) * inverseSlowing) * raised);
   }
 
   /** Cut off at nothing and at all; nothing where it is not a number. */
