@@ -75,21 +75,11 @@ public final class AltitudeLosses implements Topic {
   }
 
   private static Check beyond(Check check) {
-    return check.butDiffers(
-        50,
-        65,
-        "Half a second after onset, out of an approach with a tailwind, the model loses a tenth to a"
-            + " fifth more than is stated; begun at once it loses 31 ft in the trainer and 40 ft in"
-            + " the heavy craft.");
+    return check.butDiffers(50, 65, TEXT.say("lateral-differs"));
   }
 
   private static Check reduced(Check check) {
-    return check.butDiffers(
-        80,
-        100,
-        "The recovery takes 0.9 degrees off the collective that the pilot holds, which is already low"
-            + " in an approach. Begun at once it loses 70 ft in the trainer, and 93 ft half a second"
-            + " after onset; nobody says how much the instructors take off, nor from what entry.");
+    return check.butDiffers(80, 100, TEXT.say("forward-differs"));
   }
 
   private static Question prompt(String recovery, Helicopter craft, Source source) {
@@ -100,11 +90,7 @@ public final class AltitudeLosses implements Topic {
 
   /** Statements on light helicopters, beside a craft that is not light. */
   private static Check heavier(Check check, double low, double high) {
-    return check.butDiffers(
-        low,
-        high,
-        "The statement is of light helicopters. This craft's hover induced velocity is 1.2 to 1.8"
-            + " times the trainer's, and it sinks by as much faster when the recovery begins.");
+    return check.butDiffers(low, high, TEXT.say("heavier-craft-differ"));
   }
 
   private static void traditional(Models models, List<Check> checks, Helicopter craft) {
@@ -149,14 +135,7 @@ public final class AltitudeLosses implements Topic {
     checks.add(
         !craft.equals(DemoCraft.UTILITY)
             ? check
-            : check.butDiffers(
-                0.51,
-                2.5,
-                "This craft's hover takes about two thirds of its greatest power, and in the model the"
-                    + " rest is enough to climb out of the fold by collective alone. The handbooks allow"
-                    + " this only early and with ample excess power; how much is ample is not"
-                    + " published. A user should take it as a weakness of a model with a uniform"
-                    + " inflow, and not as advice."));
+            : check.butDiffers(0.51, 2.5, TEXT.say("collective-differs")));
   }
 
   private static double feet(Models models, Helicopter declared, Recovery recovery, double delay) {

@@ -63,12 +63,7 @@ public final class GroundEffectChecks implements Topic {
                 0.02,
                 models.groundEffect(RADIUS, RADIUS, 0, 8),
                 "2 per cent of the induced power, the scatter to expect of a fit to flight tests.")
-            .butDiffers(
-                0.90,
-                0.915,
-                "Hayden's fit to flight measurements shows more gain than the image source of"
-                    + " Cheeseman and Bennett. An encounter seldom comes so near the ground with the"
-                    + " rotor still in the ring state; less help is the cautious side."));
+            .butDiffers(0.90, 0.915, TEXT.say("power-differs")));
     checks.addAll(RealCraft.ground(models));
     return TEXT.section(
         "ground-effect", List.of(TEXT.figure("ground", () -> plot(models))), checks);

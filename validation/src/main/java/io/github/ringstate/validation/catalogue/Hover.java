@@ -20,7 +20,7 @@ import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 /** Thrust and power of the rotor, and the hover of the demo craft. */
 public final class Hover implements Topic {
 
-  private static final Prose TEXT = Prose.of(Hover.class);
+  static final Prose TEXT = Prose.of(Hover.class);
 
   private static final List<Pen> LINES =
       List.of(Pens.THICK, Pens.DASHED, Pens.DOTTED, Pens.DASH_DOT);

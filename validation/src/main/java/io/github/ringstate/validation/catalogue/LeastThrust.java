@@ -36,12 +36,7 @@ final class LeastThrust {
 
   /** The trainer has the least blade area for its weight, so its thrust falls least. */
   private static Check highlyLoaded(Check check) {
-    return check.butDiffers(
-        -1.4,
-        -1.351,
-        "The model's inflow is greatest at its exit, -1.45. Where thrust falls, the hover induced"
-            + " velocity does, and the point moves up; least so for the trainer, whose blades carry"
-            + " most for their area.");
+    return check.butDiffers(-1.4, -1.351, DescentFits.TEXT.say("least-thrust-trainer-differs"));
   }
 
   private static double leastThrust(Craft craft, InflowModel inflow) {

@@ -42,16 +42,8 @@ final class MeasuredAutorotation {
                   steep.why());
       checks.add(
           edgewise == 1
-              ? check.butDiffers(
-                  -1.65,
-                  -1.584,
-                  "A fifth of the ring is still there at this airspeed: the model's ring fades out at"
-                      + " 1.15 of the hover induced velocity, so that the boundary reaches 0.77.")
-              : check.butDiffers(
-                  -2.1,
-                  -1.8,
-                  "As in vertical autorotation: the demo craft have much profile power for their"
-                      + " weight, and the model returns late to the windmill branch."));
+              ? check.butDiffers(-1.65, -1.584, VerticalAutorotation.TEXT.say("fast-differs"))
+              : check.butDiffers(-2.1, -1.8, VerticalAutorotation.TEXT.say("slow-differs")));
     }
     Measured ratio = Measured.of("slowest-over-vertical");
     for (Craft craft : crafts) {

@@ -31,13 +31,7 @@ final class ModelHover {
                   thrustCoefficient(models, Math.toRadians(degrees)),
                   thrust.why())
               .butDiffers(
-                  1.1 * thrust.value(),
-                  1.4 * thrust.value(),
-                  "The model is a fifth to a third high. An inflow that varies along the blade and"
-                      + " Prandtl's tip loss take a tenth off that; with the lift slope of a wing"
-                      + " of six chords' span, three quarters of the model's, they leave 1 to 16"
-                      + " per cent. The demo craft's blades have 14 to 35 chords. Where the"
-                      + " collective stands shifts with it; thrust in flight is set by weight."));
+                  1.1 * thrust.value(), 1.4 * thrust.value(), Hover.TEXT.say("thrust-differs")));
     }
     return checks;
   }

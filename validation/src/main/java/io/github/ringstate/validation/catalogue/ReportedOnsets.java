@@ -42,13 +42,7 @@ final class ReportedOnsets {
                 least.uncertainty(),
                 boundary.band(Math.min(0.78, reach - 1e-6)).orElseThrow().onset(),
                 least.why())
-            .butDiffers(
-                -1.2,
-                -0.75,
-                "The model closes the ring state at an edgewise speed of 0.79 of the hover induced"
-                    + " velocity; the tiltrotor still met it there, from a lower rate of descent"
-                    + " on, and up to 1.04. Its two rotors roll it off when one of them enters, and"
-                    + " their disc loading and twist are beyond those of helicopters."));
+            .butDiffers(-1.2, -0.75, Boundaries.TEXT.say("tiltrotor-differs")));
     Measured warning = Measured.of("warning-rate");
     double twin =
         Unit.FOOT_PER_MINUTE.fromSi(

@@ -56,13 +56,7 @@ public final class ReportedPull implements Topic {
                 0.5,
                 left(models, models.ring(), 40),
                 "As above, with the power that the invented craft has to spare.")
-            .butDiffers(
-                30,
-                70,
-                "With 40 per cent to spare 115 per cent of torque is 1.6 times the power of the"
-                    + " hover, and the model stops the sink half way down. The report's figures at"
-                    + " 100 ft are met with any form of the model; whether the ground is, the power"
-                    + " to spare decides.");
+            .butDiffers(30, 70, TEXT.say("ample-differs"));
     return TEXT.section(
         "reported-pull",
         List.of(TEXT.figure("reported-pull", () -> plot(models))),

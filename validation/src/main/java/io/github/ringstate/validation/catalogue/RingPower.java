@@ -43,15 +43,7 @@ public final class RingPower implements Topic {
                   Math.max(quartic, segments),
                   withLosses(ring, at),
                   "Between the two published fits at k = 1.15.");
-      checks.add(
-          at > -1.4
-              ? check
-              : check.butDiffers(
-                  1.37,
-                  1.42,
-                  "2 per cent above the two-segment fit. A lower exit does not let the sink run away"
-                      + " as it is reported to; losses below those of the hover would leave too"
-                      + " little power at the onset."));
+      checks.add(at > -1.4 ? check : check.butDiffers(1.37, 1.42, TEXT.say("exit-differs")));
     }
     double vh = craft.hoverInduced(DemoCraft.TRAINER.weight());
     Motion descent = craft.vertical(-vh);
