@@ -2,9 +2,7 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.pilot.CollectiveOnly;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
@@ -22,7 +20,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Altitude losses of the demo craft beside what is published and practised. */
-public final class AltitudeLosses implements Topic {
+final class AltitudeLosses {
 
   private static final Prose TEXT = Prose.of(AltitudeLosses.class);
 
@@ -31,11 +29,9 @@ public final class AltitudeLosses implements Topic {
   private static final String AT_ONCE =
       "Common practice. Prompt is half a second after onset here.";
 
-  /** Creates the topic. */
-  public AltitudeLosses() {}
+  private AltitudeLosses() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (Helicopter craft : DemoCraft.ALL) {
       prompt(models, checks, craft);
@@ -140,9 +136,8 @@ public final class AltitudeLosses implements Topic {
 
   private static double feet(Models models, Helicopter declared, Recovery recovery, double delay) {
     Outcome outcome =
-        Encounter.of(models.craft(declared))
+        Craft.encounter(models, declared)
             .withAir(models.air(0))
-            .withInflow(models.ring(), new HeaveDamping(models.ring()))
             .withRecovery(recovery)
             .withDelay(delay)
             .fly();

@@ -20,7 +20,7 @@ import java.util.List;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /** The boundary of the ring state by three criteria, beside published ranges. */
-public final class Boundaries implements Topic {
+final class Boundaries {
 
   static final Prose TEXT = Prose.of(Boundaries.class);
 
@@ -28,11 +28,9 @@ public final class Boundaries implements Topic {
       "Textbooks put the ring state at about -0.4 or -0.5 to -1.4 or -1.5 and up to an edgewise"
           + " speed of 0.6 to 1.0.";
 
-  /** Creates the topic. */
-  public Boundaries() {}
+  private Boundaries() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     tipVortex(models, checks);
     wakeTransport(models, checks);

@@ -15,15 +15,13 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** The fits to measured induced velocity in vertical descent. */
-public final class DescentFits implements Topic {
+final class DescentFits {
 
   static final Prose TEXT = Prose.of(DescentFits.class);
 
-  /** Creates the topic. */
-  public DescentFits() {}
+  private DescentFits() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     InflowModel ideal = models.quartic(1);
     ReferenceTable table = ReferenceTable.read("descent_fits.csv");
     double[] z = table.numbers("axial_over_vh");

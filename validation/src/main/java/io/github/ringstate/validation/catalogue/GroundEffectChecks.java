@@ -9,17 +9,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Ground effect in hover and with edgewise speed. */
-public final class GroundEffectChecks implements Topic {
+final class GroundEffectChecks {
 
   private static final Prose TEXT = Prose.of(GroundEffectChecks.class);
 
   private static final double RADIUS = 5;
 
-  /** Creates the topic. */
-  public GroundEffectChecks() {}
+  private GroundEffectChecks() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (double height : new double[] {0.5, 1, 2}) {
       checks.add(

@@ -17,7 +17,7 @@ import io.github.ringstate.validation.check.Source;
 import java.util.List;
 
 /** Power pulled late on an approach: what it takes to meet an official report. */
-public final class ReportedPull implements Topic {
+final class ReportedPull {
 
   private static final Prose TEXT = Prose.of(ReportedPull.class);
 
@@ -36,11 +36,9 @@ public final class ReportedPull implements Topic {
   /** Airspeed at which the nose comes down, m/s: never. */
   private static final double NEVER = -10;
 
-  /** Creates the topic. */
-  public ReportedPull() {}
+  private ReportedPull() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     Check small =
         question("10")
             .near(

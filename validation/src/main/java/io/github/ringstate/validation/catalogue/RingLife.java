@@ -11,7 +11,7 @@ import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
 /** How the ring of the model deepens and dissolves. */
-public final class RingLife implements Topic {
+final class RingLife {
 
   private static final Prose TEXT = Prose.of(RingLife.class);
 
@@ -19,11 +19,9 @@ public final class RingLife implements Topic {
   private static final double DEEPENING = 0.2;
   private static final double WIDTH = 0.02;
 
-  /** Creates the topic. */
-  public RingLife() {}
+  private RingLife() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     RingMemory memory = models.ring().ring().memory();
     double first = -1.2 + WIDTH;
     double flow = -0.3;

@@ -12,18 +12,16 @@ import java.util.List;
 import java.util.Locale;
 
 /** What thrust takes of power in vertical descent, losses included. */
-public final class RingPower implements Topic {
+final class RingPower {
 
   private static final Prose TEXT = Prose.of(RingPower.class);
 
   private static final double FACTOR = 1.15;
   private static final double[] WITHIN = {-0.5, -1.0, -1.45};
 
-  /** Creates the topic. */
-  public RingPower() {}
+  private RingPower() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     InflowModel ring = models.ring();
     List<Check> checks = new ArrayList<>();
     Craft craft = Craft.of(models, DemoCraft.TRAINER, ring);

@@ -10,23 +10,23 @@ import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
+import io.github.ringstate.validation.reference.ErrorBudget;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /** Ideal and real vertical autorotation. */
-public final class VerticalAutorotation implements Topic {
+final class VerticalAutorotation {
 
   static final Prose TEXT = Prose.of(VerticalAutorotation.class);
 
   private static final double[] AXIAL = {-1.6, -1.7, -1.71, -1.75, -1.8, -1.85, -1.9};
   private static final double[] DRAG = {1.56, 1.384, 1.368, 1.306, 1.235, 1.169, 1.108};
 
-  /** Creates the topic. */
-  public VerticalAutorotation() {}
+  private VerticalAutorotation() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     Source chapter12 = Sources.LEISHMAN.at("chapter 12: CD = 1.25 predicts Vd/vh = 1.79");
     checks.add(
@@ -38,10 +38,8 @@ public final class VerticalAutorotation implements Topic {
                 0.009,
                 Autorotation.discDragCoefficient(-1.79),
                 "The printed speed has three digits: 4 / 1.785^2 to 4 / 1.795^2 is 1.241 to 1.255."));
-    double worst = 0;
-    for (int i = 0; i < AXIAL.length; i++) {
-      worst = Math.max(worst, Math.abs(Autorotation.discDragCoefficient(AXIAL[i]) - DRAG[i]));
-    }
+    double[] drag = Arrays.stream(AXIAL).map(Autorotation::discDragCoefficient).toArray();
+    double worst = ErrorBudget.of(DRAG, drag).largest();
     checks.add(
         chapter12
             .at("chapter 12: CD = 4 / (Vd/vh)^2")

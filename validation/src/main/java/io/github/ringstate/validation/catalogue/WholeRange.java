@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Every model against momentum theory and against each other, over the whole range. */
-public final class WholeRange implements Topic {
+final class WholeRange {
 
   private static final Prose TEXT = Prose.of(WholeRange.class);
 
@@ -23,11 +23,9 @@ public final class WholeRange implements Topic {
           + " joins it with equal value and slope, so the error is rounding where the joins are"
           + " right.";
 
-  /** Creates the topic. */
-  public WholeRange() {}
+  private WholeRange() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     double[] edgewise = Grid.spaced(0, 4, 21);
     checks.add(
