@@ -2,8 +2,10 @@ package io.github.ringstate.files.craft;
 
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.error.UserError;
-import io.github.ringstate.files.toml.TextFile;
+import io.github.ringstate.files.toml.Texts;
+import java.io.File;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A helicopter in a file.
@@ -32,6 +34,30 @@ public record CraftFile(
    * @throws UserError if the file cannot be read or holds a bad value
    */
   public static CraftFile read(String name) {
-    return CraftReader.read(name, TextFile.read(name, "a craft", LARGEST));
+    return read(name, Texts.FILES);
+  }
+
+  /**
+   * Reads a helicopter.
+   *
+   * @param name the file, as the user named it
+   * @param texts where its text comes from
+   * @return what it holds
+   * @throws UserError if the file cannot be read or holds a bad value
+   */
+  public static CraftFile read(String name, Texts texts) {
+    return CraftReader.read(name, texts.read(name, "a craft", LARGEST));
+  }
+
+  /**
+   * Whether a name is that of a file, not of a demo craft.
+   *
+   * @param name what a user typed for a craft
+   * @return true if it holds a path separator or ends in .toml
+   */
+  public static boolean isNamed(String name) {
+    return name.contains("/")
+        || name.contains(File.separator)
+        || name.toLowerCase(Locale.ROOT).endsWith(".toml");
   }
 }

@@ -5,9 +5,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.craft.CraftFile;
 import io.github.ringstate.files.craft.HeightVelocityPoint;
 import io.github.ringstate.files.error.UserError;
-import java.io.File;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -74,7 +72,7 @@ public final class CraftOption {
    * @throws UserError if there is none of that name, or its file is bad
    */
   public static CraftFile find(String option, String name, CommandSpec spec) {
-    if (isFile(name)) {
+    if (CraftFile.isNamed(name)) {
       CraftFile file = CraftFile.read(name);
       Notices.print(file.notices(), spec);
       return file;
@@ -88,11 +86,5 @@ public final class CraftOption {
                     name,
                     String.join(", ", DemoCraft.ALL.stream().map(Helicopter::name).toList())
                         + ", or a file (its name holds a path separator or ends in .toml)"));
-  }
-
-  private static boolean isFile(String name) {
-    return name.contains("/")
-        || name.contains(File.separator)
-        || name.toLowerCase(Locale.ROOT).endsWith(".toml");
   }
 }
