@@ -98,14 +98,17 @@ class PilotTablesTest {
         .filter(column -> !column.equals("samples"))
         .forEach(column -> assertEquals("", record.get(column), column));
     assertEquals("0", records("floor" + windy).get(0).get("samples"));
-    assertTrue(Run.line("floor --height-ft 200" + windy).out().contains("do not lead into the ring"));
+    assertTrue(
+        Run.line("floor --height-ft 200" + windy).out().contains("do not lead into the ring"));
     assertTrue(Run.line("loss" + windy).out().contains("do not lead into the ring state"));
   }
 
   @Test
   void whatMostOfThoseWithoutArrestCameToStandsInTheTable() {
     assertTrue(
-        Run.line("loss --pilots 8 --recoveries none --delays 1").out().contains("  not arrested  "));
+        Run.line("loss --pilots 8 --recoveries none --delays 1")
+            .out()
+            .contains("  not arrested  "));
     assertTrue(
         Run.line("loss --pilots 8 --recoveries none --delays 1 --height-ft 300")
             .out()

@@ -122,8 +122,7 @@ class TablesTest {
 
   @Test
   void outcomesWithoutANumberLeaveTheFieldEmpty() throws IOException {
-    CSVRecord none =
-        Run.line("loss --recoveries none --delays 1 --format csv").records().get(0);
+    CSVRecord none = Run.line("loss --recoveries none --delays 1 --format csv").records().get(0);
     assertEquals("not-arrested", none.get("outcome"));
     assertEquals("", none.get("altitude_loss_ft"));
     assertEquals("", none.get("time_to_arrest_s"));
@@ -134,9 +133,7 @@ class TablesTest {
     assertEquals("no-onset", fast.get("outcome"));
     assertEquals("", fast.get("peak_descent_fpm"));
     CSVRecord low =
-        Run.line("loss --height-ft 30 --delays 9 --recoveries none --format csv")
-            .records()
-            .get(0);
+        Run.line("loss --height-ft 30 --delays 9 --recoveries none --format csv").records().get(0);
     assertEquals("ground", low.get("outcome"));
     // All the height at onset is lost; the ground came before recognition.
     assertEquals("30.0", low.get("altitude_loss_ft"));

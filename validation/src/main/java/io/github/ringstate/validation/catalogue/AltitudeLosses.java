@@ -50,7 +50,8 @@ final class AltitudeLosses {
     Check nose =
         prompt("forward", craft, Sources.INSTRUCTORS.at("prompt forward, light helicopter"))
             .within(50, 80, forward, AT_ONCE);
-    checks.add(large ? heavier(nose, 80, 160) : reduced(nose));
+    checks.add(
+        large ? heavier(nose, 80, 160) : nose.butDiffers(80, 100, TEXT.say("forward-differs")));
     Check side =
         prompt(
                 "lateral",
@@ -58,7 +59,9 @@ final class AltitudeLosses {
                 Sources.INSTRUCTORS.at("20 to 50 ft; FAA-H-8083-21B is said to give 20 to 30 ft"))
             .within(20, 50, lateral, AT_ONCE);
     checks.add(
-        craft.equals(DemoCraft.TRAINER) || craft.equals(DemoCraft.HEAVY) ? beyond(side) : side);
+        craft.equals(DemoCraft.TRAINER) || craft.equals(DemoCraft.HEAVY)
+            ? side.butDiffers(50, 65, TEXT.say("lateral-differs"))
+            : side);
     checks.add(
         Sources.INSTRUCTORS
             .at("the reason for which the lateral recovery is taught")
@@ -68,14 +71,6 @@ final class AltitudeLosses {
                 "1")
             .calibration()
             .within(0.2, 0.7, lateral / forward, "20 to 50 ft over 50 to 80 ft, taken loosely."));
-  }
-
-  private static Check beyond(Check check) {
-    return check.butDiffers(50, 65, TEXT.say("lateral-differs"));
-  }
-
-  private static Check reduced(Check check) {
-    return check.butDiffers(80, 100, TEXT.say("forward-differs"));
   }
 
   private static Question prompt(String recovery, Helicopter craft, Source source) {

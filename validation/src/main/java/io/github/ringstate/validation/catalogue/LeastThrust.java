@@ -24,14 +24,13 @@ final class LeastThrust {
               "axial speed over the induced velocity of the hover",
               Sources.SMALL_ROTORS,
               leastThrust(craft, models.ring()));
-      checks.add(declared.equals(DemoCraft.TRAINER) ? highlyLoaded(check) : check);
+      // the trainer has the least blade area for its weight, so its thrust falls least
+      checks.add(
+          declared.equals(DemoCraft.TRAINER)
+              ? check.butDiffers(-1.4, -1.351, DescentFits.TEXT.say("least-thrust-trainer-differs"))
+              : check);
     }
     return checks;
-  }
-
-  /** The trainer has the least blade area for its weight, so its thrust falls least. */
-  private static Check highlyLoaded(Check check) {
-    return check.butDiffers(-1.4, -1.351, DescentFits.TEXT.say("least-thrust-trainer-differs"));
   }
 
   private static double leastThrust(Craft craft, InflowModel inflow) {
