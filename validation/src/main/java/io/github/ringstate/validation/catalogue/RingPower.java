@@ -5,6 +5,8 @@ import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.study.model.PublishedRange;
+import io.github.ringstate.study.model.PublishedRanges;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Section;
 import java.util.ArrayList;
@@ -25,9 +27,9 @@ final class RingPower {
     InflowModel ring = models.ring();
     List<Check> checks = new ArrayList<>();
     Craft craft = Craft.of(models, DemoCraft.TRAINER, ring);
-    for (double at : WITHIN) {
-      double quartic = models.quartic(FACTOR).total(0, at);
-      double segments = models.twoSegment(FACTOR).total(0, at);
+    for (int i = 0; i < WITHIN.length; i++) {
+      double at = WITHIN[i];
+      PublishedRange range = PublishedRanges.POWER.get(i);
       Check check =
           Sources.LEISHMAN
               .at("chapter 2: between the quartic and the two-segment fit")
@@ -37,8 +39,8 @@ final class RingPower {
                   "1")
               .calibration()
               .within(
-                  Math.min(quartic, segments),
-                  Math.max(quartic, segments),
+                  range.low(),
+                  range.high(),
                   withLosses(ring, at),
                   "Between the two published fits at k = 1.15.");
       checks.add(at > -1.4 ? check : check.butDiffers(1.37, 1.42, TEXT.say("exit-differs")));

@@ -6,6 +6,7 @@ import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.study.model.PublishedRanges;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Section;
@@ -52,7 +53,11 @@ final class VerticalAutorotation {
         johnson
             .published("ideal autorotation of the ring-state model", "z where z + v = 0", "1")
             .calibration()
-            .within(-1.9, -1.7, ideal, "Published range for real rotors."));
+            .within(
+                PublishedRanges.AUTOROTATION.low(),
+                PublishedRanges.AUTOROTATION.high(),
+                ideal,
+                "Published range for real rotors."));
     checks.add(
         johnson
             .published(

@@ -228,11 +228,7 @@ class ExtensionsTest {
   @Test
   void aSweepReadsCraftFromFilesBesideIt() throws IOException {
     Path own = folder.resolve("own.toml");
-    Files.writeString(
-        own,
-        String.join(
-            "\n",
-            CraftWriter.lines(DemoCraft.TWIN)));
+    Files.writeString(own, String.join("\n", CraftWriter.lines(DemoCraft.TWIN)));
     Path spec =
         Files.writeString(folder.resolve("s.toml"), "[craft]\nname = [\"twin\", \"own.toml\"]\n");
     SweepFile file = SweepFile.read(spec.toString());
