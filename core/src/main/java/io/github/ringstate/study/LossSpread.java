@@ -55,6 +55,7 @@ public final class LossSpread {
       case NOT_ARRESTED -> 2;
       case NO_ONSET -> 3;
       case ARREST_NOT_LASTING -> 4;
+      case STOPPED -> 5;
     };
   }
 
