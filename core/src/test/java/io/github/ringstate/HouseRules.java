@@ -38,6 +38,7 @@ final class HouseRules {
     STANDS_ON.put("pilot", List.of("dynamics", "chance"));
     STANDS_ON.put("encounter", List.of("pilot"));
     STANDS_ON.put("study", List.of("encounter"));
+    STANDS_ON.put("recording", List.of("encounter"));
   }
 
   /** What an implementation of the Java platform may round as it likes, within a bound. */

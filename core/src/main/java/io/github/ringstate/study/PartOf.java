@@ -7,7 +7,7 @@ package io.github.ringstate.study;
  * @param part which part this is, from 0
  * @param parts how many there are
  */
-record PartOf(Progress whole, int part, int parts) implements Progress {
+public record PartOf(Progress whole, int part, int parts) implements Progress {
 
   @Override
   public void flown(long flown, long limit) {

@@ -59,7 +59,7 @@ public record Quantile(double share, double value, double low, double high) {
    * @param share the part, between 0 and 1
    * @return the value
    */
-  static double value(double[] sorted, double share) {
+  public static double value(double[] sorted, double share) {
     if (sorted.length == 0) {
       throw new IllegalArgumentException("a quantile needs at least one value");
     }

@@ -17,9 +17,8 @@
  * io.github.ringstate.study.Briefing} turns spreads into what a briefing needs.
  *
  * <p>What the interval of a quantile holds is chance in the sample alone. What is assumed about
- * people is not in it; what is fitted in the model is in {@link
- * io.github.ringstate.study.ModelSpread}, kept apart, so that two bands stand side by side: people
- * alone, and people and model.
+ * people is not in it; what is fitted in the model is in {@link io.github.ringstate.study.model},
+ * kept apart, so that two bands stand side by side: people alone, and people and model.
  *
  * <h2>Slow runs</h2>
  *

@@ -46,6 +46,7 @@ class PdfAccessibilityTest {
         "loss --pilots 4 --delays 0 --mass-kg 520,600 --pressure-altitude-ft 0,3000 --units si"
             + " --paper letter --format pdf",
         "loss --pilots 20 --state startled --format pdf",
+        "floor --pilots 20 --height-ft 300 --format pdf",
         "runs --pilots 20 --technique lateral --format pdf"
       })
   void aSheetIsAccessible(String command) throws Exception {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.study.ModelRevision;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,6 +38,9 @@ class PdfTest {
         "loss --pilots 20 --state distracted --format pdf|1|595.3|841.9",
         "loss --pilots 20 --delays 0,1,2,3,4,6 --mass-kg 520,600 --pressure-altitude-ft 0,4000 --height-ft 300"
             + " --paper letter --format pdf|1|612|792",
+        // the answer on the front, the words on the back
+        "floor --pilots 20 --height-ft 300 --format pdf|2|595.3|841.9",
+        "floor --pilots 20 --state distracted --units si --paper letter --format pdf|2|612|792",
         // one page, lying on its longer side, whatever is to be said
         "runs --pilots 20 --format pdf|1|841.9|595.3",
         "runs --pilots 20 --technique autorotation --craft heavy --mass-kg 9600 --oat-c 25"
@@ -56,6 +60,13 @@ class PdfTest {
       assertEquals("en", document.getDocumentCatalog().getLanguage());
       assertTrue(!document.getDocumentInformation().getTitle().isBlank());
       assertTrue(text(document).contains(Caution.TEXT), text(document));
+      assertTrue(
+          text(document)
+              .contains(
+                  "model revision "
+                      + ModelRevision.current()
+                      + ": prints of any other revision are void"),
+          text(document));
       for (PDPage page : document.getPages()) {
         assertLettersAreEmbedded(page.getResources());
       }

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.study.model.Accepted;
+import io.github.ringstate.study.model.OpenNumbers;
 import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
@@ -195,6 +198,14 @@ class PilotTablesTest {
     assertTrue(cell.get("p95_low_ft").asDouble() <= cell.get("p95_ft").asDouble());
     String text = run("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").out();
     assertTrue(text.contains("and model"), text);
+    Accepted<RingStateInflow> models = OpenNumbers.accepted(4, 1);
+    assertTrue(
+        text.replaceAll("\\s+", " ").contains("Of " + models.draws() + " draws 4 were kept"), text);
+    JsonNode conditions =
+        json("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").at("/conditions");
+    assertEquals(4, conditions.get("models").asInt());
+    assertEquals(models.draws(), conditions.get("model_draws").asLong());
+    assertEquals(models.share(), conditions.get("model_draws_kept_share").asDouble(), 5e-7);
     // the CSV file stays as it is
     assertEquals(
         run("loss --pilots 30 --delays 1 --format csv").out(),

@@ -13,8 +13,6 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -25,6 +23,8 @@ import java.util.List;
 
 /** Altitude losses of the demo craft beside what is published and practised. */
 public final class AltitudeLosses implements Topic {
+
+  private static final Prose TEXT = Prose.of(AltitudeLosses.class);
 
   private static final double PROMPT = 0.5;
   private static final double LATE = 6;
@@ -43,42 +43,8 @@ public final class AltitudeLosses implements Topic {
       late(models, checks, craft);
     }
     checks.addAll(AccidentHeights.checks(models));
-    return new Section(
-        "altitude-losses",
-        "Altitude losses beside what is published",
-        List.of(
-            "No source that was searched gives altitude loss against recognition delay. A European"
-                + " research programme has flown recoveries on two types since 2023, and a simulator"
-                + " comparison was presented that year (doi 10.4050/F-0079-2023-18154); neither could"
-                + " be read, and both are wanted. What there is are ranges, stated by instructors and operators for recoveries begun at once, in"
-                + " helicopters that are not named; they are ranges and not distributions, and"
-                + " nobody says how they were measured. That the model's figures lie in them shows"
-                + " that it is not absurd. It does not show that it is right, and it makes no height"
-                + " safe.",
-            "Collective alone is not a way out and no technique to brief, although the model loses"
-                + " little height with it in the first seconds. The army handbook allows that an early"
-                + " and large application may arrest the sink; it warns that a careless or late one"
-                + " makes it worse. The model, with one uniform inflow, does not contain what makes it"
-                + " worse, and its early figures for collective alone are no advice.",
-            "Four reports of accidents say from which height there was no way back. None says when"
-                + " the pilot acted, so all that can be asked is whether the model would lose the"
-                + " height with a delay that people are known to have. It does, with 3 to 10 s; that"
-                + " it takes more than 9 s of collective alone to lose 500 ft speaks rather against"
-                + " the model than for it.",
-            "Losses are from onset, the crossing of the heave-damping boundary, at sea level on a"
-                + " standard day, from a steep approach with a tailwind and little power, the"
-                + " library's standard entry; the craft are invented."),
-        List.of(
-            new Figure(
-                "losses",
-                "Altitude loss against delay, trainer",
-                "Shaded from light to dark: traditional recovery by different authors (100 to 500"
-                    + " ft), prompt forward (50 to 80 ft), prompt lateral (20 to 50 ft). The shaded"
-                    + " ranges have no delay in their sources; they are drawn over the delays to"
-                    + " which their words best apply. Collective alone leaves the figure where it"
-                    + " loses more than 520 ft.",
-                () -> plot(models))),
-        checks);
+    return TEXT.section(
+        "altitude-losses", List.of(TEXT.figure("losses", () -> plot(models))), checks);
   }
 
   private static void prompt(Models models, List<Check> checks, Helicopter craft) {
@@ -98,13 +64,12 @@ public final class AltitudeLosses implements Topic {
     checks.add(
         craft.equals(DemoCraft.TRAINER) || craft.equals(DemoCraft.HEAVY) ? beyond(side) : side);
     checks.add(
-        new Question(
+        Sources.INSTRUCTORS
+            .at("the reason for which the lateral recovery is taught")
+            .commonPractice(
                 "lateral recovery loses less than forward, 0.5 s after onset, " + craft.name(),
                 "lateral over forward loss",
-                "1",
-                ComparedWith.COMMON_PRACTICE,
-                Obtained.FROM_MEMORY,
-                Sources.INSTRUCTORS.at("the reason for which the lateral recovery is taught"))
+                "1")
             .calibration()
             .within(0.2, 0.7, lateral / forward, "20 to 50 ft over 50 to 80 ft, taken loosely."));
   }
@@ -128,11 +93,8 @@ public final class AltitudeLosses implements Topic {
   }
 
   private static Question prompt(String recovery, Helicopter craft, Source source) {
-    return loss(
-            "prompt " + recovery + " recovery, " + craft.name(),
-            ComparedWith.COMMON_PRACTICE,
-            Obtained.FROM_MEMORY,
-            source)
+    return source
+        .commonPractice("prompt " + recovery + " recovery, " + craft.name(), "altitude loss", "ft")
         .calibration();
   }
 
@@ -150,11 +112,12 @@ public final class AltitudeLosses implements Topic {
         Sources.INSTRUCTORS.at("traditional recovery: roughly 100 to 500 ft by different authors");
     for (double delay : new double[] {1.5, 3, LATE}) {
       Check check =
-          loss(
+          source
+              .published(
                   "traditional recovery " + delay + " s after onset, " + craft.name(),
-                  ComparedWith.PUBLISHED_VALUE,
-                  Obtained.PRINTED,
-                  source)
+                  "altitude loss",
+                  "ft")
+              .as(Obtained.PRINTED)
               .validation()
               .within(
                   100,
@@ -170,14 +133,13 @@ public final class AltitudeLosses implements Topic {
     double collective = feet(models, craft, new CollectiveOnly(), LATE);
     double forward = feet(models, craft, new Forward(), LATE);
     Check check =
-        new Question(
+        Sources.ARMY
+            .at("a large application of collective may arrest rapid descent only early")
+            .published(
                 "collective alone is no late recovery, " + craft.name(),
                 "forward loss over loss by collective alone, 6 s after onset",
-                "1",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.PRINTED,
-                Sources.ARMY.at(
-                    "a large application of collective may arrest rapid descent only early"))
+                "1")
+            .as(Obtained.PRINTED)
             .validation()
             .within(
                 0,
@@ -206,11 +168,6 @@ public final class AltitudeLosses implements Topic {
             .withDelay(delay)
             .fly();
     return Unit.FOOT.fromSi(outcome.altitudeLoss().orElse(Double.NaN));
-  }
-
-  private static Question loss(
-      String name, ComparedWith comparedWith, Obtained obtained, Source source) {
-    return new Question(name, "altitude loss", "ft", comparedWith, obtained, source);
   }
 
   private static Graph plot(Models models) {

@@ -3,8 +3,6 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.reference.ReferenceTable;
@@ -15,6 +13,8 @@ import java.util.function.ToDoubleFunction;
 
 /** The standard atmosphere. */
 public final class AtmosphereChecks implements Topic {
+
+  private static final Prose TEXT = Prose.of(AtmosphereChecks.class);
 
   /** Radius of the earth that USSA 1976 uses to turn geometric into geopotential altitude, m. */
   private static final double EARTH_RADIUS = 6_356_766;
@@ -38,23 +38,12 @@ public final class AtmosphereChecks implements Topic {
     column(models, checks, computed, geopotential, "temperature_k", "K", Air::temperature);
     column(models, checks, computed, geopotential, "pressure_pa", "Pa", Air::pressure);
     column(models, checks, computed, geopotential, "density_kg_m3", "kg/m3", Air::density);
-    return new Section(
+    return TEXT.section(
         "atmosphere",
-        "Standard atmosphere",
-        List.of(
-            "The printed table has geometric altitudes; they are turned into geopotential altitude,"
-                + " which the library takes, with the earth's radius of the standard, 6,356,766 m.",
-            "Density enters an encounter through the hover induced velocity and the engine's power.",
-            "Reference data: " + String.join(" ", printed.origin()),
-            "Reference data: " + String.join(" ", computed.origin())),
-        List.of(
-            new Figure(
-                "density",
-                "Density against altitude",
-                "Line: the library. Circles: computed from the defining constants. Squares: printed"
-                    + " table, its altitudes turned into geopotential ones.",
-                () -> plot(models, computed, printed, fromGeometric))),
-        checks);
+        List.of(TEXT.figure("density", () -> plot(models, computed, printed, fromGeometric))),
+        checks,
+        printed,
+        computed);
   }
 
   private static void column(
@@ -71,7 +60,6 @@ public final class AtmosphereChecks implements Topic {
         new TableCheck(
                 stem + (printed ? ", printed table" : ", defining constants"),
                 unit,
-                ComparedWith.PUBLISHED_VALUE,
                 printed ? Obtained.PRINTED : Obtained.COMPUTED,
                 Sources.ATMOSPHERE)
             .of(

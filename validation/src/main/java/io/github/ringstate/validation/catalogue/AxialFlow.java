@@ -2,8 +2,6 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -14,6 +12,8 @@ import java.util.stream.IntStream;
 
 /** Momentum theory in axial flow: the climb and windmill branches. */
 public final class AxialFlow implements Topic {
+
+  private static final Prose TEXT = Prose.of(AxialFlow.class);
 
   private static final String ROUNDING =
       "Rounding only: a few units of the last digit in double precision.";
@@ -32,7 +32,6 @@ public final class AxialFlow implements Topic {
             new TableCheck(
                     "axial climb and windmill branches",
                     "1",
-                    ComparedWith.PUBLISHED_VALUE,
                     Obtained.COMPUTED,
                     Sources.MOMENTUM_THEORY)
                 .of(table, "induced_over_vh", v));
@@ -54,25 +53,12 @@ public final class AxialFlow implements Topic {
     checks.add(
         closedForm("heave slope d(z + v)/dz in hover", "slope")
             .near(0.5, 1e-15, models.momentum().slope(0, 0), ROUNDING));
-    return new Section(
+    return TEXT.section(
         "axial-flow",
-        "Axial flow by momentum theory",
         List.of(
-            "A slipstream that passes through the disc in one direction gives v = -z/2 +"
-                + " sqrt(z^2/4 + 1) in climb and v = -z/2 - sqrt(z^2/4 - 1) below z = -2. Between"
-                + " the two there is none, and the library's momentum theory refuses to answer.",
-            "All speeds are in units of the hover induced velocity vh = sqrt(T / (2 rho A)): z is"
-                + " the axial speed, positive in climb; x the edgewise speed; v the induced"
-                + " velocity; w = z + v the total inflow.",
-            "Reference data: " + String.join(" ", table.origin())),
-        List.of(
-            new Figure(
-                "axial-branches",
-                "Induced velocity in climb and in the windmill brake state",
-                "Lines: the library's momentum theory. Circles: values computed from the formula"
-                    + " with 50 digits. In the gap between the branches the library gives no value.",
-                () -> plot(models, z, table.numbers("induced_over_vh")))),
-        checks);
+            TEXT.figure("axial-branches", () -> plot(models, z, table.numbers("induced_over_vh")))),
+        checks,
+        table);
   }
 
   private static double[] along(Models models, double[] z) {
@@ -82,8 +68,7 @@ public final class AxialFlow implements Topic {
   }
 
   private static Question closedForm(String name, String quantity) {
-    return new Question(
-        name, quantity, "1", ComparedWith.CLOSED_FORM, Obtained.COMPUTED, Sources.MOMENTUM_THEORY);
+    return Sources.MOMENTUM_THEORY.closedForm(name, quantity, "1");
   }
 
   private static Graph plot(Models models, double[] z, double[] v) {

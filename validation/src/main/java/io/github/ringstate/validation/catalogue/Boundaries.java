@@ -9,8 +9,6 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -23,6 +21,8 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 
 /** The boundary of the ring state by three criteria, beside published ranges. */
 public final class Boundaries implements Topic {
+
+  private static final Prose TEXT = Prose.of(Boundaries.class);
 
   private static final String PROPERTY =
       "Textbooks put the ring state at about -0.4 or -0.5 to -1.4 or -1.5 and up to an edgewise"
@@ -39,25 +39,8 @@ public final class Boundaries implements Topic {
     heaveDamping(models, checks);
     published(models, checks);
     checks.addAll(ReportedOnsets.checks(models));
-    return new Section(
-        "boundaries",
-        "Boundaries of the ring state",
-        List.of(
-            "Three criteria: heave damping (the slope of the total inflow is negative), wake"
-                + " transport (the tip vortices stay at the disc) and tip-vortex speed (an onset"
-                + " only). They do not agree, and their authors say so: the boundary depends on the"
-                + " criterion as much as on the inflow.",
-            "The published ranges are in feet per minute and knots, from different helicopters."
-                + " They are set beside the heave-damping boundary of the four demo craft, which are"
-                + " invented and are no real types (figure 2)."),
-        List.of(
-            new Figure(
-                "criteria",
-                "The three criteria in hover units",
-                "Inside each closed line is the ring state by that criterion; below the dotted line"
-                    + " it is by the tip-vortex criterion, which knows no exit. Descent is downward.",
-                () -> criteria(models))),
-        checks);
+    return TEXT.section(
+        "boundaries", List.of(TEXT.figure("criteria", () -> criteria(models))), checks);
   }
 
   private static void tipVortex(Models models, List<Check> checks) {
@@ -67,23 +50,13 @@ public final class Boundaries implements Topic {
             .map(x -> models.tipVortex().bands(x).get(0).onset())
             .toArray();
     checks.addAll(
-        new TableCheck(
-                "tip-vortex onset",
-                "1",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.COMPUTED,
-                Sources.WOLKOVITCH)
+        new TableCheck("tip-vortex onset", "1", Obtained.COMPUTED, Sources.WOLKOVITCH)
             .of(table, "onset_over_vh", onset));
     double x = 0.5;
     double root = new BrentSolver(1e-14).solve(200, z -> models.tipVortex().margin(x, z), -1, -0.1);
     checks.add(
-        new Question(
-                "tip-vortex onset from the margin at x = 0.5",
-                "z",
-                "1",
-                ComparedWith.CLOSED_FORM,
-                Obtained.COMPUTED,
-                Sources.WOLKOVITCH)
+        Sources.WOLKOVITCH
+            .closedForm("tip-vortex onset from the margin at x = 0.5", "z", "1")
             .near(
                 -Math.sqrt((-x * x + Math.sqrt(Math.pow(x, 4) + 1)) / 2),
                 1e-12,
@@ -96,25 +69,31 @@ public final class Boundaries implements Topic {
     BoundaryCriterion onQuartic = models.wakeTransport(models.quartic(1));
     double w = 0.5 * (0.2 + Math.sqrt(0.04 + 2));
     checks.add(
-        transport("wake transport: axial onset on the climb branch", "z", ComparedWith.CLOSED_FORM)
+        Sources.BASSET
+            .closedForm("wake transport: axial onset on the climb branch", "z", "1")
+            .as(Obtained.FROM_MEMORY)
             .near(
                 w - 1 / w,
                 1e-9,
                 onset(onSmooth, 0),
                 "With v = 1 / w the criterion is w - 1 / (2 w) = 0.2; the finder's 1e-13."));
     checks.add(
-        transport("wake transport: greatest edgewise speed", "x", ComparedWith.CLOSED_FORM)
+        Sources.BASSET
+            .closedForm("wake transport: greatest edgewise speed", "x", "1")
+            .as(Obtained.FROM_MEMORY)
             .near(
                 0.8,
                 1e-6,
                 onSmooth.reach().orElse(Double.NaN),
                 "k eps = 4 times 0.2; the end of a boundary is found to the square root of 1e-13."));
     checks.add(
-        transport("wake transport on the quartic fit: onset", "z", ComparedWith.PUBLISHED_VALUE)
+        Sources.BASSET
+            .published("wake transport on the quartic fit: onset", "z", "1")
             .near(
                 -0.495, 0.001, onset(onQuartic, 0), "Three decimals computed from the formulas."));
     checks.add(
-        transport("wake transport on the quartic fit: exit", "z", ComparedWith.PUBLISHED_VALUE)
+        Sources.BASSET
+            .published("wake transport on the quartic fit: exit", "z", "1")
             .near(-1.19, 0.005, exit(onQuartic, 0), "Two decimals computed from the formulas."));
   }
 
@@ -140,13 +119,8 @@ public final class Boundaries implements Topic {
                   -0.9,
                   -0.3);
       checks.add(
-          new Question(
-                  "heave damping: onset at x = " + x + " from differences",
-                  "z",
-                  "1",
-                  ComparedWith.SECOND_METHOD,
-                  Obtained.COMPUTED,
-                  Sources.OWN_FORMULATION)
+          Sources.OWN_FORMULATION
+              .secondMethod("heave damping: onset at x = " + x + " from differences", "z", "1")
               .near(
                   upright,
                   1e-6,
@@ -162,13 +136,9 @@ public final class Boundaries implements Topic {
       Craft craft = Craft.of(models, declared, models.ring());
       double vh = craft.motion().hoverInduced();
       checks.add(
-          new Question(
-                  "rate of descent at onset, demo craft " + craft.name(),
-                  "onset",
-                  "ft/min",
-                  ComparedWith.PUBLISHED_VALUE,
-                  Obtained.PRINTED,
-                  Sources.STEWART)
+          Sources.STEWART
+              .published("rate of descent at onset, demo craft " + craft.name(), "onset", "ft/min")
+              .as(Obtained.PRINTED)
               .validation()
               .validation()
               .within(
@@ -180,13 +150,9 @@ public final class Boundaries implements Topic {
     Craft light = Craft.of(models, DemoCraft.TRAINER, models.ring());
     double exit = -band.exit().orElse(Double.NaN) * light.motion().hoverInduced();
     checks.add(
-        new Question(
-                "rate of descent at exit, demo craft trainer",
-                "exit",
-                "ft/min",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.PRINTED,
-                Sources.STEWART)
+        Sources.STEWART
+            .published("rate of descent at exit, demo craft trainer", "exit", "ft/min")
+            .as(Obtained.PRINTED)
             .validation()
             .within(
                 500,
@@ -207,14 +173,13 @@ public final class Boundaries implements Topic {
             .min()
             .orElse(Double.NaN);
     checks.add(
-        new Question(
+        Sources.HANDBOOK
+            .at("chapter 11: at least 300 ft/min, below 16 to 24 kt, 20 to 100 per cent power")
+            .published(
                 "the handbook's 300 ft/min comes before every demo craft's onset",
                 "least onset rate over 300 ft/min",
-                "1",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.PRINTED,
-                Sources.HANDBOOK.at(
-                    "chapter 11: at least 300 ft/min, below 16 to 24 kt, 20 to 100 per cent power"))
+                "1")
+            .as(Obtained.PRINTED)
             .validation()
             .within(
                 1,
@@ -234,13 +199,10 @@ public final class Boundaries implements Topic {
     Craft craft = Craft.of(models, declared, models.ring());
     double knots = Unit.KNOT.fromSi(reach * craft.motion().hoverInduced());
     Check check =
-        new Question(
-                "greatest airspeed of the boundary, demo craft " + craft.name(),
-                "airspeed",
-                "kt",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.PRINTED,
-                Sources.TRADE_PRESS)
+        Sources.TRADE_PRESS
+            .published(
+                "greatest airspeed of the boundary, demo craft " + craft.name(), "airspeed", "kt")
+            .as(Obtained.PRINTED)
             .validation()
             .within(
                 0, most, knots, "Low, medium or high disc loading, by our choice of class for it.");
@@ -263,15 +225,9 @@ public final class Boundaries implements Topic {
     return criterion.band(x).map(band -> band.exit().orElse(Double.NaN)).orElse(Double.NaN);
   }
 
-  private static Question transport(String name, String quantity, ComparedWith comparedWith) {
-    return new Question(name, quantity, "1", comparedWith, Obtained.FROM_MEMORY, Sources.BASSET);
-  }
-
   private static Question range(String name, String quantity) {
     Source source = Sources.LEISHMAN.at("and other textbooks: typical limits of the ring state");
-    return new Question(
-            name, quantity, "1", ComparedWith.PUBLISHED_VALUE, Obtained.FROM_MEMORY, source)
-        .calibration();
+    return source.published(name, quantity, "1").calibration();
   }
 
   private static Graph criteria(Models models) {

@@ -4,8 +4,6 @@ import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -18,6 +16,8 @@ import java.util.stream.IntStream;
 
 /** The fits to measured induced velocity in vertical descent. */
 public final class DescentFits implements Topic {
+
+  private static final Prose TEXT = Prose.of(DescentFits.class);
 
   /** Creates the topic. */
   public DescentFits() {}
@@ -77,42 +77,14 @@ public final class DescentFits implements Topic {
     edges(models, checks);
     checks.addAll(MeasuredDescent.checks(models));
     checks.addAll(LeastThrust.checks(models));
-    return new Section(
+    return TEXT.section(
         "descent-fits",
-        "Fits to measured descents",
         List.of(
-            "Between hover and the windmill brake state momentum theory has no answer, and wind"
-                + " tunnel and flight measurements were fitted instead. Three published fits are in"
-                + " the library. The points behind them were not at hand: what is proven of the fits is"
-                + " that the library has the formulas right.",
-            "One rotor's measured points are at hand (NACA TN 2474, table I), in a copy that"
-                + " was tested row by row against the report's own equations. Its blades have no"
-                + " twist. From the hover to z = -1.5 its total inflow stays within a tenth of the"
-                + " hover induced velocity, and at constant thrust it takes less torque than the"
-                + " hover; between -1.5 and -1.7 the inflow falls to nothing. The ring-state model,"
-                + " which was made for the runaway that flights report, has far more inflow at its"
-                + " exit. The report says how much of that is twist.",
-            "A rotor of constant pitch and speed pulls least where its inflow is greatest. Small"
-                + " rotors were found to do so at 1.2 to 1.3 times the hover induced velocity; the"
-                + " model's, with the blade loads of the demo craft, are set beside them.",
-            "The slope d(z + v)/dz decides on heave damping. Along the quartic it stays above zero"
-                + " nearly everywhere, so a rotor that follows it never runs away in descent.",
-            "Reference data: " + String.join(" ", table.origin())),
-        List.of(
-            new Figure(
-                "fits",
-                "The fits over the vertical descent",
-                "Lines: the library. Marks: values computed from the formulas. The quartic and the"
-                    + " two segments hold from hover to z = -2, the cubic from -1 to -2.",
-                () -> plot(models, table)),
-            new Figure(
-                "fit-slopes",
-                "Heave slope of the fits and of the ring-state model",
-                "Below zero a rotor drives its own vertical motion. Only the ring-state model has a"
-                    + " range in which it clearly does.",
-                () -> slopes(models)),
+            TEXT.figure("fits", () -> plot(models, table)),
+            TEXT.figure("fit-slopes", () -> slopes(models)),
             MeasuredDescent.figure(models)),
-        checks);
+        checks,
+        table);
   }
 
   /** The cubic and momentum theory on either side of the ellipse where they meet. */
@@ -184,32 +156,26 @@ public final class DescentFits implements Topic {
   }
 
   private static TableCheck fit(String name, Source source) {
-    return new TableCheck(name, "1", ComparedWith.PUBLISHED_VALUE, Obtained.FROM_MEMORY, source);
+    return new TableCheck(name, "1", Obtained.FROM_MEMORY, source);
   }
 
   private static Question autorotation(String name, Source source) {
-    return new Question(
-        "ideal autorotation of the " + name,
-        "z where z + v = 0",
-        "1",
-        ComparedWith.CLOSED_FORM,
-        Obtained.FROM_MEMORY,
-        source);
+    return source
+        .closedForm("ideal autorotation of the " + name, "z where z + v = 0", "1")
+        .as(Obtained.FROM_MEMORY);
   }
 
   private static Question slope(String name, Source source) {
-    return new Question(
-        name, "d(z + v)/dz", "1", ComparedWith.CLOSED_FORM, Obtained.FROM_MEMORY, source);
+    return source.closedForm(name, "d(z + v)/dz", "1").as(Obtained.FROM_MEMORY);
   }
 
   private static Question jump(String half) {
-    return new Question(
-        "cubic bridge is continuous on the edge of its ellipse " + half,
-        "largest jump of v",
-        "1",
-        ComparedWith.CLOSED_FORM,
-        Obtained.FROM_MEMORY,
-        Sources.JOHNSON_RING);
+    return Sources.JOHNSON_RING
+        .closedForm(
+            "cubic bridge is continuous on the edge of its ellipse " + half,
+            "largest jump of v",
+            "1")
+        .as(Obtained.FROM_MEMORY);
   }
 
   private static Graph plot(Models models, ReferenceTable table) {

@@ -2,8 +2,6 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -14,6 +12,8 @@ import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 
 /** The matrices of the three-state inflow theory against the flow they stand for. */
 public final class DynamicInflow implements Topic {
+
+  private static final Prose TEXT = Prose.of(DynamicInflow.class);
 
   private static final String[] STATES = {"mean", "sine", "cosine"};
 
@@ -86,26 +86,8 @@ public final class DynamicInflow implements Topic {
     checks.add(
         quadrature("L with the wake at 60 degrees")
             .atMost(2e-5, worst(theory.gains(Math.PI / 3), STEEP), "As in hover."));
-    return new Section(
-        "dynamic-inflow",
-        "Three-state inflow theory",
-        List.of(
-            "The library's flights carry one inflow state. The three-state theory of Pitt and"
-                + " Peters, which the validation keeps as a second opinion on its lag, is itself"
-                + " checked here against the flow it stands for.",
-            "M: kinetic energy of the potential flow about a disc that moves along its axis or turns"
-                + " about a diameter. L: the pressures sqrt(1 - r^2) (with the part that makes it"
-                + " vanish at the hub) and r sqrt(1 - r^2) cos psi are put on a disc in a stream at"
-                + " an angle, and their gradient is integrated along every streamline. This proves"
-                + " that the closed forms follow from linear actuator-disc theory; it does not prove"
-                + " that theory in the vortex ring state, where it does not hold."),
-        List.of(
-            new Figure(
-                "gains",
-                "Gains of the three-state theory against wake skew",
-                "Lines: closed forms. Marks: quadrature of the pressure gradient along streamlines.",
-                () -> plot(theory))),
-        checks);
+    return TEXT.section(
+        "dynamic-inflow", List.of(TEXT.figure("gains", () -> plot(theory))), checks);
   }
 
   private static double integral(UnivariateFunction f) {
@@ -155,28 +137,19 @@ public final class DynamicInflow implements Topic {
   }
 
   private static Question mass(String name) {
-    return new Question(
-        name,
-        "mass over rho pi R^3 (R^5)",
-        "1",
-        ComparedWith.SECOND_METHOD,
-        Obtained.FROM_MEMORY,
-        Sources.LAMB);
+    return Sources.LAMB
+        .secondMethod(name, "mass over rho pi R^3 (R^5)", "1")
+        .as(Obtained.FROM_MEMORY);
   }
 
   private static Question gain(String name) {
-    return new Question(
-        name, "V L", "1", ComparedWith.CLOSED_FORM, Obtained.FROM_MEMORY, Sources.PITT_PETERS);
+    return Sources.PITT_PETERS.closedForm(name, "V L", "1").as(Obtained.FROM_MEMORY);
   }
 
   private static Question quadrature(String name) {
-    return new Question(
-        name + " by quadrature",
-        "largest error of nine gains",
-        "1",
-        ComparedWith.SECOND_METHOD,
-        Obtained.COMPUTED,
-        Sources.QUADRATURE.at("pressure gradient along streamlines; Pitt and Peters, Vertica 5"));
+    return Sources.QUADRATURE
+        .at("pressure gradient along streamlines; Pitt and Peters, Vertica 5")
+        .secondMethod(name + " by quadrature", "largest error of nine gains", "1");
   }
 
   private static Graph plot(PittPetersInflow theory) {

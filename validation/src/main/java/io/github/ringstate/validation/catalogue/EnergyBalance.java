@@ -17,9 +17,6 @@ import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
-import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import java.util.ArrayList;
@@ -27,6 +24,8 @@ import java.util.List;
 
 /** The energy of the craft along whole encounters. */
 public final class EnergyBalance implements Topic {
+
+  private static final Prose TEXT = Prose.of(EnergyBalance.class);
 
   private static final double STEP = 0.005;
 
@@ -61,32 +60,12 @@ public final class EnergyBalance implements Topic {
                   "Trapezoidal rule over samples 5 ms apart, over the kinetic energy of the"
                       + " rotor."));
     }
-    return new Section(
-        "energy",
-        "Energy balance",
-        List.of(
-            "Height, speed and rotor speed hold energy; engine, drag, blades and slipstream give and"
-                + " take it. The sum must close at every instant of a flight (no force does work that"
-                + " no power accounts for) and over the whole flight (the integrator loses"
-                + " nothing)."),
-        List.of(
-            new Figure(
-                "energy",
-                "Energy of the trainer in a forward recovery",
-                "Change of potential, kinetic and rotor energy since the start, and the work done on"
-                    + " the craft by trapezoidal rule. The lines coincide.",
-                () -> plot(fly(models, new Forward())))),
-        checks);
+    return TEXT.section(
+        "energy", List.of(TEXT.figure("energy", () -> plot(fly(models, new Forward())))), checks);
   }
 
   private static Question balance(String name, String quantity) {
-    return new Question(
-        name,
-        quantity + ", relative",
-        "1",
-        ComparedWith.CLOSED_FORM,
-        Obtained.COMPUTED,
-        Sources.MECHANICS.at("work and energy"));
+    return Sources.MECHANICS.at("work and energy").closedForm(name, quantity + ", relative", "1");
   }
 
   private static List<Sample> fly(Models models, Recovery recovery) {

@@ -5,10 +5,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
-import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +13,8 @@ import java.util.Locale;
 
 /** Power of the engines with altitude. */
 public final class EnginePower implements Topic {
+
+  private static final Prose TEXT = Prose.of(EnginePower.class);
 
   private static final double[] DENSITY = {0.9, 0.8, 0.7385};
   private static final double[] LAPSE = {0.8868, 0.7736, 0.7040};
@@ -28,14 +27,12 @@ public final class EnginePower implements Topic {
     List<Check> checks = new ArrayList<>();
     for (int i = 0; i < DENSITY.length; i++) {
       checks.add(
-          new Question(
+          Sources.GAGG_FERRAR
+              .published(
                   String.format(
                       Locale.ROOT, "piston engine's power at density ratio %.4f", DENSITY[i]),
                   "P / P0",
-                  "1",
-                  ComparedWith.PUBLISHED_VALUE,
-                  Obtained.FROM_MEMORY,
-                  Sources.GAGG_FERRAR)
+                  "1")
               .near(
                   LAPSE[i],
                   5e-5,
@@ -43,13 +40,13 @@ public final class EnginePower implements Topic {
                   "Half a unit of the fourth decimal computed from the formula."));
     }
     checks.add(
-        new Question(
+        Sources.GAGG_FERRAR
+            .at("sigma - (1 - sigma) / 7.55")
+            .closedForm(
                 "piston engine's power by the other form of the formula",
                 "largest error of P / P0",
-                "1",
-                ComparedWith.CLOSED_FORM,
-                Obtained.FROM_MEMORY,
-                Sources.GAGG_FERRAR.at("sigma - (1 - sigma) / 7.55"))
+                "1")
+            .as(Obtained.FROM_MEMORY)
             .atMost(
                 2.3e-4,
                 Grid.largest(
@@ -58,13 +55,10 @@ public final class EnginePower implements Topic {
                     (x, s) -> Math.abs(models.pistonLapse(s) - (s - (1 - s) / 7.55))),
                 "1 / 7.55 is 0.13245, which the other form rounds to 0.132: 2.3e-4 at half density."));
     checks.add(
-        new Question(
-                "turbine's power at density ratio 0.7385",
-                "P / P0",
-                "1",
-                ComparedWith.COMMON_PRACTICE,
-                Obtained.COMPUTED,
-                Sources.REQUIREMENT.at("density ratio to the power 0.8; assumed"))
+        Sources.REQUIREMENT
+            .at("density ratio to the power 0.8; assumed")
+            .commonPractice("turbine's power at density ratio 0.7385", "P / P0", "1")
+            .as(Obtained.COMPUTED)
             .near(
                 Math.exp(0.8 * Math.log(0.7385)),
                 1e-12,
@@ -72,13 +66,12 @@ public final class EnginePower implements Topic {
                 "Rounding. The exponent is assumed; the check holds it where it is."));
     Helicopter twin = DemoCraft.TWIN;
     checks.add(
-        new Question(
+        Sources.MECHANICS
+            .at("the lesser of rating and capability")
+            .closedForm(
                 "flat-rated turbine keeps its continuous power at 1,500 m",
                 "power over declared continuous power",
-                "1",
-                ComparedWith.CLOSED_FORM,
-                Obtained.COMPUTED,
-                Sources.MECHANICS.at("the lesser of rating and capability"))
+                "1")
             .near(
                 1,
                 1e-12,
@@ -86,13 +79,12 @@ public final class EnginePower implements Topic {
                     / twin.si(Helicopter.CONTINUOUS_POWER),
                 "Its capability there, 0.89 of 1,350 kW, is above the rating."));
     checks.add(
-        new Question(
+        Sources.MECHANICS
+            .at("the lesser of drive train limit and capability")
+            .closedForm(
                 "greatest power of the twin at sea level",
                 "power over declared take-off power",
-                "1",
-                ComparedWith.CLOSED_FORM,
-                Obtained.COMPUTED,
-                Sources.MECHANICS.at("the lesser of drive train limit and capability"))
+                "1")
             .near(
                 1,
                 1e-12,
@@ -103,32 +95,18 @@ public final class EnginePower implements Topic {
     double hover = asked[State.ENGINE];
     asked[State.COLLECTIVE] += 0.1;
     checks.add(
-        new Question(
+        Sources.PADFIELD
+            .at("chapter 3: a first-order lag of fuel and engine")
+            .closedForm(
                 "engine asked for all it has, out of a hover",
                 "rate of power over greatest power",
-                "1/s",
-                ComparedWith.CLOSED_FORM,
-                Obtained.COMPUTED,
-                Sources.PADFIELD.at("chapter 3: a first-order lag of fuel and engine"))
+                "1/s")
             .near(
                 (1 - hover) / DemoCraft.UTILITY.si(Helicopter.ENGINE_TIME),
                 1e-9,
                 craft.motion().at(0, asked).rate(State.ENGINE),
                 "(1 - p) / tau with the declared time constant, which is assumed; rounding."));
-    return new Section(
-        "engine",
-        "Engine power",
-        List.of(
-            "The piston law is of 1934 and from memory; the turbine's exponent is assumed and has no"
-                + " source. Both only set how much power there is to spare."),
-        List.of(
-            new Figure(
-                "lapse",
-                "Power with altitude",
-                "Lines: the library, standard atmosphere. Circles: values computed from Gagg and"
-                    + " Ferrar's formula.",
-                () -> plot(models))),
-        checks);
+    return TEXT.section("engine", List.of(TEXT.figure("lapse", () -> plot(models))), checks);
   }
 
   private static Graph plot(Models models) {

@@ -2,9 +2,6 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
-import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
@@ -13,6 +10,8 @@ import java.util.List;
 
 /** Ground effect in hover and with edgewise speed. */
 public final class GroundEffectChecks implements Topic {
+
+  private static final Prose TEXT = Prose.of(GroundEffectChecks.class);
 
   private static final double RADIUS = 5;
 
@@ -40,13 +39,11 @@ public final class GroundEffectChecks implements Topic {
                 "(1 - (R / 4Z)^2 / (1 + (V / v)^2))^(3/2); rounding and the guard of 1e-12."));
     for (double height : new double[] {1, 2}) {
       checks.add(
-          new Question(
+          Sources.CHEESEMAN
+              .published(
                   "thrust at constant induced power at height " + Math.round(height) + " R",
                   "T near the ground over T away from it",
-                  "1",
-                  ComparedWith.PUBLISHED_VALUE,
-                  Obtained.FROM_MEMORY,
-                  Sources.CHEESEMAN)
+                  "1")
               .near(
                   1 / (1 - Math.pow(1 / (4 * height), 2)),
                   1e-9,
@@ -54,13 +51,12 @@ public final class GroundEffectChecks implements Topic {
                   "The library names the same formula, so rounding and its guard of 1e-12 only."));
     }
     checks.add(
-        new Question(
+        Sources.HAYDEN
+            .at("1 / (0.9926 + 0.0379 (2R/Z)^2)")
+            .published(
                 "induced power at height R beside measurements",
                 "P near the ground over P away from it",
-                "1",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.FROM_MEMORY,
-                Sources.HAYDEN.at("1 / (0.9926 + 0.0379 (2R/Z)^2)"))
+                "1")
             .validation()
             .near(
                 1 / (0.9926 + 0.0379 * 4),
@@ -74,21 +70,8 @@ public final class GroundEffectChecks implements Topic {
                     + " Cheeseman and Bennett. An encounter seldom comes so near the ground with the"
                     + " rotor still in the ring state; less help is the cautious side."));
     checks.addAll(RealCraft.ground(models));
-    return new Section(
-        "ground-effect",
-        "Ground effect",
-        List.of(
-            "Cheeseman and Bennett replace the ground by the image of a source. Their formula is for"
-                + " thrust at constant power; the library needs induced velocity at given thrust."),
-        List.of(
-            new Figure(
-                "ground",
-                "Thrust at constant induced power near the ground",
-                "Line: what follows from the library's induced velocity. Dashed: the formula of"
-                    + " Cheeseman and Bennett. Dotted: Hayden's fit to flight measurements, turned"
-                    + " from power at constant thrust into thrust at constant power.",
-                () -> plot(models))),
-        checks);
+    return TEXT.section(
+        "ground-effect", List.of(TEXT.figure("ground", () -> plot(models))), checks);
   }
 
   /** With P = T v and v = ratio sqrt(T): T^1.5 ratio = 1. */
@@ -97,13 +80,7 @@ public final class GroundEffectChecks implements Topic {
   }
 
   private static Question question(String name, Source source) {
-    return new Question(
-        name,
-        "v near the ground over v away from it",
-        "1",
-        ComparedWith.PUBLISHED_VALUE,
-        Obtained.FROM_MEMORY,
-        source);
+    return source.published(name, "v near the ground over v away from it", "1");
   }
 
   private static Graph plot(Models models) {

@@ -7,8 +7,6 @@ import io.github.ringstate.dynamics.State;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -21,6 +19,8 @@ import org.ejml.data.DMatrixRMaj;
 /** Heave damping in hover and along the descent. */
 public final class HeaveDampingChecks implements Topic {
 
+  private static final Prose TEXT = Prose.of(HeaveDampingChecks.class);
+
   /** Creates the topic. */
   public HeaveDampingChecks() {}
 
@@ -32,9 +32,7 @@ public final class HeaveDampingChecks implements Topic {
       Craft real = Craft.of(models, declared, models.ring());
       double padfield = padfield(plain);
       checks.add(
-          damping(
-                  "hover heave damping, " + declared.name() + " with plain blades",
-                  ComparedWith.CLOSED_FORM)
+          damping("hover heave damping, " + declared.name() + " with plain blades")
               .near(
                   padfield,
                   0.01 * Math.abs(padfield),
@@ -42,7 +40,7 @@ public final class HeaveDampingChecks implements Topic {
                   "1 per cent: the formula has a thrust equal to the weight and an upright shaft,"
                       + " the craft leans against its tail rotor."));
       checks.add(
-          damping("hover heave damping, " + declared.name() + " as it is", ComparedWith.CLOSED_FORM)
+          damping("hover heave damping, " + declared.name() + " as it is")
               .near(
                   padfield(real),
                   0.01 * Math.abs(padfield(real)),
@@ -54,13 +52,9 @@ public final class HeaveDampingChecks implements Topic {
       double eigenvalue = heaveMode(prompt, 0);
       double both = slowOfTwo(prompt, 0);
       checks.add(
-          new Question(
-                  "heave mode in hover, " + declared.name(),
-                  "eigenvalue",
-                  "1/s",
-                  ComparedWith.SECOND_METHOD,
-                  Obtained.COMPUTED,
-                  Sources.EJML.at("slow root of vertical speed and induced velocity, closed form"))
+          Sources.EJML
+              .at("slow root of vertical speed and induced velocity, closed form")
+              .secondMethod("heave mode in hover, " + declared.name(), "eigenvalue", "1/s")
               .near(
                   eigenvalue,
                   0.005 * Math.abs(eigenvalue),
@@ -70,13 +64,9 @@ public final class HeaveDampingChecks implements Topic {
                       + " once, as it does here."));
     }
     checks.add(
-        new Question(
-                "hover heave damping of the trainer among published ones",
-                "Zw",
-                "1/s",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.FROM_MEMORY,
-                Sources.PADFIELD.at("chapter 4 and others: -0.25 to -0.4 per second"))
+        Sources.PADFIELD
+            .at("chapter 4 and others: -0.25 to -0.4 per second")
+            .published("hover heave damping of the trainer among published ones", "Zw", "1/s")
             .validation()
             .within(
                 -0.4,
@@ -86,46 +76,22 @@ public final class HeaveDampingChecks implements Topic {
     Craft trainer = Craft.of(models, promptEngine(DemoCraft.TRAINER), models.ring());
     double inRing = heaveMode(trainer, -trainer.motion().hoverInduced());
     checks.add(
-        new Question(
-                "heave mode of the trainer in the ring state, z = -1",
-                "eigenvalue",
-                "1/s",
-                ComparedWith.SECOND_METHOD,
-                Obtained.COMPUTED,
-                Sources.EJML.at("eigenvalue of the linearised equations of motion"))
+        Sources.EJML
+            .at("eigenvalue of the linearised equations of motion")
+            .secondMethod(
+                "heave mode of the trainer in the ring state, z = -1", "eigenvalue", "1/s")
             .near(
                 inRing,
                 0.02 * Math.abs(inRing),
                 slowOfTwo(trainer, -trainer.motion().hoverInduced()),
                 "2 per cent, since rotor speed couples more where power changes fast with sink; and"
                     + " the value is positive: the sink grows."));
-    return new Section(
-        "heave-damping",
-        "Heave damping",
-        List.of(
-            "Padfield's formula Zw = -2 a s A rho Vtip l0 / ((16 l0 + a s) m) has the induced"
-                + " velocity follow at once (quasi-steady). In hover, where d(z + v)/dz = 1/2, the"
-                + " library's own derivative with the inflow held in equilibrium must agree with it"
-                + " for a plain blade.",
-            "The true mode is slower or faster than Zw because the inflow lags. The equations of"
-                + " motion are linearised by central differences, all states with the"
-                + " controls held, and EJML gives the eigenvalues; the one whose mode is heave is"
-                + " held against the slow root of the two by two system of vertical speed and"
-                + " induced velocity, worked out in closed form from rotor derivatives."),
-        List.of(
-            new Figure(
-                "heave-mode",
-                "Heave mode of the trainer against vertical speed",
-                "Eigenvalue of the heave mode at steady vertical flight. Above zero, shaded, a"
-                    + " disturbance grows: between z = -0.5 and -1.45. Line: closed form from rotor"
-                    + " derivatives. Circles: eigenvalues of the linearised equations of motion by"
-                    + " EJML. Square: Padfield's formula in hover.",
-                () -> plot(models))),
-        checks);
+    return TEXT.section(
+        "heave-damping", List.of(TEXT.figure("heave-mode", () -> plot(models))), checks);
   }
 
-  private static Question damping(String name, ComparedWith comparedWith) {
-    return new Question(name, "Zw", "1/s", comparedWith, Obtained.FROM_MEMORY, Sources.PADFIELD);
+  private static Question damping(String name) {
+    return Sources.PADFIELD.closedForm(name, "Zw", "1/s").as(Obtained.FROM_MEMORY);
   }
 
   /** Blades without twist, tip loss and cut-out, and no download: what the formula is for. */

@@ -9,10 +9,7 @@ import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
-import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
 import java.util.ArrayList;
@@ -22,6 +19,8 @@ import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 
 /** Thrust and power of the rotor, and the hover of the demo craft. */
 public final class Hover implements Topic {
+
+  private static final Prose TEXT = Prose.of(Hover.class);
 
   private static final List<Pen> LINES =
       List.of(Pens.THICK, Pens.DASHED, Pens.DOTTED, Pens.DASH_DOT);
@@ -38,13 +37,10 @@ public final class Hover implements Topic {
       double thrust = hover.loads().thrust();
       double ideal = thrust * craft.hoverInduced(thrust);
       checks.add(
-          new Question(
-                  "figure of merit, demo craft " + craft.name(),
-                  "T vh / P of the main rotor",
-                  "1",
-                  ComparedWith.PUBLISHED_VALUE,
-                  Obtained.FROM_MEMORY,
-                  Sources.LEISHMAN.at("and other textbooks: 0.6 to 0.75"))
+          Sources.LEISHMAN
+              .at("and other textbooks: 0.6 to 0.75")
+              .published(
+                  "figure of merit, demo craft " + craft.name(), "T vh / P of the main rotor", "1")
               .calibration()
               .within(
                   0.6,
@@ -53,13 +49,9 @@ public final class Hover implements Topic {
                   "The range usual for real rotors."));
       double power = craft.si(Rotor.INDUCED_POWER_FACTOR) * ideal + craft.profilePower(thrust);
       checks.add(
-          new Question(
-                  "main rotor power in hover, demo craft " + craft.name(),
-                  "power",
-                  "kW",
-                  ComparedWith.CLOSED_FORM,
-                  Obtained.COMPUTED,
-                  Sources.LEISHMAN.at("chapter 2: P = k T vh + (s cd / 8) rho A Vtip^3"))
+          Sources.LEISHMAN
+              .at("chapter 2: P = k T vh + (s cd / 8) rho A Vtip^3")
+              .closedForm("main rotor power in hover, demo craft " + craft.name(), "power", "kW")
               .near(
                   power / 1000,
                   4e-4 * power / 1000,
@@ -68,13 +60,12 @@ public final class Hover implements Topic {
                       + " vanishes, which adds 2 parts in 10,000 to the hover induced velocity."));
       double weight = declared.mass() * StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901;
       checks.add(
-          new Question(
+          Sources.MECHANICS
+              .at("equilibrium of forces")
+              .closedForm(
                   "thrust in hover, demo craft " + craft.name(),
                   "thrust less download over weight",
-                  "1",
-                  ComparedWith.CLOSED_FORM,
-                  Obtained.COMPUTED,
-                  Sources.MECHANICS.at("equilibrium of forces"))
+                  "1")
               .near(
                   1,
                   0.005,
@@ -86,23 +77,8 @@ public final class Hover implements Topic {
     power(models, checks);
     checks.addAll(ModelHover.checks(models));
     checks.addAll(RealCraft.checks(models));
-    return new Section(
-        "hover",
-        "Hover, thrust and power",
-        List.of(
-            "The blade element formula is held against an integral along the blade by quadrature,"
-                + " and against its textbook form for a blade without twist, tip loss and cut-out."
-                + " The demo craft are invented; that their figures of merit lie in the usual range"
-                + " shows that their numbers fit together, not that they are right for any type."),
-        List.of(
-            new Figure(
-                "figure-of-merit",
-                "Figure of merit against blade loading",
-                "Main rotors of the demo craft, induced power factor and profile drag as declared;"
-                    + " the circles are their hovers at sea level. Shaded: the usual range of real"
-                    + " rotors, 0.6 to 0.75.",
-                () -> plot(models))),
-        checks);
+    return TEXT.section(
+        "hover", List.of(TEXT.figure("figure-of-merit", () -> plot(models))), checks);
   }
 
   private static void bladeElements(Models models, List<Check> checks) {
@@ -115,14 +91,16 @@ public final class Hover implements Topic {
             .with(Rotor.BLADE_LOADING_LIMIT, 0.24);
     Source simple = Sources.GESSOW_MYERS.at("CT/s = (a/2) [theta (1/3 + mu^2/2) - lambda/2]");
     checks.add(
-        bladeLoading("blade loading of a plain blade in hover", ComparedWith.CLOSED_FORM, simple)
+        simple
+            .closedForm("blade loading of a plain blade in hover", "CT/s", "1")
             .near(
                 textbook(plain, 0.09, 0, 0.02),
                 1e-12,
                 loading(models, plain, 0.09, 0, 0.02),
                 "Rounding: the loading is linear up to half of its limit."));
     checks.add(
-        bladeLoading("blade loading of a plain blade at mu = 0.1", ComparedWith.CLOSED_FORM, simple)
+        simple
+            .closedForm("blade loading of a plain blade at mu = 0.1", "CT/s", "1")
             .near(
                 textbook(plain, 0.09, 0.1, 0.02),
                 1e-12,
@@ -130,10 +108,9 @@ public final class Hover implements Topic {
                 "Rounding: the loading is linear up to half of its limit."));
     for (double mu : new double[] {0, 0.1}) {
       checks.add(
-          bladeLoading(
-                  "blade loading of the trainer's blade at mu = " + mu,
-                  ComparedWith.SECOND_METHOD,
-                  Sources.QUADRATURE.at("integral along the blade, 0.1 R to 0.97 R"))
+          Sources.QUADRATURE
+              .at("integral along the blade, 0.1 R to 0.97 R")
+              .secondMethod("blade loading of the trainer's blade at mu = " + mu, "CT/s", "1")
               .near(
                   limited(integral(numbers, 0.17, mu, 0.034), 0.16),
                   1e-12,
@@ -141,10 +118,9 @@ public final class Hover implements Topic {
                   "Twist, tip loss and cut-out by quadrature, then the documented limit; rounding."));
     }
     checks.add(
-        bladeLoading(
-                "blade loading where the linear one is at its limit",
-                ComparedWith.CLOSED_FORM,
-                Sources.OWN_FORMULATION.at("1 - 35/512 of the limit: the bend at its middle"))
+        Sources.OWN_FORMULATION
+            .at("1 - 35/512 of the limit: the bend at its middle")
+            .closedForm("blade loading where the linear one is at its limit", "CT/s", "1")
             .near(
                 0.16 * (1 - 35.0 / 512),
                 1e-12,
@@ -159,22 +135,18 @@ public final class Hover implements Topic {
     double area = Math.PI * Math.pow(numbers.si(Rotor.RADIUS), 2);
     double hover = numbers.si(Rotor.SOLIDITY) * 0.01 / 8 * 1.225 * area * Math.pow(tip, 3);
     checks.add(
-        power(
-                "profile power in hover",
-                ComparedWith.CLOSED_FORM,
-                Obtained.COMPUTED,
-                Sources.LEISHMAN.at("chapter 2: (s cd0 / 8) rho A Vtip^3"))
+        Sources.LEISHMAN
+            .at("chapter 2: (s cd0 / 8) rho A Vtip^3")
+            .closedForm("profile power in hover", "power", "kW")
             .near(
                 hover / 1000,
                 1e-9,
                 rotor.bladeDrag().profilePower(1.225, tip, 0, 0.07) / 1000,
                 "Rounding."));
     checks.add(
-        power(
-                "profile power at mu = 0.2",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.FROM_MEMORY,
-                Sources.LEISHMAN.at("chapter 5: 1 + 4.65 mu^2"))
+        Sources.LEISHMAN
+            .at("chapter 5: 1 + 4.65 mu^2")
+            .published("profile power at mu = 0.2", "power", "kW")
             .near(
                 hover * (1 + 4.65 * 0.04) / 1000,
                 1e-9,
@@ -182,11 +154,10 @@ public final class Hover implements Topic {
                 "Rounding."));
     for (double loading : new double[] {0.02, 0.14}) {
       checks.add(
-          power(
-                  "profile power in hover at a blade loading of " + loading,
-                  ComparedWith.SECOND_METHOD,
-                  Obtained.FROM_MEMORY,
-                  Sources.BAILEY)
+          Sources.BAILEY
+              .secondMethod(
+                  "profile power in hover at a blade loading of " + loading, "power", "kW")
+              .as(Obtained.FROM_MEMORY)
               .near(
                   (hover + 0.03 * 1.225 * area * Math.pow(tip, 3) * polarTorque(loading)) / 1000,
                   1e-9,
@@ -194,22 +165,19 @@ public final class Hover implements Topic {
                   "The published polar along a blade of ideal twist, by quadrature; rounding."));
     }
     checks.add(
-        power(
-                "induced power with no losses in the inflow",
-                ComparedWith.CLOSED_FORM,
-                Obtained.FROM_MEMORY,
-                Sources.LEISHMAN.at("chapter 2: k T v, k = 1.15"))
+        Sources.LEISHMAN
+            .at("chapter 2: k T v, k = 1.15")
+            .closedForm("induced power with no losses in the inflow", "power", "kW")
+            .as(Obtained.FROM_MEMORY)
             .near(
                 1.15 * 6000 * 7 / 1000,
                 1e-9,
                 rotor.thrustPower(6000, 0, 7, 0, 0) / 1000,
                 "Rounding."));
     checks.add(
-        power(
-                "induced power with all losses in a measured inflow",
-                ComparedWith.CLOSED_FORM,
-                Obtained.COMPUTED,
-                Sources.MECHANICS.at("T (V + v): the losses are counted once"))
+        Sources.MECHANICS
+            .at("T (V + v): the losses are counted once")
+            .closedForm("induced power with all losses in a measured inflow", "power", "kW")
             .near(
                 6000 * (-4.0 + 10) / 1000,
                 1e-9,
@@ -277,15 +245,6 @@ public final class Hover implements Topic {
   private static double integral(UnivariateFunction function, double from, double to) {
     return new IterativeLegendreGaussIntegrator(8, 1e-14, 1e-15)
         .integrate(100_000, function, from, to);
-  }
-
-  private static Question bladeLoading(String name, ComparedWith comparedWith, Source source) {
-    return new Question(name, "CT/s", "1", comparedWith, Obtained.COMPUTED, source);
-  }
-
-  private static Question power(
-      String name, ComparedWith comparedWith, Obtained obtained, Source source) {
-    return new Question(name, "power", "kW", comparedWith, obtained, source);
   }
 
   private static Graph plot(Models models) {

@@ -3,8 +3,6 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.inflow.MomentumTheory;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -17,6 +15,8 @@ import java.util.stream.IntStream;
 
 /** Momentum theory in level and inclined flow, its roots found by three libraries. */
 public final class InclinedFlow implements Topic {
+
+  private static final Prose TEXT = Prose.of(InclinedFlow.class);
 
   private static final double[] EDGEWISE = Grid.spaced(0.05, 6, 24);
   private static final double[] CLIMB = Grid.spaced(0, 5, 21);
@@ -47,12 +47,7 @@ public final class InclinedFlow implements Topic {
       double[] x = part.numbers("edgewise_over_vh");
       double[] z = part.numbers("axial_over_vh");
       checks.addAll(
-          new TableCheck(
-                  branch + " flow",
-                  "1",
-                  ComparedWith.PUBLISHED_VALUE,
-                  Obtained.COMPUTED,
-                  Sources.MOMENTUM_THEORY)
+          new TableCheck(branch + " flow", "1", Obtained.COMPUTED, Sources.MOMENTUM_THEORY)
               .of(
                   part,
                   "induced_over_vh",
@@ -116,26 +111,13 @@ public final class InclinedFlow implements Topic {
                 "The number of roots is counted on a grid of axial speeds 2e-5 apart, beside the"
                     + " corner z = -1.7547; the range with three is as wide as the distance from the"
                     + " corner to the power 3/2."));
-    return new Section(
+    return TEXT.section(
         "inclined-flow",
-        "Level and inclined flow",
         List.of(
-            "With edgewise speed x the momentum equation v sqrt(x^2 + (z + v)^2) = 1 becomes a"
-                + " quartic. The library iterates on it branch by branch; here all roots are found"
-                + " anew by Laguerre's method (Hipparchus) and as eigenvalues of the companion"
-                + " matrix (EJML).",
-            "Below x = 0.6204 the equation has three roots over part of the descent. No flow has"
-                + " three induced velocities at once: that is where momentum theory ends and the"
-                + " models of the next sections begin.",
-            "Reference data: " + String.join(" ", table.origin())),
-        List.of(
-            new Figure(
-                "inclined",
-                "Induced velocity against edgewise speed at five axial speeds",
-                "Lines: the library's momentum theory, each labelled with its axial speed. Circles:"
-                    + " values computed from the formula with 50 digits.",
-                () -> plot(models, table.where("branch", b -> !b.equals("axial"))))),
-        checks);
+            TEXT.figure(
+                "inclined", () -> plot(models, table.where("branch", b -> !b.equals("axial"))))),
+        checks,
+        table);
   }
 
   private static double singleRoot(Models models, Solver solver) {
@@ -198,12 +180,11 @@ public final class InclinedFlow implements Topic {
   }
 
   private static Question closedForm(String name, String quantity) {
-    return new Question(
-        name, quantity, "1", ComparedWith.CLOSED_FORM, Obtained.COMPUTED, Sources.MOMENTUM_THEORY);
+    return Sources.MOMENTUM_THEORY.closedForm(name, quantity, "1");
   }
 
   private static Question secondMethod(Source source, String name, String quantity) {
-    return new Question(name, quantity, "1", ComparedWith.SECOND_METHOD, Obtained.COMPUTED, source);
+    return source.secondMethod(name, quantity, "1");
   }
 
   private static Graph plot(Models models, ReferenceTable table) {

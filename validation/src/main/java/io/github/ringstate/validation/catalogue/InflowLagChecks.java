@@ -7,16 +7,16 @@ import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
-import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The lag of the induced velocity, and the thrust overshoot that it causes. */
 public final class InflowLagChecks implements Topic {
+
+  private static final Prose TEXT = Prose.of(InflowLagChecks.class);
 
   private static final double RISE = 0.1;
 
@@ -30,13 +30,11 @@ public final class InflowLagChecks implements Topic {
       Rotor rotor = models.rotor(craft.numbers());
       double vh = 8;
       checks.add(
-          new Question(
+          Sources.CARPENTER
+              .published(
                   "hover time constant of the inflow, " + craft.name(),
                   "time constant over R / vh",
-                  "1",
-                  ComparedWith.PUBLISHED_VALUE,
-                  Obtained.FROM_MEMORY,
-                  Sources.CARPENTER)
+                  "1")
               .near(
                   0.637 / 3,
                   0.0001,
@@ -46,13 +44,12 @@ public final class InflowLagChecks implements Topic {
     }
     Rotor held = models.rotor(DemoCraft.TRAINER.numbers());
     checks.add(
-        new Question(
+        Sources.OWN_FORMULATION
+            .at("mass flow not below 1 hover unit; assumed")
+            .closedForm(
                 "time constant where no mean flow passes the disc",
                 "time constant over R / vh",
-                "1",
-                ComparedWith.CLOSED_FORM,
-                Obtained.COMPUTED,
-                Sources.OWN_FORMULATION.at("mass flow not below 1 hover unit; assumed"))
+                "1")
             .near(
                 0.637 * 4 / 3 / 2,
                 1e-9,
@@ -60,13 +57,10 @@ public final class InflowLagChecks implements Topic {
                 "The model's own bound, which has no source; the check holds it where it is."));
     double solid = models.dynamicInflow().uniformMass();
     checks.add(
-        new Question(
-                "apparent mass beside that of the three-state theory",
-                "mass over rho pi R^3",
-                "1",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.FROM_MEMORY,
-                Sources.PITT_PETERS.at("M11 = 8 / (3 pi)"))
+        Sources.PITT_PETERS
+            .at("M11 = 8 / (3 pi)")
+            .published(
+                "apparent mass beside that of the three-state theory", "mass over rho pi R^3", "1")
             .near(
                 8 / (3 * Math.PI),
                 0.001,
@@ -84,44 +78,18 @@ public final class InflowLagChecks implements Topic {
               return Math.abs(rotor.inflowLag().time(8 * x, 8 * (z + v), 8 * v, 8) / other - 1);
             });
     checks.add(
-        new Question(
-                "time constant in level flight and climb",
-                "largest relative error",
-                "1",
-                ComparedWith.SECOND_METHOD,
-                Obtained.FROM_MEMORY,
-                Sources.PITT_PETERS.at("first row: M11 R / (2 Vm)"))
+        Sources.PITT_PETERS
+            .at("first row: M11 R / (2 Vm)")
+            .secondMethod("time constant in level flight and climb", "largest relative error", "1")
+            .as(Obtained.FROM_MEMORY)
             .atMost(
                 0.02,
                 worst,
                 "2 per cent: the smooth lower bound on the mass flow, which in momentum theory"
                     + " falls to 1.5 hover units near x = 1."));
     overshoot(models, checks);
-    return new Section(
-        "inflow-lag",
-        "Inflow lag and thrust overshoot",
-        List.of(
-            "The air about the rotor has to be set in motion. Carpenter and Fridovich gave it the"
-                + " mass of 63.7 per cent of the sphere about the rotor, which is a time constant of"
-                + " 0.212 R / vh in hover; Pitt and Peters' theory has "
-                + String.format(java.util.Locale.ROOT, "%.4f", solid / 4)
-                + " R / vh with the same mass.",
-            "After a quick rise of collective the thrust overshoots until the induced velocity has"
-                + " followed. NACA TN 3044 says of its own calculation: \"the calculated"
-                + " thrust-coefficient overshoots are about 10 percent greater than those obtained"
-                + " experimentally\". The measured numbers are not at hand, so no check can be made"
-                + " against them. What is checked is that the library's linear lag gives the same"
-                + " overshoot as that report's equation, and by that statement both are expected to"
-                + " be about a tenth too large."),
-        List.of(
-            new Figure(
-                "overshoot",
-                "Thrust after a rise of collective by 4 degrees in a tenth of a second",
-                "Rotor of the trainer held fixed at sea level. Both equations overshoot alike;"
-                    + " without lag there is none. By the statement in NACA TN 3044 a measured"
-                    + " overshoot would be about a tenth smaller than a calculated one.",
-                () -> plot(models))),
-        checks);
+    return TEXT.with("pittPeters", String.format(Locale.ROOT, "%.4f", solid / 4))
+        .section("inflow-lag", List.of(TEXT.figure("overshoot", () -> plot(models))), checks);
   }
 
   private static void overshoot(Models models, List<Check> checks) {
@@ -129,13 +97,13 @@ public final class InflowLagChecks implements Topic {
       ThrustResponse response = response(models, rise);
       double reference = reference(rise);
       checks.add(
-          new Question(
+          Sources.CARPENTER
+              .at("m dv/dt = T - 2 rho A v^2")
+              .secondMethod(
                   "thrust overshoot after a rise of collective by " + Math.round(rise) + " degrees",
                   "greatest over final thrust, less 1",
-                  "1",
-                  ComparedWith.SECOND_METHOD,
-                  Obtained.FROM_MEMORY,
-                  Sources.CARPENTER.at("m dv/dt = T - 2 rho A v^2"))
+                  "1")
+              .as(Obtained.FROM_MEMORY)
               .near(
                   reference,
                   0.07 * reference,

@@ -12,8 +12,6 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -29,6 +27,8 @@ import java.util.Map;
 
 /** Error against step and tolerance, event times, and the cost of a given accuracy. */
 public final class Integrators implements Topic {
+
+  private static final Prose TEXT = Prose.of(Integrators.class);
 
   private static final Map<Method, Pen> LINES =
       Map.of(
@@ -53,13 +53,8 @@ public final class Integrators implements Topic {
     for (Method method : Method.values()) {
       if (method.order() > 0) {
         checks.add(
-            new Question(
-                    "order of " + method.label(),
-                    "slope of log error against log step",
-                    "1",
-                    ComparedWith.PUBLISHED_VALUE,
-                    Obtained.FROM_MEMORY,
-                    Sources.HAIRER)
+            Sources.HAIRER
+                .published("order of " + method.label(), "slope of log error against log step", "1")
                 .near(
                     method.order(),
                     0.35,
@@ -88,42 +83,13 @@ public final class Integrators implements Topic {
       }
     }
     flights(models, checks);
-    return new Section(
+    return TEXT.section(
         "integrators",
-        "Numerical quality",
         List.of(
-            "Three problems with closed forms are solved with the integrators that fly encounters"
-                + " precisely: a fall with drag by the square of speed, a harmonic oscillator with an event at"
-                + " every passage through zero, and a ball that keeps four fifths of its speed at"
-                + " each contact. Cost is counted in evaluations of the right-hand side, which is"
-                + " the same on every machine.",
-            "A whole encounter, with all its events, is then flown at several tolerances. There is"
-                + " no closed form for it; the yardstick is the other integrator at the finest"
-                + " tolerance."),
-        List.of(
-            new Figure(
-                "order",
-                "Error against step, harmonic oscillator over ten seconds",
-                "Fixed steps. Thin lines have the slopes 4, 5 and 8.",
-                Integrators::orders),
-            new Figure(
-                "tolerance",
-                "Error against tolerance, fall with drag",
-                "Steps chosen by tolerance. Thin line: error equal to tolerance.",
-                Integrators::tolerances),
-            new Figure(
-                "cost",
-                "Cost of accuracy, fall with drag",
-                "Evaluations of the right-hand side against error; lower left is better. The"
-                    + " classical method with fixed steps, the others with steps by tolerance.",
-                Integrators::costs),
-            new Figure(
-                "flight-cost",
-                "Cost of accuracy, a whole encounter of the trainer",
-                "Error of the altitude loss of a forward recovery after 1 s against evaluations of"
-                    + " the equations of motion, for the library's integrator at tolerances from"
-                    + " 1e-4 to 1e-10. A hundredth of a foot is far below what the model can mean.",
-                () -> flightCosts(models))),
+            TEXT.figure("order", Integrators::orders),
+            TEXT.figure("tolerance", Integrators::tolerances),
+            TEXT.figure("cost", Integrators::costs),
+            TEXT.figure("flight-cost", () -> flightCosts(models))),
         checks);
   }
 
@@ -159,25 +125,18 @@ public final class Integrators implements Topic {
     double standard = loss(models, Simulator.precise(), new Forward());
     Source source = Sources.EXTRAPOLATION.at("tolerance 1e-12");
     checks.add(
-        new Question(
-                "altitude loss of a whole encounter",
-                "difference to the yardstick",
-                "ft",
-                ComparedWith.SECOND_METHOD,
-                Obtained.COMPUTED,
-                source)
+        source
+            .secondMethod("altitude loss of a whole encounter", "difference to the yardstick", "ft")
             .atMost(
                 1e-4,
                 Math.abs(standard - yardstick),
                 "A ten-thousandth of a foot, far below any meaning of the model."));
     checks.add(
-        new Question(
+        source
+            .secondMethod(
                 "altitude loss of a whole encounter by the fast propagator",
                 "difference to the yardstick",
-                "ft",
-                ComparedWith.SECOND_METHOD,
-                Obtained.COMPUTED,
-                source)
+                "ft")
             .atMost(
                 0.01,
                 Math.abs(loss(models, Simulator.fast(), new Forward()) - yardstick),
@@ -185,13 +144,13 @@ public final class Integrators implements Topic {
     Counting counting = new Counting(new Forward());
     loss(models, Simulator.precise(), counting);
     checks.add(
-        new Question(
+        Sources.REQUIREMENT
+            .at("a bound on cost, in evaluations")
+            .commonPractice(
                 "cost of a whole encounter at the library's tolerance",
                 "evaluations in the recovery",
-                "1",
-                ComparedWith.COMMON_PRACTICE,
-                Obtained.COMPUTED,
-                Sources.REQUIREMENT.at("a bound on cost, in evaluations"))
+                "1")
+            .as(Obtained.COMPUTED)
             .within(
                 100,
                 20_000,
@@ -242,8 +201,7 @@ public final class Integrators implements Topic {
   }
 
   private static Question exact(String name, String quantity) {
-    return new Question(
-        name, quantity, "1", ComparedWith.CLOSED_FORM, Obtained.COMPUTED, Sources.MECHANICS);
+    return Sources.MECHANICS.closedForm(name, quantity, "1");
   }
 
   private static Graph orders() {

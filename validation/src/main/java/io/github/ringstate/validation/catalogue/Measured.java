@@ -1,6 +1,5 @@
 package io.github.ringstate.validation.catalogue;
 
-import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Source;
@@ -41,13 +40,10 @@ record Measured(double value, double uncertainty, String unit, String why, Strin
 
   /** Asks the library for something that the value bounds, in another unit. */
   Question question(String name, String quantity, String otherUnit, Source source) {
-    return new Question(
-            name,
-            quantity,
-            otherUnit,
-            ComparedWith.PUBLISHED_VALUE,
-            Obtained.PRINTED,
-            source.at(statement))
+    return source
+        .at(statement)
+        .published(name, quantity, otherUnit)
+        .as(Obtained.PRINTED)
         .validation();
   }
 

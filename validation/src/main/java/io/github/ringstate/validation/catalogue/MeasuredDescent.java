@@ -6,7 +6,6 @@ import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
@@ -115,13 +114,9 @@ final class MeasuredDescent {
   }
 
   private static Question question(String name, String quantity) {
-    return new Question(
-            name,
-            quantity,
-            "1",
-            ComparedWith.PUBLISHED_VALUE,
-            Obtained.TRANSCRIBED,
-            Sources.CASTLES_GRAY)
+    return Sources.CASTLES_GRAY
+        .published(name, quantity, "1")
+        .as(Obtained.TRANSCRIBED)
         .validation();
   }
 

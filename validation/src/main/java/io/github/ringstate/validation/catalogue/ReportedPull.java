@@ -11,9 +11,6 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
-import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
@@ -21,6 +18,8 @@ import java.util.List;
 
 /** Power pulled late on an approach: what it takes to meet an official report. */
 public final class ReportedPull implements Topic {
+
+  private static final Prose TEXT = Prose.of(ReportedPull.class);
 
   private static final Source REPORT =
       new Source(
@@ -64,43 +63,16 @@ public final class ReportedPull implements Topic {
                     + " hover, and the model stops the sink half way down. The report's figures at"
                     + " 100 ft are met with any form of the model; whether the ground is, the power"
                     + " to spare decides.");
-    return new Section(
+    return TEXT.section(
         "reported-pull",
-        "Power pulled late: a reported case",
-        List.of(
-            "An official report has a heavy twin at 240 ft with 32 kt and 1,000 ft/min, the nose up"
-                + " 20 degrees, and at 100 ft with torque at 115 per cent and 1,800 ft/min, not"
-                + " arrested. When power was pulled, when the nose came down and how much power a"
-                + " hover would have left, is not known here. The demo craft `heavy` is flown through"
-                + " the first point, its drive train good for the torque; the height of the pull is"
-                + " found such that the sink at 100 ft is that of the report.",
-            "The pull then comes at 160 to 185 ft, and torque at 100 ft is 105 to 114 per cent, as"
-                + " reported. With the nose kept up no height is left with up to 12 per cent of power"
-                + " to spare over the hover; with up to 8 per cent if the ring goes at once and takes"
-                + " no losses; with up to 20 per cent if losses are twice those of the hover and the"
-                + " ring lasts twice as long. If the nose comes down at 5 kt, 9 ft, 52 ft and nothing"
-                + " are left without any power to spare. No form is excluded by this case; power to"
-                + " spare and the nose decide, and both are not known."),
-        List.of(
-            new Figure(
-                "reported-pull",
-                "Height left against power to spare",
-                "Height at which the sink stops, zero for the ground. Power to spare over the hover"
-                    + " at 100 per cent torque; 115 per cent is pulled. Thick: the model. Dashed: no"
-                    + " losses of the ring, which goes at once. Dotted: twice the losses and twice"
-                    + " the time.",
-                () -> plot(models))),
+        List.of(TEXT.figure("reported-pull", () -> plot(models))),
         List.of(small, ample));
   }
 
   private static Question question(String spare) {
-    return new Question(
-            "height left after the reported pull, " + spare + " per cent to spare",
-            "height",
-            "ft",
-            ComparedWith.PUBLISHED_VALUE,
-            Obtained.FROM_MEMORY,
-            REPORT)
+    return REPORT
+        .published(
+            "height left after the reported pull, " + spare + " per cent to spare", "height", "ft")
         .validation();
   }
 

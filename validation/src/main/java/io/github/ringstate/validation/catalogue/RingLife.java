@@ -3,9 +3,6 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
-import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import java.util.List;
@@ -15,6 +12,8 @@ import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
 /** How the ring of the model deepens and dissolves. */
 public final class RingLife implements Topic {
+
+  private static final Prose TEXT = Prose.of(RingLife.class);
 
   private static final double DISSOLVING = 3.6;
   private static final double DEEPENING = 0.2;
@@ -44,33 +43,16 @@ public final class RingLife implements Topic {
                 1e-7,
                 after(memory, -1.2, -0.55, 0.3),
                 "ds/dt = (z + b - s) / t with t = 0.2 R/vh and b = 0.02; the integrator's 1e-10.");
-    return new Section(
+    return TEXT.section(
         "ring-life",
-        "How long the ring lasts",
-        List.of(
-            "The ring deepens at once and dissolves slowly. No measurement of the time was found, so"
-                + " what is proven here is only that the library solves what its documentation says."
-                + " Model rotors in water tanks shed rings every 20 to 50 revolutions, 4.4 to 10.9"
-                + " R/vh of a light helicopter; that is an interval and not the life of a ring, and"
-                + " the default of 3.6 R/vh is assumed."),
-        List.of(
-            new Figure(
-                "ring-life",
-                "A ring after its flow",
-                "The axial speed rises from -1.2 to -0.3 at once. Thick: the axial speed of the"
-                    + " steady flow whose ring is there.",
-                () -> plot(memory))),
+        List.of(TEXT.figure("ring-life", () -> plot(memory))),
         List.of(dissolves, deepens));
   }
 
   private static Question question(String name, String quantity) {
-    return new Question(
-        name,
-        quantity,
-        "1",
-        ComparedWith.CLOSED_FORM,
-        Obtained.COMPUTED,
-        Sources.MECHANICS.at("exact solution of a first-order lag"));
+    return Sources.MECHANICS
+        .at("exact solution of a first-order lag")
+        .closedForm(name, quantity, "1");
   }
 
   /** The level after a time at one axial speed, the ring feeding itself in full. */

@@ -6,10 +6,6 @@ import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
-import io.github.ringstate.validation.check.Obtained;
-import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +13,8 @@ import java.util.Locale;
 
 /** What thrust takes of power in vertical descent, losses included. */
 public final class RingPower implements Topic {
+
+  private static final Prose TEXT = Prose.of(RingPower.class);
 
   private static final double FACTOR = 1.15;
   private static final double[] WITHIN = {-0.5, -1.0, -1.45};
@@ -33,13 +31,12 @@ public final class RingPower implements Topic {
       double quartic = models.quartic(FACTOR).total(0, at);
       double segments = models.twoSegment(FACTOR).total(0, at);
       Check check =
-          new Question(
+          Sources.LEISHMAN
+              .at("chapter 2: between the quartic and the two-segment fit")
+              .published(
                   String.format(Locale.ROOT, "total inflow with its losses at z = %.2f", at),
                   "power of thrust over T vh",
-                  "1",
-                  ComparedWith.PUBLISHED_VALUE,
-                  Obtained.FROM_MEMORY,
-                  Sources.LEISHMAN.at("chapter 2: between the quartic and the two-segment fit"))
+                  "1")
               .calibration()
               .within(
                   Math.min(quartic, segments),
@@ -65,42 +62,16 @@ public final class RingPower implements Topic {
     double share = ring.lossShare(x, z);
     double losses = (1 - share) * ring.induced(x, z) + share;
     checks.add(
-        new Question(
-                "power of thrust in a flown descent at z = -1",
-                "power over T vh",
-                "1",
-                ComparedWith.CLOSED_FORM,
-                Obtained.COMPUTED,
-                Sources.OWN_FORMULATION.at("z + v + (k - 1) [(1 - s) v + g s], g = 1"))
+        Sources.OWN_FORMULATION
+            .at("z + v + (k - 1) [(1 - s) v + g s], g = 1")
+            .closedForm("power of thrust in a flown descent at z = -1", "power over T vh", "1")
             .near(
                 z + ring.induced(x, z) + (FACTOR - 1) * losses,
                 1e-6,
                 (descent.loads().rotorPower() - descent.loads().profilePower()) / (thrust * own),
                 "Steady flight, so the induced velocity is the model's; the trim's 1e-9."));
-    return new Section(
-        "ring-power",
-        "Power in vertical descent",
-        List.of(
-            "The ring-state model's axial curve begins at the ideal hover, so it does not hold the"
-                + " losses that a non-uniform flow adds there. In the ring they are taken to keep"
-                + " their size of the hover (g = 1), as they do in the quartic fit, where the"
-                + " induced power factor is added; in the two-segment fit it is a factor, and they"
-                + " grow. The choice was made together with the total inflow of the exit, between"
-                + " these fits and the reported runaway: a calibration.",
-            "The measured rotor had no twist and was held in a tunnel. At constant thrust it takes"
-                + " less power than in the hover down to z = -1.5. The model takes more than that"
-                + " from z = -0.8 on: the fold that lets the sink run away is in its power as well."
-                + " Power needed in the developed ring is therefore rather too high than too low."),
-        List.of(
-            new Figure(
-                "ring-power",
-                "Power of thrust over that in the hover",
-                "Constant thrust, profile power left out. Circles: a model rotor without twist,"
-                    + " torque over that in the hover of the same run. The fits and the model at an"
-                    + " induced power factor of 1.15; thin: the model's mean inflow alone, without"
-                    + " losses in the ring.",
-                () -> plot(models))),
-        checks);
+    return TEXT.section(
+        "ring-power", List.of(TEXT.figure("ring-power", () -> plot(models))), checks);
   }
 
   /** Power of thrust over T vh with the model's losses. */

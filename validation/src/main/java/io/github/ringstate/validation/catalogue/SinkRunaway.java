@@ -6,9 +6,6 @@ import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
-import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
@@ -19,6 +16,8 @@ import java.util.stream.IntStream;
 
 /** The runaway of the rate of descent at constant collective. */
 public final class SinkRunaway implements Topic {
+
+  private static final Prose TEXT = Prose.of(SinkRunaway.class);
 
   private static final Source REQUIRED =
       Sources.REQUIREMENT.at(
@@ -57,47 +56,26 @@ public final class SinkRunaway implements Topic {
       worst = Math.max(worst, Math.abs(ring.sink()[i] - again.sink()[i]));
     }
     checks.add(
-        new Question(
+        Sources.EXTRAPOLATION
+            .secondMethod(
                 "the runaway by another integrator",
                 "largest difference of the rate of descent over 60 s",
-                "ft/min",
-                ComparedWith.SECOND_METHOD,
-                Obtained.COMPUTED,
-                Sources.EXTRAPOLATION)
+                "ft/min")
             .atMost(
                 0.01,
                 Unit.FOOT_PER_MINUTE.fromSi(worst),
                 "Both integrators run at 1e-9 or finer; an unstable flow enlarges their errors."));
     checks.add(
-        new Question(
-                "no fold, no runaway: smooth momentum theory",
-                "-z at the end",
-                "1",
-                ComparedWith.CLOSED_FORM,
-                Obtained.COMPUTED,
-                Sources.MOMENTUM_THEORY.at("without d(z + v)/dz < 0 a descent has one steady rate"))
+        Sources.MOMENTUM_THEORY
+            .at("without d(z + v)/dz < 0 a descent has one steady rate")
+            .closedForm("no fold, no runaway: smooth momentum theory", "-z at the end", "1")
             .within(
                 0.1,
                 1.0,
                 smooth.settled(),
                 "With the same collective a damped rotor settles at a slow descent."));
-    return new Section(
-        "runaway",
-        "Runaway of the rate of descent",
-        List.of(
-            "From a hover the collective is lowered by about a degree and left alone. In flight the"
-                + " rate of descent then grows of itself once the ring state is entered. The figures"
-                + " the model is required to give are of the right order by what is reported, but no"
-                + " published time history was at hand; they are marked as what they are, common"
-                + " practice without a source."),
-        List.of(
-            new Figure(
-                "runaway",
-                "Rate of descent at constant collective, trainer",
-                "The same lowering of collective with two inflow models. Shaded: 400 to 2,000"
-                    + " ft/min, to be crossed within 4 to 10 s.",
-                () -> plot(ring, smooth))),
-        checks);
+    return TEXT.section(
+        "runaway", List.of(TEXT.figure("runaway", () -> plot(ring, smooth))), checks);
   }
 
   private static Descent descent(Models models, InflowModel inflow) {
@@ -105,9 +83,7 @@ public final class SinkRunaway implements Topic {
   }
 
   private static Question required(String name, String quantity, String unit) {
-    return new Question(
-            name, quantity, unit, ComparedWith.COMMON_PRACTICE, Obtained.FROM_MEMORY, REQUIRED)
-        .calibration();
+    return REQUIRED.commonPractice(name, quantity, unit).calibration();
   }
 
   private static Graph plot(Descent ring, Descent smooth) {

@@ -1,7 +1,6 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Source;
@@ -14,12 +13,10 @@ import java.util.List;
  *
  * @param name what the checks are called
  * @param unit the column's unit
- * @param comparedWith what the library is compared with
  * @param obtained how the file's numbers were obtained
  * @param source where they come from
  */
-record TableCheck(
-    String name, String unit, ComparedWith comparedWith, Obtained obtained, Source source) {
+record TableCheck(String name, String unit, Obtained obtained, Source source) {
 
   private static final String WHY =
       "The budget stands in the reference file: the rounding of the numbers in it, no more.";
@@ -37,6 +34,6 @@ record TableCheck(
   }
 
   private Question question(String quantity) {
-    return new Question(name + ": " + quantity, quantity, unit, comparedWith, obtained, source);
+    return source.published(name + ": " + quantity, quantity, unit).as(obtained);
   }
 }

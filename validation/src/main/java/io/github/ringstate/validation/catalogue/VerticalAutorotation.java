@@ -7,10 +7,7 @@ import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
-import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
 import java.util.ArrayList;
@@ -19,6 +16,8 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 
 /** Ideal and real vertical autorotation. */
 public final class VerticalAutorotation implements Topic {
+
+  private static final Prose TEXT = Prose.of(VerticalAutorotation.class);
 
   private static final double[] AXIAL = {-1.6, -1.7, -1.71, -1.75, -1.8, -1.85, -1.9};
   private static final double[] DRAG = {1.56, 1.384, 1.368, 1.306, 1.235, 1.169, 1.108};
@@ -31,13 +30,9 @@ public final class VerticalAutorotation implements Topic {
     List<Check> checks = new ArrayList<>();
     Source chapter12 = Sources.LEISHMAN.at("chapter 12: CD = 1.25 predicts Vd/vh = 1.79");
     checks.add(
-        new Question(
-                "disc drag coefficient at z = -1.79",
-                "CD",
-                "1",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.PRINTED,
-                chapter12)
+        chapter12
+            .published("disc drag coefficient at z = -1.79", "CD", "1")
+            .as(Obtained.PRINTED)
             .near(
                 1.25,
                 0.009,
@@ -48,48 +43,33 @@ public final class VerticalAutorotation implements Topic {
       worst = Math.max(worst, Math.abs(Autorotation.discDragCoefficient(AXIAL[i]) - DRAG[i]));
     }
     checks.add(
-        new Question(
-                "disc drag coefficient 4 / z^2 at seven speeds",
-                "largest error of CD",
-                "1",
-                ComparedWith.CLOSED_FORM,
-                Obtained.COMPUTED,
-                chapter12.at("chapter 12: CD = 4 / (Vd/vh)^2"))
+        chapter12
+            .at("chapter 12: CD = 4 / (Vd/vh)^2")
+            .closedForm("disc drag coefficient 4 / z^2 at seven speeds", "largest error of CD", "1")
             .atMost(0.0026, worst, "Values given with three or four digits, 1.56 the shortest."));
     double ideal = Autorotation.axialSpeed(models.ring(), 0).orElse(Double.NaN);
     Source johnson =
         Sources.MOMENTUM_THEORY.at("section 3: autorotation at z = -1.7 to -1.9, CD 1.1 to 1.3");
     checks.add(
-        new Question(
-                "ideal autorotation of the ring-state model",
-                "z where z + v = 0",
-                "1",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.FROM_MEMORY,
-                johnson)
+        johnson
+            .published("ideal autorotation of the ring-state model", "z where z + v = 0", "1")
             .calibration()
             .within(-1.9, -1.7, ideal, "Published range for real rotors."));
     checks.add(
-        new Question(
-                "disc drag coefficient of the ring-state model's ideal autorotation",
-                "CD",
-                "1",
-                ComparedWith.PUBLISHED_VALUE,
-                Obtained.FROM_MEMORY,
-                johnson)
+        johnson
+            .published(
+                "disc drag coefficient of the ring-state model's ideal autorotation", "CD", "1")
             .calibration()
             .within(1.1, 1.3, Autorotation.discDragCoefficient(ideal), "Published range."));
     for (Helicopter declared : DemoCraft.ALL) {
       Craft craft = Craft.of(models, declared, models.ring());
       double real = real(craft, models.ring());
       checks.add(
-          new Question(
+          johnson
+              .published(
                   "vertical autorotation of the demo craft " + declared.name(),
                   "z where the rotor takes no power",
-                  "1",
-                  ComparedWith.PUBLISHED_VALUE,
-                  Obtained.FROM_MEMORY,
-                  johnson)
+                  "1")
               .validation()
               .within(-1.9, -1.7, real, "Published range for real rotors.")
               .butDiffers(
@@ -104,24 +84,8 @@ public final class VerticalAutorotation implements Topic {
                       + " sink."));
     }
     checks.addAll(MeasuredAutorotation.checks(models));
-    return new Section(
-        "autorotation",
-        "Vertical autorotation",
-        List.of(
-            "In the ideal autorotation no mean flow passes through the disc. A real rotor needs a"
-                + " little upward flow to overcome the drag of its blades: T (z + v) vh plus profile"
-                + " power is zero. Descending at that speed a rotor has the drag of a disc with CD"
-                + " = 4 / z^2."),
-        List.of(
-            new Figure(
-                "autorotation-flow",
-                "Total inflow near autorotation",
-                "Total inflow w = z + v against axial speed. The ideal autorotation is where a"
-                    + " curve meets zero; real rotors autorotate a little below zero,"
-                    + " where the upward flow pays for their profile power. Vertical band: published"
-                    + " range -1.9 to -1.7.",
-                () -> plot(models))),
-        checks);
+    return TEXT.section(
+        "autorotation", List.of(TEXT.figure("autorotation-flow", () -> plot(models))), checks);
   }
 
   /** The axial speed, in hover units, at which thrust and profile power together are zero. */

@@ -5,9 +5,6 @@ import io.github.ringstate.inflow.TabulatedInflow;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
-import io.github.ringstate.validation.check.Figure;
-import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
@@ -18,6 +15,8 @@ import java.util.Locale;
 
 /** Every model against momentum theory and against each other, over the whole range. */
 public final class WholeRange implements Topic {
+
+  private static final Prose TEXT = Prose.of(WholeRange.class);
 
   private static final String ONE_PER_CENT =
       "Required of the model: within 1 per cent wherever momentum theory holds. The ring-state model"
@@ -102,28 +101,7 @@ public final class WholeRange implements Topic {
                 slopeError(models.quartic(1), new double[] {0}, Grid.spaced(-1.9, -0.1, 37)),
                 "Central differences with step 1e-5."));
     spread(models, checks);
-    return new Section(
-        "whole-range",
-        "All models over the whole range",
-        List.of(
-            "Momentum theory is the yardstick wherever it holds. In between, the fits are"
-                + " all there is, and they differ: at one axial speed the four published curves"
-                + " (quartic and two segments, each with induced power factor 1 and 1.15) span a"
-                + " range, and the ring-state model is held against that range at five axial"
-                + " speeds.",
-            "The ring-state model is not a fit to measured induced velocity. Its fold between z ="
-                + " -0.5 and -1.45 is placed so that the sink rate runs away as it does in flight;"
-                + " that asks for more inflow at the end of the fold than the mean curves show."
-                + " Where it leaves their range the check stays as a known difference."),
-        List.of(
-            new Figure(
-                "ratio",
-                "Induced velocity over that of momentum theory",
-                "The yardstick is the climb branch down to z = -2 (beyond z = 0 a continuation"
-                    + " without a slipstream behind it) and the windmill branch below. Bars at the"
-                    + " foot: the range for which each curve is published.",
-                () -> plot(models))),
-        checks);
+    return TEXT.section("whole-range", List.of(TEXT.figure("ratio", () -> plot(models))), checks);
   }
 
   private static void spread(Models models, List<Check> checks) {
@@ -138,14 +116,13 @@ public final class WholeRange implements Topic {
       double high = Arrays.stream(published).max().orElse(Double.NaN);
       double actual = models.ring().induced(0, z);
       Check check =
-          new Question(
+          Sources.LEISHMAN
+              .at("chapter 2: quartic, and Young's two segments; k 1 to 1.15")
+              .published(
                   String.format(
                       Locale.ROOT, "ring-state model among the published curves at z = %.2f", z),
                   "v",
-                  "1",
-                  ComparedWith.PUBLISHED_VALUE,
-                  Obtained.FROM_MEMORY,
-                  Sources.LEISHMAN.at("chapter 2: quartic, and Young's two segments; k 1 to 1.15"))
+                  "1")
               .calibration()
               .within(low, high, actual, "The span of the four published curves.");
       checks.add(z > -1.5 ? check : beyond(check, z));
@@ -188,18 +165,12 @@ public final class WholeRange implements Topic {
   }
 
   private static Question departure(String name) {
-    return new Question(
-        name + " is momentum theory",
-        "largest relative departure of v",
-        "1",
-        ComparedWith.CLOSED_FORM,
-        Obtained.COMPUTED,
-        Sources.MOMENTUM_THEORY);
+    return Sources.MOMENTUM_THEORY.closedForm(
+        name + " is momentum theory", "largest relative departure of v", "1");
   }
 
   private static Question second(String name, Source source) {
-    return new Question(
-        name, "largest error", "1", ComparedWith.SECOND_METHOD, Obtained.COMPUTED, source);
+    return source.secondMethod(name, "largest error", "1");
   }
 
   private static Graph plot(Models models) {

@@ -24,32 +24,12 @@ public record Question(
     Source source) {
 
   /**
-   * Asks for a verification.
-   *
-   * @param name one line that tells the check from all others
-   * @param quantity what is compared
-   * @param unit its unit; {@code 1} for a pure number
-   * @param comparedWith what the library is compared with
-   * @param obtained how the expected number came here
-   * @param source where it comes from
-   */
-  public Question(
-      String name,
-      String quantity,
-      String unit,
-      ComparedWith comparedWith,
-      Obtained obtained,
-      Source source) {
-    this(name, quantity, unit, CheckKind.VERIFICATION, comparedWith, obtained, source);
-  }
-
-  /**
    * The same question, to which numbers of the library were fitted or chosen.
    *
    * @return a calibration
    */
   public Question calibration() {
-    return of(CheckKind.CALIBRATION);
+    return of(CheckKind.CALIBRATION, obtained);
   }
 
   /**
@@ -58,7 +38,7 @@ public record Question(
    * @return a validation
    */
   public Question validation() {
-    return of(CheckKind.VALIDATION);
+    return of(CheckKind.VALIDATION, obtained);
   }
 
   /**
@@ -73,8 +53,18 @@ public record Question(
         && (obtained == Obtained.PRINTED || obtained == Obtained.TRANSCRIBED);
   }
 
-  private Question of(CheckKind newKind) {
-    return new Question(name, quantity, unit, newKind, comparedWith, obtained, source);
+  /**
+   * The same question, its expected number come by otherwise.
+   *
+   * @param how how the number came here
+   * @return the question
+   */
+  public Question as(Obtained how) {
+    return of(kind, how);
+  }
+
+  private Question of(CheckKind newKind, Obtained how) {
+    return new Question(name, quantity, unit, newKind, comparedWith, how, source);
   }
 
   /**

@@ -52,6 +52,59 @@ public record Source(String author, String title, String number, String year, St
     return !author.isEmpty() && !title.isEmpty() && !number.isEmpty();
   }
 
+  /**
+   * Asks for a value that the work states.
+   *
+   * @param name one line that tells the check from all others
+   * @param quantity what is compared
+   * @param unit its unit; {@code 1} for a pure number
+   * @return a verification by a number from memory, until it is said that it was read
+   */
+  public Question published(String name, String quantity, String unit) {
+    return ask(name, quantity, unit, ComparedWith.PUBLISHED_VALUE, Obtained.FROM_MEMORY);
+  }
+
+  /**
+   * Asks for what a formula of the work gives.
+   *
+   * @param name one line that tells the check from all others
+   * @param quantity what is compared
+   * @param unit its unit; {@code 1} for a pure number
+   * @return a verification by a number worked out anew
+   */
+  public Question closedForm(String name, String quantity, String unit) {
+    return ask(name, quantity, unit, ComparedWith.CLOSED_FORM, Obtained.COMPUTED);
+  }
+
+  /**
+   * Asks for what an independent method gives.
+   *
+   * @param name one line that tells the check from all others
+   * @param quantity what is compared
+   * @param unit its unit; {@code 1} for a pure number
+   * @return a verification by a number worked out anew
+   */
+  public Question secondMethod(String name, String quantity, String unit) {
+    return ask(name, quantity, unit, ComparedWith.SECOND_METHOD, Obtained.COMPUTED);
+  }
+
+  /**
+   * Asks for what the trade holds.
+   *
+   * @param name one line that tells the check from all others
+   * @param quantity what is compared
+   * @param unit its unit; {@code 1} for a pure number
+   * @return a verification by a number from memory
+   */
+  public Question commonPractice(String name, String quantity, String unit) {
+    return ask(name, quantity, unit, ComparedWith.COMMON_PRACTICE, Obtained.FROM_MEMORY);
+  }
+
+  private Question ask(
+      String name, String quantity, String unit, ComparedWith with, Obtained obtained) {
+    return new Question(name, quantity, unit, CheckKind.VERIFICATION, with, obtained, this);
+  }
+
   private static String joined(Stream<String> parts) {
     return parts.filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
   }

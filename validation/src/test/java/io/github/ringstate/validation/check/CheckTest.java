@@ -7,13 +7,7 @@ import org.junit.jupiter.api.Test;
 class CheckTest {
 
   private static final Question QUESTION =
-      new Question(
-          "name",
-          "quantity",
-          "1",
-          ComparedWith.CLOSED_FORM,
-          Obtained.COMPUTED,
-          new Source("author", "title", "", "1900", ""));
+      new Source("author", "title", "", "1900", "").closedForm("name", "quantity", "1");
 
   @Test
   void aValueWithinTheToleranceOrAtItsEdgePasses() {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.validation.check.Check;
-import io.github.ringstate.validation.check.ComparedWith;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -16,13 +15,9 @@ import org.junit.jupiter.api.Test;
 class ReportTest {
 
   private static final Question QUESTION =
-      new Question(
-          "a \"quoted\" <b>, with a comma",
-          "quantity",
-          "m",
-          ComparedWith.PUBLISHED_VALUE,
-          Obtained.PRINTED,
-          new Source("author", "title & more", "", "1900", "table <1>"));
+      new Source("author", "title & more", "", "1900", "table <1>")
+          .published("a \"quoted\" <b>, with a comma", "quantity", "m")
+          .as(Obtained.PRINTED);
 
   private static List<Section> sections(Check check) {
     return List.of(

@@ -9,7 +9,7 @@ import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.PilotOptions;
 import io.github.ringstate.instructor.option.RecoveriesOption;
-import io.github.ringstate.instructor.option.TableOutput;
+import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import java.io.OutputStream;
@@ -32,6 +32,8 @@ import picocli.CommandLine.Option;
       "",
       "Example: which of two ways out to brief for 300 ft, for pilots who look elsewhere",
       "  ringstate floor --height-ft 300 --recoveries forward,lateral --state distracted",
+      "and the sheet to brief from",
+      "  ringstate floor --height-ft 300 --format pdf --output floor.pdf",
       "",
       Caution.TEXT
     })
@@ -47,8 +49,9 @@ public final class FloorCommand implements Runnable {
       names = "--height-ft",
       paramLabel = "FT",
       description =
-          "Brief for this height above the ground at onset: which technique and why, how many would"
-              + " still have hit the ground, and the latest moment at which each technique works.")
+          "Brief for this height above the ground at onset: which technique and why, or not to fly"
+              + " below another height; how many would still have hit the ground, and the latest"
+              + " moment at which each technique works.")
   private @Nullable String height;
 
   @Mixin private final RecoveriesOption recoveries = new RecoveriesOption();
@@ -72,7 +75,7 @@ public final class FloorCommand implements Runnable {
   private String pilots = "";
 
   @Mixin private final PilotOptions chance = new PilotOptions();
-  @Mixin private final TableOutput output = new TableOutput();
+  @Mixin private final SheetOutput output = new SheetOutput();
 
   /**
    * Creates the command.
@@ -109,6 +112,7 @@ public final class FloorCommand implements Runnable {
         chance.disturbances(),
         new Pool(PilotOptions.pilots(pilots), chance.seed(), chance.models()),
         briefing.share(),
-        briefing.margin());
+        briefing.margin(),
+        briefing.groundShare());
   }
 }

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.report.Term;
+import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.sheets.message.Messages;
 import java.util.List;
 
@@ -20,17 +21,16 @@ interface FloorMessages {
 
   String nothingFlown();
 
-  String allOnTheGround();
+  String verdict(String order, String reason);
 
-  String mostOnTheGround(String way, String count);
+  String brief(String way);
 
-  String brief(
-      String way,
-      String count,
-      String others,
-      String moreThan,
-      String belowFloor,
-      AlikeFacts facts);
+  String briefed(String way, String count, String others, String belowFloor, AlikeFacts facts);
+
+  String doNotFly(String least);
+
+  String refused(
+      String way, String count, String limit, String wanted, boolean never, String margin);
 
   String count(String down, String pilots, String percent);
 
@@ -41,6 +41,10 @@ interface FloorMessages {
   String notEvenAtOnce();
 
   String orMore(String seconds);
+
+  List<Term> sheetHeading(Situation situation, FloorFacts facts);
+
+  List<Term> sheetDefinitions(FloorFacts facts);
 
   List<Term> definitions(FloorFacts facts, List<Term> states);
 

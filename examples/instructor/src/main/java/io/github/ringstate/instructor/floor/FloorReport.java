@@ -3,7 +3,6 @@ package io.github.ringstate.instructor.floor;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
-import io.github.ringstate.files.report.Report;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
@@ -12,6 +11,9 @@ import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotFacts;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.page.Page;
+import io.github.ringstate.sheets.page.PageSettings;
+import io.github.ringstate.sheets.page.Printable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,7 +26,7 @@ import java.util.Optional;
  * @param request what was asked for
  * @param blocks a table for each mass in each air
  */
-record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Report {
+record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Printable {
 
   FloorReport {
     blocks = List.copyOf(blocks);
@@ -38,6 +40,11 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Rep
   @Override
   public Sheet sheet(UnitSystem units) {
     return FloorSheet.of(this, units);
+  }
+
+  @Override
+  public Page page(PageSettings settings) {
+    return FloorPage.of(this, settings.units());
   }
 
   @Override
@@ -56,6 +63,7 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Rep
     facts.putAll(PilotFacts.of(approach));
     facts.put("share", Cell.given(request.share()));
     facts.put("margin_ft", Cell.given(Unit.FOOT, request.margin()));
+    facts.put("ground_share_limit", Cell.given(request.groundShare()));
     facts.put("briefed_height_ft", Cell.in(Unit.FOOT, request.briefed()));
     facts.put("clock", Cell.text(request.clock().label()));
     facts.putAll(PilotFacts.of(request.disturbances(), Optional.of(request.pool())));

@@ -27,6 +27,7 @@ import java.util.OptionalDouble;
  * @param pool the pilots
  * @param share the share that is to recover
  * @param margin height to be left below the lowest point, m
+ * @param groundShare the share of pilots on the ground above which no technique is briefed
  */
 record FloorRequest(
     List<Helicopter> loaded,
@@ -39,7 +40,8 @@ record FloorRequest(
     Disturbances disturbances,
     Pool pool,
     double share,
-    double margin) {
+    double margin,
+    double groundShare) {
 
   /** Halvings that the search for a latest moment takes at most. */
   private static final int HALVINGS = 6;

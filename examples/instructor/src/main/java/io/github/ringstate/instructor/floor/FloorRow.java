@@ -41,6 +41,17 @@ record FloorRow(
     return losses.loss(share).map(loss -> loss.plus(margin));
   }
 
+  /**
+   * The height at onset from which another share recovered with the margin.
+   *
+   * @param part the share, between 0 and 1
+   * @return the height, m, infinite if there is none
+   * @throws java.util.NoSuchElementException if nobody met the ring state
+   */
+  double heightFor(double part) {
+    return losses.loss(part).orElseThrow().value() + margin;
+  }
+
   /** The same height as the other models have it. */
   Optional<Quantile> modelsFloor() {
     return losses.modelsLoss(share).map(loss -> loss.plus(margin));

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.message.Words;
 import io.github.ringstate.study.Share;
@@ -11,12 +12,14 @@ import java.util.Optional;
 
 /**
  * What to brief for a height: the way out of the wake with which the fewest simulated pilots of one
- * state hit the ground.
+ * state hit the ground. Where more of them than a limit would, nothing is briefed but not to fly
+ * below the height that they need.
  *
  * @param height the height at onset, m
+ * @param limit the share of pilots on the ground above which no technique is briefed
  * @param ways the ways out, the fewest on the ground first; empty if nobody met the ring state
  */
-record HeightBriefing(double height, List<Way> ways) {
+record HeightBriefing(double height, double limit, List<Way> ways) {
 
   /**
    * A way out of the wake.
@@ -35,7 +38,7 @@ record HeightBriefing(double height, List<Way> ways) {
     ways = List.copyOf(ways);
   }
 
-  static HeightBriefing of(double height, List<FloorRow> rows) {
+  static HeightBriefing of(double height, double limit, List<FloorRow> rows) {
     List<Way> ways = new ArrayList<>();
     for (FloorRow row : rows) {
       Optional<Share> ground = row.losses().shareLosing(height);
@@ -47,7 +50,30 @@ record HeightBriefing(double height, List<Way> ways) {
     ways.sort(
         Comparator.comparingDouble((Way way) -> way.ground().value())
             .thenComparingDouble(way -> way.row().floor().orElseThrow().value()));
-    return new HeightBriefing(height, ways);
+    return new HeightBriefing(height, limit, ways);
+  }
+
+  /** Whether more pilots than the limit would hit the ground with every way out. */
+  boolean isRefused() {
+    return !ways.isEmpty() && ways.get(0).ground().value() > limit;
+  }
+
+  /** The share that is to recover for a technique to be briefed. */
+  private double wanted() {
+    return Math.max(ways.get(0).row().share(), 1 - limit);
+  }
+
+  /**
+   * The least height at onset from which the share recovered, and no more than the limit hit the
+   * ground, with any way out.
+   *
+   * @return the height, m, infinite if there is none
+   */
+  private double leastHeight() {
+    return ways.stream()
+        .mapToDouble(way -> way.row().heightFor(wanted()))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /** The ways that the model does not tell from the first. */
@@ -61,24 +87,62 @@ record HeightBriefing(double height, List<Way> ways) {
   /**
    * The briefing in words.
    *
+   * @param units the units to speak in
    * @return one sentence or two
    */
-  String text() {
+  String text(UnitSystem units) {
+    return ways.isEmpty()
+        ? FloorMessages.SAY.nothingFlown()
+        : FloorMessages.SAY.verdict(order(units), reason(units));
+  }
+
+  /**
+   * What to do, in a few words.
+   *
+   * @param units the units to speak in
+   * @return a technique to brief, a height not to fly below, or that there is neither
+   */
+  String order(UnitSystem units) {
     if (ways.isEmpty()) {
       return FloorMessages.SAY.nothingFlown();
     }
+    if (!isRefused()) {
+      return FloorMessages.SAY.brief(ways.get(0).name());
+    }
+    double least = leastHeight();
+    return FloorMessages.SAY.doNotFly(
+        Double.isInfinite(least) ? "" : units.needed(least) + " " + units.length().symbol());
+  }
+
+  /**
+   * Why, in one sentence or two.
+   *
+   * @param units the units to speak in
+   * @return how many would have hit the ground; nothing if nobody met the ring state
+   */
+  String reason(UnitSystem units) {
+    if (ways.isEmpty()) {
+      return "";
+    }
+    return isRefused() ? refused(units) : briefed();
+  }
+
+  private String refused(UnitSystem units) {
     Way first = ways.get(0);
-    if (first.ground().value() == 1) {
-      return FloorMessages.SAY.allOnTheGround();
-    }
-    if (first.ground().value() > 0.5) {
-      return FloorMessages.SAY.mostOnTheGround(first.name(), count(first));
-    }
+    return FloorMessages.SAY.refused(
+        first.ground().value() == 1 ? "" : first.name(),
+        count(first),
+        FloorFacts.percent(limit),
+        FloorFacts.percent(wanted()),
+        Double.isInfinite(leastHeight()),
+        units.typed(Unit.FOOT, first.row().margin()));
+  }
+
+  private String briefed() {
+    Way first = ways.get(0);
     List<Way> others = ways.subList(1, ways.size());
-    double share = first.row().share();
-    boolean more = first.ground().value() > 1 - share;
     boolean below = height < first.row().floor().orElseThrow().value();
-    return FloorMessages.SAY.brief(
+    return FloorMessages.SAY.briefed(
         first.name(),
         count(first),
         others.isEmpty()
@@ -87,8 +151,7 @@ record HeightBriefing(double height, List<Way> ways) {
                 others.stream()
                     .map(way -> FloorMessages.SAY.countWith(count(way), way.name()))
                     .toList()),
-        more ? FloorFacts.percent(1 - share) : "",
-        below && !more ? FloorFacts.percent(share) : "",
+        below ? FloorFacts.percent(first.row().share()) : "",
         AlikeFacts.of(first.row(), alike().stream().map(Way::row).toList()));
   }
 

@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.CraftOption;
@@ -15,6 +16,7 @@ import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.study.model.Accepted;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
@@ -132,12 +134,13 @@ public final class LossCommand implements Runnable {
       chance.refuseWithoutPilots();
       return Optional.empty();
     }
-    if (output.isPage() && chance.models().isPresent()) {
+    Optional<Accepted<RingStateInflow>> models = chance.models();
+    if (output.isPage() && models.isPresent()) {
       throw UserError.usage(
           "--models has no place on a sheet (html, pdf)" + UserError.ALLOWED + "text, csv, json");
     }
     int number = pilots == null ? ON_A_SHEET : PilotOptions.pilots(pilots);
-    return Optional.of(new Pool(number, chance.seed(), chance.models()));
+    return Optional.of(new Pool(number, chance.seed(), models));
   }
 
   private Optional<PilotState> state() {

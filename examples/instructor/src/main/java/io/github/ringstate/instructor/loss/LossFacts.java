@@ -39,7 +39,6 @@ record LossFacts(
 
   static LossFacts of(LossRequest request, UnitSystem units) {
     OptionalDouble height = request.approach().height();
-    boolean models = request.pool().filter(pool -> pool.models().isPresent()).isPresent();
     return new LossFacts(
         request.clock().from(),
         request.clock() == Clock.BOUNDARY,
@@ -56,8 +55,8 @@ record LossFacts(
                     PilotTerms.pilots(pool, request.disturbances(), request.state().isPresent()))
             .orElse(""),
         request.pool().map(Pool::pilots).orElse(0),
-        models ? PilotTerms.MODELS : "",
-        PilotTerms.MODELS,
+        request.pool().flatMap(Pool::models).map(PilotTerms::models).orElse(""),
+        PilotTerms.models(),
         request.state().map(PilotState::label).orElse(""),
         request.state().map(PilotTerms::delays).orElse(""),
         request.state().map(PilotState::origin).orElse(""),

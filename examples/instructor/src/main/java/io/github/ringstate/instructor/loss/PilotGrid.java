@@ -7,6 +7,7 @@ import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,8 +21,7 @@ final class PilotGrid {
   static Sheet.Grid of(LossBlock block, LossRequest request, UnitSystem units) {
     String loss = "loss, " + units.length().symbol();
     boolean delays = request.state().isEmpty();
-    boolean models =
-        request.pool().flatMap(pool -> pool.models().stream().boxed().findFirst()).isPresent();
+    boolean models = request.pool().flatMap(Pool::models).isPresent();
     List<GridColumn> columns = new ArrayList<>();
     columns.add(GridColumn.left("recovery"));
     if (delays) {

@@ -2,12 +2,15 @@ package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.study.Sampling;
+import io.github.ringstate.study.model.Accepted;
+import io.github.ringstate.study.model.OpenNumbers;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -43,8 +46,8 @@ public final class PilotOptions {
       names = "--models",
       paramLabel = "M",
       description =
-          "Fly the same pilots with M models whose fitted numbers vary, and show how far that moves"
-              + " the result. Takes M times as long.")
+          "Fly the same pilots with M models whose numbers of the ring state vary as far as published"
+              + " ranges let them, and show how far that moves the result. Takes M times as long.")
   private @Nullable String models;
 
   @Option(
@@ -119,15 +122,17 @@ public final class PilotOptions {
   }
 
   /**
-   * How many models are flown.
+   * The models that are flown beside the standard one.
    *
-   * @return their number; empty for the standard model alone
-   * @throws UserError if it is no whole number or out of range
+   * @return the models, drawn with the seed; empty for the standard model alone
+   * @throws UserError if a number is wrong
    */
-  public OptionalInt models() {
+  public Optional<Accepted<RingStateInflow>> models() {
     return models == null
-        ? OptionalInt.empty()
-        : OptionalInt.of((int) NumberText.whole("--models", models, 2, MOST_MODELS));
+        ? Optional.empty()
+        : Optional.of(
+            OpenNumbers.accepted(
+                (int) NumberText.whole("--models", models, 2, MOST_MODELS), seed()));
   }
 
   /**

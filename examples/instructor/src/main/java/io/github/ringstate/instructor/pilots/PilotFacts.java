@@ -2,12 +2,14 @@ package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.model.Accepted;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
 
 /** The part of chance in a report, as fields for machines. */
 public final class PilotFacts {
@@ -23,18 +25,29 @@ public final class PilotFacts {
    */
   public static Map<String, Cell> of(Disturbances disturbances, Optional<Pool> pool) {
     Map<String, Cell> facts = new LinkedHashMap<>();
-    OptionalInt models = pool.map(Pool::models).orElse(OptionalInt.empty());
+    Optional<Accepted<RingStateInflow>> models = pool.flatMap(Pool::models);
     facts.put("shaking_pct", Cell.given(disturbances.numbers().get(Disturbances.SHAKING)));
     facts.put("gust_kt", Cell.given(disturbances.numbers().get(Disturbances.GUST_WIND)));
     facts.put("shear_exponent", Cell.given(disturbances.numbers().get(Disturbances.SHEAR)));
     facts.put("pilots", pool.map(drawn -> Cell.number(drawn.pilots(), 0)).orElse(Cell.NOTHING));
-    facts.put("models", models.isPresent() ? Cell.number(models.getAsInt(), 0) : Cell.NOTHING);
+    facts.put("models", number(models, drawn -> drawn.kept().size(), 0));
+    facts.put("model_draws", number(models, Accepted::draws, 0));
+    facts.put("model_draws_kept_share", number(models, Accepted::share, 6));
     facts.put(
         "seed",
         pool.isPresent() || disturbances.random()
             ? new Cell(Long.toString(disturbances.seed()), Cell.Kind.NUMBER)
             : Cell.NOTHING);
     return facts;
+  }
+
+  private static Cell number(
+      Optional<Accepted<RingStateInflow>> models,
+      ToDoubleFunction<Accepted<RingStateInflow>> number,
+      int decimals) {
+    return models
+        .map(drawn -> Cell.number(number.applyAsDouble(drawn), decimals))
+        .orElse(Cell.NOTHING);
   }
 
   /**

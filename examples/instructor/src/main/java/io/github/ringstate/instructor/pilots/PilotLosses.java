@@ -2,9 +2,9 @@ package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.study.LossSpread;
-import io.github.ringstate.study.ModelSpread;
 import io.github.ringstate.study.Quantile;
 import io.github.ringstate.study.Share;
+import io.github.ringstate.study.model.ModelSpread;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;

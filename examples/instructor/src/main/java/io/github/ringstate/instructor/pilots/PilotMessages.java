@@ -24,5 +24,5 @@ interface PilotMessages {
 
   String interval();
 
-  String models();
+  String models(String draws, String kept, String percent);
 }

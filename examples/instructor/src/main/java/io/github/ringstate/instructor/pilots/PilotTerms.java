@@ -5,11 +5,14 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.message.Words;
+import io.github.ringstate.study.model.Accepted;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.distribution.RealDistribution;
@@ -23,9 +26,6 @@ public final class PilotTerms {
 
   /** What stands beside an interval. */
   public static final String INTERVAL = PilotMessages.SAY.interval();
-
-  /** What stands beside the effect of the models. */
-  public static final String MODELS = PilotMessages.SAY.models();
 
   private PilotTerms() {}
 
@@ -47,6 +47,28 @@ public final class PilotTerms {
       varying.add("the disturbances they meet");
     }
     return PilotMessages.SAY.pilots(pool.pilots(), pool.seed(), Words.and(varying));
+  }
+
+  /**
+   * What stands beside the effect of the models, as a file for machines explains it.
+   *
+   * @return the explanation, whatever models were flown
+   */
+  public static String models() {
+    return PilotMessages.SAY.models("", "", "");
+  }
+
+  /**
+   * What stands beside the effect of the models.
+   *
+   * @param models the models that were flown
+   * @return the explanation, with how many were drawn and kept
+   */
+  public static String models(Accepted<RingStateInflow> models) {
+    return PilotMessages.SAY.models(
+        Long.toString(models.draws()),
+        Integer.toString(models.kept().size()),
+        Decimals.fixed(Unit.PERCENT.fromSi(models.share()), 2));
   }
 
   /**

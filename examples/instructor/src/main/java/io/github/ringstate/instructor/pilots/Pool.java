@@ -1,25 +1,26 @@
 package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.LossSpread;
-import io.github.ringstate.study.ModelSpread;
 import io.github.ringstate.study.PilotStudy;
 import io.github.ringstate.study.Sampling;
+import io.github.ringstate.study.model.Accepted;
+import io.github.ringstate.study.model.ModelSpread;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * The pilots that are drawn, and the models with which they fly.
  *
  * @param pilots how many pilots
  * @param seed the seed from which they are drawn
- * @param models how many models they fly beside the standard one; empty for none
+ * @param models the models that they fly beside the standard one; empty for none
  */
-public record Pool(int pilots, long seed, OptionalInt models) {
+public record Pool(int pilots, long seed, Optional<Accepted<RingStateInflow>> models) {
 
   /**
    * How many flights one cell of a table takes.
@@ -27,7 +28,7 @@ public record Pool(int pilots, long seed, OptionalInt models) {
    * @return pilots times models, the standard one among them
    */
   public long flights() {
-    return pilots * (1L + models.orElse(0));
+    return pilots * (1L + models.map(drawn -> drawn.kept().size()).orElse(0));
   }
 
   /**
@@ -53,10 +54,13 @@ public record Pool(int pilots, long seed, OptionalInt models) {
     Sampling sampling = Sampling.of(pilots);
     LossSpread people = study.fly(sampling, work.part(pilots));
     List<LossSpread> others =
-        models.isPresent()
-            ? new ModelSpread(study, models.getAsInt())
-                .fly(sampling, work.part((long) pilots * models.getAsInt()))
-            : List.of();
+        models
+            .map(Accepted::kept)
+            .map(
+                kept ->
+                    new ModelSpread(study, kept)
+                        .fly(sampling, work.part((long) pilots * kept.size())))
+            .orElse(List.of());
     return new PilotLosses(people, others);
   }
 }

@@ -21,7 +21,6 @@ import io.github.ringstate.pilot.Technique;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** The sentences about floors, on losses that are made up. */
@@ -29,7 +28,7 @@ class FloorWordsTest {
 
   private static final Conditions CONDITIONS =
       new Conditions(DemoCraft.TRAINER, StandardAtmosphere.at(0), new HoverPower(80, 82, 88));
-  private static final Pool POOL = new Pool(1000, 1, OptionalInt.empty());
+  private static final Pool POOL = new Pool(1000, 1, Optional.empty());
   private static final FloorRequest REQUEST =
       new FloorRequest(
           List.of(DemoCraft.TRAINER),
@@ -42,7 +41,8 @@ class FloorWordsTest {
           Disturbances.NONE,
           POOL,
           0.95,
-          50 * 0.3048);
+          50 * 0.3048,
+          0.05);
 
   /** A thousand pilots who lose evenly up to a height in feet, some of whom do not arrest. */
   private static FloorRow row(Technique recovery, double greatestFt, int lost) {
@@ -119,33 +119,54 @@ class FloorWordsTest {
   }
 
   private static String briefing(double height, FloorRow... rows) {
-    return HeightBriefing.of(0.3048 * height, List.of(rows)).text();
+    return HeightBriefing.of(0.3048 * height, 0.05, List.of(rows)).text(UnitSystem.AVIATION);
   }
 
   @Test
-  void whereMostWouldHitTheGroundWithAnyTechniqueNoneIsBriefed() {
+  void aboveTheShareOnTheGroundThatIsSetNoTechniqueIsBriefed() {
     // of losses evenly up to 400 ft, 90.1 % are 40 ft or more; up to 200 ft, 80.1 %
+    // 95 % of 200 ft and 50 ft: 240 ft
     assertEquals(
-        "no technique to brief: even with lateral, the way out with which the fewest did, 801 of 1000"
-            + " (80.1 %) of the simulated pilots would have hit the ground",
+        "do not fly below 240 ft at onset: even with lateral, the way out with which the fewest did,"
+            + " 801 of 1000 (80.1 %) of the simulated pilots would have hit the ground, and no"
+            + " technique is briefed where more than 5 % would. From that height 95 % recovered with"
+            + " 50 ft to spare; no height is called safe",
         briefing(40, row(Technique.FORWARD, 400, 0), row(Technique.LATERAL, 200, 0)));
+  }
+
+  @Test
+  void theHeightNotToFlyBelowGoesByTheStricterOfTheTwoShares() {
+    List<FloorRow> rows = List.of(row(Technique.LATERAL, 200, 0));
+    // 99 % of 200 ft and 50 ft: 248 ft, rounded upwards to 5 ft
+    assertEquals(
+        "do not fly below 250 ft at onset",
+        HeightBriefing.of(0.3048 * 190, 0.01, rows).order(UnitSystem.AVIATION));
+    // 95 %, as for the floor, where more are allowed on the ground than the share leaves
+    assertEquals(
+        "do not fly below 240 ft at onset",
+        HeightBriefing.of(0.3048 * 120, 0.3, rows).order(UnitSystem.AVIATION));
+    assertEquals(
+        "brief lateral", HeightBriefing.of(0.3048 * 190, 0.06, rows).order(UnitSystem.AVIATION));
+  }
+
+  @Test
+  void whereTooFewEverArrestTheDescentNoHeightIsNamed() {
+    assertTrue(
+        briefing(4000, row(Technique.LATERAL, 200, 100))
+            .startsWith("do not fly this at any height: even with lateral"));
+    assertTrue(
+        briefing(4000, row(Technique.LATERAL, 200, 100))
+            .endsWith("With no way out did 95 % recover"));
   }
 
   @Test
   void theTechniqueWithTheFewestOnTheGroundIsBriefed() {
     // of losses evenly up to 400 ft, 50.1 % are 200 ft or more; up to 210 ft, 48 of 1000
     assertEquals(
-        "brief lateral, with which the fewest simulated pilots would still have hit the ground: 48"
+        "brief lateral: with lateral the fewest simulated pilots would still have hit the ground: 48"
             + " of 1000 (4.8 %), against 501 of 1000 (50.1 %) with forward. The height is"
             + " less than the floor: fewer than 95 % recovered with the margin",
         briefing(200, row(Technique.FORWARD, 400, 0), row(Technique.LATERAL, 210, 0)));
-  }
-
-  @Test
-  void aBriefingSaysWhenMoreThanTheShareAllowsWouldHitTheGround() {
-    assertTrue(
-        briefing(200, row(Technique.LATERAL, 250, 0))
-            .endsWith("This is more than the 5 % that the share asked for leaves"));
   }
 
   @Test
@@ -153,7 +174,7 @@ class FloorWordsTest {
     // 95 % of 210 ft and 50 ft: 249.5 ft
     assertTrue(briefing(249, row(Technique.LATERAL, 210, 0)).contains("less than the floor"));
     assertEquals(
-        "brief lateral, with which the fewest simulated pilots would still have hit the ground:"
+        "brief lateral: with lateral the fewest simulated pilots would still have hit the ground:"
             + " none of 1000",
         briefing(250, row(Technique.LATERAL, 210, 0)));
   }
@@ -167,10 +188,11 @@ class FloorWordsTest {
   }
 
   @Test
-  void whereAllHitTheGroundThereIsNothingToBrief() {
-    assertEquals(
-        "no technique to brief: with every way out all of the simulated pilots would have hit the"
-            + " ground",
-        briefing(0.01, row(Technique.FORWARD, 400, 0), row(Technique.COLLECTIVE, 20, 0)));
+  void whereAllHitTheGroundNoWayOutIsNamed() {
+    assertTrue(
+        briefing(0.01, row(Technique.FORWARD, 400, 0), row(Technique.COLLECTIVE, 20, 0))
+            .startsWith(
+                "do not fly below 430 ft at onset: with every way out all of the simulated pilots"
+                    + " would have hit the ground"));
   }
 }

@@ -23,11 +23,18 @@ import java.util.regex.Pattern;
  *
  * @param texts the texts by their names
  */
-record MessageFile(Map<String, String> texts) {
+public record MessageFile(Map<String, String> texts) {
 
-  private static final Pattern NAME = Pattern.compile("== *([A-Za-z]\\w*) *");
+  private static final Pattern NAME = Pattern.compile("== *([A-Za-z][\\w-]*) *");
 
-  static MessageFile of(Class<?> type) {
+  /**
+   * Reads the file beside a class.
+   *
+   * @param type the class, of the same name as the file
+   * @return the texts
+   * @throws IllegalStateException if there is no such file, or it has a name twice
+   */
+  public static MessageFile of(Class<?> type) {
     String file = type.getSimpleName() + ".txt";
     Map<String, StringBuilder> texts = new LinkedHashMap<>();
     try (InputStream in = type.getResourceAsStream(file)) {
@@ -54,12 +61,22 @@ record MessageFile(Map<String, String> texts) {
     return new MessageFile(read);
   }
 
-  Set<String> names() {
+  /**
+   * What there is to say.
+   *
+   * @return the names of the texts, in the order of the file
+   */
+  public Set<String> names() {
     return texts.keySet();
   }
 
-  /** A text ready to be filled in; what it asks for and is not given is an error. */
-  Template template(String name) {
+  /**
+   * A text ready to be filled in; what it asks for and is not given is an error.
+   *
+   * @param name the name of the text
+   * @return the text
+   */
+  public Template template(String name) {
     return Mustache.compiler()
         .escapeHTML(false)
         .emptyStringIsFalse(true)

@@ -2,6 +2,7 @@ package io.github.ringstate.sheets.page;
 
 import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.study.ModelRevision;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -26,6 +27,7 @@ public record PageSettings(Paper paper, UnitSystem units, PrintDate date) {
     model.put("paper", paper.size(page.landscape()));
     model.put("margin", page.landscape() ? "6mm 7mm" : "11mm 14mm 10mm 14mm");
     model.put("date", date.toString());
+    model.put("revision", ModelRevision.current());
     return new Page(
         page.owner(), page.template(), page.title(), page.landscape(), model, page.pictures());
   }

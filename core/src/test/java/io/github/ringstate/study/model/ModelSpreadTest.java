@@ -1,4 +1,4 @@
-package io.github.ringstate.study;
+package io.github.ringstate.study.model;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -9,12 +9,15 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Settling;
-import io.github.ringstate.inflow.HeaveDamping;
-import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.WakeTransport;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.study.LossSpread;
+import io.github.ringstate.study.PilotStudy;
+import io.github.ringstate.study.Progress;
+import io.github.ringstate.study.Quantile;
+import io.github.ringstate.study.Sampling;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -29,42 +32,13 @@ class ModelSpreadTest {
           Optional.of(PilotState.ATTENTIVE.delays()),
           4);
 
-  /**
-   * Sought: flight reports put the band of vertical descent near -0.4..-0.6 to -1.4..-1.6, and the
-   * boundary is closed and reaches 0.7 to 1 hover induced velocities of edgewise speed.
-   */
-  @Test
-  void everyModelThatIsDrawnHasOneFoldAndAClosedBoundaryWhereReportsPutIt() {
-    ModelSpread spread = new ModelSpread(STUDY, 60);
-    for (int i = 0; i < 60; i++) {
-      RingStateInflow model = spread.model(i);
-      HeaveDamping damping = new HeaveDamping(model);
-      List<RingBand> bands = damping.bands(0);
-      assertEquals(1, bands.size());
-      double onset = bands.get(0).onset();
-      double exit = bands.get(0).exit().orElseThrow();
-      assertTrue(onset >= -0.6 && onset <= -0.4, "onset " + onset);
-      assertTrue(exit >= -1.6 && exit <= -1.4, "exit " + exit);
-      double reach = damping.reach().orElseThrow();
-      assertTrue(reach > 0.7 && reach < 1, "reach " + reach);
-      assertEquals(1, damping.bands(0.5 * reach).size());
-    }
-  }
-
-  @Test
-  void aModelDependsOnSeedAndNumberAlone() {
-    RingStateInflow once = new ModelSpread(STUDY, 2).model(5);
-    RingStateInflow again = new ModelSpread(STUDY, 9).model(5);
-    RingStateInflow other = new ModelSpread(STUDY, 9).model(6);
-    assertEquals(once.induced(0.1, -1), again.induced(0.1, -1));
-    assertTrue(once.induced(0.1, -1) != other.induced(0.1, -1));
-  }
+  private static final List<RingStateInflow> MODELS = OpenNumbers.accepted(24, 4).kept();
 
   @Test
   void theBandOverPeopleAndModelsIsWiderThanThatOverPeopleAlone() {
     Sampling sampling = Sampling.of(200);
     Quantile people = STUDY.fly(sampling, Progress.SILENT).quantile(0.9, 0.95);
-    List<LossSpread> models = new ModelSpread(STUDY, 24).fly(sampling, Progress.SILENT);
+    List<LossSpread> models = new ModelSpread(STUDY, MODELS).fly(sampling, Progress.SILENT);
     Quantile model = ModelSpread.band(models, 0.9);
     Quantile both = people.widenedBy(model);
     assertEquals(24, models.size());
@@ -73,7 +47,8 @@ class ModelSpreadTest {
     assertTrue(both.low() <= people.low() && people.high() <= both.high());
     assertTrue(model.low() < people.value() && people.value() < model.high());
     // the same people fly each model: the first model is found again alone
-    LossSpread first = new ModelSpread(STUDY, 2).fly(sampling, Progress.SILENT).get(0);
+    LossSpread first =
+        new ModelSpread(STUDY, MODELS.subList(0, 2)).fly(sampling, Progress.SILENT).get(0);
     assertArrayEquals(models.get(0).losses(), first.losses(), 0.0);
     assertEquals(24 * 200, models.stream().mapToInt(LossSpread::samples).sum());
   }
@@ -101,7 +76,8 @@ class ModelSpreadTest {
         IllegalArgumentException.class, () -> ModelSpread.band(List.of(nobody, nobody), 0.5));
     LossSpread some = LossSpread.of(new Ending[] {Ending.ARRESTED}, new double[] {7});
     assertEquals(7, ModelSpread.band(List.of(nobody, some), 0.5).value());
-    assertThrows(IllegalArgumentException.class, () -> new ModelSpread(STUDY, 1));
+    assertThrows(
+        IllegalArgumentException.class, () -> new ModelSpread(STUDY, MODELS.subList(0, 1)));
   }
 
   @Test
@@ -113,11 +89,11 @@ class ModelSpreadTest {
             Technique.LATERAL,
             Optional.empty(),
             4);
-    ModelSpread spread = new ModelSpread(study, 2);
+    ModelSpread spread = new ModelSpread(study, MODELS.subList(0, 2));
     double[] drawn = spread.fly(Sampling.of(3), Progress.SILENT).get(0).losses();
     double[] alone =
         new PilotStudy(
-                study.base().withInflow(spread.model(0), chosen),
+                study.base().withInflow(MODELS.get(0), chosen),
                 Technique.LATERAL,
                 Optional.empty(),
                 4)
@@ -129,7 +105,7 @@ class ModelSpreadTest {
   @Test
   void progressRunsOverAllModels() {
     long[] last = new long[1];
-    new ModelSpread(STUDY, 3)
+    new ModelSpread(STUDY, MODELS.subList(0, 3))
         .fly(
             Sampling.of(5),
             (flown, limit) -> {

@@ -1,0 +1,124 @@
+package io.github.ringstate.recording;
+
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.Trajectory;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import org.hipparchus.util.FastMath;
+
+/**
+ * What instruments would have written down of a computed flight: for trying out how much a
+ * recording can tell. Such a recording is invented and must be labelled so.
+ *
+ * @param rate readings a second, 0.1 to 100
+ * @param noise of the height and the vertical speed; the jerk is not used
+ * @param groundSpeedDeviation standard deviation of a ground speed, m/s
+ * @param attitudeDeviation standard deviation of pitch and bank, rad
+ * @param verticalSpeedStep to which the vertical speed is rounded, m/s; 0 for not at all
+ * @param attitude whether pitch, bank, collective and rotor speed are written down
+ */
+public record Instruments(
+    double rate,
+    Noise noise,
+    double groundSpeedDeviation,
+    double attitudeDeviation,
+    double verticalSpeedStep,
+    boolean attitude) {
+
+  private static final double SHORTEST_SPEED = 1e-9;
+
+  /** Checks the numbers. */
+  public Instruments {
+    if (!(rate >= 0.1 && rate <= 100)) {
+      throw new IllegalArgumentException("a rate of " + rate + " a second is not 0.1 to 100");
+    }
+    if (!(groundSpeedDeviation >= 0 && attitudeDeviation >= 0 && verticalSpeedStep >= 0)) {
+      throw new IllegalArgumentException("deviations and steps are not negative");
+    }
+  }
+
+  /**
+   * A satellite receiver five times a second with attitude: 1 m from reading to reading, 1.5 m that
+   * stays, 0.1 m/s of the ground speed, a vertical speed of 0.2 m/s in steps of 0.1 m/s, 0.3
+   * degrees of attitude. Assumed (common practice, no source).
+   *
+   * @return the instruments
+   */
+  public static Instruments receiver() {
+    return new Instruments(5, Noise.of(1, 1, 0.3, 0.2), 0.1, FastMath.toRadians(0.3), 0.1, true);
+  }
+
+  /**
+   * Flies an encounter and writes it down.
+   *
+   * @param encounter the encounter; heights are those of its flight
+   * @param seed of the instruments' errors
+   * @return the recording, from the start of the entry to the end of the flight
+   */
+  public Recording record(Encounter encounter, long seed) {
+    List<double[]> rows = new ArrayList<>();
+    Trajectory trajectory = new Trajectory(1 / rate, (phase, motion) -> rows.add(row(motion)));
+    encounter.fly(Simulator.precise(), trajectory);
+    return written(rows, new SplittableRandom(seed));
+  }
+
+  private static double[] row(Motion motion) {
+    double north = motion.state(State.SPEED_NORTH);
+    double east = motion.state(State.SPEED_EAST);
+    return new double[] {
+      motion.time(),
+      motion.height(),
+      motion.verticalSpeed(),
+      north,
+      east,
+      motion.pitch(),
+      motion.bank(),
+      motion.collective(),
+      motion.rotorSpeed()
+    };
+  }
+
+  private Recording written(List<double[]> rows, SplittableRandom random) {
+    int size = rows.size();
+    double[] time = new double[size];
+    Map<Channel, double[]> values = new EnumMap<>(Channel.class);
+    double kept = FastMath.exp(-1 / (rate * noise.driftTime()));
+    double drift = noise.drift() * random.nextGaussian();
+    for (int k = 0; k < size; k++) {
+      double[] row = rows.get(k);
+      time[k] = row[0];
+      put(values, Channel.HEIGHT, k, size, row[1] + drift + noise.height() * random.nextGaussian());
+      double speed = row[2] + noise.verticalSpeed() * random.nextGaussian();
+      double step = verticalSpeedStep;
+      put(
+          values,
+          Channel.VERTICAL_SPEED,
+          k,
+          size,
+          step > 0 ? Math.rint(speed / step) * step : speed);
+      double north = row[3] + groundSpeedDeviation * random.nextGaussian();
+      double east = row[4] + groundSpeedDeviation * random.nextGaussian();
+      put(values, Channel.GROUND_SPEED, k, size, FastMath.hypot(north, east));
+      put(values, Channel.TRACK, k, size, FastMath.atan2(east, north + SHORTEST_SPEED));
+      if (attitude) {
+        put(values, Channel.PITCH, k, size, row[5] + attitudeDeviation * random.nextGaussian());
+        put(values, Channel.BANK, k, size, row[6] + attitudeDeviation * random.nextGaussian());
+        put(values, Channel.COLLECTIVE, k, size, row[7]);
+        put(values, Channel.ROTOR_SPEED, k, size, row[8]);
+      }
+      drift = kept * drift + FastMath.sqrt(1 - kept * kept) * noise.drift() * random.nextGaussian();
+    }
+    return new Recording(time, values);
+  }
+
+  private static void put(
+      Map<Channel, double[]> values, Channel channel, int k, int size, double value) {
+    values.computeIfAbsent(channel, any -> new double[size])[k] = value;
+  }
+}

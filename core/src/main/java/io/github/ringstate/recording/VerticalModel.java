@@ -1,0 +1,127 @@
+package io.github.ringstate.recording;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ejml.data.DMatrixRMaj;
+import org.hipparchus.util.FastMath;
+
+/**
+ * How height, vertical speed and acceleration go on from one reading to the next, with the slow
+ * error of each height that is recorded.
+ *
+ * <p>The acceleration is the integral of white noise (Y. Bar-Shalom, X. R. Li and T. Kirubarajan,
+ * Estimation with Applications to Tracking and Navigation, 2001, section 6.2.3, from memory). The
+ * slow errors are first-order Gauss-Markov; the level of a second height is unknown and stays.
+ */
+final class VerticalModel {
+
+  static final int HEIGHT = 0;
+  static final int SPEED = 1;
+  static final int ACCELERATION = 2;
+  private static final int OFFSETS = 3;
+
+  /** Before the first reading: 1 km around it, 30 m/s and 10 m/s2 either way. */
+  private static final double[] FIRST_DEVIATION = {1e3, 30, 10};
+
+  /** How far apart the levels of two heights may lie, m. */
+  private static final double LEVELS_APART = 2000;
+
+  private final List<Channel> channels = new ArrayList<>();
+  private final List<Channel> heights = new ArrayList<>();
+  private final Noise noise;
+  final int size;
+
+  VerticalModel(Recording recording, Noise noise) {
+    this.noise = noise;
+    for (Channel channel :
+        List.of(Channel.HEIGHT, Channel.PRESSURE_ALTITUDE, Channel.VERTICAL_SPEED)) {
+      if (recording.channels().contains(channel)) {
+        channels.add(channel);
+        if (channel != Channel.VERTICAL_SPEED) {
+          heights.add(channel);
+        }
+      }
+    }
+    if (heights.isEmpty()) {
+      throw new IllegalArgumentException("a recording without any height cannot be smoothed");
+    }
+    size = OFFSETS + heights.size();
+  }
+
+  /** The channels that say something of vertical motion. */
+  List<Channel> channels() {
+    return channels;
+  }
+
+  /** The place of a channel's slow error in the state; negative if it has none. */
+  int offset(Channel channel) {
+    int index = heights.indexOf(channel);
+    return index < 0 ? -1 : OFFSETS + index;
+  }
+
+  /** The place of what a channel measures in the state. */
+  int measured(Channel channel) {
+    return channel == Channel.VERTICAL_SPEED ? SPEED : HEIGHT;
+  }
+
+  double deviation(Channel channel) {
+    return noise.of(channel);
+  }
+
+  /** The state before anything is known: the first height that is recorded, at rest. */
+  void first(double height, DMatrixRMaj state, DMatrixRMaj covariance) {
+    state.zero();
+    covariance.zero();
+    state.set(HEIGHT, 0, height);
+    for (int i = 0; i < OFFSETS; i++) {
+      covariance.set(i, i, FIRST_DEVIATION[i] * FIRST_DEVIATION[i]);
+    }
+    for (int i = OFFSETS; i < size; i++) {
+      double apart = i == OFFSETS ? 0 : LEVELS_APART;
+      covariance.set(i, i, driftVariance() + apart * apart);
+    }
+  }
+
+  private double driftVariance() {
+    return Math.max(noise.drift() * noise.drift(), 1e-12);
+  }
+
+  /** The matrix that takes the state over a time, s. */
+  void transition(double dt, DMatrixRMaj result) {
+    result.zero();
+    result.set(HEIGHT, HEIGHT, 1);
+    result.set(HEIGHT, SPEED, dt);
+    result.set(HEIGHT, ACCELERATION, dt * dt / 2);
+    result.set(SPEED, SPEED, 1);
+    result.set(SPEED, ACCELERATION, dt);
+    result.set(ACCELERATION, ACCELERATION, 1);
+    result.set(OFFSETS, OFFSETS, FastMath.exp(-dt / noise.driftTime()));
+    for (int i = OFFSETS + 1; i < size; i++) {
+      result.set(i, i, 1);
+    }
+  }
+
+  /** The covariance that the noise adds over a time, s: the integral of what jerks do. */
+  void addNoise(double dt, DMatrixRMaj covariance) {
+    double q = noise.jerk();
+    double dt2 = dt * dt;
+    double dt3 = dt2 * dt;
+    covariance.add(HEIGHT, HEIGHT, q * dt3 * dt2 / 20);
+    symmetric(covariance, HEIGHT, SPEED, q * dt2 * dt2 / 8);
+    symmetric(covariance, HEIGHT, ACCELERATION, q * dt3 / 6);
+    covariance.add(SPEED, SPEED, q * dt3 / 3);
+    symmetric(covariance, SPEED, ACCELERATION, q * dt2 / 2);
+    covariance.add(ACCELERATION, ACCELERATION, q * dt);
+    double forgotten = -FastMath.expm1(-2 * dt / noise.driftTime());
+    covariance.add(OFFSETS, OFFSETS, driftVariance() * forgotten);
+    for (int i = OFFSETS + 1; i < size; i++) {
+      // as fast as that of the first height at once, but it does not come back to a level
+      covariance.add(i, i, driftVariance() * 2 * dt / noise.driftTime());
+    }
+  }
+
+  private static void symmetric(DMatrixRMaj matrix, int row, int column, double value) {
+    matrix.add(row, column, value);
+    matrix.add(column, row, value);
+  }
+}

@@ -1,0 +1,56 @@
+/**
+ * What a recorded flight shows: how high it was and how fast it sank, whether it was in the vortex
+ * ring state, when the pilot acted, and what it cost.
+ *
+ * <p>Nobody may fly the late recoveries, but prompt ones are flown every day, and a satellite
+ * receiver writes them down. This package takes a {@link io.github.ringstate.recording.Recording}:
+ * times, and at each time what the instruments gave of height, vertical speed, ground speed and
+ * track, attitude and controls. How it came out of a file is not its business.
+ *
+ * <h2>From readings to motion</h2>
+ *
+ * A height by satellite wavers by a metre from reading to reading, is off by some metres for
+ * minutes, and steps when a satellite comes or goes; a pressure altitude has another level. {@link
+ * io.github.ringstate.recording.VerticalMotion} makes one motion of all of them by a Kalman filter
+ * forwards and a smoother backwards: height, vertical speed and acceleration at each time, each
+ * with its standard deviation. The difference of two heights is known better than either, for the
+ * slow error is in both; {@link
+ * io.github.ringstate.recording.VerticalMotion#heightDifferenceDeviation} says how well. How much
+ * the instruments waver is taken from the readings themselves by maximum likelihood ({@link
+ * io.github.ringstate.recording.NoiseEstimate}); the slow error cannot be and is assumed ({@link
+ * io.github.ringstate.recording.Noise#DRIFT}).
+ *
+ * <h2>From motion to encounters</h2>
+ *
+ * {@link io.github.ringstate.recording.EncounterFinder} needs the craft, the air and the wind: from
+ * them follow the airspeed along and across the rotor's thrust, in hover induced velocities, and a
+ * {@link io.github.ringstate.inflow.BoundaryCriterion} says whether that is in the ring state. A
+ * {@link io.github.ringstate.recording.FoundEncounter} has the onset, the first movement of
+ * attitude or lever, the arrest and the altitude lost, with what the errors of the data make of
+ * each. The wind matters most: two knots are a quarter of the speed at which the ring state ends.
+ *
+ * <p>What can be found depends on the instruments. At five readings a second onset comes out within
+ * half a second and the loss within 10 ft; without attitude or controls nothing is said of the
+ * pilot's delay.
+ *
+ * <h2>Recordings for trials</h2>
+ *
+ * {@link io.github.ringstate.recording.Instruments} writes down a computed flight with errors such
+ * as receivers have. It is invented and must say so wherever it is shown.
+ *
+ * <pre>{@code
+ * Encounter encounter = Encounter.of(DemoCraft.TRAINER).withDelay(1);
+ * Recording invented = Instruments.receiver().record(encounter, 1);
+ * VerticalMotion motion = VerticalMotion.of(invented);
+ * EncounterFinder finder =
+ *     new EncounterFinder(
+ *         encounter.craft(), encounter.air(), encounter.entry().wind(), 0.5, 0.1, encounter.boundary());
+ * for (FoundEncounter found : finder.find(motion)) {
+ *   found.altitudeLoss();
+ * }
+ * }</pre>
+ */
+@NullMarked
+package io.github.ringstate.recording;
+
+import org.jspecify.annotations.NullMarked;

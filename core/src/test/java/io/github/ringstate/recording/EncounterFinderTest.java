@@ -1,0 +1,154 @@
+package io.github.ringstate.recording;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.encounter.Entry;
+import io.github.ringstate.encounter.EntryKind;
+import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.TailwindApproach;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class EncounterFinderTest {
+
+  /** A receiver with attitude five times a second; its noise stands at the method. */
+  private static final Instruments RECEIVER = Instruments.receiver();
+
+  private static final double HALF_A_SECOND = 0.5;
+  private static final double TEN_FEET = Unit.FOOT.toSi(10);
+
+  private static List<FoundEncounter> found(Encounter encounter, Recording recording) {
+    return new EncounterFinder(
+            encounter.craft(),
+            encounter.air(),
+            encounter.entry().wind(),
+            0.3,
+            RECEIVER.groundSpeedDeviation(),
+            encounter.boundary())
+        .find(VerticalMotion.of(recording));
+  }
+
+  static List<Encounter> encounters() {
+    List<Encounter> all = new ArrayList<>();
+    SplittableRandom random = new SplittableRandom(3);
+    for (Helicopter craft : DemoCraft.ALL) {
+      for (EntryKind entry : EntryKind.ALL) {
+        Technique technique = random.nextBoolean() ? Technique.FORWARD : Technique.LATERAL;
+        all.add(
+            Encounter.of(craft)
+                .withEntry(entry.standard())
+                .withRecovery(technique.standard())
+                .withDelay(random.nextDouble(0.5, 2.5)));
+      }
+    }
+    return all;
+  }
+
+  @ParameterizedTest
+  @MethodSource("encounters")
+  void onsetIsFoundWithinHalfASecondAndTheLossWithinTenFeet(Encounter encounter) {
+    Outcome truth = encounter.fly();
+    assertEquals(Ending.ARRESTED, truth.ending());
+    List<FoundEncounter> all = found(encounter, RECEIVER.record(encounter, 1));
+    assertEquals(1, all.size());
+    FoundEncounter one = all.get(0);
+    double onset = truth.onsetTime().orElseThrow();
+    assertEquals(onset, one.onsetTime().value(), HALF_A_SECOND);
+    assertEquals(onset, one.onsetTime().value(), 4 * one.onsetTime().deviation());
+    double loss = truth.altitudeLoss().orElseThrow();
+    assertEquals(loss, one.altitudeLoss().value(), TEN_FEET);
+    assertEquals(loss, one.altitudeLoss().value(), 4 * one.altitudeLoss().deviation());
+    assertEquals(encounter.delay(), one.delay().orElseThrow().value(), 0.4);
+  }
+
+  @Test
+  void withoutAttitudeOrControlsNothingIsSaidOfTheDelay() {
+    Encounter encounter = Encounter.of(DemoCraft.TRAINER);
+    Instruments bare =
+        new Instruments(5, RECEIVER.noise(), RECEIVER.groundSpeedDeviation(), 0, 0.1, false);
+    FoundEncounter one = found(encounter, bare.record(encounter, 1)).get(0);
+    assertTrue(one.movement().isEmpty() && one.delay().isEmpty());
+  }
+
+  static List<Entry> ordinary() {
+    List<Entry> all = new ArrayList<>();
+    for (double angle : new double[] {6, 9, 12}) {
+      TailwindApproach approach = new TailwindApproach();
+      all.add(
+          new TailwindApproach(
+              approach
+                  .numbers()
+                  .with(TailwindApproach.WIND, -10)
+                  .with(TailwindApproach.ANGLE, angle)));
+    }
+    return all;
+  }
+
+  @ParameterizedTest
+  @MethodSource("ordinary")
+  void anApproachIntoTheWindIsNoEncounter(Entry entry) {
+    Encounter encounter = Encounter.of(DemoCraft.TRAINER).withEntry(entry);
+    assertEquals(Ending.NO_ONSET, encounter.fly().ending());
+    for (int seed = 0; seed < 5; seed++) {
+      assertEquals(List.of(), found(encounter, RECEIVER.record(encounter, seed)));
+    }
+  }
+
+  @Test
+  void aSinkThatAllThePowerDoesNotHoldIsToldFromTheRingState() {
+    // a hover to 6 s, a sink that grows by 0.5 m/s2 to 2.5 m/s and is lost again from 15 s to 20 s:
+    // a third of the hover induced velocity, outside the ring state by any criterion
+    int size = 120;
+    double[] time = new double[size];
+    double[] height = new double[size];
+    double[] still = new double[size];
+    double[] torque = new double[size];
+    for (int k = 0; k < size; k++) {
+      time[k] = k / 5.0;
+      height[k] =
+          100 - sunk(time[k] - 6) + sunk(time[k] - 11) + sunk(time[k] - 15) - sunk(time[k] - 20);
+      torque[k] = 1;
+    }
+    Recording recording =
+        new Recording(
+            time,
+            Map.of(
+                Channel.HEIGHT, height,
+                Channel.GROUND_SPEED, still,
+                Channel.TRACK, still,
+                Channel.TORQUE, torque));
+    Encounter craft = Encounter.of(DemoCraft.TRAINER).withEntry(EntryKind.SETTLING.standard());
+    List<FoundEncounter> all = found(craft, recording);
+    assertEquals(1, all.size());
+    assertEquals(Verdict.POWER_ONLY, all.get(0).verdict());
+    // 300 ft/min, 1.524 m/s, are reached 3.048 s after 6 s and 2.323 m below
+    assertEquals(9.048, all.get(0).onsetTime().value(), 0.25);
+    assertEquals(22.5 - 2.323, all.get(0).altitudeLoss().value(), 0.5);
+  }
+
+  /** What a sink of which the rate grows by 0.5 m/s2 takes from a height, m. */
+  private static double sunk(double time) {
+    return time > 0 ? 0.25 * time * time : 0;
+  }
+
+  @Test
+  void withoutGroundSpeedNothingCanBeFound() {
+    Recording heights =
+        new Recording(new double[] {0, 1, 2}, Map.of(Channel.HEIGHT, new double[] {9, 5, 1}));
+    Encounter encounter = Encounter.of(DemoCraft.TRAINER);
+    assertThrows(IllegalArgumentException.class, () -> found(encounter, heights));
+  }
+}

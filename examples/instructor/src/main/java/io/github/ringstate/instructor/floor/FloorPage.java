@@ -1,0 +1,111 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.conditions.ModelNote;
+import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.instructor.pilots.Situation;
+import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.sheets.message.Words;
+import io.github.ringstate.sheets.page.Page;
+import io.github.ringstate.sheets.page.PrintedGrid;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Floors as a sheet for the briefing room: what to brief on the front, what the words mean on the
+ * back.
+ */
+final class FloorPage {
+
+  private final FloorReport report;
+  private final FloorRequest request;
+  private final UnitSystem units;
+  private final FloorGrids grids;
+
+  private FloorPage(FloorReport report, UnitSystem units) {
+    this.report = report;
+    this.request = report.request();
+    this.units = units;
+    grids = new FloorGrids(request, units);
+  }
+
+  /** What to brief to pilots of one state. */
+  record Order(String state, String order, String reason, boolean isRefused) {}
+
+  /** The floors at one mass in one air. */
+  record Block(
+      List<Term> conditions,
+      String inShort,
+      boolean isBriefed,
+      List<Order> orders,
+      PrintedGrid latest,
+      PrintedGrid floors) {}
+
+  static Page of(FloorReport report, UnitSystem units) {
+    return new FloorPage(report, units).page();
+  }
+
+  private Page page() {
+    FloorFacts facts = FloorFacts.of(request, units);
+    Situation situation =
+        Situation.of(
+                request.loaded().get(0),
+                request.approach(),
+                request.clock(),
+                request.disturbances(),
+                units)
+            .withoutGround();
+    Map<String, Object> model = new HashMap<>();
+    model.put("heading", FloorMessages.SAY.sheetHeading(situation, facts));
+    model.put(
+        "briefedFor",
+        request.briefed().isPresent()
+            ? FloorMessages.SAY.briefingFor(units.typed(Unit.FOOT, request.briefed().getAsDouble()))
+            : "");
+    model.put("blocks", report.blocks().stream().map(this::block).toList());
+    model.put("terms", FloorMessages.SAY.sheetDefinitions(facts));
+    model.put("states", request.states().stream().map(PilotTerms::state).toList());
+    model.put("recoveries", facts.recoveries());
+    model.put("spreads", facts.spreads());
+    model.put("isMistaken", request.recoveries().stream().anyMatch(Technique::isMistaken));
+    model.put("pilots", request.pool().pilots());
+    model.put("seed", request.pool().seed());
+    model.put("isLong", true);
+    model.put("parameters", ModelNote.standard());
+    return new Page(
+        FloorPage.class,
+        "floor.mustache",
+        "Vortex ring state: height from which simulated pilots recovered",
+        false,
+        model,
+        Map.of());
+  }
+
+  private Block block(FloorBlock block) {
+    boolean briefed = request.briefed().isPresent() && block.met();
+    List<Order> orders = new ArrayList<>();
+    if (briefed) {
+      for (PilotState state : request.states()) {
+        HeightBriefing briefing = grids.briefing(request.briefed().getAsDouble(), block, state);
+        orders.add(
+            new Order(
+                state.label(),
+                Words.capital(briefing.order(units)),
+                Words.capital(briefing.reason(units)),
+                briefing.isRefused()));
+      }
+    }
+    return new Block(
+        block.conditions().terms(units),
+        FloorTakeAway.of(block, request, units),
+        briefed,
+        orders,
+        PrintedGrid.of(grids.latest(block)),
+        PrintedGrid.of(grids.floors(block)));
+  }
+}
