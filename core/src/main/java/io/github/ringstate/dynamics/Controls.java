@@ -5,9 +5,10 @@ package io.github.ringstate.dynamics;
  * and hold it within the limits of the craft.
  *
  * <p>Angles in radians, and an angle or a rate that is too great to be one in radians is refused;
- * {@link io.github.ringstate.quantity.Unit#DEGREE} converts. What is not commanded stays as it is: the equations of motion first set the
- * attitude and collective that the craft has at that instant, with the craft's own greatest rates.
- * What is not a number is refused, so that a mistake is not flown as full deflection.
+ * {@link io.github.ringstate.quantity.Unit#DEGREE} converts. What is not commanded stays as it is:
+ * the equations of motion first set the attitude and collective that the craft has at that instant,
+ * with the craft's own greatest rates. What is not a number is refused, so that a mistake is not
+ * flown as full deflection.
  */
 public final class Controls {
 
@@ -18,7 +19,8 @@ public final class Controls {
   public static final String NOT_POSITIVE = " must be positive, not ";
 
   /** Part of the message when a command is too great; the command stands before it. */
-  public static final String TOO_GREAT = " is more than a helicopter can mean; angles are in radians: ";
+  public static final String TOO_GREAT =
+      " is more than a helicopter can mean; angles are in radians: ";
 
   /** The greatest attitude that can be meant, rad: a quarter of a turn. */
   private static final double ATTITUDE = 0.5 * Math.PI;
@@ -60,8 +62,8 @@ public final class Controls {
    *
    * @param attitude the attitude, rad, positive nose up
    * @param rate the greatest rate on the way there, rad/s, positive
-   * @throws BadCommandException if an angle is not a number or beyond a quarter of a turn (a collective
-   *     below -4 rad), or the rate is not positive or beyond 2 rad/s
+   * @throws BadCommandException if an angle is not a number or beyond a quarter of a turn (a
+   *     collective below -4 rad), or the rate is not positive or beyond 2 rad/s
    */
   public void pitch(double attitude, double rate) {
     pitch = angle("pitch", attitude, -ATTITUDE, ATTITUDE);
@@ -73,8 +75,8 @@ public final class Controls {
    *
    * @param angle the bank, rad, positive to the right
    * @param rate the greatest rate on the way there, rad/s, positive
-   * @throws BadCommandException if an angle is not a number or beyond a quarter of a turn (a collective
-   *     below -4 rad), or the rate is not positive or beyond 2 rad/s
+   * @throws BadCommandException if an angle is not a number or beyond a quarter of a turn (a
+   *     collective below -4 rad), or the rate is not positive or beyond 2 rad/s
    */
   public void bank(double angle, double rate) {
     bank = angle("bank", angle, -ATTITUDE, ATTITUDE);
@@ -86,8 +88,8 @@ public final class Controls {
    *
    * @param angle blade pitch at three quarters of the radius, rad
    * @param rate the greatest rate on the way there, rad/s, positive
-   * @throws BadCommandException if an angle is not a number or beyond a quarter of a turn (a collective
-   *     below -4 rad), or the rate is not positive or beyond 2 rad/s
+   * @throws BadCommandException if an angle is not a number or beyond a quarter of a turn (a
+   *     collective below -4 rad), or the rate is not positive or beyond 2 rad/s
    */
   public void collective(double angle, double rate) {
     collective = angle("collective", angle, LEAST_COLLECTIVE, ATTITUDE);

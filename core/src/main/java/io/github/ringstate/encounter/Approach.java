@@ -110,8 +110,7 @@ public final class Approach {
                 EventKind.ONSET, Crossing.FALLING, motion -> motion.verticalSpeed() + LEVEL)
             .when(motion -> scene.margin(motion) < 0);
     propagator.start(0, state);
-    Happening stop =
-        propagate(scene, propagator, free, List.of(crossing, building, sinking));
+    Happening stop = propagate(scene, propagator, free, List.of(crossing, building, sinking));
     for (int i = 0; i < state.length; i++) {
       state[i] = propagator.state(i);
     }
@@ -125,8 +124,7 @@ public final class Approach {
       List<Event<Happening, Motion>> events) {
     Encounter encounter = scene.encounter();
     try {
-      return propagator.propagate(
-          free, encounter.limits().si(FlightLimits.ENTRY_TIME), events);
+      return propagator.propagate(free, encounter.limits().si(FlightLimits.ENTRY_TIME), events);
     } catch (UnfinishedLegException unfinished) {
       throw new UnfinishedFlightException(
           "the entry " + encounter.entry().name(), ENTRY, unfinished);

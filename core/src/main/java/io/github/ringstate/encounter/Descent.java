@@ -104,8 +104,7 @@ final class Descent {
       ending(waiting(flown, recognition));
       goOnPast();
     } catch (UnfinishedLegException unfinished) {
-      throw new UnfinishedFlightException(
-          "the recovery " + flown.name(), phaseName, unfinished);
+      throw new UnfinishedFlightException("the recovery " + flown.name(), phaseName, unfinished);
     }
   }
 

@@ -375,8 +375,19 @@ public record Encounter(
 
     Encounter together() {
       return new Encounter(
-          craft, air, entry, recovery, recognition, height, inflow, boundary, disturbances, wind,
-          shaking, events, limits);
+          craft,
+          air,
+          entry,
+          recovery,
+          recognition,
+          height,
+          inflow,
+          boundary,
+          disturbances,
+          wind,
+          shaking,
+          events,
+          limits);
     }
   }
 }

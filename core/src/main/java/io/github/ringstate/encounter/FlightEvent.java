@@ -35,8 +35,7 @@ public record FlightEvent(
    * @param value the quantity
    * @return the event
    */
-  public static FlightEvent note(
-      String name, Crossing crossing, ToDoubleFunction<Cockpit> value) {
+  public static FlightEvent note(String name, Crossing crossing, ToDoubleFunction<Cockpit> value) {
     return new FlightEvent(name, value, crossing, false);
   }
 
@@ -48,8 +47,7 @@ public record FlightEvent(
    * @param value the quantity
    * @return the event
    */
-  public static FlightEvent stop(
-      String name, Crossing crossing, ToDoubleFunction<Cockpit> value) {
+  public static FlightEvent stop(String name, Crossing crossing, ToDoubleFunction<Cockpit> value) {
     return new FlightEvent(name, value, crossing, true);
   }
 

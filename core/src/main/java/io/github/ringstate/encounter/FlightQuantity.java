@@ -22,9 +22,13 @@ public enum FlightQuantity {
   /** Vertical speed, positive up. */
   VERTICAL_SPEED("vertical speed", Unit.METRE_PER_SECOND, Motion::verticalSpeed),
   /** What the vertical speed indicator shows, positive up. */
-  INDICATED_VERTICAL_SPEED("indicated vertical speed", Unit.METRE_PER_SECOND, motion -> motion.state(State.INDICATED_VERTICAL_SPEED)),
+  INDICATED_VERTICAL_SPEED(
+      "indicated vertical speed",
+      Unit.METRE_PER_SECOND,
+      motion -> motion.state(State.INDICATED_VERTICAL_SPEED)),
   /** Vertical acceleration, positive up. */
-  VERTICAL_ACCELERATION("vertical acceleration", Unit.METRE_PER_SECOND_SQUARED, Motion::verticalAcceleration),
+  VERTICAL_ACCELERATION(
+      "vertical acceleration", Unit.METRE_PER_SECOND_SQUARED, Motion::verticalAcceleration),
   /** Horizontal speed through the air along the nose. */
   FORWARD_AIRSPEED("forward airspeed", Unit.METRE_PER_SECOND, Motion::forwardAirspeed),
   /** Horizontal speed through the air to the right. */
@@ -32,7 +36,8 @@ public enum FlightQuantity {
   /** Speed over the ground along the nose. */
   GROUND_SPEED("ground speed", Unit.METRE_PER_SECOND, Motion::groundSpeed),
   /** Speed over the ground to the right. */
-  SIDEWAYS_GROUND_SPEED("sideways ground speed", Unit.METRE_PER_SECOND, Motion::sidewaysGroundSpeed),
+  SIDEWAYS_GROUND_SPEED(
+      "sideways ground speed", Unit.METRE_PER_SECOND, Motion::sidewaysGroundSpeed),
   /** Pitch attitude, positive nose up. */
   PITCH("pitch", Unit.RADIAN, Motion::pitch),
   /** Bank, positive to the right. */

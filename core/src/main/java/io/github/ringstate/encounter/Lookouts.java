@@ -35,8 +35,7 @@ final class Lookouts {
    *
    * @param story whether all that happens is looked for, or only what the outcome is made of
    */
-  Lookouts(
-      Approach approach, PilotView pilot, ArrestWatch arrest, PhaseWalk walk, boolean story) {
+  Lookouts(Approach approach, PilotView pilot, ArrestWatch arrest, PhaseWalk walk, boolean story) {
     this.approach = approach;
     this.pilot = pilot;
     this.arrest = arrest;
@@ -140,8 +139,7 @@ final class Lookouts {
             .when(seen -> seen.time() > approach.time() + SAME_CROSSING),
         Event.note(
             EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - warning),
-        Event.note(
-            EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - LOW_THRUST));
+        Event.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - LOW_THRUST));
   }
 
   /** Events of the user's own; those that only note are part of the story. */

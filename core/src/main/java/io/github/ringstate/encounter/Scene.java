@@ -26,8 +26,7 @@ final class Scene {
     WindField mean = encounter.wind().orElseGet(encounter.entry()::wind);
     trimmed = fromOnset(disturbances.sheared(mean, encounter.height()));
     wind = fromOnset(disturbances.wind(mean, encounter.height(), encounter.craft().rotor()));
-    shaking =
-        encounter.shaking().orElseGet(() -> disturbances.shaking(encounter.craft().rotor()));
+    shaking = encounter.shaking().orElseGet(() -> disturbances.shaking(encounter.craft().rotor()));
     hover = Trim.find(steady(Wind.CALM), 0, 0);
   }
 

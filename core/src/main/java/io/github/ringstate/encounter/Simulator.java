@@ -87,26 +87,28 @@ public final class Simulator {
   /** Flies an encounter on from an approach that it shares with others. */
   Outcome fly(Encounter encounter, Approach approach, @Nullable Trajectory trajectory) {
     Propagator<Happening, Motion> propagator = ready(encounter, approach);
-    double end = approach.time();
-    if (approach.onset()) {
-      Descent descent = new Descent(approach, propagator, true);
-      descent.fly(encounter.recovery(), encounter.recognition());
-      if (trajectory == null) {
-        return descent.outcome();
-      }
-      end = descent.end();
+    if (trajectory == null) {
+      return approach.onset() ? flown(encounter, approach, propagator).outcome() : Outcome.NO_ONSET;
     }
-    if (trajectory != null) {
-      propagator.sample(trajectory.begin(end));
-      trajectory.phase(Approach.ENTRY);
-      approach.again(propagator);
-    }
+    // a first flight says where the samples end
+    double end =
+        approach.onset() ? flown(encounter, approach, propagator).end() : approach.time();
+    propagator.sample(trajectory.begin(end));
+    trajectory.phase(Approach.ENTRY);
+    approach.again(propagator);
     if (!approach.onset()) {
       return Outcome.NO_ONSET;
     }
     Descent descent = new Descent(approach, propagator, true, trajectory::phase);
     descent.fly(encounter.recovery(), encounter.recognition());
     return descent.outcome();
+  }
+
+  private static Descent flown(
+      Encounter encounter, Approach approach, Propagator<Happening, Motion> propagator) {
+    Descent descent = new Descent(approach, propagator, true);
+    descent.fly(encounter.recovery(), encounter.recognition());
+    return descent;
   }
 
   /** Flies an encounter on from an approach and keeps all of it. */

@@ -15,8 +15,8 @@ import io.github.ringstate.quantity.Quantity;
  *
  * <p>Implementations are immutable, safe to share between threads, and return the same bits for the
  * same input, however often and in whatever order they are asked. Values are finite and continuous,
- * slopes at best too: a jump is met in steps ever shorter, until a flight that lingers at it has used
- * up its budget of evaluations.
+ * slopes at best too: a jump is met in steps ever shorter, until a flight that lingers at it has
+ * used up its budget of evaluations.
  */
 public interface InflowModel {
 

@@ -52,7 +52,8 @@ public interface Propagator<K, V> {
    * @param events what to look for
    * @return the event that ended the leg, or null if its time ran out
    * @throws ArithmeticException if the equations give what is not a number
-   * @throws UnfinishedLegException if the budget of evaluations is used up, or steps became too short
+   * @throws UnfinishedLegException if the budget of evaluations is used up, or steps became too
+   *     short
    * @throws java.util.concurrent.CancellationException if the thread is interrupted, which it stays
    * @throws IllegalStateException if another thread used this propagator meanwhile
    */

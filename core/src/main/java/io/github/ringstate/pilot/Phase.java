@@ -35,8 +35,8 @@ public interface Phase {
    *       since the phase began, in seconds of the flight. They go back and forth while a step is
    *       worked out.
    *   <li>Chance and state: none. The same cockpit gives the same command, however often and in
-   *       whatever order it is asked, from any thread. What is random is drawn beforehand, as {@link
-   *       Pilots} do.
+   *       whatever order it is asked, from any thread. What is random is drawn beforehand, as
+   *       {@link Pilots} do.
    *   <li>Numbers: finite, angles in radians. Anything else is refused with the name of phase and
    *       recovery.
    * </ul>

@@ -52,9 +52,7 @@ class GuardedFlightTest {
   private static final ControlLaw DOWN = (seen, controls) -> controls.collective(0, 0.1);
 
   private static final Recovery BANG_BANG =
-      new One(
-          "bang-bang",
-          (seen, controls) -> controls.collective(seen.power() < 1 ? 1 : 0, 0.1));
+      new One("bang-bang", (seen, controls) -> controls.collective(seen.power() < 1 ? 1 : 0, 0.1));
 
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
@@ -320,20 +318,16 @@ class GuardedFlightTest {
                 new One("own-command", (seen, controls) -> controls.bank(wrong, 0.1)))),
         new Part(
             "own-cue",
-            ENCOUNTER.withRecognition(
-                Recognition.afterCue(Cue.of("own-cue", seen -> wrong), 1))),
+            ENCOUNTER.withRecognition(Recognition.afterCue(Cue.of("own-cue", seen -> wrong), 1))),
         new Part("OwnWind[later=" + wrong + "]", ENCOUNTER.withWind(new OwnWind(wrong))),
         new Part("OwnShaking", ENCOUNTER.withShaking(new OwnShaking(wrong))),
-        new Part(
-            "OwnInflow", ENCOUNTER.withInflow(new OwnInflow(wrong, 0), new OwnBoundary(0))),
-        new Part(
-            "OwnInflow", ENCOUNTER.withInflow(new OwnInflow(0, wrong), new OwnBoundary(0))),
+        new Part("OwnInflow", ENCOUNTER.withInflow(new OwnInflow(wrong, 0), new OwnBoundary(0))),
+        new Part("OwnInflow", ENCOUNTER.withInflow(new OwnInflow(0, wrong), new OwnBoundary(0))),
         new Part("OwnBoundary", ENCOUNTER.withInflow(good, new OwnBoundary(wrong))),
         new Part("own-entry", ENCOUNTER.withEntry(new OwnEntry(wrong))),
         new Part(
             "own-event",
-            ENCOUNTER.withEvents(
-                FlightEvent.note("own-event", Crossing.RISING, seen -> wrong))));
+            ENCOUNTER.withEvents(FlightEvent.note("own-event", Crossing.RISING, seen -> wrong))));
   }
 
   @ParameterizedTest
@@ -341,8 +335,7 @@ class GuardedFlightTest {
   void whatIsNoNumberIsRefusedWithTheNameOfThePart(Part part) {
     for (Simulator simulator : List.of(Simulator.precise(), Simulator.fast())) {
       IllegalArgumentException refused =
-          assertThrows(
-              IllegalArgumentException.class, () -> part.encounter().fly(simulator, null));
+          assertThrows(IllegalArgumentException.class, () -> part.encounter().fly(simulator, null));
       assertTrue(
           refused instanceof NotFiniteException || refused instanceof BadCommandException,
           refused.toString());

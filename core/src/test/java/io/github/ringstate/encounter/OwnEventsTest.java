@@ -37,8 +37,7 @@ class OwnEventsTest {
     RecordedFlight flight = encounter.record();
     Occurrence noted = own(flight.outcome()).get(0);
     assertEquals("six metres a second", noted.label());
-    assertEquals(
-        6, flight.history().at(noted.time()).get(FlightQuantity.FORWARD_AIRSPEED), 1e-5);
+    assertEquals(6, flight.history().at(noted.time()).get(FlightQuantity.FORWARD_AIRSPEED), 1e-5);
     assertEquals(
         ENCOUNTER.fly().altitudeLoss().orElseThrow(),
         flight.outcome().altitudeLoss().orElseThrow(),
