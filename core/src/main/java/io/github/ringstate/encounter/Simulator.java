@@ -91,8 +91,7 @@ public final class Simulator {
       return approach.onset() ? flown(encounter, approach, propagator).outcome() : Outcome.NO_ONSET;
     }
     // a first flight says where the samples end
-    double end =
-        approach.onset() ? flown(encounter, approach, propagator).end() : approach.time();
+    double end = approach.onset() ? flown(encounter, approach, propagator).end() : approach.time();
     propagator.sample(trajectory.begin(end));
     trajectory.phase(Approach.ENTRY);
     approach.again(propagator);

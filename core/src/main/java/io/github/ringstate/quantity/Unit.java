@@ -32,6 +32,8 @@ public enum Unit {
   RADIAN("rad", "rad", 1),
   /** Radian per second. */
   RADIAN_PER_SECOND("rad/s", "rad_per_s", 1),
+  /** Radian squared. */
+  SQUARE_RADIAN("rad2", "rad2", 1),
   /** Radian for a metre per second. */
   RADIAN_SECOND_PER_METRE("rad s/m", "rad_s_per_m", 1),
   /** Degree of angle. */
