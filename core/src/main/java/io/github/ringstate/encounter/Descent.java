@@ -25,8 +25,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class Descent {
 
-  private static final Consumer<String> NOBODY = phase -> {};
-
   private final Approach approach;
   private final Propagator<Happening, Motion> flight;
   private final Consumer<String> phases;
@@ -57,7 +55,7 @@ final class Descent {
    * @param story whether all that happens is looked for, or only what the outcome is made of
    */
   Descent(Approach approach, Propagator<Happening, Motion> flight, boolean story) {
-    this(approach, flight, story, NOBODY);
+    this(approach, flight, story, phase -> {});
   }
 
   /**

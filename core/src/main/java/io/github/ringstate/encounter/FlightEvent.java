@@ -55,4 +55,10 @@ public record FlightEvent(
   public String label() {
     return name;
   }
+
+  /** The name, and what it does. */
+  @Override
+  public String toString() {
+    return (stops ? "stops at " : "notes ") + name + ", " + crossing;
+  }
 }

@@ -74,4 +74,10 @@ public record FlightLimits(ParameterSet numbers) {
   long evaluations() {
     return (long) numbers.get(EVALUATIONS);
   }
+
+  /** Every number with its unit. */
+  @Override
+  public String toString() {
+    return numbers.toString();
+  }
 }
