@@ -77,6 +77,8 @@ public enum FlightQuantity {
 
   private final String label;
   private final Unit unit;
+
+  @SuppressWarnings("ImmutableEnumChecker") // a function that keeps nothing
   private final ToDoubleFunction<Motion> function;
 
   FlightQuantity(String label, Unit unit, ToDoubleFunction<Motion> function) {

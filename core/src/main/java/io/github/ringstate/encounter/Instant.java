@@ -1,20 +1,21 @@
 package io.github.ringstate.encounter;
 
 import io.github.ringstate.dynamics.Motion;
-import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 
 /** All quantities of a flight at one instant. Immutable. */
 public final class Instant {
 
   private final String phase;
-  private final double[] values;
+  private final Map<FlightQuantity, Double> values = new EnumMap<>(FlightQuantity.class);
 
   Instant(String phase, Motion motion) {
     this.phase = phase;
-    values =
-        Arrays.stream(FlightQuantity.values())
-            .mapToDouble(quantity -> quantity.of(motion))
-            .toArray();
+    for (FlightQuantity quantity : FlightQuantity.values()) {
+      values.put(quantity, quantity.of(motion));
+    }
   }
 
   /**
@@ -34,7 +35,7 @@ public final class Instant {
    * @return its value, in its unit
    */
   public double get(FlightQuantity quantity) {
-    return values[quantity.ordinal()];
+    return Objects.requireNonNull(values.get(quantity), "quantity");
   }
 
   /**
@@ -50,12 +51,12 @@ public final class Instant {
   public boolean equals(Object other) {
     return other instanceof Instant instant
         && phase.equals(instant.phase)
-        && Arrays.equals(values, instant.values);
+        && values.equals(instant.values);
   }
 
   @Override
   public int hashCode() {
-    return 31 * phase.hashCode() + Arrays.hashCode(values);
+    return 31 * phase.hashCode() + values.hashCode();
   }
 
   /** The phase and each quantity with its unit. */

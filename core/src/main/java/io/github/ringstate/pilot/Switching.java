@@ -90,7 +90,7 @@ public final class Switching {
 
     @Override
     public List<Phase> instead(Cockpit seen) {
-      return List.of(new Side(name, quantity, -sign, passed, other, law));
+      return List.of(new Side(name, quantity, -sign, passed, /* law= */ other, /* other= */ law));
     }
   }
 }

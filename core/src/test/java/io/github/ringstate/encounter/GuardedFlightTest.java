@@ -38,7 +38,7 @@ class GuardedFlightTest {
 
   private static final Encounter ENCOUNTER = Encounter.of(DemoCraft.TRAINER).withDelay(1);
   private static final FlightLimits SMALL =
-      FlightLimits.STANDARD.with(FlightLimits.EVALUATIONS, 50_000);
+      FlightLimits.STANDARD.with(FlightLimits.EVALUATIONS, 20_000);
 
   /** A recovery of one law. */
   record One(String name, ControlLaw law) implements Recovery {
@@ -333,7 +333,7 @@ class GuardedFlightTest {
   @ParameterizedTest
   @MethodSource("parts")
   void whatIsNoNumberIsRefusedWithTheNameOfThePart(Part part) {
-    for (Simulator simulator : List.of(Simulator.precise(), Simulator.fast())) {
+    for (Simulator simulator : List.of(Simulator.dormandPrince(1e-5), Simulator.fast())) {
       IllegalArgumentException refused =
           assertThrows(IllegalArgumentException.class, () -> part.encounter().fly(simulator, null));
       assertTrue(

@@ -23,7 +23,7 @@ class CheckpointsTest {
           control,
           2 * i,
           0.5 * i,
-          3 * i);
+          3L * i);
     }
     assertEquals(0, checkpoints.onTheWayTo(-1));
     assertEquals(0, checkpoints.onTheWayTo(0.05));

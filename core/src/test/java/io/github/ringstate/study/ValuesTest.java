@@ -52,6 +52,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Craft, air, winds, entries, recoveries, inflow models, encounters and studies are values. */
 class ValuesTest {
 
+  private static final List<Object> ALL = values().map(Supplier::get).toList();
   private static final Pattern ADDRESS = Pattern.compile("@[0-9a-f]{4,}|Lambda");
 
   private static RingStateInflow inflow() {
@@ -117,11 +118,12 @@ class ValuesTest {
   @MethodSource("values")
   void whatIsMadeAlikeIsEqualAndReadable(Supplier<Object> maker) {
     Object one = maker.get();
-    assertEquals(one, maker.get());
-    assertEquals(one.hashCode(), maker.get().hashCode());
-    assertEquals(one.toString(), maker.get().toString());
+    Object alike = maker.get();
+    assertEquals(one, alike);
+    assertEquals(one.hashCode(), alike.hashCode());
+    assertEquals(one.toString(), alike.toString());
     assertFalse(ADDRESS.matcher(one.toString()).find(), one.toString());
-    assertEquals(1, values().map(Supplier::get).filter(one::equals).count(), one.toString());
+    assertEquals(1, ALL.stream().filter(one::equals).count(), one.toString());
   }
 
   /** Every number of the parameters stands in the text with its unit, as in a file. */

@@ -13,6 +13,7 @@ class PackagesTest extends ModulePlan {
         Map.ofEntries(
             Map.entry("craft", List.of("error", "text", "toml")),
             Map.entry("error", List.of()),
+            Map.entry("flight", List.of("row", "whole")),
             Map.entry("plan", List.of("error", "text", "toml")),
             Map.entry("report", List.of("text", "unit")),
             Map.entry("row", List.of("error", "whole")),
