@@ -32,6 +32,7 @@ final class Descent {
   private final EquationsOfMotion equations;
   private final PilotView pilot;
   private final double level;
+  private final RotorLimits rotorLimits;
   private final double past;
   private final double recoveryTime;
   private final ArrestWatch arrest = new ArrestWatch();
@@ -84,7 +85,8 @@ final class Descent {
     level = encounter.height().orElse(0);
     past = limits.si(FlightLimits.TIME_PAST_ARREST);
     recoveryTime = limits.si(FlightLimits.RECOVERY_TIME);
-    lookouts = new Lookouts(approach, pilot, arrest, walk, story);
+    rotorLimits = RotorLimits.of(encounter.craft());
+    lookouts = new Lookouts(approach, pilot, arrest, walk, rotorLimits, story);
   }
 
   /** Flies one descent; what came of it is then asked for. */
@@ -195,8 +197,9 @@ final class Descent {
             Math.max(0, -flight.least()),
             flight.log().size());
       }
-      if (flight.at(equations).rotorSpeed() < lookouts.warning()) {
-        return EventKind.LOW_ROTOR_SPEED;
+      EventKind left = rotorLimits.left(flight.at(equations));
+      if (left != null) {
+        return left;
       }
     }
   }
@@ -254,7 +257,7 @@ final class Descent {
       ending = Ending.STOPPED;
     } else if (!arrest.begun()) {
       ending = Ending.NOT_ARRESTED;
-    } else if (stop == EventKind.LOW_ROTOR_SPEED
+    } else if (RotorLimits.ended(stop)
         || (stop == null && !arrest.lasts(flight.state(State.SPEED_UP)))) {
       ending = Ending.ARREST_NOT_LASTING;
     } else {

@@ -1,6 +1,5 @@
 package io.github.ringstate.encounter;
 
-import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.integrate.Event;
 import io.github.ringstate.integrate.Event.Crossing;
@@ -23,7 +22,7 @@ final class Lookouts {
   private final PilotView pilot;
   private final ArrestWatch arrest;
   private final boolean story;
-  private final double warning;
+  private final RotorLimits rotorLimits;
   private final Lookout always;
   private final Lookout untilCue;
   private final Lookout inPhase;
@@ -40,7 +39,7 @@ final class Lookouts {
     this.pilot = pilot;
     this.arrest = arrest;
     this.story = story;
-    warning = approach.encounter().craft().si(CraftLimits.LOW_ROTOR_SPEED);
+    this.rotorLimits = rotorLimits;
     Event<Happening, Motion> onCue = Event.stop(EventKind.CUE, Crossing.RISING, seen -> level());
     Event<Happening, Motion> limit =
         Event.note(
@@ -83,11 +82,6 @@ final class Lookouts {
     return NotFiniteException.check(cue.level(pilot), "the level of the cue", cue.name());
   }
 
-  /** Rotor speed over nominal below which an arrest does not last. */
-  double warning() {
-    return warning;
-  }
-
   private Lookout lookout(List<Event<Happening, Motion>> more) {
     List<Event<Happening, Motion>> sinking = new ArrayList<>();
     List<Event<Happening, Motion>> watching = new ArrayList<>();
@@ -108,15 +102,18 @@ final class Lookouts {
             EventKind.CLEAR,
             Crossing.RISING,
             seen -> seen.height() - arrest.low() - ArrestWatch.CLEAR));
-    watching.add(
-        Event.stop(
-            EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - warning));
+    watching.addAll(rotorLimits.events(true));
     if (story) {
-      List<Event<Happening, Motion>> notes = notes();
-      sinking.addAll(notes);
-      watching.addAll(notes.subList(0, 3));
-      watching.addAll(notes.subList(4, notes.size()));
-      past.addAll(notes);
+      Event<Happening, Motion> lowThrust =
+          Event.note(
+              EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - LOW_THRUST);
+      for (List<Event<Happening, Motion>> list : List.of(sinking, watching, past)) {
+        list.addAll(notes());
+        if (list != watching) {
+          list.addAll(rotorLimits.events(false));
+        }
+        list.add(lowThrust);
+      }
     }
     List<Event<Happening, Motion>> own = own();
     for (List<Event<Happening, Motion>> list : List.of(sinking, watching, past)) {
@@ -136,10 +133,7 @@ final class Lookouts {
         Event.note(EventKind.RING_STATE_LEFT, Crossing.RISING, scene::margin),
         Event.<Happening, Motion>note(
                 EventKind.RING_STATE_ENTERED_AGAIN, Crossing.FALLING, scene::margin)
-            .when(seen -> seen.time() > approach.time() + SAME_CROSSING),
-        Event.note(
-            EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - warning),
-        Event.note(EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - LOW_THRUST));
+            .when(seen -> seen.time() > approach.time() + SAME_CROSSING));
   }
 
   /** Events of the user's own; those that only note are part of the story. */

@@ -32,7 +32,8 @@ public final class Rows {
    * Rows of one's own, for whoever writes rows.
    *
    * @param columns the columns
-   * @param rows for each row its values in order: a Long, a Double or a String, as the column has it
+   * @param rows for each row its values in order: a Long, a Double or a String, as the column has
+   *     it
    * @return the rows
    */
   public static Rows of(List<Column> columns, List<List<Object>> rows) {
