@@ -34,7 +34,13 @@ final class Lookouts {
    *
    * @param story whether all that happens is looked for, or only what the outcome is made of
    */
-  Lookouts(Approach approach, PilotView pilot, ArrestWatch arrest, PhaseWalk walk, boolean story) {
+  Lookouts(
+      Approach approach,
+      PilotView pilot,
+      ArrestWatch arrest,
+      PhaseWalk walk,
+      RotorLimits rotorLimits,
+      boolean story) {
     this.approach = approach;
     this.pilot = pilot;
     this.arrest = arrest;

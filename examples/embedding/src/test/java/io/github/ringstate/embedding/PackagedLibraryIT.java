@@ -111,8 +111,7 @@ class PackagedLibraryIT {
     }
     PrintStream before = System.out;
     try (URLClassLoader outside =
-        new URLClassLoader(
-            urls.toArray(URL[]::new), ClassLoader.getPlatformClassLoader())) {
+        new URLClassLoader(urls.toArray(URL[]::new), ClassLoader.getPlatformClassLoader())) {
       for (String program : programs) {
         ByteArrayOutputStream printed = new ByteArrayOutputStream();
         System.setOut(new PrintStream(printed, true, UTF_8));

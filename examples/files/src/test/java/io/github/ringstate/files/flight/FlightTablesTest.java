@@ -66,7 +66,8 @@ class FlightTablesTest {
     assertTrue(table.header().contains("height_m"), table.header().toString());
     int height = table.header().indexOf("height_m");
     assertEquals(
-        instants.get(3).get(FlightQuantity.HEIGHT), Double.parseDouble(table.records().get(3).get(height)));
+        instants.get(3).get(FlightQuantity.HEIGHT),
+        Double.parseDouble(table.records().get(3).get(height)));
   }
 
   @Test
