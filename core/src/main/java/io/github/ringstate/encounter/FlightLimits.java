@@ -14,13 +14,13 @@ public record FlightLimits(ParameterSet numbers) {
 
   /** Time in which onset is looked for. Default 60 s, range 1 to 600 s. */
   public static final Parameter ENTRY_TIME =
-      Parameter.of("entry time", Unit.SECOND, 1, 600, 60, "assumed");
+      Parameter.of("entry time", Unit.SECOND, 1, 600, 60, "definition");
 
   /**
    * Time that a recovery may take, and that a cue may take to come. Default 60 s, range 1 to 600 s.
    */
   public static final Parameter RECOVERY_TIME =
-      Parameter.of("recovery time", Unit.SECOND, 1, 600, 60, "assumed");
+      Parameter.of("recovery time", Unit.SECOND, 1, 600, 60, "definition");
 
   /**
    * Time that a flight goes on past an arrest that lasts; what happens then is noted and changes
