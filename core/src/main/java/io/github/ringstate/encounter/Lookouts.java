@@ -15,7 +15,10 @@ final class Lookouts {
   /** Time after onset in which a crossing of the boundary is the same crossing, s. */
   private static final double SAME_CROSSING = 0.01;
 
-  /** Thrust over weight below which a flight counts as one of low thrust: half of the weight, by definition. */
+  /**
+   * Thrust over weight below which a flight counts as one of low thrust: half of the weight, by
+   * definition.
+   */
   private static final double LOW_THRUST = 0.5;
 
   private final Approach approach;

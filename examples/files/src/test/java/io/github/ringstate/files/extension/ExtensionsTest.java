@@ -232,7 +232,9 @@ class ExtensionsTest {
             "\n",
             io.github.ringstate.files.craft.CraftWriter.lines(
                 new io.github.ringstate.files.craft.CraftFile(
-                    io.github.ringstate.craft.DemoCraft.TWIN, io.github.ringstate.craft.HeightVelocityCurve.NONE, List.of()))));
+                    io.github.ringstate.craft.DemoCraft.TWIN,
+                    io.github.ringstate.craft.HeightVelocityCurve.NONE,
+                    List.of()))));
     Path spec =
         Files.writeString(folder.resolve("s.toml"), "[craft]\nname = [\"twin\", \"own.toml\"]\n");
     SweepFile file = SweepFile.read(spec.toString());
