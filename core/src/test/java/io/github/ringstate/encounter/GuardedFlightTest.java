@@ -54,6 +54,12 @@ class GuardedFlightTest {
   private static final Recovery BANG_BANG =
       new One("bang-bang", (seen, controls) -> controls.collective(seen.power() < 1 ? 1 : 0, 0.1));
 
+  private static final Recovery TREMBLING =
+      new One(
+          "trembling",
+          (seen, controls) ->
+              controls.collective(((long) (seen.sinceRecognition() * 1e7)) % 2, 0.1));
+
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   @Timeout(20)
@@ -172,7 +178,7 @@ class GuardedFlightTest {
     boolean[] ended = new boolean[1];
     Encounter endless =
         ENCOUNTER
-            .withRecovery(BANG_BANG)
+            .withRecovery(TREMBLING)
             .withLimits(FlightLimits.STANDARD.with(FlightLimits.EVALUATIONS, 1e9));
     Thread flying =
         new Thread(
