@@ -73,7 +73,8 @@ public final class ModelsPage {
                 Map.entry("acceptance", percent(study.models().accepted().share(), 2)),
                 Map.entry("looked", Integer.toString(study.models().even().size())),
                 Map.entry("flown", Integer.toString(OpenStudy.FLOWN)),
-                Map.entry("edges", Digits.of(edges().low(), 2) + " and " + Digits.of(edges().high(), 2)),
+                Map.entry(
+                    "edges", Digits.of(edges().low(), 2) + " and " + Digits.of(edges().high(), 2)),
                 Map.entry("ninety", Decimals.fixed(Worth.NINE_IN_TEN, 1)),
                 Map.entry("ranges", study.ranges().stream().map(ModelsPage::entry).toList()),
                 Map.entry("numbers", study.numbers().stream().map(ModelsPage::entry).toList()),
