@@ -32,7 +32,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("loss", List.of("conditions", "delivery", "option", "pilots", "progress")),
             Map.entry("option", List.of("delivery")),
             Map.entry("pilots", List.of("option", "progress")),
-            Map.entry("progress", List.of()),
+            Map.entry("progress", List.of("delivery")),
             Map.entry("runs", List.of("conditions", "delivery", "option")),
             Map.entry("sweep", List.of("delivery", "option"))));
   }
