@@ -5,6 +5,7 @@ import io.github.ringstate.chance.SobolStream;
 import io.github.ringstate.encounter.Ending;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The altitude losses of many pilots. A pilot whose descent was not arrested above the ground
@@ -91,7 +92,31 @@ public final class LossSpread {
       case NOT_ARRESTED -> 2;
       case NO_ONSET -> 3;
       case ARREST_NOT_LASTING -> 4;
+      case STOPPED -> 5;
     };
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LossSpread spread
+        && Arrays.equals(sorted, spread.sorted)
+        && Arrays.equals(endings, spread.endings)
+        && flights.equals(spread.flights);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Arrays.hashCode(sorted) + Arrays.hashCode(endings);
+  }
+
+  /** How many there are and how they ended, with the median loss in metres. */
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder("losses of " + sorted.length + " pilots");
+    for (Ending ending : Ending.values()) {
+      text.append(", ").append(ending.label()).append(" ").append(count(ending));
+    }
+    return sorted.length == 0 ? text.toString() : text + ", median " + loss(0.5) + " m";
   }
 
   /**

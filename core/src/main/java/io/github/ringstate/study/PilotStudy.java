@@ -8,12 +8,16 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.pilot.DistributionValue;
 import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.quantity.Quantity;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
 import org.hipparchus.distribution.RealDistribution;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One encounter flown by many pilots, each with a technique and, if asked for, a delay of their
@@ -27,6 +31,12 @@ import org.hipparchus.distribution.RealDistribution;
  * <p>The first number of each is the chance of the delay, which decides most of a loss; then come
  * those that the technique draws. Gusts and shaking have a seed of their own for each pilot, which
  * is independent of all others however the pilots are drawn.
+ *
+ * <p>Delays follow one rule. Those that are accepted are 0 to 60 s ({@link Recognition#DELAY}). One
+ * that is given as a number and lies outside is refused where it is given. One that is drawn and
+ * lies outside counts as the nearer end, for the tail of a distribution is a long wait and no
+ * error; a distribution that lies outside as a whole is refused here, and one that draws what is no
+ * number where it does.
  *
  * @param base what all pilots share; its recovery plays no part
  * @param pilots who flies
@@ -50,6 +60,26 @@ public record PilotStudy(
     this(base, pilots, delays, seed, Drawing.SOBOL);
   }
 
+  /** Part of the message when no delay can be drawn; the range stands behind it. */
+  public static final String NO_DELAY = "the distribution of delays has no part within ";
+
+  /** Refuses null, and delays that lie outside of what is accepted as a whole. */
+  public PilotStudy {
+    Objects.requireNonNull(base, "base");
+    Objects.requireNonNull(pilots, "pilots");
+    Objects.requireNonNull(delays, "delays");
+    delays.ifPresent(PilotStudy::requireSome);
+  }
+
+  private static void requireSome(RealDistribution delays) {
+    Quantity accepted = Recognition.DELAY;
+    if (!(delays.getSupportUpperBound() >= accepted.low()
+        && delays.getSupportLowerBound() <= accepted.high())) {
+      throw new IllegalArgumentException(
+          NO_DELAY + accepted.low() + " to " + accepted.high() + " s");
+    }
+  }
+
   /**
    * The encounter of one pilot.
    *
@@ -63,12 +93,14 @@ public record PilotStudy(
     long disturbed = draws.seed();
     Encounter flown = base.withRecovery(pilots.draw(draws));
     if (delays.isPresent()) {
-      flown =
-          flown.withDelay(
-              Math.min(
-                  delays.get().inverseCumulativeProbability(chance), Recognition.DELAY.high()));
+      flown = flown.withDelay(cut(delays.get().inverseCumulativeProbability(chance)));
     }
     return disturbances.random() ? flown.withDisturbances(disturbances.withSeed(disturbed)) : flown;
+  }
+
+  /** A delay at the nearer end of the range if it is outside; what is no number stays. */
+  private static double cut(double delay) {
+    return Math.min(Math.max(delay, Recognition.DELAY.low()), Recognition.DELAY.high());
   }
 
   /**
@@ -141,6 +173,37 @@ public record PilotStudy(
         return spread;
       }
     }
+  }
+
+  private Optional<DistributionValue> distributed() {
+    return delays.map(DistributionValue::of);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof PilotStudy study
+        && base.equals(study.base)
+        && pilots.equals(study.pilots)
+        && distributed().equals(study.distributed())
+        && seed == study.seed;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(base, pilots, distributed(), seed);
+  }
+
+  /** What all share, who flies, their delays in seconds, and the seed. */
+  @Override
+  public String toString() {
+    return "pilots "
+        + pilots
+        + ", delays "
+        + distributed().map(Object::toString).orElse("as given")
+        + ", seed "
+        + seed
+        + ", of "
+        + base;
   }
 
   /** Samples in pieces, large enough that handing them round costs nothing beside their flights. */

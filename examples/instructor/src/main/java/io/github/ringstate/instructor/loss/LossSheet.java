@@ -92,6 +92,7 @@ final class LossSheet {
       case GROUND -> "GROUND " + units.verticalSpeed(row.outcome().impactSpeed().getAsDouble());
       case NOT_ARRESTED -> "not arrested";
       case ARREST_NOT_LASTING -> "not for good";
+      case STOPPED -> "stopped";
       case NO_ONSET -> "no ring state";
     };
   }
