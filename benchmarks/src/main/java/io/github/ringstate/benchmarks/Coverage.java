@@ -28,6 +28,10 @@ public final class Coverage {
 
   private static final int[] PILOTS = {256, 512, 1024};
   private static final double CONFIDENCE = 0.95;
+
+  /** That of an interval at which a study may stop. */
+  private static final double STOPPED = 0.975;
+
   private static final double MOST = 0.95;
   private static final double MEDIAN = 0.5;
 
@@ -74,6 +78,7 @@ public final class Coverage {
     LossSpread truth = sets.truth();
     int[] held = new int[5];
     double[] half = new double[repetitions];
+    double[] strict = new double[repetitions];
     double squares = 0;
     double independentSquares = 0;
     for (int i = 0; i < repetitions; i++) {
@@ -87,11 +92,13 @@ public final class Coverage {
       held[3] += holds(study.shareLosing(most, CONFIDENCE), truth.shareLosing(most));
       held[4] += holds(independent.quantile(MOST, CONFIDENCE), most);
       half[i] = quantile.halfWidth();
+      strict[i] = study.quantile(MOST, STOPPED).halfWidth();
       squares += square(quantile.value() - most);
       independentSquares += square(independent.loss(MOST) - most);
     }
     Arrays.sort(half);
-    double precision = half[repetitions / 2];
+    Arrays.sort(strict);
+    double precision = strict[repetitions / 2];
     return String.format(
         Locale.ROOT,
         "%.1f | %.1f | %.4f | %d | %.1f | %.1f | %.1f | %.1f | %.1f | %.1f | %.1f | %.1f | %.1f |"
@@ -105,7 +112,7 @@ public final class Coverage {
         percent(held[2]),
         percent(held[3]),
         percent(held[4]),
-        feet(precision),
+        feet(half[repetitions / 2]),
         feet(Math.sqrt(squares / repetitions)),
         feet(Math.sqrt(independentSquares / repetitions)),
         independentSquares / squares,
@@ -119,14 +126,12 @@ public final class Coverage {
     for (int i = 0; i < repetitions; i++) {
       int[] chosen = sets.choose(new SplittableRandom(i));
       int pilots = PILOTS[0];
-      Quantile before = sets.study(chosen, pilots / 2).quantile(MOST, CONFIDENCE);
-      Quantile quantile = sets.study(chosen, pilots).quantile(MOST, CONFIDENCE);
+      Quantile quantile = sets.study(chosen, pilots).quantile(MOST, STOPPED);
       while (quantile.low() < Double.POSITIVE_INFINITY
-          && (quantile.halfWidth() > precision || before.halfWidth() > 2 * precision)
+          && quantile.halfWidth() > precision
           && pilots < PILOTS[PILOTS.length - 1]) {
         pilots *= 2;
-        before = quantile;
-        quantile = sets.study(chosen, pilots).quantile(MOST, CONFIDENCE);
+        quantile = sets.study(chosen, pilots).quantile(MOST, STOPPED);
       }
       held += holds(quantile, most);
       flown += pilots;

@@ -23,7 +23,8 @@ import java.util.function.Function;
  *     choose
  * @param remark where it leads, or why it is not a way out: a sentence
  * @param parameters its numbers
- * @param spreads how some of them vary between people
+ * @param spreads how some of them vary between people, those first that decide most of the loss:
+ *     evenly spread pilots are spread best over what is drawn first
  * @param maker makes the recovery
  */
 public record Technique(
@@ -60,14 +61,14 @@ public record Technique(
           "The rotor leaves its wake ahead.",
           Forward.PARAMETERS,
           List.of(
-              Spread.normal(Forward.NOSE_DOWN, 4),
               Spread.normal(Forward.RATE, 3),
-              Spread.normal(Forward.COLLECTIVE_REDUCTION, 0.5),
-              Spread.normal(Forward.COLLECTIVE_RATE, 2),
               Spread.normal(Forward.POWER_AIRSPEED, 4),
+              Spread.even(Hands.COLLECTIVE_LATER, -0.5, 1),
+              Spread.normal(Forward.NOSE_DOWN, 4),
+              Spread.normal(Forward.COLLECTIVE_RATE, 2),
+              Spread.normal(Forward.COLLECTIVE_REDUCTION, 0.5),
               Spread.normal(Forward.EXIT_AIRSPEED, 4),
-              Spread.normal(PowerSetting.CLIMB_POWER, 4),
-              Spread.even(Hands.COLLECTIVE_LATER, -0.5, 1)),
+              Spread.normal(PowerSetting.CLIMB_POWER, 4)),
           Forward::new);
 
   /** Climb power and bank to the side the tail rotor pushes to. */
@@ -100,13 +101,13 @@ public record Technique(
           Autorotation.PARAMETERS,
           List.of(
               Spread.normal(Autorotation.NOSE_DOWN, 3),
-              Spread.normal(Autorotation.FLARE, 3),
+              Spread.normal(Autorotation.FLARE_AIRSPEED, 5),
               Spread.normal(Autorotation.RATE, 3),
               Spread.normal(Autorotation.COLLECTIVE_KEPT, 0.5),
+              Spread.even(Hands.COLLECTIVE_LATER, -0.5, 1),
               Spread.normal(Autorotation.COLLECTIVE_RATE, 2),
-              Spread.normal(Autorotation.FLARE_AIRSPEED, 5),
               Spread.normal(PowerSetting.CLIMB_POWER, 4),
-              Spread.even(Hands.COLLECTIVE_LATER, -0.5, 1)),
+              Spread.normal(Autorotation.FLARE, 3)),
           Autorotation::new);
 
   /** Power alone. */

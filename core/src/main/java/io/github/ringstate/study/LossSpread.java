@@ -27,6 +27,11 @@ public final class LossSpread {
     this.flights = flights;
   }
 
+  /** The same spread, found by a study that may have ended because its interval was narrow. */
+  LossSpread stopped() {
+    return new LossSpread(sorted, endings, new StoppedIntervals(intervals), flights);
+  }
+
   /** The same spread of flights that are known one by one. */
   LossSpread with(List<PilotFlight> known) {
     return new LossSpread(sorted, endings, intervals, known);

@@ -168,8 +168,9 @@ public record PilotStudy(
             };
           },
           piece -> {});
-      LossSpread spread = all.spread(to);
-      if (to == limit || sampling.suffices(spread, all.spread(to / 2))) {
+      LossSpread spread =
+          sampling.precision() > 0 ? all.spread(to).stopped() : all.spread(to);
+      if (to == limit || sampling.suffices(spread)) {
         return spread;
       }
     }

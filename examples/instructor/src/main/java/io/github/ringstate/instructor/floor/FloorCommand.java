@@ -39,7 +39,7 @@ import picocli.CommandLine.Option;
     })
 public final class FloorCommand implements Runnable {
 
-  private static final int STANDARD_PILOTS = 1024;
+  private static final int STANDARD_PILOTS = 512;
 
   private final OutputStream terminal;
 
