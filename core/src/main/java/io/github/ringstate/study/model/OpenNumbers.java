@@ -1,10 +1,10 @@
 package io.github.ringstate.study.model;
 
+import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.SmoothMomentum;
-import io.github.ringstate.chance.IndependentStream;
-import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.List;

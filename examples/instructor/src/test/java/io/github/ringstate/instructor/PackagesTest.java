@@ -21,6 +21,7 @@ class PackagesTest extends ModulePlan {
                     "fly",
                     "loss",
                     "option",
+                    "plan",
                     "runs",
                     "sweep")),
             Map.entry("boundary", List.of("conditions", "delivery", "option")),
@@ -32,6 +33,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("loss", List.of("conditions", "delivery", "option", "pilots", "progress")),
             Map.entry("option", List.of("delivery")),
             Map.entry("pilots", List.of("option", "progress")),
+            Map.entry("plan", List.of("delivery", "option")),
             Map.entry("progress", List.of()),
             Map.entry("runs", List.of("conditions", "delivery", "option")),
             Map.entry("sweep", List.of("delivery", "option"))));

@@ -41,6 +41,11 @@ class PdfTest {
         // the answer on the front, the words on the back
         "floor --pilots 20 --height-ft 300 --format pdf|2|595.3|841.9",
         "floor --pilots 20 --state distracted --units si --paper letter --format pdf|2|612|792",
+        // A6 is 105 x 148 mm (ISO 216), whatever the paper of other sheets
+        "card --pilots 20 --format pdf|2|297.6|419.5",
+        "card --pilots 20 --craft heavy --technique autorotation --units si --paper letter --abort-height-ft 50"
+            + " --format pdf|2|297.6|419.5",
+        "lesson --pilots 20 --technique forward --format pdf|2|595.3|841.9",
         // one page, lying on its longer side, whatever is to be said
         "runs --pilots 20 --format pdf|1|841.9|595.3",
         "runs --pilots 20 --technique autorotation --craft heavy --mass-kg 9600 --oat-c 25"

@@ -42,7 +42,9 @@ interface FloorMessages {
 
   String orMore(String seconds);
 
-  List<Term> sheetHeading(Situation situation, FloorFacts facts);
+  List<Term> sheetHeading(Situation situation);
+
+  List<Term> sheetOrigin(Situation situation, FloorFacts facts);
 
   List<Term> sheetDefinitions(FloorFacts facts);
 

@@ -6,6 +6,7 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
+import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.NumberText;
@@ -45,7 +46,7 @@ import picocli.CommandLine.Option;
       "",
       Caution.TEXT
     })
-public final class LossCommand implements Runnable {
+public final class LossCommand implements Runnable, Checked {
 
   private static final String DELAYS = "0,0.5,1,2,3,4";
 
@@ -97,6 +98,11 @@ public final class LossCommand implements Runnable {
    */
   public LossCommand(OutputStream terminal) {
     this.terminal = terminal;
+  }
+
+  @Override
+  public void check() {
+    request();
   }
 
   @Override

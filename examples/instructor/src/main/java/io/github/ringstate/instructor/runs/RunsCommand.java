@@ -5,6 +5,7 @@ import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
@@ -40,7 +41,7 @@ import picocli.CommandLine.Option;
       "",
       Caution.TEXT
     })
-public final class RunsCommand implements Runnable {
+public final class RunsCommand implements Runnable, Checked {
 
   private static final Quantity WIND = new Quantity("wind", Unit.KNOT, 0, 60);
 
@@ -174,6 +175,11 @@ public final class RunsCommand implements Runnable {
    */
   public RunsCommand(OutputStream terminal) {
     this.terminal = terminal;
+  }
+
+  @Override
+  public void check() {
+    request();
   }
 
   @Override

@@ -28,7 +28,7 @@ final class Template {
   static final String LACKING = "isLacking";
 
   private static final Mustache.Compiler COMPILER =
-      Mustache.compiler().withEscaper(Template::escaped);
+      Mustache.compiler().emptyStringIsFalse(true).withEscaper(Template::escaped);
 
   private Template() {}
 
