@@ -10,6 +10,7 @@ import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.floor.LessonCommand;
 import io.github.ringstate.instructor.fly.FlyCommand;
 import io.github.ringstate.instructor.loss.LossCommand;
+import io.github.ringstate.instructor.manual.ManualCommand;
 import io.github.ringstate.instructor.option.Inputs;
 import io.github.ringstate.instructor.option.PlanOption;
 import io.github.ringstate.instructor.plan.BriefCommand;
@@ -77,6 +78,7 @@ public final class Main implements Runnable {
           "brief",
           "boundary",
           "craft",
+          "manual",
           "sweep",
           CompletionCommand.NAME);
 
@@ -167,6 +169,7 @@ public final class Main implements Runnable {
       case "runs" -> new RunsCommand(terminal);
       case "boundary" -> new BoundaryCommand(terminal);
       case "craft" -> new CraftCommand(terminal);
+      case "manual" -> new ManualCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
       case CompletionCommand.NAME -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);

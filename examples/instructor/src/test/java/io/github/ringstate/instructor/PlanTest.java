@@ -36,7 +36,7 @@ class PlanTest {
             "--craft",
             "utility",
             "--mass-kg",
-            "2500",
+            "1600",
             "--technique",
             "forward",
             "--agreed-height-ft",
@@ -66,7 +66,7 @@ class PlanTest {
                 "--craft",
                 "utility",
                 "--mass-kg",
-                "2500",
+                "1600",
                 "--pilots",
                 "20",
                 "--state",
@@ -76,13 +76,13 @@ class PlanTest {
             .out(),
         csv);
     assertTrue(
-        Run.of("floor", "--mass-kg=2400", "--plan", plan.toString(), "--format", "csv")
+        Run.of("floor", "--mass-kg=1500", "--plan", plan.toString(), "--format", "csv")
             .out()
-            .contains("utility,2400,"));
+            .contains("utility,1500"));
     assertTrue(
-        Run.of("floor", "--plan=" + plan, "--mass-kg", "2400", "--format", "csv")
+        Run.of("floor", "--plan=" + plan, "--mass-kg", "1500", "--format", "csv")
             .out()
-            .contains("utility,2400,"));
+            .contains("utility,1500"));
   }
 
   @Test
@@ -97,7 +97,7 @@ class PlanTest {
               "not below 400 ft")) {
         assertTrue(page.contains(said), command + " lacks " + said);
       }
-      assertTrue(page.contains("2500 kg"), command);
+      assertTrue(page.contains("1600 kg"), command);
       assertFalse(page.contains("VOID?"), command);
     }
     assertTrue(html("card").contains("<p class=\"big\">forward"));

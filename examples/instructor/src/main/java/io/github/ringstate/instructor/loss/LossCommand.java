@@ -7,12 +7,14 @@ import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.Checked;
+import io.github.ringstate.instructor.option.CompareOption;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PilotOptions;
 import io.github.ringstate.instructor.option.RecoveriesOption;
 import io.github.ringstate.instructor.option.SheetOutput;
+import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.PilotState;
@@ -88,6 +90,7 @@ public final class LossCommand implements Runnable, Checked {
               + " primed, attentive, distracted or startled.")
   private @Nullable String state;
 
+  @Mixin private final CompareOption compare = new CompareOption();
   @Mixin private final PilotOptions chance = new PilotOptions();
   @Mixin private final SheetOutput output = new SheetOutput();
 
@@ -132,7 +135,17 @@ public final class LossCommand implements Runnable, Checked {
         chance.disturbances(),
         pool(),
         state(),
-        output.isPage());
+        output.isPage(),
+        compared());
+  }
+
+  private Optional<Worse> compared() {
+    Optional<Worse> worse = compare.worse();
+    if (worse.isPresent() && state != null) {
+      throw UserError.usage(
+          "--compare and --state exclude each other: it adds to delays that are given");
+    }
+    return worse;
   }
 
   private Optional<Pool> pool() {

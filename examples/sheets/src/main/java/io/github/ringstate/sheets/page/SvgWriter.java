@@ -15,7 +15,11 @@ public record SvgWriter(PageSettings settings) implements CharacterWriter {
   @Override
   public void write(Report report, Writer out) throws IOException {
     out.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-    out.write(SvgDrawing.of(((Pictured) report).picture(settings), ""));
+    String drawing = SvgDrawing.of(((Pictured) report).picture(settings), "");
+    // a picture that stands alone brings its letters: no machine need have the typeface
+    out.write(
+        drawing.replaceFirst(
+            "</title>", "</title><style>" + SheetFont.faces(drawing) + "</style>"));
     out.write("\n");
     out.flush();
   }
