@@ -11,15 +11,15 @@ public enum EngineKind {
    */
   PISTON("piston", 0.3) {
     @Override
-    public double lapse(double densityRatio) {
+    public double lapse(double densityRatio, double turbineExponent) {
       return Math.max(0, PISTON_SLOPE * densityRatio - PISTON_LOSS);
     }
   },
-  /** A turbine: power in proportion to density to the power 0.8 (assumed; no source). */
+  /** A turbine: power in proportion to a power of the density. */
   TURBINE("turbine", 0.5) {
     @Override
-    public double lapse(double densityRatio) {
-      return FastMath.pow(densityRatio, TURBINE_EXPONENT);
+    public double lapse(double densityRatio, double turbineExponent) {
+      return FastMath.pow(densityRatio, turbineExponent);
     }
   };
 
@@ -28,9 +28,6 @@ public enum EngineKind {
 
   /** Gagg and Ferrar, SAE Journal 34(6), 1934 (from memory). */
   private static final double PISTON_LOSS = 0.132;
-
-  /** Exponent of the density ratio (assumed). */
-  private static final double TURBINE_EXPONENT = 0.8;
 
   private final String label;
   private final double responseTime;
@@ -70,9 +67,11 @@ public enum EngineKind {
    * Power over that at sea level on a standard day.
    *
    * @param densityRatio the air's density over 1.225 kg/m3; positive
+   * @param turbineExponent the exponent of a turbine, {@link Helicopter#TURBINE_LAPSE}; a piston
+   *     engine does not heed it
    * @return the ratio, not negative
    */
-  public abstract double lapse(double densityRatio);
+  public abstract double lapse(double densityRatio, double turbineExponent);
 
   /**
    * The value of a craft's parameter that is usual with this kind of engine.

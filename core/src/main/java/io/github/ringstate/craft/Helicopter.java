@@ -95,6 +95,13 @@ public final class Helicopter {
   public static final Parameter GOVERNOR_TIME =
       Parameter.of("governor time", Unit.SECOND, 0.1, 3, 0.5, "assumed");
 
+  /**
+   * Exponent of the density ratio in the power that a turbine can give; nothing with a piston
+   * engine. Default 0.8, range 0.3 to 1.5 (a pure number).
+   */
+  public static final Parameter TURBINE_LAPSE =
+      Parameter.of("turbine lapse exponent", Unit.ONE, 0.3, 1.5, 0.8, "assumed; no source");
+
   /** Flat-plate area met by air from ahead. Default 0.5 m2, range 0 to 20 m2. */
   public static final Parameter FORWARD_AREA =
       Parameter.of("forward area", Unit.SQUARE_METRE, 0, 20, 0.5, INVENTED);
@@ -140,7 +147,8 @@ public final class Helicopter {
                   DRIVE_TRAIN_LIMIT,
                   TRANSMISSION_AND_TAIL_ROTOR_POWER,
                   ENGINE_TIME,
-                  GOVERNOR_TIME)),
+                  GOVERNOR_TIME,
+                  TURBINE_LAPSE)),
           new Section("body", List.of(FORWARD_AREA, SIDE_AREA, UNDERSIDE_AREA, DOWNLOAD, TAIL_ARM)),
           new Section("limits", CraftLimits.PARAMETERS));
 
@@ -153,9 +161,11 @@ public final class Helicopter {
           BladeDrag.PROFILE_DRAG_CURVATURE,
           DRIVE_TRAIN_LIMIT,
           ENGINE_TIME,
+          TURBINE_LAPSE,
           CraftLimits.ATTITUDE_TIME,
           CraftLimits.ATTITUDE_RATE_TIME,
-          CraftLimits.COLLECTIVE_TIME);
+          CraftLimits.COLLECTIVE_TIME,
+          CraftLimits.HIGH_ROTOR_SPEED);
 
   /**
    * The standard value of every parameter; with no more than this a craft is light and two-seated.
@@ -341,7 +351,7 @@ public final class Helicopter {
   }
 
   private double capability(Air air) {
-    return si(SEA_LEVEL_POWER) * engine.lapse(air.densityRatio());
+    return si(SEA_LEVEL_POWER) * engine.lapse(air.densityRatio(), si(TURBINE_LAPSE));
   }
 
   /**

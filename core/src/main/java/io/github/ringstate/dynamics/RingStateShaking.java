@@ -71,16 +71,26 @@ public final class RingStateShaking implements ThrustDisturbance {
           32,
           "20 to 50 revolutions (Stack, Caradonna and Savas, small rotor)");
 
+  /**
+   * The longest period over the middle one, and the middle one over the shortest. Default 1.6,
+   * range 1 to 4 (a pure number).
+   */
+  public static final Parameter PERIOD_SPREAD =
+      Parameter.of(
+          "shaking period spread",
+          Unit.ONE,
+          1,
+          4,
+          1.6,
+          "assumed: 50 over 32; 20 to 50 revolutions of Stack, Caradonna and Savas");
+
   /** All parameters. */
   public static final List<Parameter> PARAMETERS =
-      List.of(STRENGTH, STRONGEST, WIDTH, REACH, REVOLUTIONS);
+      List.of(STRENGTH, STRONGEST, WIDTH, REACH, REVOLUTIONS, PERIOD_SPREAD);
 
   private static final int SINUSOIDS = 9;
 
-  /** The longest and the shortest period over the middle one, or one over that: 50/32 (assumed). */
-  private static final double PERIOD_SPREAD = 1.6;
-
-  /** Exponent of the fall with edgewise speed at the reach: to a fiftieth (assumed). */
+  /** Exponent of the fall with edgewise speed at the reach, to a fiftieth: what reach means. */
   private static final double EDGEWISE_FALL = 4;
 
   /** A fluctuation so small is none (numerical). */
@@ -106,11 +116,12 @@ public final class RingStateShaking implements ThrustDisturbance {
     width = numbers.si(WIDTH);
     reach = numbers.si(REACH);
     double middle = rotorSpeed / numbers.si(REVOLUTIONS);
+    double periodSpread = numbers.si(PERIOD_SPREAD);
     SplittableRandom random = new SplittableRandom(seed);
     for (int i = 0; i < SINUSOIDS; i++) {
-      // periods from 20/32 to 50/32 of the middle one, evenly in the logarithm, each moved a little
+      // periods evenly in the logarithm, each moved a little
       double spread = (i + unit(random)) / SINUSOIDS * 2 - 1;
-      frequency[i] = middle * FastMath.pow(PERIOD_SPREAD, spread);
+      frequency[i] = middle * FastMath.pow(periodSpread, spread);
       phase[i] = 2 * Math.PI * unit(random);
     }
   }

@@ -1,7 +1,5 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.dynamics.Controls;
-import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -11,7 +9,7 @@ import java.util.List;
  * Collective down and nose down into autorotation, then a flare and power back into level flight.
  * It costs much height and gets out of any ring state.
  */
-public final class Autorotation extends MadeOf implements Recovery {
+public final class Autorotation extends ByNumbers {
 
   /** How far the nose goes down. Default 12 deg, range 5 to 30 deg. */
   public static final Parameter NOSE_DOWN =
@@ -38,17 +36,6 @@ public final class Autorotation extends MadeOf implements Recovery {
   public static final Parameter FLARE_AIRSPEED =
       Parameter.of(
           "flare airspeed", Unit.KNOT, 20, 80, 45, "assumed: below the usual speed of a glide");
-
-  /** Power of the climb, over continuous power. Default 100 %, range 50 to 110 %. */
-  public static final Parameter CLIMB_POWER =
-      Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
-
-  /**
-   * How much later the collective moves than the nose; earlier if negative. Default 0 s, range -3
-   * to 3 s.
-   */
-  public static final Parameter COLLECTIVE_LATER =
-      Parameter.of("collective later", Unit.SECOND, -3, 3, 0, "assumed: both at once");
 
   /**
    * Rotor speed over its nominal value beyond which the collective is raised. Default 1.05, range 1
@@ -87,37 +74,21 @@ public final class Autorotation extends MadeOf implements Recovery {
           COLLECTIVE_KEPT,
           COLLECTIVE_RATE,
           FLARE_AIRSPEED,
-          CLIMB_POWER,
-          COLLECTIVE_LATER,
+          PowerSetting.CLIMB_POWER,
+          Hands.COLLECTIVE_LATER,
           FAST_ROTOR,
           OVERSPEED_GAIN,
           SLOW_ROTOR,
           DROOP_GAIN,
           PowerSetting.GAIN,
           Drift.GAIN,
-          Drift.MAXIMUM);
+          Drift.MAXIMUM,
+          Hands.COMING_IN);
 
   /**
    * Square of a difference of rotor speed, over nominal, that rounds the corner off (numerical).
    */
   private static final double ROTOR_SPEED_ROUNDING = 1e-4;
-
-  private final ParameterSet numbers;
-  private final double noseDown;
-  private final double flare;
-  private final double rate;
-  private final double collectiveKept;
-  private final double collectiveRate;
-  private final double flareAirspeed;
-  private final double climbPower;
-  private final double fastRotor;
-  private final double overspeedGain;
-  private final double slowRotor;
-  private final double droopGain;
-  private final Drift drift;
-  private final PowerSetting power;
-  private final StepOrder order;
-  private final List<Phase> phases;
 
   /**
    * Creates the technique.
@@ -125,36 +96,7 @@ public final class Autorotation extends MadeOf implements Recovery {
    * @param numbers a value for each of {@link #PARAMETERS}
    */
   public Autorotation(ParameterSet numbers) {
-    super(numbers.only(PARAMETERS));
-    this.numbers = numbers.only(PARAMETERS);
-    noseDown = numbers.si(NOSE_DOWN);
-    flare = numbers.si(FLARE);
-    rate = numbers.si(RATE);
-    collectiveKept = numbers.si(COLLECTIVE_KEPT);
-    collectiveRate = numbers.si(COLLECTIVE_RATE);
-    flareAirspeed = numbers.si(FLARE_AIRSPEED);
-    climbPower = numbers.si(CLIMB_POWER);
-    fastRotor = numbers.si(FAST_ROTOR);
-    overspeedGain = numbers.si(OVERSPEED_GAIN);
-    slowRotor = numbers.si(SLOW_ROTOR);
-    droopGain = numbers.si(DROOP_GAIN);
-    drift = Drift.of(numbers);
-    power = new PowerSetting(numbers.si(PowerSetting.GAIN));
-    order = new StepOrder(numbers.si(COLLECTIVE_LATER));
-    phases =
-        List.of(
-            Phase.of("glide", this::glide, seen -> seen.forwardAirspeed() - flareAirspeed),
-            Phase.last("flare and power", this::flareAndPower));
-  }
-
-  /**
-   * The numbers of the technique.
-   *
-   * @return a value for each of {@link #PARAMETERS}
-   */
-  @Override
-  public ParameterSet numbers() {
-    return numbers;
+    super("autorotation", numbers.only(PARAMETERS), Autorotation::phases);
   }
 
   /** Creates the technique with the standard value of each parameter. */
@@ -162,42 +104,47 @@ public final class Autorotation extends MadeOf implements Recovery {
     this(ParameterSet.standard(PARAMETERS));
   }
 
-  @Override
-  public String name() {
-    return "autorotation";
+  private static List<Phase> phases(ParameterSet numbers) {
+    double noseDown = numbers.si(NOSE_DOWN);
+    double flare = numbers.si(FLARE);
+    double kept = numbers.si(COLLECTIVE_KEPT);
+    double flareAirspeed = numbers.si(FLARE_AIRSPEED);
+    double climb = numbers.si(PowerSetting.CLIMB_POWER);
+    double fast = numbers.si(FAST_ROTOR);
+    double overspeedGain = numbers.si(OVERSPEED_GAIN);
+    double slow = numbers.si(SLOW_ROTOR);
+    double droopGain = numbers.si(DROOP_GAIN);
+    PowerSetting power = PowerSetting.of(numbers);
+    Drift drift = Drift.of(numbers);
+    Hands hands = Hands.of(numbers, RATE, COLLECTIVE_RATE);
+    return List.of(
+        Phase.of(
+            "glide",
+            (seen, controls) ->
+                hands.move(
+                    seen.hoverPitch() - noseDown,
+                    drift.bank(seen, seen.hoverBank()),
+                    // more collective where the rotor runs fast, as any pilot gives in a glide
+                    seen.minimumCollective()
+                        + kept
+                        + against(overspeedGain, seen.rotorSpeed() - fast),
+                    seen,
+                    controls),
+            seen -> seen.forwardAirspeed() - flareAirspeed),
+        Phase.last(
+            "flare and power",
+            (seen, controls) ->
+                hands.move(
+                    seen.hoverPitch() + flare,
+                    drift.bank(seen, seen.hoverBank()),
+                    // less collective where the rotor runs slow, while the engine takes the load
+                    power.collective(seen, climb) - against(droopGain, slow - seen.rotorSpeed()),
+                    seen,
+                    controls)));
   }
 
-  @Override
-  public List<Phase> phases() {
-    return phases;
-  }
-
-  private void glide(Cockpit seen, Controls controls) {
-    double collective = seen.minimumCollective() + collectiveKept + againstOverspeed(seen);
-    command(-noseDown, collective, seen, controls);
-  }
-
-  private void flareAndPower(Cockpit seen, Controls controls) {
-    double collective = power.collective(seen, climbPower) - againstDroop(seen);
-    command(flare, collective, seen, controls);
-  }
-
-  private void command(double noseUp, double collective, Cockpit seen, Controls controls) {
-    double nose = seen.hoverPitch() + noseUp;
-    controls.bank(order.attitude(seen, seen.bank(), drift.bank(seen, seen.hoverBank())), rate);
-    controls.pitch(order.attitude(seen, seen.pitch(), nose), rate);
-    controls.collective(order.collective(seen, collective), collectiveRate);
-  }
-
-  /** Less collective where the rotor runs slow, while the engine takes the load again. */
-  private double againstDroop(Cockpit seen) {
-    double under = slowRotor - seen.rotorSpeed();
-    return 0.5 * droopGain * (under + Math.sqrt(under * under + ROTOR_SPEED_ROUNDING));
-  }
-
-  /** More collective where the rotor runs fast, as any pilot gives in a glide. */
-  private double againstOverspeed(Cockpit seen) {
-    double over = seen.rotorSpeed() - fastRotor;
-    return 0.5 * overspeedGain * (over + Math.sqrt(over * over + ROTOR_SPEED_ROUNDING));
+  /** Collective against a departure of the rotor speed, rad: none where that is negative. */
+  private static double against(double gain, double departure) {
+    return 0.5 * gain * (departure + Math.sqrt(departure * departure + ROTOR_SPEED_ROUNDING));
   }
 }

@@ -7,12 +7,6 @@ import java.util.stream.Collectors;
 /** The cues that {@link Cue} makes, as values: cues of equal numbers are equal. */
 final class BuiltInCues {
 
-  /** Collective above that of the hover that counts as much as 1 m/s of sink, rad (assumed). */
-  private static final double NOTICED_COLLECTIVE = 0.01;
-
-  /** Upward acceleration that is noticed, m/s2 (assumed). */
-  private static final double NOTICED_ACCELERATION = 0.3;
-
   private BuiltInCues() {}
 
   record SinkShown(double intended, double margin) implements Cue {
@@ -33,7 +27,8 @@ final class BuiltInCues {
     }
   }
 
-  record SinkNotAnswering(double sink) implements Cue {
+  record SinkNotAnswering(double sink, double noticedCollective, double noticedAcceleration)
+      implements Cue {
 
     SinkNotAnswering {
       SPEED.check(sink);
@@ -48,8 +43,8 @@ final class BuiltInCues {
     public double level(Cockpit seen) {
       // each in units of its own size of notice, sink in m/s
       double sinking = -seen.verticalSpeed() - sink;
-      double raised = (seen.collective() - seen.hoverCollective()) / NOTICED_COLLECTIVE;
-      double unanswered = 1 - seen.verticalAcceleration() / NOTICED_ACCELERATION;
+      double raised = (seen.collective() - seen.hoverCollective()) / noticedCollective;
+      double unanswered = 1 - seen.verticalAcceleration() / noticedAcceleration;
       return Math.min(sinking, Math.min(raised, unanswered));
     }
   }

@@ -1,7 +1,5 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.dynamics.Controls;
-import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -11,11 +9,11 @@ import java.util.List;
  * Power alone, the attitude left as it is: the wrong instinct. It may stop a sink that has only
  * begun, with much power to spare; in a developed ring state it does not.
  */
-public final class CollectiveOnly extends MadeOf implements Recovery {
+public final class CollectiveOnly extends ByNumbers {
 
   /**
-   * Power that is pulled, over the greatest power of the engine in that air. Default 100 %, range
-   * 50 to 120 %.
+   * Power that is pulled, over the take-off power in that air; more counts as all of it, since the
+   * rotor's speed is kept. Default 100 %, range 50 to 120 %.
    */
   public static final Parameter POWER =
       Parameter.of("power pulled", Unit.PERCENT, 50, 120, 100, "assumed: all there is");
@@ -32,38 +30,13 @@ public final class CollectiveOnly extends MadeOf implements Recovery {
   public static final List<Parameter> PARAMETERS =
       List.of(POWER, COLLECTIVE_RATE, RATE, PowerSetting.GAIN, Drift.GAIN, Drift.MAXIMUM);
 
-  private final ParameterSet numbers;
-  private final double power;
-  private final Drift drift;
-  private final PowerSetting setting;
-  private final double collectiveRate;
-  private final double rate;
-  private final List<Phase> phases;
-
   /**
    * Creates the technique.
    *
    * @param numbers a value for each of {@link #PARAMETERS}
    */
   public CollectiveOnly(ParameterSet numbers) {
-    super(numbers.only(PARAMETERS));
-    this.numbers = numbers.only(PARAMETERS);
-    power = numbers.si(POWER);
-    drift = Drift.of(numbers);
-    setting = new PowerSetting(numbers.si(PowerSetting.GAIN));
-    collectiveRate = numbers.si(COLLECTIVE_RATE);
-    rate = numbers.si(RATE);
-    phases = List.of(Phase.last("power", this::command));
-  }
-
-  /**
-   * The numbers of the technique.
-   *
-   * @return a value for each of {@link #PARAMETERS}
-   */
-  @Override
-  public ParameterSet numbers() {
-    return numbers;
+    super("collective", numbers.only(PARAMETERS), CollectiveOnly::phases);
   }
 
   /** Creates the technique with the standard value of each parameter. */
@@ -71,19 +44,20 @@ public final class CollectiveOnly extends MadeOf implements Recovery {
     this(ParameterSet.standard(PARAMETERS));
   }
 
-  @Override
-  public String name() {
-    return "collective";
-  }
-
-  @Override
-  public List<Phase> phases() {
-    return phases;
-  }
-
-  private void command(Cockpit seen, Controls controls) {
-    controls.pitch(seen.hoverPitch(), rate);
-    controls.bank(drift.bank(seen, seen.hoverBank()), rate);
-    controls.collective(setting.collective(seen, power * seen.takeOffPower()), collectiveRate);
+  private static List<Phase> phases(ParameterSet numbers) {
+    double power = numbers.si(POWER);
+    PowerSetting setting = PowerSetting.of(numbers);
+    Drift drift = Drift.of(numbers);
+    Hands hands = Hands.together(numbers.si(RATE), numbers.si(COLLECTIVE_RATE));
+    return List.of(
+        Phase.last(
+            "power",
+            (seen, controls) ->
+                hands.move(
+                    seen.hoverPitch(),
+                    drift.bank(seen, seen.hoverBank()),
+                    setting.collective(seen, power * seen.takeOffPower()),
+                    seen,
+                    controls)));
   }
 }

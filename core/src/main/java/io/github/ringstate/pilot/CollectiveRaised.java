@@ -1,7 +1,5 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.dynamics.Controls;
-import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -12,7 +10,7 @@ import java.util.List;
  * attitude left as it is. Where that asks for more power than there is, the rotor slows. Not a way
  * out of the ring state.
  */
-public final class CollectiveRaised extends MadeOf implements Recovery {
+public final class CollectiveRaised extends ByNumbers {
 
   /**
    * How far the collective goes above the one that was held at recognition. Default 4 deg, range
@@ -39,36 +37,13 @@ public final class CollectiveRaised extends MadeOf implements Recovery {
   public static final List<Parameter> PARAMETERS =
       List.of(COLLECTIVE_RAISED, COLLECTIVE_RATE, RATE, Drift.GAIN, Drift.MAXIMUM);
 
-  private final ParameterSet numbers;
-  private final Drift drift;
-  private final double raised;
-  private final double collectiveRate;
-  private final double rate;
-  private final List<Phase> phases;
-
   /**
    * Creates the technique.
    *
    * @param numbers a value for each of {@link #PARAMETERS}
    */
   public CollectiveRaised(ParameterSet numbers) {
-    super(numbers.only(PARAMETERS));
-    this.numbers = numbers.only(PARAMETERS);
-    drift = Drift.of(numbers);
-    raised = numbers.si(COLLECTIVE_RAISED);
-    collectiveRate = numbers.si(COLLECTIVE_RATE);
-    rate = numbers.si(RATE);
-    phases = List.of(Phase.last("lever raised", this::command));
-  }
-
-  /**
-   * The numbers of the technique.
-   *
-   * @return a value for each of {@link #PARAMETERS}
-   */
-  @Override
-  public ParameterSet numbers() {
-    return numbers;
+    super("collective-raised", numbers.only(PARAMETERS), CollectiveRaised::phases);
   }
 
   /** Creates the technique with the standard value of each parameter. */
@@ -76,19 +51,19 @@ public final class CollectiveRaised extends MadeOf implements Recovery {
     this(ParameterSet.standard(PARAMETERS));
   }
 
-  @Override
-  public String name() {
-    return "collective-raised";
-  }
-
-  @Override
-  public List<Phase> phases() {
-    return phases;
-  }
-
-  private void command(Cockpit seen, Controls controls) {
-    controls.pitch(seen.hoverPitch(), rate);
-    controls.bank(drift.bank(seen, seen.hoverBank()), rate);
-    controls.collective(seen.heldCollective() + raised, collectiveRate);
+  private static List<Phase> phases(ParameterSet numbers) {
+    double raised = numbers.si(COLLECTIVE_RAISED);
+    Drift drift = Drift.of(numbers);
+    Hands hands = Hands.together(numbers.si(RATE), numbers.si(COLLECTIVE_RATE));
+    return List.of(
+        Phase.last(
+            "lever raised",
+            (seen, controls) ->
+                hands.move(
+                    seen.hoverPitch(),
+                    drift.bank(seen, seen.hoverBank()),
+                    seen.heldCollective() + raised,
+                    seen,
+                    controls)));
   }
 }

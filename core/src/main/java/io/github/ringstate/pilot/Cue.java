@@ -80,9 +80,30 @@ public interface Cue {
    */
   Parameter DRIFT = Parameter.of("drift", Unit.KNOT, 1, 40, 5, "assumed");
 
+  /**
+   * Collective above that of the hover that counts, for sink that does not answer, as much as 1 m/s
+   * of sink. Default 0.01 rad, range 0.001 to 0.1 rad.
+   */
+  Parameter NOTICED_COLLECTIVE =
+      Parameter.of("noticed collective", Unit.RADIAN, 0.001, 0.1, 0.01, "assumed");
+
+  /**
+   * Upward acceleration that is felt as an answer to the collective. Default 0.3 m/s2, range 0.05
+   * to 3 m/s2.
+   */
+  Parameter NOTICED_ACCELERATION =
+      Parameter.of("noticed acceleration", Unit.METRE_PER_SECOND_SQUARED, 0.05, 3, 0.3, "assumed");
+
   /** All parameters of cues. */
   List<Parameter> PARAMETERS =
-      List.of(SINK_MARGIN, FELT_FLUCTUATION, UNRELIABLE_AIRSPEED, LOW_AIRSPEED, DRIFT);
+      List.of(
+          SINK_MARGIN,
+          FELT_FLUCTUATION,
+          UNRELIABLE_AIRSPEED,
+          LOW_AIRSPEED,
+          DRIFT,
+          NOTICED_COLLECTIVE,
+          NOTICED_ACCELERATION);
 
   /** Rates of descent and speeds that a cue accepts. */
   Quantity SPEED = new Quantity("speed of a cue", Unit.METRE_PER_SECOND, 0, 60);
@@ -105,7 +126,7 @@ public interface Cue {
     double margin = numbers.si(SINK_MARGIN);
     return first(
         sinkShown(intended, margin),
-        sinkNotAnswering(intended + margin),
+        sinkNotAnswering(intended + margin, numbers),
         vibration(numbers.si(FELT_FLUCTUATION)));
   }
 
@@ -136,10 +157,23 @@ public interface Cue {
    * raised it, as in a wrong first instinct.
    *
    * @param sink the rate of descent from which it is noticed, m/s, 0 to 60
+   * @param numbers values for at least {@link #NOTICED_COLLECTIVE} and {@link
+   *     #NOTICED_ACCELERATION}
+   * @return the cue
+   */
+  static Cue sinkNotAnswering(double sink, ParameterSet numbers) {
+    return new BuiltInCues.SinkNotAnswering(
+        sink, numbers.si(NOTICED_COLLECTIVE), numbers.si(NOTICED_ACCELERATION));
+  }
+
+  /**
+   * The same with the standard value of each parameter.
+   *
+   * @param sink the rate of descent from which it is noticed, m/s, 0 to 60
    * @return the cue
    */
   static Cue sinkNotAnswering(double sink) {
-    return new BuiltInCues.SinkNotAnswering(sink);
+    return sinkNotAnswering(sink, ParameterSet.standard(PARAMETERS));
   }
 
   /**

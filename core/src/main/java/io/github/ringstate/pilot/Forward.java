@@ -1,7 +1,5 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.dynamics.Controls;
-import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -11,7 +9,7 @@ import java.util.List;
  * Nose down and collective reduced until the craft flies out of its own wake, then power back as
  * airspeed comes and the nose up to climb away. The recovery of older teaching.
  */
-public final class Forward extends MadeOf implements Recovery {
+public final class Forward extends ByNumbers {
 
   /** How far the nose goes down. Default 15 deg, range 5 to 30 deg. */
   public static final Parameter NOSE_DOWN =
@@ -58,16 +56,12 @@ public final class Forward extends MadeOf implements Recovery {
           24,
           "upper end of effective translational lift in the handbooks, 16 to 24 kt");
 
-  /** Power of the climb, over continuous power. Default 100 %, range 50 to 110 %. */
-  public static final Parameter CLIMB_POWER =
-      Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
-
   /**
-   * How much later the collective moves than the nose; earlier if negative. Default 0 s, range -3
-   * to 3 s.
+   * Part of the way down that the nose must have gone before power comes back; all of it is
+   * approached and never reached. Default 50 %, range 0 to 90 %.
    */
-  public static final Parameter COLLECTIVE_LATER =
-      Parameter.of("collective later", Unit.SECOND, -3, 3, 0, "assumed: both at once");
+  public static final Parameter NOSE_LOWERED =
+      Parameter.of("nose lowered for power", Unit.PERCENT, 0, 90, 50, "assumed: half of it");
 
   /** All parameters of the technique. */
   public static final List<Parameter> PARAMETERS =
@@ -78,24 +72,13 @@ public final class Forward extends MadeOf implements Recovery {
           COLLECTIVE_RATE,
           POWER_AIRSPEED,
           EXIT_AIRSPEED,
-          CLIMB_POWER,
-          COLLECTIVE_LATER,
+          PowerSetting.CLIMB_POWER,
+          Hands.COLLECTIVE_LATER,
           PowerSetting.GAIN,
           Drift.GAIN,
-          Drift.MAXIMUM);
-
-  private final ParameterSet numbers;
-  private final double noseDown;
-  private final double rate;
-  private final double reduction;
-  private final double collectiveRate;
-  private final double powerAirspeed;
-  private final double exitAirspeed;
-  private final double climbPower;
-  private final Drift drift;
-  private final PowerSetting power;
-  private final StepOrder order;
-  private final List<Phase> phases;
+          Drift.MAXIMUM,
+          NOSE_LOWERED,
+          Hands.COMING_IN);
 
   /**
    * Creates the technique.
@@ -103,33 +86,7 @@ public final class Forward extends MadeOf implements Recovery {
    * @param numbers a value for each of {@link #PARAMETERS}
    */
   public Forward(ParameterSet numbers) {
-    super(numbers.only(PARAMETERS));
-    this.numbers = numbers.only(PARAMETERS);
-    noseDown = numbers.si(NOSE_DOWN);
-    rate = numbers.si(RATE);
-    reduction = numbers.si(COLLECTIVE_REDUCTION);
-    collectiveRate = numbers.si(COLLECTIVE_RATE);
-    powerAirspeed = numbers.si(POWER_AIRSPEED);
-    exitAirspeed = numbers.si(EXIT_AIRSPEED);
-    climbPower = numbers.si(CLIMB_POWER);
-    drift = Drift.of(numbers);
-    power = new PowerSetting(numbers.si(PowerSetting.GAIN));
-    order = new StepOrder(numbers.si(COLLECTIVE_LATER));
-    phases =
-        List.of(
-            Phase.of("nose down", this::noseDown, this::awayAhead),
-            Phase.of("power back", this::powerBack, seen -> seen.forwardAirspeed() - exitAirspeed),
-            Phase.last("climb away", this::climbAway));
-  }
-
-  /**
-   * The numbers of the technique.
-   *
-   * @return a value for each of {@link #PARAMETERS}
-   */
-  @Override
-  public ParameterSet numbers() {
-    return numbers;
+    super("forward", numbers.only(PARAMETERS), Forward::phases);
   }
 
   /** Creates the technique with the standard value of each parameter. */
@@ -137,42 +94,49 @@ public final class Forward extends MadeOf implements Recovery {
     this(ParameterSet.standard(PARAMETERS));
   }
 
-  @Override
-  public String name() {
-    return "forward";
-  }
-
-  @Override
-  public List<Phase> phases() {
-    return phases;
-  }
-
-  private void noseDown(Cockpit seen, Controls controls) {
-    double collective = seen.heldCollective() - reduction;
-    command(seen.hoverPitch() - noseDown, collective, seen, controls);
-  }
-
-  /**
-   * The nose is at least half down and the airspeed is there: one without the other is an approach
-   * that still slows, or a nose that has just been put down.
-   */
-  private double awayAhead(Cockpit seen) {
-    double lowered = seen.hoverPitch() - seen.pitch() - 0.5 * noseDown;
-    return Math.min(lowered, seen.forwardAirspeed() - powerAirspeed);
-  }
-
-  private void powerBack(Cockpit seen, Controls controls) {
-    double collective = power.collective(seen, climbPower);
-    command(seen.hoverPitch() - noseDown, collective, seen, controls);
-  }
-
-  private void climbAway(Cockpit seen, Controls controls) {
-    command(seen.hoverPitch(), power.collective(seen, climbPower), seen, controls);
-  }
-
-  private void command(double nose, double collective, Cockpit seen, Controls controls) {
-    controls.bank(order.attitude(seen, seen.bank(), drift.bank(seen, seen.hoverBank())), rate);
-    controls.pitch(order.attitude(seen, seen.pitch(), nose), rate);
-    controls.collective(order.collective(seen, collective), collectiveRate);
+  private static List<Phase> phases(ParameterSet numbers) {
+    double noseDown = numbers.si(NOSE_DOWN);
+    double lowered = numbers.si(NOSE_LOWERED) * noseDown;
+    double reduction = numbers.si(COLLECTIVE_REDUCTION);
+    double powerAirspeed = numbers.si(POWER_AIRSPEED);
+    double exitAirspeed = numbers.si(EXIT_AIRSPEED);
+    double climb = numbers.si(PowerSetting.CLIMB_POWER);
+    PowerSetting power = PowerSetting.of(numbers);
+    Drift drift = Drift.of(numbers);
+    Hands hands = Hands.of(numbers, RATE, COLLECTIVE_RATE);
+    return List.of(
+        Phase.of(
+            "nose down",
+            (seen, controls) ->
+                hands.move(
+                    seen.hoverPitch() - noseDown,
+                    drift.bank(seen, seen.hoverBank()),
+                    seen.heldCollective() - reduction,
+                    seen,
+                    controls),
+            // one without the other is an approach that still slows, or a nose just put down
+            seen ->
+                Math.min(
+                    seen.hoverPitch() - seen.pitch() - lowered,
+                    seen.forwardAirspeed() - powerAirspeed)),
+        Phase.of(
+            "power back",
+            (seen, controls) ->
+                hands.move(
+                    seen.hoverPitch() - noseDown,
+                    drift.bank(seen, seen.hoverBank()),
+                    power.collective(seen, climb),
+                    seen,
+                    controls),
+            seen -> seen.forwardAirspeed() - exitAirspeed),
+        Phase.last(
+            "climb away",
+            (seen, controls) ->
+                hands.move(
+                    seen.hoverPitch(),
+                    drift.bank(seen, seen.hoverBank()),
+                    power.collective(seen, climb),
+                    seen,
+                    controls)));
   }
 }

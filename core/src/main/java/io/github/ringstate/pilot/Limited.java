@@ -52,9 +52,50 @@ public final class Limited extends MadeOf implements Recovery {
           0.6,
           "assumed: well above the low thrust at which two-bladed rotors are in danger");
 
+  /**
+   * Thrust over weight above the minimum in which the lowering of the collective is faded out.
+   * Default 0.1, range 0.01 to 0.5 (a pure number).
+   */
+  public static final Parameter THRUST_FADE =
+      Parameter.of("thrust fade", Unit.ONE, 0.01, 0.5, 0.1, "assumed");
+
+  /**
+   * Displacement of attitude times error, or rate times {@link #RATE_WEIGHT} times error, from
+   * which a movement is all a reversal. Default 0.001 rad2, range 0.0001 to 0.1 rad2.
+   */
+  public static final Parameter FULL_REVERSAL =
+      Parameter.of(
+          "full reversal",
+          Unit.SQUARE_RADIAN,
+          1e-4,
+          0.1,
+          1e-3,
+          "assumed: about two degrees of each");
+
+  /**
+   * What a rate counts for beside a displacement, to tell a reversal. Default 0.35 s, range 0.05 to
+   * 2 s.
+   */
+  public static final Parameter RATE_WEIGHT =
+      Parameter.of(
+          "reversal rate weight",
+          Unit.SECOND,
+          0.05,
+          2,
+          0.35,
+          "assumed: about how long a roll takes");
+
   /** All parameters. */
   public static final List<Parameter> PARAMETERS =
-      List.of(PITCH, BANK, RATE, REVERSAL_RATE, MINIMUM_THRUST);
+      List.of(
+          PITCH,
+          BANK,
+          RATE,
+          REVERSAL_RATE,
+          MINIMUM_THRUST,
+          THRUST_FADE,
+          FULL_REVERSAL,
+          RATE_WEIGHT);
 
   private final Recovery recovery;
   private final ParameterSet numbers;

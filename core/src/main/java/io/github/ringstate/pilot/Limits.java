@@ -7,18 +7,6 @@ import io.github.ringstate.quantity.Unit;
 /** The limits of {@link Limited} on the command of a phase. */
 final class Limits {
 
-  /** Thrust over weight in which the lowering of the collective is faded out. */
-  private static final double FADE = 0.1;
-
-  /**
-   * Displacement of attitude times error, or rate times {@link #RATE_WEIGHT} times error, from
-   * which a movement is all a reversal, rad2 (assumed: about two degrees of each).
-   */
-  private static final double REVERSAL = 1e-3;
-
-  /** What a rate counts for beside a displacement, s (assumed: about how long a roll takes). */
-  private static final double RATE_WEIGHT = 0.35;
-
   /**
    * How much of what is asked for may be beyond a limit before the limit counts as binding: angle,
    * rad, or rate, rad/s. What equals a limit, or is all but done, must not lie on the edge, where a
@@ -34,6 +22,9 @@ final class Limits {
   private final double rate;
   private final double reversalRate;
   private final double minimumThrust;
+  private final double thrustFade;
+  private final double fullReversal;
+  private final double rateWeight;
 
   /** Limits with a value for each of {@link Limited#PARAMETERS}. */
   Limits(ParameterSet numbers) {
@@ -42,6 +33,9 @@ final class Limits {
     rate = numbers.si(Limited.RATE);
     reversalRate = numbers.si(Limited.REVERSAL_RATE);
     minimumThrust = numbers.si(Limited.MINIMUM_THRUST);
+    thrustFade = numbers.si(Limited.THRUST_FADE);
+    fullReversal = numbers.si(Limited.FULL_REVERSAL);
+    rateWeight = numbers.si(Limited.RATE_WEIGHT);
   }
 
   /** Holds back what is commanded. */
@@ -53,7 +47,7 @@ final class Limits {
     controls.bank(
         wantedBank, Math.min(controls.bankRate(), allowed(bankReversal(seen, wantedBank))));
     if (controls.collective() < seen.collective()) {
-      double kept = Math.min(Math.max((seen.loadFactor() - minimumThrust) / FADE, 0), 1);
+      double kept = Math.min(Math.max((seen.loadFactor() - minimumThrust) / thrustFade, 0), 1);
       controls.collective(
           seen.collective() + kept * (controls.collective() - seen.collective()),
           controls.collectiveRate());
@@ -62,21 +56,21 @@ final class Limits {
 
   /** The rate that is allowed: faded, so that the equations of motion stay smooth. */
   private double allowed(double reversal) {
-    double share = Math.min(Math.max(reversal / REVERSAL, 0), 1);
+    double share = Math.min(Math.max(reversal / fullReversal, 0), 1);
     return rate + share * (Math.min(reversalRate, rate) - rate);
   }
 
-  private static double pitchReversal(Cockpit seen, double wanted) {
+  private double pitchReversal(Cockpit seen, double wanted) {
     return reversal(wanted - seen.pitch(), seen.pitch() - seen.hoverPitch(), seen.pitchRate());
   }
 
-  private static double bankReversal(Cockpit seen, double wanted) {
+  private double bankReversal(Cockpit seen, double wanted) {
     return reversal(wanted - seen.bank(), seen.bank() - seen.hoverBank(), seen.bankRate());
   }
 
   /** How much a movement goes back on what is there, rad2; negative if it goes on. */
-  private static double reversal(double error, double displacement, double present) {
-    return Math.max(-error * displacement, -error * present * RATE_WEIGHT);
+  private double reversal(double error, double displacement, double present) {
+    return Math.max(-error * displacement, -error * present * rateWeight);
   }
 
   /** How far a phase is from being held back; see {@link Phase#limitMargin}. */
@@ -101,7 +95,7 @@ final class Limits {
     // asked for.
     double thrust =
         Math.max(
-            seen.loadFactor() - minimumThrust - FADE,
+            seen.loadFactor() - minimumThrust - thrustFade,
             wanted.collective() - seen.collective() + NOT_WORTH_MENTIONING);
     return Math.min(
         Math.min(attitude + NOT_WORTH_MENTIONING, Math.min(pitchRate, bankRate)), thrust);
@@ -111,7 +105,7 @@ final class Limits {
   private double rateMargin(double wanted, double error, double reversal) {
     double slack = NOT_WORTH_MENTIONING - wanted;
     double steady = Math.max(rate + slack, SMALL_ERROR - Math.abs(error));
-    double reversing = Math.max(Math.min(reversalRate, rate) + slack, REVERSAL - reversal);
+    double reversing = Math.max(Math.min(reversalRate, rate) + slack, fullReversal - reversal);
     return Math.min(steady, reversing);
   }
 

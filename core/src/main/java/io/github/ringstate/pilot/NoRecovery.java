@@ -1,32 +1,46 @@
 package io.github.ringstate.pilot;
 
-import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 
 /** Nothing: the attitude of the hover, the collective left where it is. */
-public record NoRecovery() implements Recovery {
+public final class NoRecovery extends ByNumbers {
 
-  private static final Drift DRIFT = Drift.of(ParameterSet.standard(Drift.PARAMETERS));
+  /** How fast the attitude of the hover is restored. Default 10 deg/s, range 2 to 30 deg/s. */
+  public static final Parameter RATE =
+      Parameter.of("attitude rate", Unit.DEGREE_PER_SECOND, 2, 30, 10, "assumed");
 
-  private static final double RATE = Unit.DEGREE_PER_SECOND.toSi(10);
+  /** All parameters. */
+  public static final List<Parameter> PARAMETERS = List.of(RATE, Drift.GAIN, Drift.MAXIMUM);
 
-  private static final List<Phase> PHASES = List.of(Phase.last("nothing", NoRecovery::command));
-
-  @Override
-  public String name() {
-    return "none";
+  /**
+   * Creates it.
+   *
+   * @param numbers a value for each of {@link #PARAMETERS}
+   */
+  public NoRecovery(ParameterSet numbers) {
+    super("none", numbers.only(PARAMETERS), NoRecovery::phases);
   }
 
-  @Override
-  public List<Phase> phases() {
-    return PHASES;
+  /** Creates it with the standard value of each parameter. */
+  public NoRecovery() {
+    this(ParameterSet.standard(PARAMETERS));
   }
 
-  private static void command(Cockpit seen, Controls controls) {
-    controls.pitch(seen.hoverPitch(), RATE);
-    controls.bank(DRIFT.bank(seen, seen.hoverBank()), RATE);
-    controls.collective(seen.collective(), RATE);
+  private static List<Phase> phases(ParameterSet numbers) {
+    Drift drift = Drift.of(numbers);
+    Hands hands = Hands.together(numbers.si(RATE), numbers.si(RATE));
+    return List.of(
+        Phase.last(
+            "nothing",
+            (seen, controls) ->
+                hands.move(
+                    seen.hoverPitch(),
+                    drift.bank(seen, seen.hoverBank()),
+                    seen.collective(),
+                    seen,
+                    controls)));
   }
 }

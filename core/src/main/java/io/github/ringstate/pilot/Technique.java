@@ -66,8 +66,8 @@ public record Technique(
               Spread.normal(Forward.COLLECTIVE_RATE, 2),
               Spread.normal(Forward.POWER_AIRSPEED, 4),
               Spread.normal(Forward.EXIT_AIRSPEED, 4),
-              Spread.normal(Forward.CLIMB_POWER, 4),
-              Spread.even(Forward.COLLECTIVE_LATER, -0.5, 1)),
+              Spread.normal(PowerSetting.CLIMB_POWER, 4),
+              Spread.even(Hands.COLLECTIVE_LATER, -0.5, 1)),
           Forward::new);
 
   /** Climb power and bank to the side the tail rotor pushes to. */
@@ -83,9 +83,9 @@ public record Technique(
               Spread.normal(Lateral.BANK, 4),
               Spread.normal(Lateral.RATE, 5),
               Spread.normal(Lateral.COLLECTIVE_RATE, 2),
-              Spread.normal(Lateral.CLIMB_POWER, 4),
+              Spread.normal(PowerSetting.CLIMB_POWER, 4),
               Spread.normal(Lateral.EXIT_AIRSPEED, 3),
-              Spread.even(Lateral.COLLECTIVE_LATER, -0.5, 1)),
+              Spread.even(Hands.COLLECTIVE_LATER, -0.5, 1)),
           Lateral::new);
 
   /** Collective down and nose down, then a flare into powered flight. */
@@ -104,8 +104,8 @@ public record Technique(
               Spread.normal(Autorotation.COLLECTIVE_KEPT, 0.5),
               Spread.normal(Autorotation.COLLECTIVE_RATE, 2),
               Spread.normal(Autorotation.FLARE_AIRSPEED, 5),
-              Spread.normal(Autorotation.CLIMB_POWER, 4),
-              Spread.even(Autorotation.COLLECTIVE_LATER, -0.5, 1)),
+              Spread.normal(PowerSetting.CLIMB_POWER, 4),
+              Spread.even(Hands.COLLECTIVE_LATER, -0.5, 1)),
           Autorotation::new);
 
   /** Power alone. */
@@ -146,9 +146,9 @@ public record Technique(
           "nothing is done",
           Purpose.NOTHING,
           "Not a way out: nothing is done.",
+          NoRecovery.PARAMETERS,
           List.of(),
-          List.of(),
-          numbers -> new NoRecovery());
+          NoRecovery::new);
 
   /** All of them. */
   public static final List<Technique> ALL =

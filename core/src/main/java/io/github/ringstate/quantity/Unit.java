@@ -22,12 +22,16 @@ public enum Unit {
   KILOGRAM("kg", "kg", 1),
   /** Metre per second. */
   METRE_PER_SECOND("m/s", "m_per_s", 1),
+  /** Metre per second squared. */
+  METRE_PER_SECOND_SQUARED("m/s2", "m_per_s2", 1),
   /** Knot. */
   KNOT("kt", "kt", 1852.0 / 3600.0),
   /** Foot per minute. */
   FOOT_PER_MINUTE("ft/min", "fpm", 0.3048 / 60),
   /** Radian, an angle. */
   RADIAN("rad", "rad", 1),
+  /** Radian squared. */
+  SQUARE_RADIAN("rad2", "rad2", 1),
   /** Radian for a metre per second. */
   RADIAN_SECOND_PER_METRE("rad s/m", "rad_s_per_m", 1),
   /** Degree of angle. */

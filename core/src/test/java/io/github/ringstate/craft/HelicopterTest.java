@@ -117,4 +117,21 @@ class HelicopterTest {
     assertEquals(0.7040 * 100_000, craft.continuousPower(thin), 5);
     assertEquals(0.7040 * 100_000, craft.takeOffPower(thin), 5);
   }
+
+  @Test
+  void aTurbineLosesPowerByTheExponentOfItsCraft() {
+    Air half = new Air(6700, 244.6, 43_000, 0.5 * 1.225);
+    Helicopter turbine = DemoCraft.UTILITY.with(Helicopter.SEA_LEVEL_POWER, 400);
+    assertEquals(
+        400_000 * 0.659754,
+        turbine.with(Helicopter.TURBINE_LAPSE, 0.6).continuousPower(half),
+        1,
+        "0.5^0.6 = 0.659754");
+    assertEquals(200_000, turbine.with(Helicopter.TURBINE_LAPSE, 1).takeOffPower(half), 1e-6);
+    Helicopter piston = DemoCraft.TRAINER;
+    assertEquals(
+        piston.takeOffPower(half),
+        piston.with(Helicopter.TURBINE_LAPSE, 1).takeOffPower(half),
+        "a piston engine does not heed it");
+  }
 }

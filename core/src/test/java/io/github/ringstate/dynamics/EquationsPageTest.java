@@ -212,12 +212,12 @@ class EquationsPageTest {
 
   @Test
   void aWrongRowIsFound() throws ReflectiveOperationException {
-    String cells = "<tr><td>tF</td><td>x</td><td><code>%s</code></td><td>%s</td><td>%s</td>";
+    String cells = "<tr><td>ta</td><td>x</td><td><code>%s</code></td><td>%s</td><td>%s</td>";
     String rest = "<td></td><td>assumed</td></tr>";
-    String fade = "pilot.StepOrder.FADE";
-    assertEquals("", fault(rows(String.format(cells, fade, "0.2", "s") + rest).get(0)));
-    assertTrue(!fault(rows(String.format(cells, fade, "0.21", "s") + rest).get(0)).isEmpty());
-    assertTrue(!fault(rows(String.format(cells, fade, "0.2", "deg") + rest).get(0)).isEmpty());
+    String longest = "encounter.ArrestWatch.LONGEST";
+    assertEquals("", fault(rows(String.format(cells, longest, "10", "s") + rest).get(0)));
+    assertTrue(!fault(rows(String.format(cells, longest, "11", "s") + rest).get(0)).isEmpty());
+    assertTrue(!fault(rows(String.format(cells, longest, "10", "deg") + rest).get(0)).isEmpty());
     String time = "craft.CraftLimits.ATTITUDE_TIME";
     String ranged = rest.replace("<td></td>", "<td>0.1 to 2</td>");
     assertTrue(!fault(rows(String.format(cells, time, "0.35", "s") + ranged).get(0)).isEmpty());

@@ -21,6 +21,25 @@ class RingStateShakingTest {
         seed);
   }
 
+  /** Sinusoids of one frequency add up to one more. */
+  @Test
+  void withoutASpreadOfPeriodsTheFluctuationIsPeriodic() {
+    RingStateShaking periodic =
+        new RingStateShaking(
+            ParameterSet.standard(RingStateShaking.PARAMETERS)
+                .with(RingStateShaking.PERIOD_SPREAD, 1),
+            ROTOR_SPEED,
+            1);
+    double period = 32 * REVOLUTION;
+    double turned = 0;
+    for (double t = 0; t < period; t += 0.01) {
+      double factor = periodic.factor(t, 0, -1.2);
+      assertEquals(factor, periodic.factor(t + period, 0, -1.2), 1e-12);
+      turned = Math.max(turned, Math.abs(shaking(5, 1).factor(t + period, 0, -1.2) - factor));
+    }
+    assertTrue(turned > 0.01, "with a spread it is not: " + turned);
+  }
+
   /** Source: greatest at 1.2 to 1.3 (Veismann, Dougherty and Gharib, Flow, 2023, small rotors). */
   @Test
   void theShakingIsStrongestNearADescentOfOnePointTwo() {

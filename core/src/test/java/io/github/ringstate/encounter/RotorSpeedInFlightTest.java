@@ -3,12 +3,16 @@ package io.github.ringstate.encounter;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.air.Air;
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.CollectiveOnly;
+import io.github.ringstate.pilot.CollectiveRaised;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
+import io.github.ringstate.pilot.PowerSetting;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.DoubleSummaryStatistics;
@@ -30,6 +34,12 @@ class RotorSpeedInFlightTest {
         ParameterSet.standard(CollectiveOnly.PARAMETERS).with(CollectiveOnly.POWER, percent));
   }
 
+  private static Recovery raise(double degrees) {
+    return new CollectiveRaised(
+        ParameterSet.standard(CollectiveRaised.PARAMETERS)
+            .with(CollectiveRaised.COLLECTIVE_RAISED, degrees));
+  }
+
   private static DoubleSummaryStatistics rotorSpeeds(Encounter encounter) {
     DoubleSummaryStatistics speeds = new DoubleSummaryStatistics();
     Trajectory trajectory =
@@ -40,8 +50,8 @@ class RotorSpeedInFlightTest {
 
   @ParameterizedTest
   @MethodSource("demoCraft")
-  void pullingMorePowerThanThereIsSlowsTheRotorBelowItsWarning(Helicopter craft) {
-    Encounter encounter = Encounter.of(craft).withRecovery(pull(120)).withDelay(4);
+  void raisingTheLeverBeyondThePowerThereIsSlowsTheRotorBelowItsWarning(Helicopter craft) {
+    Encounter encounter = Encounter.of(craft).withRecovery(raise(10)).withDelay(4);
     Outcome outcome = encounter.fly();
     Occurrence warning =
         outcome.occurrences().stream()
@@ -66,6 +76,30 @@ class RotorSpeedInFlightTest {
             encounter.fly().occurrences().stream()
                 .noneMatch(seen -> seen.kind() == EventKind.LOW_ROTOR_SPEED));
       }
+    }
+  }
+
+  /** The trainer's take-off power is 106 per cent of its continuous power. */
+  @Test
+  void whoWantsMorePowerThanThereIsGetsWhatThereIsAndKeepsTheRotorSpeed() {
+    for (Air air : List.of(StandardAtmosphere.at(0), StandardAtmosphere.at(1500))) {
+      Encounter encounter = Encounter.of(DemoCraft.TRAINER).withAir(air).withDelay(2);
+      for (double percent : new double[] {107, 110}) {
+        Encounter forward =
+            encounter.withRecovery(
+                new Forward(
+                    ParameterSet.standard(Forward.PARAMETERS)
+                        .with(PowerSetting.CLIMB_POWER, percent)));
+        assertTrue(rotorSpeeds(forward).getMin() > 0.95, "at " + air);
+        Encounter lateral =
+            encounter.withRecovery(
+                new Lateral(
+                    ParameterSet.standard(Lateral.PARAMETERS)
+                        .with(PowerSetting.CLIMB_POWER, percent)));
+        assertTrue(rotorSpeeds(lateral).getMin() > 0.95, "at " + air);
+      }
+      assertEquals(
+          encounter.withRecovery(pull(100)).fly(), encounter.withRecovery(pull(120)).fly());
     }
   }
 

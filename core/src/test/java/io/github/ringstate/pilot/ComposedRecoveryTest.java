@@ -121,7 +121,7 @@ class ComposedRecoveryTest {
     Recovery late =
         new Forward(
             ParameterSet.standard(Forward.PARAMETERS)
-                .with(Forward.COLLECTIVE_LATER, 1)
+                .with(Hands.COLLECTIVE_LATER, 1)
                 .with(Forward.COLLECTIVE_REDUCTION, 4));
     for (double since : new double[] {0.5, 1.5}) {
       Controls controls = new Controls();
@@ -145,14 +145,23 @@ class ComposedRecoveryTest {
   @Test
   void theEarlierHandMayBeTheOneOnTheCollective() {
     Recovery early =
-        new Lateral(ParameterSet.standard(Lateral.PARAMETERS).with(Lateral.COLLECTIVE_LATER, -1));
+        new Lateral(ParameterSet.standard(Lateral.PARAMETERS).with(Hands.COLLECTIVE_LATER, -1));
     for (double since : new double[] {0.5, 1.5}) {
       Controls controls = new Controls();
       first(early)
           .command(
               Seen.of(
                   Map.of(
-                      "sinceTechniqueBegan", since, "tailPush", 1.0, "bank", 0.01, "pitch", 0.02)),
+                      "sinceTechniqueBegan",
+                      since,
+                      "tailPush",
+                      1.0,
+                      "bank",
+                      0.01,
+                      "pitch",
+                      0.02,
+                      "takeOffPower",
+                      1.05)),
               controls);
       boolean moves = since > 1.2;
       assertEquals(moves ? Math.toRadians(15) : 0.01, controls.bank(), 1e-12);

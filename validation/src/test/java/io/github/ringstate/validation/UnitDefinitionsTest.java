@@ -59,7 +59,9 @@ class UnitDefinitionsTest {
         "KILOGRAM_SQUARE_METRE",
         "KILOGRAM_PER_CUBIC_METRE",
         "KELVIN",
-        "PASCAL"
+        "PASCAL",
+        "METRE_PER_SECOND_SQUARED",
+        "SQUARE_RADIAN"
       })
   void aCoherentSiUnitIsLeftAlone(Unit unit) {
     assertEquals(1, unit.toSi(1));
@@ -78,6 +80,6 @@ class UnitDefinitionsTest {
 
   @Test
   void theUnitsTestedHereAreAllThatThereAre() {
-    assertEquals(5 + 3 + 14, Unit.values().length);
+    assertEquals(5 + 3 + 16, Unit.values().length);
   }
 }

@@ -10,8 +10,6 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.encounter.EntryKind;
-import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
@@ -19,6 +17,8 @@ import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.PilotStudy;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -28,9 +28,11 @@ import org.hipparchus.distribution.RealDistribution;
 final class Composition {
 
   private final SweepSpec spec;
+  private final Settings settings;
 
-  Composition(SweepSpec spec) {
+  Composition(SweepSpec spec, Settings settings) {
     this.spec = spec;
+    this.settings = settings;
   }
 
   /** All but the pilot; what the pilot does is standard. */
@@ -49,8 +51,17 @@ final class Composition {
         : encounter;
   }
 
-  static ParameterSet model(Values values) {
-    return numbers("model", RingStateInflow.PARAMETERS, values);
+  InflowKind inflow(Values values) {
+    return named(
+        settings.inflowKinds(), values.word(Settings.MODEL_KIND, InflowKind.STANDARD.name()));
+  }
+
+  static ParameterSet model(InflowKind kind, Values values) {
+    return numbers("model", kind.parameters(), values);
+  }
+
+  private static <T> T named(Map<String, T> kinds, String name) {
+    return Objects.requireNonNull(kinds.get(name), name);
   }
 
   static String craftName(Values values) {
@@ -65,8 +76,8 @@ final class Composition {
     return values.word(Settings.TECHNIQUE, Technique.STANDARD.name());
   }
 
-  private static Helicopter craft(Values values) {
-    Helicopter demo = DemoCraft.named(craftName(values)).orElseThrow();
+  private Helicopter craft(Values values) {
+    Helicopter demo = named(settings.crafts(), craftName(values));
     String rotation = values.word(Settings.ROTATION, demo.sense().label());
     String engine = values.word(Settings.ENGINE_KIND, demo.engine().label());
     return new Helicopter(
@@ -91,8 +102,8 @@ final class Composition {
         : StandardAtmosphere.at(altitude, values.number(Settings.TEMPERATURE_OFFSET).orElse(0));
   }
 
-  private static Entry entry(Values values) {
-    EntryKind kind = EntryKind.named(entryName(values)).orElseThrow();
+  private Entry entry(Values values) {
+    EntryKind kind = named(settings.entryKinds(), entryName(values));
     return kind.maker().apply(numbers("entry", kind.parameters(), values));
   }
 
@@ -113,19 +124,19 @@ final class Composition {
 
   /** The encounter of the pilot in a scene. */
   Encounter flown(Encounter scene, Values values) {
-    Technique technique = Technique.named(techniqueName(values)).orElseThrow();
-    Optional<PilotState> state = state(values);
+    Technique technique = named(settings.techniques(), techniqueName(values));
+    Optional<DelayKind> state = state(values);
     Encounter fixed = scene.withDelay(values.number(Settings.DELAY).orElse(scene.delay()));
     if (values.pilot() < 0) {
       Recovery recovery = technique.maker().apply(numbers("pilot", technique.parameters(), values));
       return (state.isPresent() ? fixed.withDelay(state.get().median()) : fixed)
           .withRecovery(recovery);
     }
-    Optional<RealDistribution> delays = state.map(PilotState::delays);
+    Optional<RealDistribution> delays = state.map(DelayKind::delays);
     return new PilotStudy(fixed, technique, delays, spec.seed()).encounter(values.pilot());
   }
 
-  private static Optional<PilotState> state(Values values) {
-    return PilotState.named(values.word(Settings.STATE, ""));
+  private Optional<DelayKind> state(Values values) {
+    return Optional.ofNullable(settings.plugins().delays().get(values.word(Settings.STATE, "")));
   }
 }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Goes to any point of a sweep: the index is a number whose digits are the places of the factors.
@@ -21,7 +24,7 @@ final class Cursor {
   private final long count;
   private long index;
 
-  Cursor(SweepSpec spec, List<String> keys) {
+  Cursor(SweepSpec spec, List<String> keys, Map<String, DoubleUnaryOperator> laws) {
     values = new Values(keys);
     for (Axis axis : spec.fixed()) {
       Factor.of(axis, values.slot(axis.key())).set(0, values);
@@ -37,7 +40,12 @@ final class Cursor {
           spec.sample().dimensions().stream()
               .mapToInt(dimension -> values.slot(dimension.key()))
               .toArray();
-      Factor sample = Factor.of(spec.sample(), Spread.of(spec.sample(), spec.seed()), slots);
+      List<DoubleUnaryOperator> spreads =
+          spec.sample().dimensions().stream()
+              .map(dimension -> Objects.requireNonNull(laws.get(dimension.key())))
+              .toList();
+      Factor sample =
+          Factor.of(spec.sample(), Spread.of(spec.sample(), spec.seed()), slots, spreads);
       // what concerns pilots alone varies fastest, so that all else is flown once for them
       int place = onlyPilots(sample) ? firstOfPilots(factors) : 0;
       factors.add(place, sample);

@@ -1,6 +1,7 @@
 package io.github.ringstate.study.sweep;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /** One of the factors of a sweep: its places times those of the others are the points. */
 interface Factor {
@@ -23,7 +24,7 @@ interface Factor {
 
       @Override
       public List<String> groups() {
-        return List.of(Settings.required(axis.key()).group());
+        return List.of(Setting.group(axis.key()));
       }
 
       @Override
@@ -40,7 +41,7 @@ interface Factor {
   }
 
   /** The points of a sample; the spread is not shared between threads, nor is the factor. */
-  static Factor of(Sample sample, Spread spread, int[] slots) {
+  static Factor of(Sample sample, Spread spread, int[] slots, List<DoubleUnaryOperator> laws) {
     double[] unit = new double[slots.length];
     return new Factor() {
       @Override
@@ -51,7 +52,7 @@ interface Factor {
       @Override
       public List<String> groups() {
         return sample.dimensions().stream()
-            .map(dimension -> Settings.required(dimension.key()).group())
+            .map(dimension -> Setting.group(dimension.key()))
             .distinct()
             .toList();
       }
@@ -60,8 +61,7 @@ interface Factor {
       public void set(int place, Values values) {
         spread.at(place, unit);
         for (int i = 0; i < slots.length; i++) {
-          Sample.Dimension d = sample.dimensions().get(i);
-          values.set(slots[i], d.scale().at(d.from(), d.to(), unit[i]));
+          values.set(slots[i], laws.get(i).applyAsDouble(unit[i]));
         }
       }
     };

@@ -1,7 +1,6 @@
 package io.github.ringstate.study.sweep;
 
 import io.github.ringstate.inflow.BoundaryCriterion;
-import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TabulatedInflow;
@@ -24,15 +23,17 @@ final class Models {
   private static final int KEPT = 8;
 
   private final boolean tables;
-  private final Map<ParameterSet, Model> kept =
+  private final Map<Asked, Model> kept =
       new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<ParameterSet, Model> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Asked, Model> eldest) {
           return size() > KEPT;
         }
       };
+
+  private record Asked(InflowKind kind, ParameterSet numbers) {}
 
   record Model(InflowModel inflow, BoundaryCriterion boundary) {}
 
@@ -40,12 +41,16 @@ final class Models {
     tables = pointsPerModel >= WORTH_A_TABLE;
   }
 
-  synchronized Model of(ParameterSet numbers) {
-    Model model = kept.get(numbers);
+  synchronized Model of(InflowKind kind, ParameterSet numbers) {
+    Asked asked = new Asked(kind, numbers);
+    Model model = kept.get(asked);
     if (model == null) {
-      RingStateInflow inflow = new RingStateInflow(numbers);
-      model = new Model(tables ? new TabulatedInflow(inflow) : inflow, new HeaveDamping(inflow));
-      kept.put(numbers, model);
+      InflowModel inflow = kind.inflow().apply(numbers);
+      // the nodes of a table lie on the joins of the ring-state model; others are flown as they are
+      boolean table = tables && inflow instanceof RingStateInflow;
+      model =
+          new Model(table ? new TabulatedInflow(inflow) : inflow, kind.boundary().apply(inflow));
+      kept.put(asked, model);
     }
     return model;
   }

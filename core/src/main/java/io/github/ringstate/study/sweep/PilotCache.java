@@ -3,6 +3,9 @@ package io.github.ringstate.study.sweep;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.Supplier;
 
@@ -18,11 +21,30 @@ final class PilotCache {
 
   private final AtomicReferenceArray<Pilot> pilots;
 
-  /** What a pilot does, and when. */
-  record Pilot(Recovery recovery, Recognition recognition) {
+  /**
+   * What a pilot does, and when.
+   *
+   * @param numbers the numbers of the technique that have a column, NaN where it has none
+   */
+  @SuppressWarnings("ArrayRecordComponent") // never compared, never changed
+  record Pilot(Recovery recovery, Recognition recognition, double[] numbers) {
 
-    static Pilot of(Encounter encounter) {
-      return new Pilot(encounter.recovery(), encounter.recognition());
+    static Pilot of(Encounter encounter, List<String> keys) {
+      double[] numbers = new double[keys.size()];
+      ParameterSet all = encounter.recovery().numbers();
+      for (int i = 0; i < numbers.length; i++) {
+        numbers[i] = number(all, keys.get(i));
+      }
+      return new Pilot(encounter.recovery(), encounter.recognition(), numbers);
+    }
+
+    private static double number(ParameterSet numbers, String key) {
+      for (Parameter parameter : numbers.parameters()) {
+        if (parameter.key().equals(key)) {
+          return numbers.get(parameter);
+        }
+      }
+      return Double.NaN;
     }
   }
 

@@ -1,5 +1,6 @@
 package io.github.ringstate.study.sweep;
 
+import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
@@ -8,9 +9,8 @@ import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.OutOfRangeException;
-import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.sweep.PilotCache.Pilot;
-import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -21,49 +21,32 @@ import org.jspecify.annotations.Nullable;
  */
 final class RowFlight {
 
-  /** The columns behind those of the axes. */
-  static final List<Column> COLUMNS =
-      List.of(
-          new Column("craft", Column.Type.WORD),
-          new Column("entry", Column.Type.WORD),
-          new Column("recovery", Column.Type.WORD),
-          new Column("delay_s", Column.Type.NUMBER),
-          new Column("outcome", Column.Type.WORD),
-          new Column("altitude_loss_ft", Column.Type.NUMBER),
-          new Column("loss_after_recognition_ft", Column.Type.NUMBER),
-          new Column("peak_descent_fpm", Column.Type.NUMBER),
-          new Column("time_to_arrest_s", Column.Type.NUMBER),
-          new Column("impact_fpm", Column.Type.NUMBER),
-          new Column("error", Column.Type.WORD));
+  /** What a pilot does in it does not depend on it: for pilots whose own scene cannot be. */
+  private static final Encounter ANY_SCENE = Encounter.of(DemoCraft.TRAINER);
 
   private final Cursor cursor;
   private final Composition composition;
   private final Models models;
   private final PilotCache pilots;
-  private final List<String> shown;
-  private final List<Column> columns;
+  private final RowLayout layout;
+  private final @Nullable Seen seen;
   private long sceneNumber = -1;
   private @Nullable Encounter scene;
   private @Nullable BulkFlight shared;
   private @Nullable RuntimeException noScene;
 
   RowFlight(
-      Cursor cursor,
-      Composition composition,
-      Models models,
-      PilotCache pilots,
-      List<String> shown,
-      List<Column> columns) {
+      Cursor cursor, Composition composition, Models models, PilotCache pilots, RowLayout layout) {
     this.cursor = cursor;
     this.composition = composition;
     this.models = models;
     this.pilots = pilots;
-    this.shown = shown;
-    this.columns = columns;
+    this.layout = layout;
+    seen = layout.own().isEmpty() ? null : new Seen();
   }
 
   Rows fly(long from, int size, BooleanSupplier cancelled) {
-    Rows rows = new Rows(columns, size);
+    Rows rows = new Rows(layout.columns(), size);
     for (int row = 0; row < size; row++) {
       if (cancelled.getAsBoolean()) {
         throw new CancellationException("the sweep was ended");
@@ -78,9 +61,9 @@ final class RowFlight {
     Values values = cursor.values();
     rows.set(0, row, index);
     int column = 1;
-    for (String key : shown) {
-      int slot = values.slot(key);
-      if (columns.get(column).type() == Column.Type.WORD) {
+    for (Setting setting : layout.shown()) {
+      int slot = values.slot(setting.key());
+      if (layout.columns().get(column).type() == Column.Type.WORD) {
         rows.set(column, row, values.word(slot));
       } else {
         rows.set(column, row, values.number(slot));
@@ -93,45 +76,74 @@ final class RowFlight {
     rows.set(column, row, Composition.craftName(values));
     rows.set(column + 1, row, Composition.entryName(values));
     rows.set(column + 2, row, Composition.techniqueName(values));
-    for (int i = 3; i < COLUMNS.size(); i++) {
-      if (COLUMNS.get(i).type() == Column.Type.NUMBER) {
-        rows.set(column + i, row, Double.NaN);
+    int error = layout.columns().size() - 1;
+    for (int i = column + 3; i < error; i++) {
+      if (layout.columns().get(i).type() == Column.Type.NUMBER) {
+        rows.set(i, row, Double.NaN);
       }
     }
     try {
-      flyOn(values, rows, column + 3, row);
+      flyOn(index, values, rows, column + 3, row);
     } catch (OutOfRangeException | IncompatibleValuesException | NoSteadyFlightException bad) {
-      rows.set(column + COLUMNS.size() - 1, row, bad.getMessage());
+      rows.set(error, row, bad.getMessage());
       rows.countFailed();
     } catch (RuntimeException fault) {
-      throw new IllegalStateException("point " + index + " of the sweep met a fault", fault);
+      throw new PointFaultException(index, fault);
     }
   }
 
-  private void flyOn(Values values, Rows rows, int column, int row) {
+  private void flyOn(long index, Values values, Rows rows, int first, int row) {
     if (cursor.scene() != sceneNumber) {
       set(cursor.scene(), values);
+    }
+    Encounter own = null;
+    Pilot pilot;
+    if (noScene == null && shared == null) {
+      own = composition.flown(scene(), values);
+      pilot = Pilot.of(own, layout.drawn());
+    } else {
+      pilot = pilots.get(cursor.placeInScene(), () -> drawn(values));
+    }
+    int column = first;
+    rows.set(column++, row, pilot.recognition().delay());
+    for (double number : pilot.numbers()) {
+      rows.set(column++, row, number);
     }
     if (noScene != null) {
       throw noScene;
     }
-    Pilot pilot;
-    BulkFlight flight = shared;
-    if (flight == null) {
-      Encounter encounter = composition.flown(scene(), values);
-      pilot = Pilot.of(encounter);
-      flight = new BulkFlight(Approach.fly(encounter, Simulator.fast()));
-    } else {
-      pilot = pilots.get(cursor.placeInScene(), () -> Pilot.of(composition.flown(scene(), values)));
-    }
-    rows.set(column, row, pilot.recognition().delay());
+    BulkFlight flight =
+        own == null ? shared() : new BulkFlight(Approach.fly(own, Simulator.fast()));
     Ending ending = flight.fly(pilot.recovery(), pilot.recognition());
-    rows.set(column + 1, row, ending.label());
-    rows.set(column + 2, row, rounded(Unit.FOOT.fromSi(flight.altitudeLoss())));
-    rows.set(column + 3, row, rounded(Unit.FOOT.fromSi(flight.lossAfterRecognition())));
-    rows.set(column + 4, row, rounded(Unit.FOOT_PER_MINUTE.fromSi(flight.peakDescent())));
-    rows.set(column + 5, row, rounded(flight.timeToArrest()));
-    rows.set(column + 6, row, rounded(Unit.FOOT_PER_MINUTE.fromSi(flight.impactSpeed())));
+    Output.Units units = layout.output();
+    rows.set(column++, row, ending.label());
+    rows.set(column++, row, rounded(units.length().fromSi(flight.altitudeLoss())));
+    rows.set(column++, row, rounded(units.length().fromSi(flight.lossAfterRecognition())));
+    rows.set(column++, row, rounded(units.rate().fromSi(flight.peakDescent())));
+    rows.set(column++, row, rounded(flight.timeToArrest()));
+    rows.set(column++, row, rounded(units.rate().fromSi(flight.impactSpeed())));
+    if (seen != null) {
+      seen.look(index, flight, ending, pilot, own);
+      for (OutputColumn mine : layout.own()) {
+        rows.set(column++, row, value(mine, seen));
+      }
+    }
+  }
+
+  private Pilot drawn(Values values) {
+    return Pilot.of(composition.flown(scene == null ? ANY_SCENE : scene, values), layout.drawn());
+  }
+
+  private static double value(OutputColumn column, FlownPoint point) {
+    OptionalDouble value = column.value().apply(point);
+    if (value.isEmpty()) {
+      return Double.NaN;
+    }
+    if (!Double.isFinite(value.getAsDouble())) {
+      throw new IllegalStateException(
+          "the column " + column.name() + " is " + value.getAsDouble() + ", not a finite number");
+    }
+    return value.getAsDouble();
   }
 
   private Encounter scene() {
@@ -141,13 +153,21 @@ final class RowFlight {
     return scene;
   }
 
+  private BulkFlight shared() {
+    if (shared == null) {
+      throw new IllegalStateException("no approach is shared");
+    }
+    return shared;
+  }
+
   private void set(long number, Values values) {
     sceneNumber = number;
     shared = null;
     scene = null;
     noScene = null;
     try {
-      Encounter set = composition.scene(values, models.of(Composition.model(values)));
+      InflowKind kind = composition.inflow(values);
+      Encounter set = composition.scene(values, models.of(kind, Composition.model(kind, values)));
       scene = set;
       // gusts and shaking are those of the pilot, if pilots are drawn
       if (values.pilot() < 0 || !set.disturbances().random()) {
@@ -160,5 +180,77 @@ final class RowFlight {
 
   private static double rounded(double value) {
     return Math.rint(value * 1000) / 1000 + 0.0;
+  }
+
+  /** The last flight, as columns of extensions see it. */
+  private final class Seen implements FlownPoint {
+
+    private long index;
+    private @Nullable BulkFlight flight;
+    private Ending ending = Ending.NO_ONSET;
+    private @Nullable Pilot pilot;
+    private @Nullable Encounter own;
+
+    void look(
+        long flown, BulkFlight by, Ending ended, Pilot flying, @Nullable Encounter encounter) {
+      index = flown;
+      flight = by;
+      ending = ended;
+      pilot = flying;
+      own = encounter;
+    }
+
+    private BulkFlight flight() {
+      if (flight == null) {
+        throw new IllegalStateException("nothing was flown");
+      }
+      return flight;
+    }
+
+    @Override
+    public long index() {
+      return index;
+    }
+
+    @Override
+    public Encounter encounter() {
+      if (own != null) {
+        return own;
+      }
+      if (pilot == null) {
+        throw new IllegalStateException("nothing was flown");
+      }
+      return scene().withRecovery(pilot.recovery()).withRecognition(pilot.recognition());
+    }
+
+    @Override
+    public Ending ending() {
+      return ending;
+    }
+
+    @Override
+    public double altitudeLoss() {
+      return flight().altitudeLoss();
+    }
+
+    @Override
+    public double lossAfterRecognition() {
+      return flight().lossAfterRecognition();
+    }
+
+    @Override
+    public double peakDescent() {
+      return flight().peakDescent();
+    }
+
+    @Override
+    public double timeToArrest() {
+      return flight().timeToArrest();
+    }
+
+    @Override
+    public double impactSpeed() {
+      return flight().impactSpeed();
+    }
   }
 }

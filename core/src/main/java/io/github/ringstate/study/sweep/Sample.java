@@ -48,15 +48,27 @@ public record Sample(Method method, int points, List<Dimension> dimensions)
    * A setting that is sampled.
    *
    * @param key the setting
-   * @param from one end, in the unit of the setting
-   * @param to the other end
-   * @param scale how the points lie between the ends
+   * @param law how its values are spread
    */
-  public record Dimension(String key, double from, double to, Scale scale) implements Serializable {
+  public record Dimension(String key, Law law) implements Serializable {
 
     /** Checks the ends. */
     public Dimension {
-      scale.check(key, from, to);
+      if (law instanceof Law.Span span) {
+        span.scale().check(key, span.from(), span.to());
+      }
+    }
+
+    /**
+     * A setting whose values lie evenly between two ends.
+     *
+     * @param key the setting
+     * @param from one end, in the unit of the setting
+     * @param to the other end
+     * @param scale how the points lie between the ends
+     */
+    public Dimension(String key, double from, double to, Scale scale) {
+      this(key, new Law.Span(from, to, scale));
     }
   }
 

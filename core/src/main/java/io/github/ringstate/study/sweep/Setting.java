@@ -43,6 +43,11 @@ public record Setting(String key, List<String> words, Map<String, Quantity> rang
    * @return what stands before the point of the key
    */
   public String group() {
+    return group(key);
+  }
+
+  /** The group of a key. */
+  static String group(String key) {
     return key.substring(0, key.indexOf('.'));
   }
 

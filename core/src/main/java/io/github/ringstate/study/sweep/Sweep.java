@@ -1,13 +1,9 @@
 package io.github.ringstate.study.sweep;
 
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.encounter.EntryKind;
-import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.OutOfRangeException;
-import io.github.ringstate.quantity.Quantity;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +12,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Stream;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Many encounters, each a point of a grid, of a sample, or of both multiplied, in a total order.
@@ -37,144 +33,59 @@ public final class Sweep {
   /** The most points that a sweep may have. */
   public static final long MOST_POINTS = 1_000_000_000_000L;
 
-  private static final Column INDEX = new Column("index", Column.Type.INTEGER);
-  private static final Column PILOT = new Column("pilot_number", Column.Type.INTEGER);
-
   /** Axes whose value every row has anyway. */
   private static final Set<String> IN_EVERY_ROW =
       Set.of(Settings.CRAFT_NAME, Settings.ENTRY_KIND, Settings.TECHNIQUE, Settings.DELAY);
 
   private final SweepSpec spec;
+  private final Settings settings;
   private final List<String> keys;
-  private final List<String> shown;
-  private final List<Column> columns;
+  private final Map<String, DoubleUnaryOperator> laws;
+  private final RowLayout layout;
   private final Composition composition;
   private final Models models;
   private final PilotCache pilots;
   private final long count;
 
   /**
-   * Prepares a sweep.
+   * Prepares a sweep of what is built in.
    *
    * @param spec what to fly
    * @throws SettingException if a setting is unknown, set twice, out of its range, or contradicts
    *     another
    */
   public Sweep(SweepSpec spec) {
+    this(spec, Settings.BUILT_IN);
+  }
+
+  /**
+   * Prepares a sweep.
+   *
+   * @param spec what to fly
+   * @param settings what may be set
+   * @throws SettingException if a setting is unknown, set twice, out of its range, or contradicts
+   *     another
+   */
+  public Sweep(SweepSpec spec, Settings settings) {
     this.spec = spec;
-    keys = keys(spec);
-    check();
-    Cursor cursor = new Cursor(spec, keys);
+    this.settings = settings;
+    SpecCheck check = new SpecCheck(spec, settings);
+    keys = check.keys();
+    laws = check.check();
+    Cursor cursor = new Cursor(spec, keys, laws);
     count = cursor.count();
     models = new Models(cursor.perValue("model"));
     pilots = new PilotCache(cursor);
-    composition = new Composition(spec);
+    composition = new Composition(spec, settings);
     List<String> varied = new ArrayList<>();
     spec.axes().forEach(axis -> varied.add(axis.key()));
     spec.sample().dimensions().forEach(dimension -> varied.add(dimension.key()));
-    shown =
-        Settings.all().stream()
-            .map(Setting::key)
-            .filter(key -> varied.contains(key) && !IN_EVERY_ROW.contains(key))
+    List<Setting> shown =
+        settings.all().stream()
+            .filter(
+                setting -> varied.contains(setting.key()) && !IN_EVERY_ROW.contains(setting.key()))
             .toList();
-    columns = columns();
-  }
-
-  private static List<String> keys(SweepSpec spec) {
-    List<String> keys = new ArrayList<>();
-    spec.fixed().forEach(axis -> keys.add(axis.key()));
-    spec.axes().forEach(axis -> keys.add(axis.key()));
-    spec.sample().dimensions().forEach(dimension -> keys.add(dimension.key()));
-    Set<String> seen = new HashSet<>();
-    for (String key : keys) {
-      if (!seen.add(key)) {
-        throw new SettingException(key, "is set twice", "each setting once");
-      }
-    }
-    return List.copyOf(keys);
-  }
-
-  private void check() {
-    List<String> kinds = new ArrayList<>();
-    List<String> entries = words(Settings.ENTRY_KIND, EntryKind.STANDARD.name());
-    List<String> techniques = words(Settings.TECHNIQUE, Technique.STANDARD.name());
-    kinds.addAll(entries);
-    kinds.addAll(techniques);
-    for (Axis axis : Stream.concat(spec.fixed().stream(), spec.axes().stream()).toList()) {
-      Setting setting = Settings.required(axis.key());
-      if (axis instanceof Axis.Words words) {
-        words.words().forEach(setting::check);
-      } else if (axis instanceof Axis.Numbers numbers) {
-        numbers.values().forEach(value -> setting.check(value, kinds));
-      } else if (axis instanceof Axis.Range range) {
-        setting.check(range.from(), kinds);
-        setting.check(range.to(), kinds);
-      }
-      checkConcerned(setting, setting.group().equals("entry") ? entries : techniques, axis.size());
-    }
-    for (Sample.Dimension dimension : spec.sample().dimensions()) {
-      Setting setting = Settings.required(dimension.key());
-      setting.check(dimension.from(), kinds);
-      setting.check(dimension.to(), kinds);
-      checkConcerned(setting, setting.group().equals("entry") ? entries : techniques, 2);
-    }
-    contradict(Settings.TEMPERATURE, Settings.TEMPERATURE_OFFSET);
-    contradict(Settings.STATE, Settings.DELAY);
-    if (spec.pilots() > 0) {
-      for (String key : keys) {
-        if (!Settings.required(key).ranges().isEmpty()
-            && key.startsWith("pilot.")
-            && !key.equals(Settings.DELAY)) {
-          throw new SettingException(
-              key, "is set, but pilots are drawn with numbers of their own", "no pilot.count");
-        }
-      }
-    }
-  }
-
-  private List<String> words(String key, String standard) {
-    return Stream.concat(spec.fixed().stream(), spec.axes().stream())
-        .filter(axis -> axis.key().equals(key) && axis instanceof Axis.Words)
-        .map(axis -> ((Axis.Words) axis).words())
-        .findFirst()
-        .orElse(List.of(standard));
-  }
-
-  /** A number that only some of the kinds have may be fixed, but not varied. */
-  private static void checkConcerned(Setting setting, List<String> kinds, int values) {
-    Map<String, Quantity> ranges = setting.ranges();
-    if (ranges.isEmpty() || ranges.containsKey("")) {
-      return;
-    }
-    List<String> without = kinds.stream().filter(kind -> !ranges.containsKey(kind)).toList();
-    if (without.size() == kinds.size() || (values > 1 && !without.isEmpty())) {
-      throw new SettingException(
-          setting.key(),
-          "is no number of " + String.join(", ", without),
-          "with " + String.join(", ", ranges.keySet().stream().sorted().toList()));
-    }
-  }
-
-  private void contradict(String one, String other) {
-    if (keys.contains(one) && keys.contains(other)) {
-      throw new SettingException(one, "is set beside " + other, "one of them");
-    }
-  }
-
-  private List<Column> columns() {
-    List<Column> all = new ArrayList<>();
-    all.add(INDEX);
-    for (String key : shown) {
-      all.add(
-          new Column(
-              key.replace('.', '_'),
-              Settings.required(key).takesWords() ? Column.Type.WORD : Column.Type.NUMBER));
-    }
-    if (spec.pilots() > 0) {
-      all.add(PILOT);
-    }
-    all.addAll(RowFlight.COLUMNS);
-    return List.copyOf(all);
+    layout = RowLayout.of(spec, settings, shown, check.techniques());
   }
 
   /**
@@ -184,6 +95,15 @@ public final class Sweep {
    */
   public SweepSpec spec() {
     return spec;
+  }
+
+  /**
+   * What may be set.
+   *
+   * @return the settings that the specification was held against
+   */
+  public Settings settings() {
+    return settings;
   }
 
   /**
@@ -197,13 +117,14 @@ public final class Sweep {
 
   /**
    * What a row holds: the index; what varies, in the order of {@link Settings#all}; the number of
-   * the pilot if pilots are drawn; craft, entry, recovery and delay; how it ended and what it cost;
-   * and why it could not be flown.
+   * the pilot if pilots are drawn; craft, entry, recovery and delay; the numbers of the pilot if
+   * they are asked for; how it ended and what it cost; the columns of extensions; and why it could
+   * not be flown.
    *
    * @return the columns, in order
    */
   public List<Column> rowColumns() {
-    return columns;
+    return layout.columns();
   }
 
   /**
@@ -242,13 +163,14 @@ public final class Sweep {
    */
   public Encounter encounter(long index) {
     Values values = values(index);
-    Models.Model model = new Models(1).of(Composition.model(values));
+    InflowKind kind = composition.inflow(values);
+    Models.Model model = new Models(1).of(kind, Composition.model(kind, values));
     return composition.flown(composition.scene(values, model), values);
   }
 
   private Values values(long index) {
     Objects.checkIndex(index, count);
-    Cursor cursor = new Cursor(spec, keys);
+    Cursor cursor = new Cursor(spec, keys, laws);
     cursor.move(index);
     return cursor.values();
   }
@@ -268,8 +190,7 @@ public final class Sweep {
   /** The same, given up with a {@link CancellationException} as soon as it is cancelled. */
   Rows rows(long from, int size, BooleanSupplier cancelled) {
     Objects.checkFromIndexSize(from, size, count);
-    Cursor cursor = new Cursor(spec, keys);
-    return new RowFlight(cursor, composition, models, pilots, shown, columns)
-        .fly(from, size, cancelled);
+    Cursor cursor = new Cursor(spec, keys, laws);
+    return new RowFlight(cursor, composition, models, pilots, layout).fly(from, size, cancelled);
   }
 }

@@ -13,8 +13,10 @@ import java.util.List;
  * @param fixed what is set to one value throughout
  * @param axes the axes of the grid, every value with every other
  * @param sample the settings that are sampled together; {@link Sample#NONE} if none are
+ * @param output what rows hold, and in which units
  */
-public record SweepSpec(long seed, int pilots, List<Axis> fixed, List<Axis> axes, Sample sample)
+public record SweepSpec(
+    long seed, int pilots, List<Axis> fixed, List<Axis> axes, Sample sample, Output output)
     implements Serializable {
 
   /** The most pilots that fly a point. */
@@ -32,5 +34,18 @@ public record SweepSpec(long seed, int pilots, List<Axis> fixed, List<Axis> axes
         throw new SettingException(axis.key(), "is fixed at several values", "one value");
       }
     }
+  }
+
+  /**
+   * A sweep with the standard output.
+   *
+   * @param seed the seed of all that is drawn
+   * @param pilots how many pilots of each technique fly every point; 0 for none
+   * @param fixed what is set to one value throughout
+   * @param axes the axes of the grid, every value with every other
+   * @param sample the settings that are sampled together
+   */
+  public SweepSpec(long seed, int pilots, List<Axis> fixed, List<Axis> axes, Sample sample) {
+    this(seed, pilots, fixed, axes, sample, Output.STANDARD);
   }
 }

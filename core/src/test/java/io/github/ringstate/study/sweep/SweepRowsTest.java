@@ -17,6 +17,7 @@ import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -174,16 +175,10 @@ class SweepRowsTest {
   @Test
   void aFaultOfTheProgramIsNoRowButEndsTheSweepWithItsCause() {
     SweepSpec spec = new SweepSpec(1, 0, List.of(), List.of(), Sample.NONE);
-    Cursor cursor = new Cursor(spec, List.of());
-    Composition broken = new Composition(null);
-    RowFlight flight =
-        new RowFlight(
-            cursor,
-            broken,
-            new Models(1),
-            new PilotCache(cursor),
-            List.of(),
-            new Sweep(spec).rowColumns());
+    Cursor cursor = new Cursor(spec, List.of(), Map.of());
+    RowLayout layout = RowLayout.of(spec, Settings.BUILT_IN, List.of(), List.of());
+    Composition broken = new Composition(null, null);
+    RowFlight flight = new RowFlight(cursor, broken, new Models(1), new PilotCache(cursor), layout);
     IllegalStateException thrown =
         assertThrows(IllegalStateException.class, () -> flight.fly(0, 1, () -> false));
     assertTrue(thrown.getCause() instanceof NullPointerException, "caused by " + thrown.getCause());

@@ -2,6 +2,10 @@ package io.github.ringstate.cluster;
 
 import io.github.ringstate.cluster.portion.Cut;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.extension.ExtensionJar;
+import io.github.ringstate.files.extension.Extensions;
+import io.github.ringstate.files.sweep.SweepFile;
+import io.github.ringstate.files.toml.Texts;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -14,12 +18,26 @@ import java.util.OptionalInt;
  * @param spec the sweep's file, as the user named it
  * @param output the folder for the results, as the user named it
  * @param portion points of a portion; empty if the program decides
+ * @param extensions the jars with extensions, as the user named them
  */
-record JobRequest(String spec, String output, OptionalInt portion) {
+record JobRequest(String spec, String output, OptionalInt portion, List<String> extensions) {
 
   private static final String PORTION = "--portion";
-  private static final String ALLOWED = "SPEC OUTPUT [" + PORTION + " POINTS]";
+  private static final String EXTENSION = "--extension";
+  private static final String ALLOWED =
+      "SPEC OUTPUT [" + PORTION + " POINTS] [" + EXTENSION + " JAR]...";
   private static final String WHOLE_NUMBER = "a whole number of points, 1 to " + Integer.MAX_VALUE;
+
+  /** Copies the list. */
+  JobRequest {
+    extensions = List.copyOf(extensions);
+  }
+
+  /** The sweep, read with its extensions. */
+  SweepFile sweep() {
+    return SweepFile.read(
+        spec, Extensions.of(extensions.stream().map(ExtensionJar::read).toList()), Texts.FILES);
+  }
 
   /**
    * Reads the arguments.
@@ -28,6 +46,7 @@ record JobRequest(String spec, String output, OptionalInt portion) {
    */
   static JobRequest of(List<String> args) {
     List<String> names = new ArrayList<>();
+    List<String> extensions = new ArrayList<>();
     OptionalInt portion = OptionalInt.empty();
     Iterator<String> rest = args.iterator();
     while (rest.hasNext()) {
@@ -36,6 +55,10 @@ record JobRequest(String spec, String output, OptionalInt portion) {
         portion = OptionalInt.of(points(rest.hasNext() ? rest.next() : ""));
       } else if (arg.startsWith(PORTION + "=")) {
         portion = OptionalInt.of(points(arg.substring(PORTION.length() + 1)));
+      } else if (arg.equals(EXTENSION)) {
+        extensions.add(rest.hasNext() ? rest.next() : "");
+      } else if (arg.startsWith(EXTENSION + "=")) {
+        extensions.add(arg.substring(EXTENSION.length() + 1));
       } else if (arg.startsWith("-")) {
         throw UserError.usage(
             "unknown option " + UserError.quoted(arg) + UserError.ALLOWED + ALLOWED);
@@ -50,7 +73,7 @@ record JobRequest(String spec, String output, OptionalInt portion) {
               + UserError.ALLOWED
               + ALLOWED);
     }
-    return new JobRequest(names.get(0), names.get(1), portion);
+    return new JobRequest(names.get(0), names.get(1), portion, extensions);
   }
 
   private static int points(String text) {

@@ -40,7 +40,7 @@ public final class SweepJob {
   private static final String HELP =
       """
       Usage: spark-submit --class io.github.ringstate.cluster.SweepJob ringstate-cluster.jar \\
-               SPEC OUTPUT [--portion POINTS]
+               SPEC OUTPUT [--portion POINTS] [--extension JAR]...
       Fly a sweep on a cluster, or on all cores of this machine if no --master is given.
 
         SPEC              what to fly: a file in TOML, as 'ringstate sweep' takes it
@@ -48,6 +48,8 @@ public final class SweepJob {
                           one that a run with the same SPEC has begun is gone on with
         --portion POINTS  points that a task flies into a file of its own. Unless given: four
                           portions for each core, 1024 to 262144 points, or as it was begun
+        --extension JAR   recoveries, entries, models, delays and columns of your own, as
+                          'ringstate sweep' takes them; may be given more than once
 
       %s
       """
@@ -90,7 +92,7 @@ public final class SweepJob {
     }
     try {
       JobRequest request = JobRequest.of(args);
-      SweepFile file = SweepFile.read(request.spec());
+      SweepFile file = request.sweep();
       file.notices().forEach(notice -> err.println(NAME + ": " + notice));
       SparkConf conf = settings();
       SweepJob job =

@@ -49,7 +49,7 @@ class UserErrorTest {
     Files.writeString(folder.resolve("damaged/sweep.manifest"), "ringstate sweep on a cluster\n");
     SweepFile good = SweepFile.read(folder.resolve("good.toml").toString());
     begun("begun").begin(Manifest.of(good, new Cut(1000, 100)));
-    begun("newer").begin(new Manifest("99", good.digest(), new Cut(1000, 100)));
+    begun("newer").begin(new Manifest("99", good.digests(), new Cut(1000, 100)));
   }
 
   private ResultFolder begun(String name) {

@@ -49,7 +49,7 @@ class PdfAccessibilityTest {
         "floor --pilots 20 --height-ft 300 --format pdf",
         "card --pilots 20 --format pdf",
         "lesson --pilots 20 --format pdf",
-        "runs --pilots 20 --technique lateral --format pdf"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format pdf"
       })
   void aSheetIsAccessible(String command) throws Exception {
     assertEquals(List.of(), complaints(Documents.of(command.split(" ", -1))));

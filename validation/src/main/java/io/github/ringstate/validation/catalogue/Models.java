@@ -79,11 +79,11 @@ public class Models {
   }
 
   double pistonLapse(double densityRatio) {
-    return EngineKind.PISTON.lapse(densityRatio);
+    return EngineKind.PISTON.lapse(densityRatio, Helicopter.TURBINE_LAPSE.standard());
   }
 
   double turbineLapse(double densityRatio) {
-    return EngineKind.TURBINE.lapse(densityRatio);
+    return EngineKind.TURBINE.lapse(densityRatio, Helicopter.TURBINE_LAPSE.standard());
   }
 
   /** A demo craft as it is flown; nothing is done to it, as a rule. */

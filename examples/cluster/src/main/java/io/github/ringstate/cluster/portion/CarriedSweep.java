@@ -1,19 +1,27 @@
 package io.github.ringstate.cluster.portion;
 
+import io.github.ringstate.files.extension.ExtensionJar;
+import io.github.ringstate.files.extension.Extensions;
 import io.github.ringstate.files.sweep.SweepFile;
 import java.io.Serializable;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The text of a sweep on its way to the executors. Each process reads it once, and its tasks share
- * the sweep with what it keeps: tables of inflow and drawn pilots.
+ * A sweep on its way to the executors: its text, those of its craft files, and its extensions. Each
+ * process reads it once, and its tasks share the sweep with what it keeps: tables of inflow and
+ * drawn pilots.
  */
 public final class CarriedSweep implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
   private final String name;
-  private final String text;
+  private final Map<String, String> texts;
+  private final List<ExtensionJar> jars;
   private transient @Nullable SweepFile file;
 
   /**
@@ -23,7 +31,10 @@ public final class CarriedSweep implements Serializable {
    */
   public CarriedSweep(SweepFile file) {
     name = file.name();
-    text = file.text();
+    Map<String, String> all = new HashMap<>(file.crafts());
+    all.put(name, file.text());
+    texts = Map.copyOf(all);
+    jars = file.extensions().jars();
   }
 
   /**
@@ -34,7 +45,11 @@ public final class CarriedSweep implements Serializable {
   public synchronized SweepFile file() {
     SweepFile read = file;
     if (read == null) {
-      read = SweepFile.parse(name, text);
+      read =
+          SweepFile.read(
+              name,
+              Extensions.of(jars),
+              (asked, what, largest) -> Objects.requireNonNull(texts.get(asked), asked));
       file = read;
     }
     return read;

@@ -7,22 +7,29 @@ import io.github.ringstate.files.sweep.SweepFile;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What a folder is filled with. Runs that agree in all of it write the same bits.
  *
  * @param version the version of this program
- * @param digest the digest of the sweep's text
+ * @param digests a line for each digest of what the rows depend on
  * @param cut how the sweep is cut
  */
-public record Manifest(String version, String digest, Cut cut) {
+public record Manifest(String version, List<String> digests, Cut cut) {
 
   private static final String TITLE = "ringstate sweep on a cluster";
   private static final String VERSION = "version ";
   private static final String POINTS = "points ";
   private static final String PORTION = "points of a portion ";
-  private static final String DIGEST = "digest of SPEC ";
+  private static final String DIGEST = "digest of ";
+  private static final int BEFORE_DIGESTS = 4;
+
+  /** Copies the list. */
+  public Manifest {
+    digests = List.copyOf(digests);
+  }
 
   /**
    * The manifest of a sweep.
@@ -33,28 +40,31 @@ public record Manifest(String version, String digest, Cut cut) {
    */
   public static Manifest of(SweepFile file, Cut cut) {
     @Nullable String version = Manifest.class.getPackage().getImplementationVersion();
-    return new Manifest(version == null ? "outside its jar" : version, file.digest(), cut);
+    return new Manifest(version == null ? "outside its jar" : version, file.digests(), cut);
   }
 
   List<String> lines() {
-    return List.of(
-        TITLE, VERSION + version, POINTS + cut.points(), PORTION + cut.size(), DIGEST + digest);
+    return Stream.concat(
+            Stream.of(TITLE, VERSION + version, POINTS + cut.points(), PORTION + cut.size()),
+            digests.stream())
+        .toList();
   }
 
   /** Reads a manifest; empty if it is none. */
   static Optional<Manifest> read(List<String> lines) {
-    if (lines.size() != 5 || !lines.get(0).equals(TITLE)) {
+    if (lines.size() <= BEFORE_DIGESTS || !lines.get(0).equals(TITLE)) {
       return Optional.empty();
     }
     try {
       Manifest read =
           new Manifest(
               after(VERSION, lines.get(1)),
-              after(DIGEST, lines.get(4)),
+              lines.subList(BEFORE_DIGESTS, lines.size()),
               new Cut(
                   Long.parseLong(after(POINTS, lines.get(2))),
                   Integer.parseInt(after(PORTION, lines.get(3)))));
-      return read.lines().equals(lines) ? Optional.of(read) : Optional.empty();
+      boolean digests = read.digests().stream().allMatch(line -> line.startsWith(DIGEST));
+      return digests && read.lines().equals(lines) ? Optional.of(read) : Optional.empty();
     } catch (IllegalArgumentException damaged) {
       return Optional.empty();
     }

@@ -3,6 +3,7 @@ package io.github.ringstate.cluster.result;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.row.Difference;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -133,19 +134,12 @@ public final class ResultFolder {
     if (begun.isEmpty() || begun.get().equals(asked)) {
       return;
     }
-    List<String> there = begun.get().lines();
-    for (int i = 0; i < there.size(); i++) {
-      if (!there.get(i).equals(asked.lines().get(i))) {
-        throw UserError.file(
-            name,
-            "holds another sweep: that one has '"
-                + there.get(i)
-                + "', this one has '"
-                + asked.lines().get(i)
-                + "'; name another folder, or remove that one",
-            null);
-      }
-    }
+    throw UserError.file(
+        name,
+        "holds another sweep: that one "
+            + Difference.between(begun.get().lines(), asked.lines()).orElseThrow()
+            + "; name another folder, or remove that one",
+        null);
   }
 
   /**

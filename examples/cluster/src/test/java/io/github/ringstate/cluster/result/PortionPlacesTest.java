@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PortionPlacesTest {
 
-  private static final Manifest MANIFEST = new Manifest("1", "ab", new Cut(1000, 10));
+  private static final Manifest MANIFEST = new Manifest("1", List.of("digest of SPEC ab"), new Cut(1000, 10));
 
   private final PortionPlaces places = new PortionPlaces("/rows", MANIFEST.fingerprint());
 
@@ -35,10 +35,10 @@ class PortionPlacesTest {
 
   static Stream<Manifest> others() {
     return Stream.of(
-        new Manifest("2", "ab", new Cut(1000, 10)),
-        new Manifest("1", "ac", new Cut(1000, 10)),
-        new Manifest("1", "ab", new Cut(1001, 10)),
-        new Manifest("1", "ab", new Cut(1000, 11)));
+        new Manifest("2", List.of("digest of SPEC ab"), new Cut(1000, 10)),
+        new Manifest("1", List.of("digest of SPEC ac"), new Cut(1000, 10)),
+        new Manifest("1", List.of("digest of SPEC ab"), new Cut(1001, 10)),
+        new Manifest("1", List.of("digest of SPEC ab"), new Cut(1000, 11)));
   }
 
   @ParameterizedTest

@@ -18,12 +18,18 @@ import org.jspecify.annotations.Nullable;
 /** The journal of a run: what is being made, and the chunks of it that are whole. */
 final class Journal implements Closeable {
 
+  /** What is there is no journal. */
+  static final class ForeignException extends IOException {
+    private static final long serialVersionUID = 1L;
+  }
+
   /** Another run holds the journal. */
   static final class InUseException extends IOException {
     private static final long serialVersionUID = 1L;
   }
 
   private final FileChannel channel;
+  private long whole;
   private final List<String> asked = new ArrayList<>();
   private final List<Chunk> chunks = new ArrayList<>();
 
@@ -32,11 +38,14 @@ final class Journal implements Closeable {
   }
 
   /**
-   * Opens a journal, or begins one.
+   * Opens a journal, or begins one. What was there stays as it is until {@link #goOn} or {@link
+   * #begin}.
    *
+   * @param title the line with which such a journal begins
    * @throws InUseException if another run holds it
+   * @throws ForeignException if the file is no such journal
    */
-  static Journal open(Path file) throws IOException {
+  static Journal open(Path file, String title) throws IOException {
     FileChannel channel =
         FileChannel.open(
             file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
@@ -45,7 +54,7 @@ final class Journal implements Closeable {
         throw new InUseException();
       }
       Journal journal = new Journal(channel);
-      journal.read();
+      journal.read(title);
       return journal;
     } catch (OverlappingFileLockException here) {
       channel.close();
@@ -56,8 +65,8 @@ final class Journal implements Closeable {
     }
   }
 
-  /** Reads the lines that are whole and forgets what stands behind them. */
-  private void read() throws IOException {
+  /** Reads the lines that are whole; what stands behind them was torn by a kill. */
+  private void read(String title) throws IOException {
     ByteBuffer bytes = ByteBuffer.allocate(Math.toIntExact(channel.size()));
     while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
       // goes on until all is read
@@ -78,8 +87,17 @@ final class Journal implements Closeable {
       }
       start = end + 1;
     }
-    channel.truncate(text.substring(0, start).getBytes(UTF_8).length);
-    channel.position(channel.size());
+    boolean begun = asked.isEmpty() ? sealed(title).startsWith(text) : asked.get(0).equals(title);
+    if (!begun) {
+      throw new ForeignException();
+    }
+    whole = text.substring(0, start).getBytes(UTF_8).length;
+  }
+
+  /** Cuts off what was torn, to append to what is whole. */
+  void goOn() throws IOException {
+    channel.truncate(whole);
+    channel.position(whole);
   }
 
   /** What is being made; empty if nothing was begun. */
@@ -102,6 +120,7 @@ final class Journal implements Closeable {
     }
     append(text.toString());
     asked.addAll(lines);
+    whole = channel.position();
   }
 
   void add(Chunk chunk) throws IOException {

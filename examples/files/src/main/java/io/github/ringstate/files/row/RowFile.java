@@ -13,6 +13,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.zip.CRC32C;
 import org.jspecify.annotations.Nullable;
 
@@ -59,33 +60,38 @@ public final class RowFile implements Closeable {
    */
   public void open(List<String> asked) {
     try {
-      Journal opened = Journal.open(journalPlace);
+      if (Files.exists(part) && !Files.exists(journalPlace)) {
+        throw damaged("cannot go on: there are rows without a journal");
+      }
+      Journal opened = Journal.open(journalPlace, asked.get(0));
       journal = opened;
-      if (opened.asked().size() < asked.size()) {
-        // killed before anything was begun; rows without a journal are none of a run's
-        if (Files.exists(part)) {
-          throw damaged("cannot go on: the journal is damaged");
-        }
+      // killed while it was begun, and nothing was written
+      boolean torn =
+          opened.asked().size() < asked.size()
+              && asked.subList(0, opened.asked().size()).equals(opened.asked())
+              && opened.chunks().isEmpty()
+              && !Files.exists(part);
+      if (torn) {
         opened.begin(asked);
       }
-      for (int i = 0; i < asked.size(); i++) {
-        if (!opened.asked().get(i).equals(asked.get(i))) {
-          throw damaged(
-              "cannot go on: the run begun there had '"
-                  + opened.asked().get(i)
-                  + "', this one has '"
-                  + asked.get(i)
-                  + "'");
-        }
+      Optional<String> difference = Difference.between(opened.asked(), asked);
+      if (difference.isPresent()) {
+        throw damaged("cannot go on: the run that was begun there " + difference.get());
       }
       boolean moved = !Files.exists(part) && !opened.chunks().isEmpty();
       FileChannel channel = moved ? movedRows() : partRows();
       rows = channel;
       long length = checked(channel, opened.chunks());
+      opened.goOn();
       if (!moved) {
         channel.truncate(length);
         channel.position(length);
       }
+    } catch (Journal.ForeignException foreign) {
+      throw UserError.file(
+          file.place().toString(),
+          "cannot be written: " + journalPlace.getFileName() + " is there and is no journal",
+          foreign);
     } catch (Journal.InUseException inUse) {
       throw UserError.file(file.place().toString(), "is being written by another run", inUse);
     } catch (IOException failed) {
@@ -200,6 +206,7 @@ public final class RowFile implements Closeable {
         write(rows(), format.tail(journal().chunks()));
         rows().force(true);
         rows().close();
+        file.permitAsBefore(part);
         Files.move(part, file.place(), StandardCopyOption.ATOMIC_MOVE);
         forceFolder();
       }

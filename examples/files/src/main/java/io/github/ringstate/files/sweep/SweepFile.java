@@ -2,16 +2,19 @@ package io.github.ringstate.files.sweep;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import io.github.ringstate.files.digest.Digest;
 import io.github.ringstate.files.error.UserError;
-import io.github.ringstate.files.toml.TextFile;
+import io.github.ringstate.files.extension.Extensions;
+import io.github.ringstate.files.toml.Texts;
 import io.github.ringstate.study.sweep.Sweep;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -19,16 +22,25 @@ import java.util.Objects;
  *
  * @param name the file, as the user named it
  * @param text its content
+ * @param crafts the texts of the craft files that it names, by the names of those files
+ * @param extensions what it is flown with beyond what is built in
  * @param sweep what it says
  * @param notices what to tell the user of the file, one sentence each; none if all is well
  */
-public record SweepFile(String name, String text, Sweep sweep, List<String> notices) {
+public record SweepFile(
+    String name,
+    String text,
+    Map<String, String> crafts,
+    Extensions extensions,
+    Sweep sweep,
+    List<String> notices) {
 
   /** More than any sweep fills, comments and long lists included. */
   private static final int LARGEST = 1 << 20;
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public SweepFile {
+    crafts = Collections.unmodifiableMap(new LinkedHashMap<>(crafts));
     notices = List.copyOf(notices);
   }
 
@@ -40,11 +52,24 @@ public record SweepFile(String name, String text, Sweep sweep, List<String> noti
    * @throws UserError if the file cannot be read or holds a bad value
    */
   public static SweepFile read(String name) {
-    return parse(name, TextFile.read(name, "a sweep", LARGEST));
+    return read(name, Extensions.NONE, Texts.FILES);
   }
 
   /**
-   * Reads a sweep from its text; touches no file, so it can be done wherever the text has come to.
+   * Reads a sweep.
+   *
+   * @param name the file, as the user named it
+   * @param extensions what it may name beyond what is built in
+   * @param texts where its text and those of craft files come from
+   * @return the sweep
+   * @throws UserError if a file cannot be read or holds a bad value
+   */
+  public static SweepFile read(String name, Extensions extensions, Texts texts) {
+    return SweepReader.read(name, texts.read(name, "a sweep", LARGEST), extensions, texts);
+  }
+
+  /**
+   * Reads a sweep of what is built in from its text.
    *
    * @param name a name for messages
    * @param text the content of the file
@@ -52,21 +77,23 @@ public record SweepFile(String name, String text, Sweep sweep, List<String> noti
    * @throws UserError if the text is no TOML or holds a bad value
    */
   public static SweepFile parse(String name, String text) {
-    return SweepReader.read(name, text);
+    return SweepReader.read(name, text, Extensions.NONE, Texts.FILES);
   }
 
   /**
-   * What tells this text from any other.
+   * What tells this sweep from any other: all that its rows depend on beside the program.
    *
-   * @return the SHA-256 digest of the text in UTF-8, as hexadecimal digits
+   * @return a line for the text, for each craft file and for each extension, with its SHA-256
+   *     digest
    */
-  public String digest() {
-    try {
-      return HexFormat.of()
-          .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(UTF_8)));
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException(impossible); // every Java platform has it
-    }
+  public List<String> digests() {
+    List<String> lines = new ArrayList<>();
+    lines.add("digest of SPEC " + Digest.of(text));
+    crafts.forEach(
+        (file, craft) ->
+            lines.add("digest of craft " + UserError.quoted(file) + " " + Digest.of(craft)));
+    extensions.jars().forEach(jar -> lines.add("digest of extension " + jar.digest()));
+    return lines;
   }
 
   /**

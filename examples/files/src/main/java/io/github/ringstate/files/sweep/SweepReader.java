@@ -2,9 +2,13 @@ package io.github.ringstate.files.sweep;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.extension.Extensions;
 import io.github.ringstate.files.toml.RenamedKeys;
+import io.github.ringstate.files.toml.Texts;
 import io.github.ringstate.files.toml.TomlDocument;
 import io.github.ringstate.study.sweep.Axis;
+import io.github.ringstate.study.sweep.Law;
+import io.github.ringstate.study.sweep.Output;
 import io.github.ringstate.study.sweep.Sample;
 import io.github.ringstate.study.sweep.Scale;
 import io.github.ringstate.study.sweep.SettingException;
@@ -28,20 +32,30 @@ final class SweepReader {
   private static final List<String> PILOTS = List.of("pilot", "count");
   private static final String FORMS =
       "a value, a list [a, b, c], { from = a, to = b, values = n } or { from = a, to = b, sampled ="
-          + " true }, both also with scale = \"log\"";
+          + " true }, both also with scale = \"log\", or { distribution = \"normal\", mean = a, sd ="
+          + " b }";
+  private static final String OUTPUT = "output";
+  private static final List<String> UNITS = List.of(OUTPUT, "units");
+  private static final List<String> DRAWN = List.of(OUTPUT, "drawn_numbers");
 
   private final TomlDocument document;
+  private final Settings settings;
   private final List<Axis> fixed = new ArrayList<>();
   private final List<Axis> axes = new ArrayList<>();
   private final List<Sample.Dimension> dimensions = new ArrayList<>();
 
-  private SweepReader(TomlDocument document) {
+  private SweepReader(TomlDocument document, Settings settings) {
     this.document = document;
+    this.settings = settings;
   }
 
-  static SweepFile read(String file, String text) {
+  static SweepFile read(String file, String text, Extensions extensions, Texts texts) {
     TomlDocument document = TomlDocument.parse(file, text, RenamedKeys.SINCE_0_1_0);
-    return new SweepFile(file, text, new SweepReader(document).sweep(), document.notices());
+    SweepCrafts crafts = SweepCrafts.read(file, document, texts);
+    Sweep sweep = new SweepReader(document, extensions.settings(crafts.crafts())).sweep();
+    List<String> notices = new ArrayList<>(document.notices());
+    notices.addAll(crafts.notices());
+    return new SweepFile(file, text, crafts.texts(), extensions, sweep, notices);
   }
 
   private Sweep sweep() {
@@ -58,7 +72,7 @@ final class SweepReader {
           }
         }
       }
-      return new Sweep(new SweepSpec(seed, pilots, fixed, axes, sample()));
+      return new Sweep(new SweepSpec(seed, pilots, fixed, axes, sample(), output()), settings);
     } catch (SettingException bad) {
       throw refused(bad);
     }
@@ -73,7 +87,8 @@ final class SweepReader {
   }
 
   private void refuseUnknown() {
-    List<String> tables = Stream.concat(Stream.of(SAMPLE), Settings.GROUPS.stream()).toList();
+    List<String> tables =
+        Stream.of(List.of(SAMPLE), Settings.GROUPS, List.of(OUTPUT)).flatMap(List::stream).toList();
     for (String key : document.keys()) {
       if (key.equals(SEED)) {
         continue;
@@ -90,6 +105,7 @@ final class SweepReader {
       }
     }
     onlyKeys(List.of(SAMPLE), Set.of("method", "points"));
+    onlyKeys(List.of(OUTPUT), Set.of(UNITS.get(1), DRAWN.get(1)));
   }
 
   private void onlyKeys(List<String> table, Set<String> known) {
@@ -108,9 +124,9 @@ final class SweepReader {
 
   private void setting(List<String> path) {
     String key = String.join(".", path);
-    if (Settings.named(key).isEmpty()) {
+    if (settings.named(key).isEmpty()) {
       List<String> names =
-          Settings.all().stream()
+          settings.all().stream()
               .filter(setting -> setting.group().equals(path.get(0)))
               .map(setting -> setting.name())
               .collect(Collectors.toCollection(ArrayList::new));
@@ -147,20 +163,60 @@ final class SweepReader {
   }
 
   private void span(List<String> path, String key, JsonNode node) {
+    if (node.has("distribution")) {
+      dimensions.add(new Sample.Dimension(key, drawn(path, node)));
+      return;
+    }
     onlyKeys(path, Set.of("from", "to", "values", "sampled", "scale"));
     double from = number(path, node.path("from"));
     double to = number(path, node.path("to"));
     Scale scale = scale(path, node);
-    boolean sampled = node.path("sampled").isBoolean() && node.path("sampled").booleanValue();
-    if (sampled == node.has("values")) {
+    JsonNode asked = node.path("sampled");
+    if (node.has("sampled") && !asked.isBoolean()) {
+      throw document.bad(within(path, "sampled"), "true or false");
+    }
+    if (asked.booleanValue() == node.has("values")) {
       throw document.bad(path, FORMS);
     }
-    if (sampled) {
+    if (asked.booleanValue()) {
       dimensions.add(new Sample.Dimension(key, from, to, scale));
     } else {
-      List<String> values = List.of(path.get(0), path.get(1), "values");
-      axes.add(new Axis.Range(key, from, to, (int) whole(values, 2, Axis.MOST_VALUES), scale));
+      int values = (int) whole(within(path, "values"), 2, Axis.MOST_VALUES);
+      axes.add(new Axis.Range(key, from, to, values, scale));
     }
+  }
+
+  private static List<String> within(List<String> path, String name) {
+    return Stream.concat(path.stream(), Stream.of(name)).toList();
+  }
+
+  /** A distribution: its numbers by their names, and bounds if it has others than its own. */
+  private Law drawn(List<String> path, JsonNode node) {
+    String families =
+        Stream.of(Law.Family.values()).map(Law.Family::label).collect(Collectors.joining(", "));
+    JsonNode label = node.path("distribution");
+    Law.Family family =
+        Stream.of(Law.Family.values())
+            .filter(f -> label.isTextual() && f.label().equals(label.textValue()))
+            .findFirst()
+            .orElseThrow(() -> document.bad(within(path, "distribution"), families));
+    onlyKeys(
+        path,
+        Stream.concat(Stream.of("distribution", "from", "to"), family.numbers().stream())
+            .collect(Collectors.toSet()));
+    List<Double> numbers = new ArrayList<>();
+    for (String name : family.numbers()) {
+      if (!node.path(name).isNumber()) {
+        throw document.bad(
+            path, "distribution = \"" + family.label() + "\" with " + family.numbers());
+      }
+      numbers.add(node.path(name).doubleValue());
+    }
+    return new Law.Drawn(
+        family,
+        numbers,
+        node.has("from") ? number(path, node.path("from")) : Double.NEGATIVE_INFINITY,
+        node.has("to") ? number(path, node.path("to")) : Double.POSITIVE_INFINITY);
   }
 
   private double number(List<String> path, JsonNode node) {
@@ -171,11 +227,34 @@ final class SweepReader {
   }
 
   private Scale scale(List<String> path, JsonNode node) {
-    String label = node.has("scale") ? node.path("scale").asText() : Scale.LINEAR.label();
+    if (!node.has("scale")) {
+      return Scale.LINEAR;
+    }
+    JsonNode label = node.path("scale");
     return Stream.of(Scale.values())
-        .filter(scale -> scale.label().equals(label))
+        .filter(scale -> label.isTextual() && scale.label().equals(label.textValue()))
         .findFirst()
         .orElseThrow(() -> document.bad(path, FORMS));
+  }
+
+  private Output output() {
+    Output.Units units = Output.STANDARD.units();
+    if (document.has(UNITS)) {
+      String allowed =
+          Stream.of(Output.Units.values())
+              .map(unit -> '"' + unit.label() + '"')
+              .collect(Collectors.joining(" or "));
+      JsonNode label = document.get(UNITS, allowed);
+      units =
+          Stream.of(Output.Units.values())
+              .filter(u -> label.isTextual() && u.label().equals(label.textValue()))
+              .findFirst()
+              .orElseThrow(() -> document.bad(UNITS, allowed));
+    }
+    if (document.has(DRAWN) && !document.get(DRAWN, "").isBoolean()) {
+      throw document.bad(DRAWN, "true or false");
+    }
+    return new Output(units, document.has(DRAWN) && document.get(DRAWN, "").booleanValue());
   }
 
   private Sample sample() {
@@ -201,15 +280,17 @@ final class SweepReader {
     return new Sample(method, points, dimensions);
   }
 
+  /** A whole number; 3.0 is one too. */
   private long whole(List<String> path, long low, long high) {
     String allowed = "a whole number, " + low + " to " + high;
     JsonNode node = document.get(path, allowed);
-    if (!node.isIntegralNumber()
-        || !node.canConvertToLong()
-        || node.longValue() < low
-        || node.longValue() > high) {
-      throw document.bad(path, allowed);
+    if (node.isNumber()
+        && node.canConvertToExactIntegral()
+        && node.canConvertToLong()
+        && node.longValue() >= low
+        && node.longValue() <= high) {
+      return node.longValue();
     }
-    return node.longValue();
+    throw document.bad(path, allowed);
   }
 }

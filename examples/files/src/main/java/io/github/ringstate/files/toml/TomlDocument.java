@@ -50,10 +50,13 @@ public final class TomlDocument {
       Statement wrong = wrong(text, bad);
       String start = wrong.text().lines().findFirst().orElse("").strip();
       throw UserError.line(
-          file,
-          wrong.line(),
-          UserError.quoted(start) + " is not valid TOML: " + bad.getOriginalMessage());
+          file, wrong.line(), UserError.quoted(start) + " is not valid TOML: " + why(bad));
     }
+  }
+
+  /** What the parser says, without the classes in which it failed. */
+  private static String why(JsonProcessingException bad) {
+    return String.valueOf(bad.getOriginalMessage()).replaceFirst("(?s), problem: .*", "");
   }
 
   /** The statement that is no TOML. The parser may see it only behind its end. */

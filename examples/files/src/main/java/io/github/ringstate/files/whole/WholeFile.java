@@ -7,10 +7,15 @@ import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Objects;
 
 /**
  * A file that is written as a whole or not at all: first beside its place, under another name, and
@@ -29,6 +34,8 @@ public final class WholeFile {
      */
     void writeTo(OutputStream out) throws IOException;
   }
+
+  private static final int MOST_LINKS = 40;
 
   private final String name;
   private final Path place;
@@ -65,17 +72,63 @@ public final class WholeFile {
                 + " whole",
             null);
       }
-      // What a link points to is replaced, not the link.
-      Path place = Files.exists(path) ? path.toRealPath() : path.normalize();
-      Path folder = place.getParent();
-      if (folder == null || !Files.isDirectory(folder)) {
-        throw UserError.file(name, "cannot be written: its folder does not exist", null);
+      Path place = followed(path);
+      if (Files.exists(place) && isReadOnly(place)) {
+        throw UserError.file(name, "cannot be written: it is read-only", null);
       }
+      Path folder = Objects.requireNonNull(place.getParent());
       return new WholeFile(name, place, folder);
     } catch (InvalidPathException invalid) {
       throw UserError.option(option, name, "the name of a file");
     } catch (IOException failed) {
       throw refused(name, failed);
+    }
+  }
+
+  /** What a path leads to, be it there or not: what a link points to is written, not the link. */
+  private static Path followed(Path path) throws IOException {
+    Path place = path;
+    for (int links = 0; links < MOST_LINKS; links++) {
+      Path folder = place.getParent();
+      Path last = place.getFileName();
+      if (folder == null || last == null || !Files.isDirectory(folder)) {
+        throw new NoSuchFileException(path.toString());
+      }
+      // step by step: behind a link, .. is not the folder before
+      Path real = folder.toRealPath();
+      place = real.resolve(last);
+      if (!Files.isSymbolicLink(place)) {
+        return place;
+      }
+      place = real.resolve(Files.readSymbolicLink(place));
+    }
+    throw new IOException("its links lead nowhere");
+  }
+
+  /** Nobody may write it, or this user may not; the system lets a superuser do it all the same. */
+  private static boolean isReadOnly(Path file) throws IOException {
+    PosixFileAttributeView posix = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+    return !Files.isWritable(file)
+        || (posix != null
+            && Collections.disjoint(
+                posix.readAttributes().permissions(),
+                EnumSet.of(
+                    PosixFilePermission.OWNER_WRITE,
+                    PosixFilePermission.GROUP_WRITE,
+                    PosixFilePermission.OTHERS_WRITE)));
+  }
+
+  /**
+   * Gives a file that is to replace this one the same permissions, where there are such.
+   *
+   * @param draft the file
+   * @throws IOException if the system does not let it
+   */
+  public void permitAsBefore(Path draft) throws IOException {
+    PosixFileAttributeView permitted =
+        Files.getFileAttributeView(draft, PosixFileAttributeView.class);
+    if (permitted != null && Files.exists(place)) {
+      permitted.setPermissions(Files.getPosixFilePermissions(place));
     }
   }
 
@@ -90,16 +143,14 @@ public final class WholeFile {
       // in memory first, so that the file itself takes but a moment
       ByteArrayOutputStream written = new ByteArrayOutputStream();
       content.writeTo(written);
-      Path draft = folder.resolve("." + place.getFileName() + "." + ProcessHandle.current().pid());
+      Path draft = draft();
       try (Guard guard = Guard.over(draft)) {
         guard.whole(
             () -> {
+              Files.createFile(draft); // fails if another's is there by now
               try {
-                Files.write(
-                    draft,
-                    written.toByteArray(),
-                    StandardOpenOption.CREATE_NEW,
-                    StandardOpenOption.WRITE);
+                Files.write(draft, written.toByteArray());
+                permitAsBefore(draft);
                 Files.move(draft, place, StandardCopyOption.ATOMIC_MOVE);
               } finally {
                 Files.deleteIfExists(draft);
@@ -109,6 +160,16 @@ public final class WholeFile {
     } catch (IOException failed) {
       throw refused(name, failed);
     }
+  }
+
+  /** A name that nobody uses. */
+  private Path draft() {
+    String start = "." + place.getFileName() + "." + ProcessHandle.current().pid();
+    Path draft = folder.resolve(start);
+    for (int i = 1; Files.exists(draft, LinkOption.NOFOLLOW_LINKS); i++) {
+      draft = folder.resolve(start + "." + i);
+    }
+    return draft;
   }
 
   /**

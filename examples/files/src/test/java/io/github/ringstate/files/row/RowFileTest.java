@@ -237,4 +237,33 @@ class RowFileTest {
       assertEquals(lines.get(i + 1), String.join(",", table.records().get(i)));
     }
   }
+
+  @Test
+  void aRefusedRunLeavesTheJournalAsItIs() throws IOException {
+    write("csv", 2);
+    Files.writeString(beside("csv", "journal"), "chunk 10 0 17", StandardOpenOption.APPEND);
+    byte[] journal = Files.readAllBytes(beside("csv", "journal"));
+    for (List<String> other :
+        List.of(
+            List.of(ASKED.get(0), "spec 2"),
+            List.of(ASKED.get(0)),
+            List.of(ASKED.get(0), ASKED.get(1), "digest of extension 1"))) {
+      try (RowFile rows = file("csv")) {
+        assertThrows(UserError.class, () -> rows.open(other));
+      }
+      assertArrayEquals(journal, Files.readAllBytes(beside("csv", "journal")));
+    }
+    assertTrue(write("csv", CHUNKS));
+  }
+
+  @Test
+  void aJournalThatIsNotOursIsNotOverwritten() throws IOException {
+    for (String text : List.of("my diary\n", "another program #1f2e\n", "rows of a tesT")) {
+      Files.writeString(beside("csv", "journal"), text);
+      UserError error = assertThrows(UserError.class, () -> write("csv", 1));
+      assertTrue(String.valueOf(error.getMessage()).contains("no journal"), error.getMessage());
+      assertEquals(text, Files.readString(beside("csv", "journal")));
+      assertFalse(Files.exists(beside("csv", "part")));
+    }
+  }
 }

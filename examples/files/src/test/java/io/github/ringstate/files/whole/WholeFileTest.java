@@ -9,6 +9,7 @@ import io.github.ringstate.files.error.UserError;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -84,6 +85,54 @@ class WholeFileTest {
     assertEquals("2", Files.readString(folder.resolve("a.txt")));
     assertTrue(Files.isSymbolicLink(folder.resolve("link")));
     assertHoldsOnly("a.txt", "link");
+  }
+
+  @Test
+  void aLinkToNothingYetStaysALink() throws IOException {
+    Files.createDirectory(folder.resolve("far"));
+    Files.createSymbolicLink(folder.resolve("link"), Path.of("far/a.txt"));
+    file("link").replace(out -> out.write('2'));
+    assertEquals("2", Files.readString(folder.resolve("far/a.txt")));
+    assertTrue(Files.isSymbolicLink(folder.resolve("link")));
+  }
+
+  @Test
+  void behindALinkTheFolderAboveIsThatOfWhereItLeads() throws IOException {
+    Files.createDirectories(folder.resolve("far/inner"));
+    Files.createSymbolicLink(folder.resolve("near"), Path.of("far/inner"));
+    file("near/../a.txt").replace(out -> out.write('2'));
+    assertEquals("2", Files.readString(folder.resolve("far/a.txt")));
+    assertHoldsOnly("far", "near");
+  }
+
+  @Test
+  void linksThatLeadInACircleAreRefused() throws IOException {
+    Files.createSymbolicLink(folder.resolve("a"), Path.of("b"));
+    Files.createSymbolicLink(folder.resolve("b"), Path.of("a"));
+    assertEquals(UserError.FILE, assertThrows(UserError.class, () -> file("a")).status());
+    assertHoldsOnly("a", "b");
+  }
+
+  @Test
+  void aReadOnlyFileIsNotReplacedAndPermissionsAreKept() throws IOException {
+    Path old = Files.writeString(folder.resolve("a.txt"), "old");
+    assumeTrue(Files.getFileStore(old).supportsFileAttributeView("posix"), "no POSIX permissions");
+    Files.setPosixFilePermissions(old, PosixFilePermissions.fromString("r--r--r--"));
+    UserError error = assertThrows(UserError.class, () -> file("a.txt"));
+    assertTrue(String.valueOf(error.getMessage()).contains("read-only"), error.getMessage());
+    Files.setPosixFilePermissions(old, PosixFilePermissions.fromString("rw-r-----"));
+    file("a.txt").replace(out -> out.write('2'));
+    assertEquals("2", Files.readString(old));
+    assertEquals("rw-r-----", PosixFilePermissions.toString(Files.getPosixFilePermissions(old)));
+  }
+
+  @Test
+  void aTemporaryFileOfAnotherIsLeftAlone() throws IOException {
+    String draft = ".a.txt." + ProcessHandle.current().pid();
+    Files.writeString(folder.resolve(draft), "another's");
+    file("a.txt").replace(out -> out.write('2'));
+    assertEquals("another's", Files.readString(folder.resolve(draft)));
+    assertHoldsOnly(draft, "a.txt");
   }
 
   @Test

@@ -1,13 +1,11 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.craft.CraftFile;
-import io.github.ringstate.files.craft.HeightVelocityPoint;
 import io.github.ringstate.files.error.UserError;
-import java.io.File;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -47,11 +45,11 @@ public final class CraftOption {
   /**
    * The height-velocity curve that the helicopter's file holds.
    *
-   * @return its points; none if it has none, or the helicopter is no file
+   * @return the curve; none is known if the file holds no points, or the helicopter is no file
    * @throws UserError if there is none of that name, or its file is bad
    */
-  public List<HeightVelocityPoint> heightVelocity() {
-    return file().heightVelocity();
+  public HeightVelocityCurve heightVelocity() {
+    return file().curve();
   }
 
   /** Read once: a pipe gives what it holds to the first reader alone. */
@@ -74,13 +72,13 @@ public final class CraftOption {
    * @throws UserError if there is none of that name, or its file is bad
    */
   public static CraftFile find(String option, String name, CommandSpec spec) {
-    if (isFile(name)) {
+    if (CraftFile.isNamed(name)) {
       CraftFile file = CraftFile.read(name);
       Notices.print(file.notices(), spec);
       return file;
     }
     return DemoCraft.named(name.strip())
-        .map(demo -> new CraftFile(demo, List.of(), List.of()))
+        .map(demo -> new CraftFile(demo, HeightVelocityCurve.NONE, List.of()))
         .orElseThrow(
             () ->
                 UserError.option(
@@ -88,11 +86,5 @@ public final class CraftOption {
                     name,
                     String.join(", ", DemoCraft.ALL.stream().map(Helicopter::name).toList())
                         + ", or a file (its name holds a path separator or ends in .toml)"));
-  }
-
-  private static boolean isFile(String name) {
-    return name.contains("/")
-        || name.contains(File.separator)
-        || name.toLowerCase(Locale.ROOT).endsWith(".toml");
   }
 }

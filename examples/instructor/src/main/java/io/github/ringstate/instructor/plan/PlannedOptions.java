@@ -87,12 +87,16 @@ public final class PlannedOptions {
     if (!plan.optionsMap().containsKey("--" + name)) {
       plan.addOption(
           OptionSpec.builder("--" + name)
-              .type(String.class)
+              .type(isFlag(option) ? boolean.class : String.class)
               .paramLabel(option.paramLabel())
               .defaultValue(option.defaultValue())
               .description(option.description())
               .build());
     }
+  }
+
+  private static boolean isFlag(OptionSpec option) {
+    return option.type() == boolean.class;
   }
 
   private static Map<String, OptionSpec> options(Supplier<Object> command) {
@@ -143,7 +147,7 @@ public final class PlannedOptions {
 
   private static void put(Map<String, String> to, String key, CommandSpec plan, String name) {
     Object value = Objects.requireNonNull(plan.findOption("--" + name)).getValue();
-    if (value != null) {
+    if (value != null && !value.equals(false)) {
       to.put(key, value.toString());
     }
   }

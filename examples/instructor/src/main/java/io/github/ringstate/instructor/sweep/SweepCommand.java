@@ -1,9 +1,12 @@
 package io.github.ringstate.instructor.sweep;
 
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.extension.ExtensionJar;
+import io.github.ringstate.files.extension.Extensions;
 import io.github.ringstate.files.row.RowFormat;
 import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.toml.Texts;
 import io.github.ringstate.files.whole.WholeFile;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Notices;
@@ -12,6 +15,7 @@ import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.sweep.SweepFlight;
 import java.io.OutputStream;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -82,6 +86,14 @@ public final class SweepCommand implements Runnable {
   private @Nullable String threads;
 
   @Option(
+      names = "--extension",
+      paramLabel = "JAR",
+      description =
+          "Recoveries, entries, inflow models, delays and columns of your own, which the file may"
+              + " then name; README.md says how to write them. May be given more than once.")
+  private List<String> extensions = List.of();
+
+  @Option(
       names = "--resume",
       description = "Go on with a run that was ended; begin if there is none.")
   private boolean resume;
@@ -131,7 +143,10 @@ public final class SweepCommand implements Runnable {
       throw UserError.option("--output", output, FILES);
     }
     WholeFile place = WholeFile.named("--output", output);
-    return new SweepRequest(SweepFile.read(file), output, place, ending, flying, resume);
+    SweepFile sweep =
+        SweepFile.read(
+            file, Extensions.of(extensions.stream().map(ExtensionJar::read).toList()), Texts.FILES);
+    return new SweepRequest(sweep, output, place, ending, flying, resume);
   }
 
   private static int threadCount(String text) {

@@ -1,11 +1,14 @@
 package io.github.ringstate.instructor.sweep;
 
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.extension.Extensions;
 import io.github.ringstate.files.row.Chunk;
 import io.github.ringstate.files.row.RowFile;
 import io.github.ringstate.files.row.RowFormat;
 import io.github.ringstate.study.Progress;
+import io.github.ringstate.study.sweep.PointFaultException;
 import io.github.ringstate.study.sweep.SweepFlight;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +38,15 @@ public final class SweepRun {
       fly(request, format, rows, watch);
       rows.finish();
       return new SweepResult(request.sweep().sweep().count(), rows.failedCount());
+    } catch (PointFaultException fault) {
+      Extensions extensions = request.sweep().extensions();
+      if (extensions.jars().isEmpty()) {
+        throw fault;
+      }
+      throw UserError.file(
+          extensions.names(),
+          "cannot be flown: " + fault.getMessage() + ": " + fault.getCause(),
+          fault);
     }
   }
 
@@ -61,11 +73,12 @@ public final class SweepRun {
 
   private static List<String> asked(SweepRequest request) {
     @Nullable String version = SweepRun.class.getPackage().getImplementationVersion();
-    return List.of(
-        "ringstate sweep",
-        "version " + (version == null ? "outside its jar" : version),
-        "format " + request.ending(),
-        "points " + request.sweep().sweep().count(),
-        "digest of SPEC " + request.sweep().digest());
+    List<String> lines = new ArrayList<>();
+    lines.add("ringstate sweep");
+    lines.add("version " + (version == null ? "outside its jar" : version));
+    lines.add("format " + request.ending());
+    lines.add("points " + request.sweep().sweep().count());
+    lines.addAll(request.sweep().digests());
+    return lines;
   }
 }

@@ -1,0 +1,89 @@
+package io.github.ringstate.study.sweep;
+
+import io.github.ringstate.pilot.Spread;
+import io.github.ringstate.pilot.Technique;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Which columns the rows of a sweep have, and where.
+ *
+ * @param shown the settings that have a column
+ * @param drawn the keys of the numbers of drawn pilots that have a column
+ * @param output the units of the results
+ * @param own the columns of extensions
+ * @param columns all columns, in order
+ */
+record RowLayout(
+    List<Setting> shown,
+    List<String> drawn,
+    Output.Units output,
+    List<OutputColumn> own,
+    List<Column> columns) {
+
+  /** Names that no column of an extension may have. */
+  static final List<String> BUILT_IN_NAMES =
+      Stream.of(Output.Units.values())
+          .flatMap(units -> Stream.concat(inputs(true).stream(), results(units).stream()))
+          .map(Column::name)
+          .distinct()
+          .toList();
+
+  static RowLayout of(
+      SweepSpec spec, Settings settings, List<Setting> shown, List<String> techniques) {
+    List<String> drawn =
+        spec.pilots() > 0 && spec.output().drawnNumbers()
+            ? techniques.stream()
+                .map(name -> settings.techniques().get(name))
+                .map(Technique::spreads)
+                .flatMap(List::stream)
+                .map((Spread spread) -> spread.parameter().key())
+                .distinct()
+                .toList()
+            : List.of();
+    List<OutputColumn> own = settings.plugins().columns();
+    List<Column> inputs = inputs(spec.pilots() > 0);
+    List<Column> results = results(spec.output().units());
+    List<Column> all = new ArrayList<>();
+    all.add(inputs.get(0));
+    for (Setting setting : shown) {
+      Column.Type type = setting.takesWords() ? Column.Type.WORD : Column.Type.NUMBER;
+      all.add(new Column(setting.key().replace('.', '_'), type));
+    }
+    all.addAll(inputs.subList(1, inputs.size()));
+    // behind what every row has, so that these stand where they stand without
+    drawn.forEach(key -> all.add(new Column("pilot_" + key, Column.Type.NUMBER)));
+    all.addAll(results.subList(0, results.size() - 1));
+    own.forEach(column -> all.add(new Column(column.name(), Column.Type.NUMBER)));
+    all.add(results.get(results.size() - 1));
+    return new RowLayout(List.copyOf(shown), drawn, spec.output().units(), own, List.copyOf(all));
+  }
+
+  private static List<Column> inputs(boolean pilots) {
+    List<Column> columns = new ArrayList<>();
+    columns.add(new Column("index", Column.Type.INTEGER));
+    if (pilots) {
+      columns.add(new Column("pilot_number", Column.Type.INTEGER));
+    }
+    for (String word : Arrays.asList("craft", "entry", "recovery")) {
+      columns.add(new Column(word, Column.Type.WORD));
+    }
+    columns.add(new Column("delay_s", Column.Type.NUMBER));
+    return columns;
+  }
+
+  private static List<Column> results(Output.Units units) {
+    String length = units.length().suffix();
+    String rate = units.rate().suffix();
+    return List.of(
+        new Column("outcome", Column.Type.WORD),
+        new Column("altitude_loss_" + length, Column.Type.NUMBER),
+        new Column("loss_after_recognition_" + length, Column.Type.NUMBER),
+        new Column("peak_descent_" + rate, Column.Type.NUMBER),
+        new Column("time_to_arrest_s", Column.Type.NUMBER),
+        new Column("impact_" + rate, Column.Type.NUMBER),
+        new Column("error", Column.Type.WORD));
+  }
+}
