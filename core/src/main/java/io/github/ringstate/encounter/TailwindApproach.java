@@ -131,12 +131,12 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
     double hovering = power(motion, hover.state(motion, 0, 0));
     double share = (numbers.si(POWER) * hovering - descending) / (hovering - descending);
     double raised = within(share) * (hover.collective() - descent.collective());
-    double perSlowing = 1 / Math.max(approach - arrival, LEAST_SLOWING);
+    double inverseSlowing = 1 / Math.max(approach - arrival, LEAST_SLOWING);
     return slowing.start(
         motion,
         descent,
         seen -> {
-          double slowed = within((approach - seen.groundSpeed()) * perSlowing);
+          double slowed = within((approach - seen.groundSpeed()) * inverseSlowing);
           return descent.collective() + slowed * raised;
         });
   }
