@@ -231,8 +231,7 @@ class ExtensionsTest {
         String.join(
             "\n",
             io.github.ringstate.files.craft.CraftWriter.lines(
-                new io.github.ringstate.files.craft.CraftFile(
-                    io.github.ringstate.craft.DemoCraft.TWIN, List.of(), List.of()))));
+                io.github.ringstate.craft.DemoCraft.TWIN)));
     Path spec =
         Files.writeString(folder.resolve("s.toml"), "[craft]\nname = [\"twin\", \"own.toml\"]\n");
     SweepFile file = SweepFile.read(spec.toString());
