@@ -9,15 +9,18 @@ import io.github.ringstate.files.whole.WholeFile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** Takes a report to where the user wants it. */
-public abstract class Delivery {
+public final class Delivery {
 
   private final Supplier<ReportWriter> writer;
+  private final Consumer<WholeFile.Content> place;
 
-  Delivery(Supplier<ReportWriter> writer) {
+  private Delivery(Supplier<ReportWriter> writer, Consumer<WholeFile.Content> place) {
     this.writer = writer;
+    this.place = place;
   }
 
   /**
@@ -28,7 +31,7 @@ public abstract class Delivery {
    * @return the way out
    */
   public static Delivery to(Supplier<ReportWriter> writer, OutputStream out) {
-    return new ToTerminal(writer, out);
+    return new Delivery(writer, content -> send(content, out));
   }
 
   /**
@@ -41,7 +44,7 @@ public abstract class Delivery {
    * @throws UserError if the file is no place to write to
    */
   public static Delivery toFile(Supplier<ReportWriter> writer, String option, String file) {
-    return new ToFile(writer, WholeFile.named(option, file));
+    return new Delivery(writer, WholeFile.named(option, file)::replace);
   }
 
   /**
@@ -78,46 +81,7 @@ public abstract class Delivery {
    * @param report the report
    * @throws UserError if it cannot be written
    */
-  public abstract void deliver(Report report);
-
-  /**
-   * Writes a report to a stream and leaves that open.
-   *
-   * @param report the report
-   * @param out the stream
-   * @throws IOException if the stream takes no more
-   */
-  final void write(Report report, OutputStream out) throws IOException {
-    writer.get().write(report, out);
-  }
-
-  private static final class ToTerminal extends Delivery {
-
-    private final OutputStream out;
-
-    ToTerminal(Supplier<ReportWriter> writer, OutputStream out) {
-      super(writer);
-      this.out = out;
-    }
-
-    @Override
-    public void deliver(Report report) {
-      send(content -> write(report, content), out);
-    }
-  }
-
-  private static final class ToFile extends Delivery {
-
-    private final WholeFile file;
-
-    ToFile(Supplier<ReportWriter> writer, WholeFile file) {
-      super(writer);
-      this.file = file;
-    }
-
-    @Override
-    public void deliver(Report report) {
-      file.replace(out -> write(report, out));
-    }
+  public void deliver(Report report) {
+    place.accept(out -> writer.get().write(report, out));
   }
 }

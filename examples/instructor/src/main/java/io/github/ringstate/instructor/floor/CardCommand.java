@@ -44,7 +44,7 @@ public final class CardCommand implements Runnable, Checked {
   @Override
   public void check() {
     options.request();
-    agreed.inFeet();
+    agreed.heights();
   }
 
   @Override
@@ -55,6 +55,6 @@ public final class CardCommand implements Runnable, Checked {
     try (Work work = Work.of(request.flights())) {
       briefed = BriefedTechnique.of(request, FloorStudy.run(request, work).get(0));
     }
-    delivery.deliver(new BriefedReport(BriefedReport.Kind.CARD, briefed, agreed.inFeet()));
+    delivery.deliver(new BriefedReport(BriefedReport.Kind.CARD, briefed, agreed.heights()));
   }
 }

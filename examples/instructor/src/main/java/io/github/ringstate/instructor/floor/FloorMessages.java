@@ -30,7 +30,13 @@ interface FloorMessages {
   String doNotFly(String least);
 
   String refused(
-      String way, String count, String limit, String wanted, boolean never, String margin);
+      String way,
+      String count,
+      String others,
+      String limit,
+      String wanted,
+      boolean never,
+      String margin);
 
   String count(String down, String pilots, String percent);
 

@@ -44,7 +44,7 @@ public final class LessonCommand implements Runnable, Checked {
   @Override
   public void check() {
     options.request();
-    agreed.inFeet();
+    agreed.heights();
   }
 
   @Override
@@ -55,6 +55,6 @@ public final class LessonCommand implements Runnable, Checked {
     try (Work work = Work.of(request.flights())) {
       briefed = BriefedTechnique.of(request, FloorStudy.run(request, work).get(0));
     }
-    delivery.deliver(new BriefedReport(BriefedReport.Kind.LESSON, briefed, agreed.inFeet()));
+    delivery.deliver(new BriefedReport(BriefedReport.Kind.LESSON, briefed, agreed.heights()));
   }
 }

@@ -37,14 +37,14 @@ public final class AgreedHeights {
    * @return the heights, ft, as typed
    * @throws io.github.ringstate.files.error.UserError if one is no number or out of range
    */
-  public Map<AgreedHeight, Double> inFeet() {
-    Map<AgreedHeight, Double> heights = new EnumMap<>(AgreedHeight.class);
+  public Map<AgreedHeight, Double> heights() {
+    Map<AgreedHeight, Double> given = new EnumMap<>(AgreedHeight.class);
     if (start != null) {
-      heights.put(AgreedHeight.START, NumberText.one("--start-height-ft", start, HEIGHT));
+      given.put(AgreedHeight.START, NumberText.one("--start-height-ft", start, HEIGHT));
     }
     if (abort != null) {
-      heights.put(AgreedHeight.ABORT, NumberText.one("--abort-height-ft", abort, HEIGHT));
+      given.put(AgreedHeight.ABORT, NumberText.one("--abort-height-ft", abort, HEIGHT));
     }
-    return heights;
+    return given;
   }
 }

@@ -1,16 +1,22 @@
 package io.github.ringstate.instructor.option;
 
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.report.Format;
 import io.github.ringstate.files.report.ReportWriter;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.delivery.StandardStream;
+import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** Where a report goes. */
 public abstract class Destination {
+
+  private static final Set<Format> BINARY = Set.of(Format.PDF, Format.PNG);
 
   @Option(
       names = "--output",
@@ -37,6 +43,17 @@ public abstract class Destination {
       Function<Format, ReportWriter> writer,
       OutputStream terminal) {
     Format chosen = new Choice<>("--format", formats, Format::label).one(format);
+    if (output == null
+        && BINARY.contains(chosen)
+        && terminal instanceof FileOutputStream
+        && StandardStream.OUTPUT.isTerminal()) {
+      throw UserError.usage(
+          "--format "
+              + chosen.label()
+              + " is no text for a terminal"
+              + UserError.ALLOWED
+              + "with --output FILE, or into a file or a pipe");
+    }
     return output == null
         ? Delivery.to(() -> writer.apply(chosen), terminal)
         : Delivery.toFile(() -> writer.apply(chosen), "--output", output);

@@ -107,7 +107,7 @@ public final class PlanCommand implements Runnable {
 
   private PlanFile plan() {
     Map<AgreedHeight, Double> agreed = new EnumMap<>(AgreedHeight.class);
-    agreed.putAll(demonstration.inFeet());
+    agreed.putAll(demonstration.heights());
     if (least != null) {
       agreed.put(
           AgreedHeight.LEAST, NumberText.one("--agreed-height-ft", least, AgreedHeights.HEIGHT));

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.progress;
 
+import io.github.ringstate.instructor.delivery.StandardStream;
 import io.github.ringstate.study.Progress;
 import java.io.PrintStream;
 import java.util.concurrent.CancellationException;
@@ -45,7 +46,7 @@ public final class Work implements AutoCloseable {
    * @return the computation
    */
   public static Work of(long flights) {
-    return new Work(flights, System.err, StandardError::isTerminal, System::nanoTime);
+    return new Work(flights, System.err, StandardStream.ERROR::isTerminal, System::nanoTime);
   }
 
   /**

@@ -182,7 +182,7 @@
     }).sort(function (one, other) { return other.y - one.y; });
     labels.forEach(function (label, i) {
       labels.slice(0, i).forEach(function (below) {
-        if (label.x < below.x + below.width && below.x < label.x + label.width) { label.y = Math.min(label.y, below.y - 15); }
+        if (label.x < below.x + below.width && below.x < label.x + label.width) { label.y = Math.min(label.y, below.y - 17); }
       });
     });
     /* The title stands above the box: names that would reach into it move down together. */
