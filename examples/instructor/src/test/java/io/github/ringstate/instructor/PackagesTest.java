@@ -35,12 +35,8 @@ class PackagesTest extends ModulePlan {
             Map.entry("manual", List.of("delivery", "option")),
             Map.entry("option", List.of("delivery")),
             Map.entry("pilots", List.of("option", "progress")),
-<<<<<<< HEAD
             Map.entry("plan", List.of("delivery", "option")),
-            Map.entry("progress", List.of()),
-=======
             Map.entry("progress", List.of("delivery")),
->>>>>>> main
             Map.entry("runs", List.of("conditions", "delivery", "option")),
             Map.entry("sweep", List.of("delivery", "option"))));
   }

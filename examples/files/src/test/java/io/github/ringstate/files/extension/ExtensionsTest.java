@@ -228,16 +228,7 @@ class ExtensionsTest {
   @Test
   void aSweepReadsCraftFromFilesBesideIt() throws IOException {
     Path own = folder.resolve("own.toml");
-<<<<<<< HEAD
-    Files.writeString(
-        own,
-        String.join(
-            "\n",
-            io.github.ringstate.files.craft.CraftWriter.lines(
-                io.github.ringstate.craft.DemoCraft.TWIN)));
-=======
     Files.writeString(own, String.join("\n", CraftWriter.lines(DemoCraft.TWIN)));
->>>>>>> main
     Path spec =
         Files.writeString(folder.resolve("s.toml"), "[craft]\nname = [\"twin\", \"own.toml\"]\n");
     SweepFile file = SweepFile.read(spec.toString());
