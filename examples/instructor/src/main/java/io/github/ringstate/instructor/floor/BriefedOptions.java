@@ -22,6 +22,8 @@ final class BriefedOptions {
   private static final List<Technique> TO_CHOOSE_FROM =
       List.of(Technique.FORWARD, Technique.LATERAL);
 
+  private static final int STANDARD_PILOTS = 1000;
+
   @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
   @Mixin private final EntryOptions entry = new EntryOptions();
@@ -48,9 +50,9 @@ final class BriefedOptions {
   @Option(
       names = "--pilots",
       paramLabel = "N",
-      defaultValue = "1000",
-      description = "How many pilots are simulated for each state. Unless given: ${DEFAULT-VALUE}.")
-  private String pilots = "";
+      description =
+          "How many pilots are simulated for each state. Unless given: " + STANDARD_PILOTS + ".")
+  private @Nullable String pilots;
 
   @Mixin private final PilotOptions chance = new PilotOptions();
 
@@ -80,7 +82,12 @@ final class BriefedOptions {
         PilotOptions.states().several(states),
         chance.clock(),
         chance.disturbances(),
-        new Pool(PilotOptions.pilots(pilots), chance.seed(), Optional.empty()),
+        new Pool(
+            chance.pilots(pilots, STANDARD_PILOTS),
+            chance.precision(),
+            chance.drawing(),
+            chance.seed(),
+            Optional.empty()),
         briefing.share(),
         briefing.margin(),
         briefing.groundShare());
