@@ -9,6 +9,8 @@ import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.fly.FlyCommand;
 import io.github.ringstate.instructor.loss.LossCommand;
 import io.github.ringstate.instructor.option.Inputs;
+import io.github.ringstate.instructor.origin.Origin;
+import io.github.ringstate.instructor.rerun.RerunCommand;
 import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
 import java.io.FileDescriptor;
@@ -17,6 +19,7 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -55,11 +58,22 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "",
       Caution.TEXT
     })
-public final class Main implements Runnable {
+public final class Main implements Runnable, Origin.Holder {
+
+  private static final String RERUN = "rerun";
 
   /** The commands, in the order in which the help lists them. */
   private static final List<String> COMMANDS =
-      List.of("loss", "floor", "fly", "runs", "boundary", "craft", "sweep", CompletionCommand.NAME);
+      List.of(
+          "loss",
+          "floor",
+          "fly",
+          "runs",
+          "boundary",
+          "craft",
+          "sweep",
+          RERUN,
+          CompletionCommand.NAME);
 
   /** Columns of help and version. */
   static final int HELP_WIDTH = 90;
@@ -69,7 +83,16 @@ public final class Main implements Runnable {
 
   @Spec private CommandSpec spec;
 
-  private Main() {}
+  private final Origin origin;
+
+  private Main(Map<String, String> kept) {
+    origin = new Origin(kept);
+  }
+
+  @Override
+  public Origin origin() {
+    return origin;
+  }
 
   /**
    * Runs the tool and ends the virtual machine.
@@ -98,7 +121,12 @@ public final class Main implements Runnable {
   }
 
   private static CommandLine commandLine(OutputStream terminal, List<String> commands) {
-    CommandLine tool = new CommandLine(new Main());
+    return commandLine(terminal, commands, Map.of());
+  }
+
+  private static CommandLine commandLine(
+      OutputStream terminal, List<String> commands, Map<String, String> kept) {
+    CommandLine tool = new CommandLine(new Main(kept));
     for (String name : commands) {
       tool.addSubcommand(command(name, terminal));
     }
@@ -117,7 +145,11 @@ public final class Main implements Runnable {
     asked.get(0).setOut(new PrintWriter(said));
     int status;
     try {
-      Inputs.keep(asked.get(asked.size() - 1).getParseResult());
+      ParseResult command = asked.get(asked.size() - 1).getParseResult();
+      Inputs.keep(command);
+      if (asked.get(0).getCommandSpec().userObject() instanceof Origin.Holder holder) {
+        holder.origin().begin(command);
+      }
       status = new RunLast().execute(parsed);
       Delivery.print(said.toString(), terminal);
     } catch (UserError error) {
@@ -136,9 +168,17 @@ public final class Main implements Runnable {
       case "boundary" -> new BoundaryCommand(terminal);
       case "craft" -> new CraftCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
+      case RERUN ->
+          new RerunCommand((arguments, kept, err) -> again(arguments, kept, err, terminal));
       case CompletionCommand.NAME -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };
+  }
+
+  private static int again(
+      List<String> arguments, Map<String, String> kept, PrintWriter err, OutputStream terminal) {
+    String[] args = arguments.toArray(String[]::new);
+    return commandLine(terminal, asked(args), kept).setErr(err).execute(args);
   }
 
   private static int notUnderstood(ParameterException refused) {

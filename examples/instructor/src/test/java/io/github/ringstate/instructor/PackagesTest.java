@@ -21,6 +21,8 @@ class PackagesTest extends ModulePlan {
                     "fly",
                     "loss",
                     "option",
+                    "origin",
+                    "rerun",
                     "runs",
                     "sweep")),
             Map.entry("boundary", List.of("conditions", "delivery", "option")),
@@ -30,10 +32,12 @@ class PackagesTest extends ModulePlan {
             Map.entry("floor", List.of("conditions", "delivery", "option", "pilots", "progress")),
             Map.entry("fly", List.of("conditions", "delivery", "option", "pilots")),
             Map.entry("loss", List.of("conditions", "delivery", "option", "pilots", "progress")),
-            Map.entry("option", List.of("delivery")),
+            Map.entry("option", List.of("delivery", "origin")),
+            Map.entry("origin", List.of()),
             Map.entry("pilots", List.of("option", "progress")),
             Map.entry("progress", List.of()),
+            Map.entry("rerun", List.of("origin")),
             Map.entry("runs", List.of("conditions", "delivery", "option")),
-            Map.entry("sweep", List.of("delivery", "option"))));
+            Map.entry("sweep", List.of("delivery", "option", "origin", "progress"))));
   }
 }

@@ -133,8 +133,7 @@ public record PlanFile(
     agreed = Map.copyOf(agreed);
     Map<Part, Map<String, String>> kept = new LinkedHashMap<>();
     options.forEach(
-        (part, values) ->
-            kept.put(part, Collections.unmodifiableMap(new LinkedHashMap<>(values))));
+        (part, values) -> kept.put(part, Collections.unmodifiableMap(new LinkedHashMap<>(values))));
     options = Collections.unmodifiableMap(kept);
   }
 

@@ -27,7 +27,8 @@ final class PlanReader {
 
   private static final double GREATEST_HEIGHT_FT = 20_000;
   private static final Pattern ONE_LINE = Pattern.compile("\\P{Cntrl}{0,300}");
-  private static final String A_LINE = "text in quotation marks, one line of at most 300 characters";
+  private static final String A_LINE =
+      "text in quotation marks, one line of at most 300 characters";
 
   private final TomlDocument document;
 
@@ -49,9 +50,7 @@ final class PlanReader {
 
   private PlanFile plan() {
     List<String> tables =
-        Stream.concat(
-                Stream.of(Part.values()).map(Part::key), Stream.of(AGREED, RECORD))
-            .toList();
+        Stream.concat(Stream.of(Part.values()).map(Part::key), Stream.of(AGREED, RECORD)).toList();
     List<String> words =
         Stream.concat(Stream.of(Fact.values()).map(Fact::key), Stream.of(CREW, TECHNIQUE)).toList();
     for (String key : document.keys()) {

@@ -17,7 +17,8 @@ public final class PlanWriter {
   private static final int WIDTH = 80;
 
   /** Whole and decimal numbers as TOML 1.0.0 writes them. */
-  private static final Pattern NUMBER = Pattern.compile("[+-]?(0|[1-9][0-9]{0,14})(\\.[0-9]{1,15})?");
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(0|[1-9][0-9]{0,14})(\\.[0-9]{1,15})?");
 
   private PlanWriter() {}
 

@@ -9,6 +9,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
 /**
@@ -35,11 +36,11 @@ final class ParquetRows implements RowFormat {
   private static final int GZIP = 2;
 
   private final List<Column> columns;
-  private final String spec;
+  private final Map<String, String> said;
 
-  ParquetRows(List<Column> columns, String spec) {
+  ParquetRows(List<Column> columns, Map<String, String> said) {
     this.columns = columns;
-    this.spec = spec;
+    this.said = said;
   }
 
   @Override
@@ -77,7 +78,7 @@ final class ParquetRows implements RowFormat {
                     .structs(2, schema())
                     .i64(3, total)
                     .structs(4, groups)
-                    .structs(5, List.of(said("caution", Caution.TEXT), said("sweep", spec)))
+                    .structs(5, pairs())
                     .text(6, "ringstate"));
     return ByteBuffer.allocate(contents.length + Integer.BYTES + MAGIC.length)
         .order(ByteOrder.LITTLE_ENDIAN)
@@ -87,8 +88,11 @@ final class ParquetRows implements RowFormat {
         .array();
   }
 
-  private static Consumer<CompactThrift> said(String key, String value) {
-    return pair -> pair.text(1, key).text(2, value);
+  private List<Consumer<CompactThrift>> pairs() {
+    List<Consumer<CompactThrift>> pairs = new ArrayList<>();
+    pairs.add(pair -> pair.text(1, "caution").text(2, Caution.TEXT));
+    said.forEach((key, value) -> pairs.add(pair -> pair.text(1, key).text(2, value)));
+    return pairs;
   }
 
   private List<Consumer<CompactThrift>> schema() {

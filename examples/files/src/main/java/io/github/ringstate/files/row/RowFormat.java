@@ -3,6 +3,7 @@ package io.github.ringstate.files.row;
 import io.github.ringstate.study.sweep.Column;
 import io.github.ringstate.study.sweep.Rows;
 import java.util.List;
+import java.util.Map;
 
 /**
  * How rows stand in a file: a head, one chunk behind the other, and a tail that may need to know
@@ -42,14 +43,13 @@ public interface RowFormat {
    *
    * @param ending one of {@link #ENDINGS}
    * @param columns the columns of the rows
-   * @param spec the text of what was asked for, kept in the file where the format has a place for
-   *     it
+   * @param said what the file says of itself, by names, where the format has a place for it
    * @return the format
    */
-  static RowFormat of(String ending, List<Column> columns, String spec) {
+  static RowFormat of(String ending, List<Column> columns, Map<String, String> said) {
     return switch (ending) {
       case "csv" -> new CsvRows(columns);
-      case "parquet" -> new ParquetRows(columns, spec);
+      case "parquet" -> new ParquetRows(columns, said);
       default -> throw new IllegalArgumentException("no format of rows: " + ending);
     };
   }

@@ -38,7 +38,13 @@ class PlanFileTest {
     options.put(Part.RUN, Map.of("wind-from-deg", "020"));
     PlanFile plan =
         new PlanFile(
-            Map.of(Fact.PLACE, "Field \"A\" \\ north (invented)", Fact.DATE, "", Fact.REGISTRATION, "X-1"),
+            Map.of(
+                Fact.PLACE,
+                "Field \"A\" \\ north (invented)",
+                Fact.DATE,
+                "",
+                Fact.REGISTRATION,
+                "X-1"),
             List.of("A (invented)", "B"),
             "lateral",
             options,
@@ -73,8 +79,7 @@ class PlanFileTest {
       })
   void whatIsNoPlanIsRefusedWithItsLine(String text, String message) {
     UserError refused =
-        assertThrows(
-            UserError.class, () -> read(text.replace(';', '\n').replace('\'', '"')));
+        assertThrows(UserError.class, () -> read(text.replace(';', '\n').replace('\'', '"')));
     assertTrue(
         String.valueOf(refused.getMessage()).contains(message.replace('\'', '"'))
             || String.valueOf(refused.getMessage()).contains(message),

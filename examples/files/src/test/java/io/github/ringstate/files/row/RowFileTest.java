@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -60,7 +61,7 @@ class RowFileTest {
   }
 
   private static RowFormat format(String ending) {
-    return RowFormat.of(ending, SWEEP.sweep().rowColumns(), SWEEP.text());
+    return RowFormat.of(ending, SWEEP.sweep().rowColumns(), Map.of("sweep", SWEEP.text()));
   }
 
   /** Writes on from where the file ends, some chunks at most; true if the file became whole. */

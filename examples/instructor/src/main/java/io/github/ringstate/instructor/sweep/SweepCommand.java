@@ -3,16 +3,18 @@ package io.github.ringstate.instructor.sweep;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.extension.ExtensionJar;
 import io.github.ringstate.files.extension.Extensions;
+import io.github.ringstate.files.provenance.Provenance;
 import io.github.ringstate.files.row.RowFormat;
 import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.files.toml.Texts;
 import io.github.ringstate.files.whole.WholeFile;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Notices;
 import io.github.ringstate.instructor.option.NumberText;
+import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.sweep.Column;
 import io.github.ringstate.study.sweep.SweepFlight;
 import java.io.OutputStream;
 import java.util.List;
@@ -143,10 +145,16 @@ public final class SweepCommand implements Runnable {
       throw UserError.option("--output", output, FILES);
     }
     WholeFile place = WholeFile.named("--output", output);
-    SweepFile sweep =
-        SweepFile.read(
-            file, Extensions.of(extensions.stream().map(ExtensionJar::read).toList()), Texts.FILES);
-    return new SweepRequest(sweep, output, place, ending, flying, resume);
+    Origin origin = Origin.of(spec);
+    List<ExtensionJar> jars = extensions.stream().map(ExtensionJar::read).toList();
+    jars.forEach(jar -> origin.read(jar.name(), jar.digest()));
+    SweepFile sweep = SweepFile.read(file, Extensions.of(jars), origin);
+    Provenance provenance =
+        origin.provenance(
+            ending,
+            sweep.settings(),
+            sweep.sweep().rowColumns().stream().map(Column::name).toList());
+    return new SweepRequest(sweep, output, place, ending, flying, resume, provenance);
   }
 
   private static int threadCount(String text) {

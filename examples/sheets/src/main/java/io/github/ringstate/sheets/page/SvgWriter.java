@@ -9,13 +9,15 @@ import java.io.Writer;
  * Writes a picture as a drawing in vectors.
  *
  * @param settings units
+ * @param provenance where the file comes from, as JSON; empty for none
  */
-public record SvgWriter(PageSettings settings) implements CharacterWriter {
+public record SvgWriter(PageSettings settings, String provenance) implements CharacterWriter {
 
   @Override
   public void write(Report report, Writer out) throws IOException {
     out.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-    out.write(SvgDrawing.of(((Pictured) report).picture(settings), ""));
+    String drawing = SvgDrawing.of(((Pictured) report).picture(settings), "");
+    out.write(provenance.isEmpty() ? drawing : ProvenanceMark.intoSvg(drawing, provenance));
     out.write("\n");
     out.flush();
   }
