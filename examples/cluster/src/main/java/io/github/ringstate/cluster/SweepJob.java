@@ -115,7 +115,7 @@ public final class SweepJob {
                 + report.summary().points()
                 + " points could not be flown; their rows say why");
       }
-      return 0;
+      return report.summary().failed() == report.summary().points() ? UserError.FILE : 0;
     } catch (UserError error) {
       err.println(NAME + ": " + error.getMessage());
       return error.status();

@@ -47,6 +47,7 @@ public record PortionRows(
     for (int done = 0; done < portion.size(); done += Chunk.ROWS) {
       ChunkRows rows =
           ChunkRows.of(
+              format,
               flown(
                   sweep,
                   format,

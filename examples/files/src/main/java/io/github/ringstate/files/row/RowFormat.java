@@ -28,6 +28,39 @@ public interface RowFormat {
   EncodedRows encode(Rows rows);
 
   /**
+   * What a part of a chunk begins with.
+   *
+   * @param bytes the bytes
+   * @param plain how many they are when they are not compressed
+   */
+  @SuppressWarnings("ArrayRecordComponent") // goes straight to a file
+  record PartHead(byte[] bytes, long plain) {
+
+    /** Nothing. */
+    static final PartHead NONE = new PartHead(new byte[0], 0);
+  }
+
+  /**
+   * What each part of a chunk begins with, the same in every chunk.
+   *
+   * @param part which part, from 0
+   * @return its bytes
+   */
+  default PartHead partHead(int part) {
+    return PartHead.NONE;
+  }
+
+  /**
+   * Puts the bounds of blocks together.
+   *
+   * @param blocks the bounds of each column, for each block
+   * @return the bounds of each column; none for a format that keeps no such
+   */
+  default List<Bounds> joined(List<List<Bounds>> blocks) {
+    return List.of();
+  }
+
+  /**
    * What the file ends with.
    *
    * @param chunks the chunks, in order
