@@ -80,9 +80,22 @@ public final class CraftLimits {
   public static final Parameter COLLECTIVE_TIME =
       Parameter.of("collective time", Unit.SECOND, 0.03, 1, 0.15, "assumed");
 
-  /** Rotor speed below which the low-speed warning comes on. Default 95 %, range 70 to 99 %. */
+  /**
+   * Power-on minimum of the rotor speed, at which the low-speed warning comes on. Default 95 %,
+   * range 70 to 99 %.
+   */
   public static final Parameter LOW_ROTOR_SPEED =
       Parameter.of("low rotor speed", Unit.PERCENT, 70, 99, 95, Helicopter.INVENTED);
+
+  /** Power-off maximum of the rotor speed. Default 110 %, range 101 to 130 %. */
+  public static final Parameter HIGH_ROTOR_SPEED =
+      Parameter.of(
+          "high rotor speed",
+          Unit.PERCENT,
+          101,
+          130,
+          110,
+          "power off 90 to 110 per cent for most craft; common practice, no source");
 
   /** Time constant of the vertical speed indicator. Default 2 s, range 0.1 to 9 s. */
   public static final Parameter VERTICAL_SPEED_LAG =
@@ -111,6 +124,7 @@ public final class CraftLimits {
           ATTITUDE_RATE_TIME,
           COLLECTIVE_TIME,
           LOW_ROTOR_SPEED,
+          HIGH_ROTOR_SPEED,
           VERTICAL_SPEED_LAG);
 
   private CraftLimits() {}

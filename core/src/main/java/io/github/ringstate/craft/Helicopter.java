@@ -164,7 +164,8 @@ public final class Helicopter {
           TURBINE_LAPSE,
           CraftLimits.ATTITUDE_TIME,
           CraftLimits.ATTITUDE_RATE_TIME,
-          CraftLimits.COLLECTIVE_TIME);
+          CraftLimits.COLLECTIVE_TIME,
+          CraftLimits.HIGH_ROTOR_SPEED);
 
   /**
    * The standard value of every parameter; with no more than this a craft is light and two-seated.

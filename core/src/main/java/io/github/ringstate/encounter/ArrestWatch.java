@@ -5,7 +5,7 @@ import io.github.ringstate.quantity.Unit;
 /**
  * Whether an arrest lasts. From the first zero of the vertical speed on the flight is watched until
  * the craft is 20 ft above its lowest point, or for 10 s. A later low counts; so does a rotor speed
- * below the warning.
+ * outside its limits.
  */
 final class ArrestWatch {
 

@@ -1,6 +1,5 @@
 package io.github.ringstate.encounter;
 
-import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Motion;
@@ -41,7 +40,7 @@ final class Descent {
   private final PilotView pilot;
   private final ControlLaw entryLaw;
   private final double level;
-  private final double warning;
+  private final RotorLimits rotorLimits;
   private final ControlLaw recoveryLaw = (seen, controls) -> command(seen, controls);
   private final ArrestWatch arrest = new ArrestWatch();
   private final PhaseWalk walk = new PhaseWalk();
@@ -78,7 +77,7 @@ final class Descent {
     entryLaw = approach.law();
     flight.start(approach.time(), approach.state());
     level = encounter.height().orElse(0);
-    warning = encounter.craft().si(CraftLimits.LOW_ROTOR_SPEED);
+    rotorLimits = RotorLimits.of(encounter.craft());
     Event<EventKind, Motion> onCue =
         Event.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(pilot));
     Event<EventKind, Motion> limit =
@@ -100,9 +99,6 @@ final class Descent {
   private Lookout lookout(boolean ground, List<Event<EventKind, Motion>> more) {
     Event<EventKind, Motion> arrested =
         Event.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed);
-    Event<EventKind, Motion> slowRotor =
-        Event.note(
-            EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - warning);
     List<Event<EventKind, Motion>> sinking = new ArrayList<>();
     List<Event<EventKind, Motion>> watching = new ArrayList<>();
     sinking.add(arrested);
@@ -118,11 +114,11 @@ final class Descent {
             EventKind.CLEAR,
             Crossing.RISING,
             seen -> seen.height() - arrest.low() - ArrestWatch.CLEAR));
-    watching.add(Event.stop(EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, slowRotor.value()));
+    watching.addAll(rotorLimits.events(true));
     if (story) {
       List<Event<EventKind, Motion>> notes = notes();
       sinking.addAll(notes);
-      sinking.add(slowRotor);
+      sinking.addAll(rotorLimits.events(false));
       watching.addAll(notes);
       sinking.add(lowThrust());
       watching.add(lowThrust());
@@ -265,8 +261,9 @@ final class Descent {
           return stop;
         }
       }
-      if (flight.at(equations).rotorSpeed() < warning) {
-        return EventKind.LOW_ROTOR_SPEED;
+      EventKind left = rotorLimits.left(flight.at(equations));
+      if (left != null) {
+        return left;
       }
     }
   }
@@ -298,7 +295,7 @@ final class Descent {
       ending = Ending.GROUND;
     } else if (!arrest.begun()) {
       ending = Ending.NOT_ARRESTED;
-    } else if (stop == EventKind.LOW_ROTOR_SPEED
+    } else if (RotorLimits.ended(stop)
         || (stop == null && !arrest.lasts(flight.state(State.SPEED_UP)))) {
       ending = Ending.ARREST_NOT_LASTING;
     } else {

@@ -9,8 +9,8 @@ public enum Ending {
   /** The descent went on until the time ran out. */
   NOT_ARRESTED("not-arrested"),
   /**
-   * The descent was arrested, but not for good: it went on soon afterwards, or the rotor slowed
-   * below its warning.
+   * The descent was arrested, but not for good: it went on soon afterwards, or the rotor's speed
+   * was outside its limits.
    */
   ARREST_NOT_LASTING("arrest-not-lasting"),
   /** The ring state was never entered. */

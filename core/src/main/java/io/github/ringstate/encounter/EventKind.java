@@ -20,8 +20,10 @@ public enum EventKind {
   GROUND("ground contact"),
   /** The rate of descent has a greatest value. */
   FASTEST_DESCENT("fastest descent"),
-  /** The rotor slows below the low-speed warning. */
+  /** The rotor slows below its power-on minimum, where the low-speed warning is. */
   LOW_ROTOR_SPEED("low rotor speed"),
+  /** The rotor turns faster than its power-off maximum. */
+  HIGH_ROTOR_SPEED("high rotor speed"),
   /** A limit begins to hold the pilot back. */
   LIMIT_BINDS("a limit binds"),
   /** What the pilot may notice is there. */

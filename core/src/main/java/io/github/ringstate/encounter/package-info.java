@@ -20,7 +20,8 @@
  *
  * <p>A descent is arrested for good: from the first zero of the vertical speed on it is flown until
  * the craft is 20 ft above its lowest point, or for 10 s. A later low counts. Where the craft still
- * sinks then, or the rotor slows below its warning, the outcome says that the arrest does not last.
+ * sinks then, or the rotor's speed is outside its limits from the first zero on, the outcome says
+ * that the arrest does not last.
  *
  * <p>An encounter is data. A {@link io.github.ringstate.encounter.Simulator} flies it, precisely or
  * fast; a {@link io.github.ringstate.encounter.Trajectory} takes samples on the way.

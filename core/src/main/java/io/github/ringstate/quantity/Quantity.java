@@ -26,10 +26,20 @@ public record Quantity(String name, Unit unit, double low, double high) {
    * @throws OutOfRangeException if the value is outside the range or not a number
    */
   public double check(double value) {
-    if (!(value >= low && value <= high)) {
+    if (!holds(value)) {
       throw new OutOfRangeException(this, value);
     }
     return value;
+  }
+
+  /**
+   * Whether a value lies within the range.
+   *
+   * @param value the value, in this quantity's unit
+   * @return true if it does; false for what is not a number
+   */
+  public boolean holds(double value) {
+    return value >= low && value <= high;
   }
 
   /**

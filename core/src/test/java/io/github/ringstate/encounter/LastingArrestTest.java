@@ -1,14 +1,18 @@
 package io.github.ringstate.encounter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -132,6 +136,28 @@ class LastingArrestTest {
     assertTrue(outcome.happened(EventKind.LOW_ROTOR_SPEED), () -> "" + outcome);
     assertTrue(outcome.happened(EventKind.ARREST), () -> "" + outcome);
     assertEquals(Ending.ARREST_NOT_LASTING, outcome.ending());
+  }
+
+  /** That a flare with the collective left low drives the rotor: common practice, no source. */
+  @Test
+  void anArrestWithTheRotorTooFastDoesNotLast() {
+    Encounter flared =
+        LIGHT.withRecovery(
+            new Autorotation(
+                ParameterSet.standard(Autorotation.PARAMETERS)
+                    .with(Autorotation.FLARE, 20)
+                    .with(Autorotation.FLARE_AIRSPEED, 80)
+                    .with(Autorotation.COLLECTIVE_RATE, 1)));
+    Outcome outcome = flared.fly();
+    assertTrue(outcome.happened(EventKind.HIGH_ROTOR_SPEED), () -> "" + outcome);
+    assertTrue(outcome.happened(EventKind.ARREST), () -> "" + outcome);
+    assertFalse(outcome.happened(EventKind.LOW_ROTOR_SPEED), () -> "" + outcome);
+    assertEquals(Ending.ARREST_NOT_LASTING, outcome.ending());
+    BulkFlight fast = new BulkFlight(Approach.fly(flared, Simulator.fast()));
+    assertEquals(Ending.ARREST_NOT_LASTING, fast.fly(flared.recovery(), flared.recognition()));
+    Encounter wide = flared.withCraft(flared.craft().with(CraftLimits.HIGH_ROTOR_SPEED, 130));
+    assertFalse(wide.fly().happened(EventKind.HIGH_ROTOR_SPEED));
+    assertEquals(Ending.ARRESTED, wide.fly().ending());
   }
 
   @Test

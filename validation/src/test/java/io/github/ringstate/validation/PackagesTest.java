@@ -16,7 +16,8 @@ class PackagesTest extends ModulePlan {
             Map.entry("check", List.of()),
             Map.entry("losses", List.of()),
             Map.entry("numerics", List.of()),
+            Map.entry("open", List.of()),
             Map.entry("reference", List.of()),
-            Map.entry("report", List.of("catalogue", "check", "losses"))));
+            Map.entry("report", List.of("catalogue", "check", "losses", "open"))));
   }
 }

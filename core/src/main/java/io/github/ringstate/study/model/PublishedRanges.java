@@ -25,8 +25,8 @@ import java.util.Locale;
  * The ranges that a model of the ring state has to meet.
  *
  * <p>All of them are calibration: the standard numbers of the model were chosen with these very
- * statements in view, so that meeting them proves nothing. None is from a source that validates.
- * All are from memory of their source, and the runaway is an order of magnitude.
+ * statements in view, so that meeting them proves nothing. What validates the model is none of
+ * them. All are from memory of their source, and the runaway is an order of magnitude.
  */
 public final class PublishedRanges {
 

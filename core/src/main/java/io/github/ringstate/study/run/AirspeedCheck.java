@@ -50,6 +50,6 @@ public record AirspeedCheck(Finding finding, Reason reason, OptionalDouble groun
 
   private static AirspeedCheck at(Reason reason, OptionalDouble groundSpeed) {
     return new AirspeedCheck(
-        groundSpeed.isPresent() ? Finding.SHORT : Finding.FAILS, reason, groundSpeed);
+        groundSpeed.isPresent() ? Finding.NOT_AS_PLANNED : Finding.FAILS, reason, groundSpeed);
   }
 }

@@ -4,10 +4,10 @@ package io.github.ringstate.study.run;
 public enum Finding {
   /** What is checked holds as planned. */
   HOLDS,
-  /** It holds as planned, but not through a turn downwind unless the airspeed is kept up. */
+  /** It holds as planned as long as the least airspeed is kept, in turns too. */
   HOLDS_WITH_A_LIMIT,
-  /** It is short; if all else holds, a limit of airspeed or ground speed makes up for it. */
-  SHORT,
-  /** It fails, and no limit makes up for it. */
+  /** It fails as planned, and holds at another ground speed. */
+  NOT_AS_PLANNED,
+  /** It fails, and no ground speed makes up for it. */
   FAILS
 }

@@ -3,63 +3,50 @@ package io.github.ringstate.study.run;
 import java.util.Optional;
 
 /**
- * Whether the height of a run covers, margin included, what it costs to meet the ring state.
+ * Whether the height of a run is one to fly at, and covers, margin included, what it costs to meet
+ * the ring state.
  *
  * @param finding how it comes out
  * @param reason why
- * @param loss the loss that it reckons with; empty where the ring state is not reckoned with
+ * @param needed the least height that holds in this check, m; infinite where the descent is not
+ *     arrested
  */
-public record HeightCheck(Finding finding, Reason reason, Optional<RunLoss> loss) {
+public record HeightCheck(Finding finding, Reason reason, double needed) {
 
   /** What becomes of the height. */
   public enum Reason {
-    /** The ring state is not met, and a turn downwind keeps the airspeed. */
-    NO_RING_STATE,
-    /** The ring state is met, and the height covers what most pilots lose. */
+    /** It is not below the lowest, and covers what most pilots lose if the ring state is met. */
     COVERED,
-    /** The ring state is not met, but in a turn downwind the airspeed falls below the limits. */
-    LOW_IN_A_TURN,
-    /**
-     * The height does not cover what most pilots lose: short if it covers what half of them lose,
-     * else failed.
-     */
+    /** It is below the lowest height of runs. */
+    BELOW_LOWEST,
+    /** It covers what half of the pilots lose, but not what most of them do. */
+    HALF_COVERED,
+    /** It does not even cover what half of the pilots lose. */
     NOT_COVERED
   }
 
   /**
-   * Checks the height.
+   * Checks the height. It is judged on every track by the worst loss on any: whether a track just
+   * meets the ring state or just misses it turns on a knot, the slower track may lose the less
+   * because the descent has not built up as far, and a crew that turns leaves its track.
    *
-   * <p>Whether a track just meets the ring state or just misses it turns on a knot, and the slower
-   * track may lose the less: the descent has not built up as far. A track below the airspeeds that
-   * keep the margins, or in a turn below them, is therefore judged as if it lost what the worst
-   * track of the run does, so that the loss never makes the slower of two tracks the milder.
-   *
-   * @param study the run
-   * @param limits the airspeeds that keep the margins; empty where there are none
-   * @param track direction flown over the ground, rad clockwise from north
-   * @param own altitude loss if the ring state is met from this track; empty where it is not met
-   * @param worst the worst such loss on any track; empty where it is met on none
+   * @param plan the run
+   * @param worst the worst loss on any track; empty where the ring state is met on none, when the
+   *     margin and the lowest height are asked for all the same
    * @return what becomes of the height
    */
-  public static HeightCheck of(
-      RunStudy study,
-      Optional<RunLimits> limits,
-      double track,
-      Optional<RunLoss> own,
-      Optional<RunLoss> worst) {
-    RunPlan plan = study.plan();
-    boolean lowInATurn = limits.isPresent() && limits.get().below(study.airspeedDownwind());
-    boolean low = lowInATurn || (limits.isPresent() && limits.get().below(plan, track));
-    Optional<RunLoss> loss = low ? worst : own;
-    if (loss.isEmpty()) {
-      return lowInATurn
-          ? new HeightCheck(Finding.HOLDS_WITH_A_LIMIT, Reason.LOW_IN_A_TURN, loss)
-          : new HeightCheck(Finding.HOLDS, Reason.NO_RING_STATE, loss);
+  public static HeightCheck of(RunPlan plan, Optional<RunLoss> worst) {
+    double most = worst.map(RunLoss::most).orElse(0.0);
+    double half = worst.map(RunLoss::half).orElse(0.0);
+    double needed = Math.max(plan.lowestHeight(), most + plan.margin());
+    if (plan.height() < plan.lowestHeight()) {
+      return new HeightCheck(Finding.FAILS, Reason.BELOW_LOWEST, needed);
     }
-    if (plan.covers(loss.get().most())) {
-      return new HeightCheck(Finding.HOLDS, Reason.COVERED, loss);
+    if (plan.covers(most)) {
+      return new HeightCheck(Finding.HOLDS, Reason.COVERED, needed);
     }
-    return new HeightCheck(
-        plan.covers(loss.get().half()) ? Finding.SHORT : Finding.FAILS, Reason.NOT_COVERED, loss);
+    return plan.covers(half)
+        ? new HeightCheck(Finding.HOLDS_WITH_A_LIMIT, Reason.HALF_COVERED, needed)
+        : new HeightCheck(Finding.FAILS, Reason.NOT_COVERED, needed);
   }
 }

@@ -7,14 +7,28 @@ import java.util.OptionalDouble;
 
 /**
  * The airspeeds between which a run keeps its margins: the planned descent stays away from the ring
- * state, and the continuous power suffices.
+ * state, airspeed and height stay out of the area that the height-velocity curve says to avoid, and
+ * the continuous power suffices.
  *
  * @param minimum the least of them, m/s
+ * @param bound what the least follows from
  * @param maximum the greatest, m/s, not below the least
  * @param step what one can fly and read an airspeed or a ground speed to, m/s, positive: limits are
  *     looked for in whole steps
  */
-public record RunLimits(double minimum, double maximum, double step) {
+public record RunLimits(double minimum, Bound bound, double maximum, double step) {
+
+  /** What the minimum airspeed follows from. */
+  public enum Bound {
+    /** It is asked for in any case. */
+    ASKED,
+    /** Below it the margin to the ring state is not kept. */
+    RING_STATE,
+    /** Below it the height flown is in the area that the height-velocity curve says to avoid. */
+    HEIGHT_VELOCITY,
+    /** Below it the continuous power does not suffice. */
+    POWER
+  }
 
   /** Extra rates of descent that may be asked to be left before the ring state. */
   public static final Quantity BOUNDARY_MARGIN =
@@ -24,9 +38,13 @@ public record RunLimits(double minimum, double maximum, double step) {
   public static final Quantity MINIMUM_AIRSPEED =
       new Quantity("minimum airspeed", Unit.KNOT, 0, 60);
 
+  /** A hair by which rounding may move a speed, m/s. */
+  private static final double HAIR = 1e-9;
+
   /** Airspeeds that are looked at, m/s: up to the greatest ground speed into the greatest wind. */
   private static final double FASTEST =
-      Unit.KNOT.toSi(RunPlan.GROUND_SPEED.high() + RunPlan.WIND.high());
+      Unit.KNOT.toSi(
+          RunPlan.GROUND_SPEED.high() + RunWind.SPEED.high() + RunWind.ALLOWANCES.high());
 
   /** Checks the order. */
   public RunLimits {
@@ -44,8 +62,8 @@ public record RunLimits(double minimum, double maximum, double step) {
    * @param minimumAirspeed airspeed to be kept in any case, m/s
    * @param step what an airspeed is flown and read to, m/s, positive, for instance one knot
    * @return the airspeeds, from the first step from which on all steps keep the boundary margin and
-   *     which has the power, but not before that to be kept in any case, to the last with the
-   *     power; empty where there is none
+   *     which has the power, but not before that to be kept in any case and that of the
+   *     height-velocity curve, to the last with the power; empty where there is none
    */
   public static Optional<RunLimits> find(
       RunStudy study, double boundaryMargin, double minimumAirspeed, double step) {
@@ -54,9 +72,14 @@ public record RunLimits(double minimum, double maximum, double step) {
     while (clear > 0 && keeps(study.boundaryMargin((clear - 1) * step), boundaryMargin)) {
       clear--;
     }
-    int least = Math.max(clear, up(minimumAirspeed, step));
+    int asked = up(minimumAirspeed, step);
+    int curve = up(study.plan().minimumByCurve().orElse(0), step);
+    int least = Math.max(clear, Math.max(asked, curve));
+    Bound bound =
+        least == asked ? Bound.ASKED : least == curve ? Bound.HEIGHT_VELOCITY : Bound.RING_STATE;
     while (least <= fastest && !hasPower(study, least * step)) {
       least++;
+      bound = Bound.POWER;
     }
     if (least > fastest) {
       return Optional.empty();
@@ -65,7 +88,7 @@ public record RunLimits(double minimum, double maximum, double step) {
     while (greatest < fastest && hasPower(study, (greatest + 1) * step)) {
       greatest++;
     }
-    return Optional.of(new RunLimits(least * step, greatest * step, step));
+    return Optional.of(new RunLimits(least * step, bound, greatest * step, step));
   }
 
   private static boolean keeps(OptionalDouble margin, double wanted) {
@@ -95,7 +118,7 @@ public record RunLimits(double minimum, double maximum, double step) {
    * @return true below the minimum
    */
   public boolean below(double airspeed) {
-    return !(airspeed >= minimum);
+    return !(airspeed >= minimum - HAIR);
   }
 
   /**
@@ -116,7 +139,7 @@ public record RunLimits(double minimum, double maximum, double step) {
    * @return true above the maximum
    */
   public boolean above(double airspeed) {
-    return !(airspeed <= maximum);
+    return !(airspeed <= maximum + HAIR);
   }
 
   /**

@@ -3,41 +3,37 @@ package io.github.ringstate.study.run;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindTriangle;
+import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Briefing;
+import java.util.OptionalDouble;
 
 /**
  * A slow run over the ground, as for photographs or a survey: what is to be flown, before it is
  * known on which track.
  *
  * @param craft the helicopter
+ * @param curve what its flight manual says of height and airspeed
  * @param air the air at the height of the run
- * @param windFrom where the wind comes from, rad clockwise from north
- * @param windSpeed mean wind speed at the height of the run, m/s
- * @param gust greatest wind speed at that height, m/s, not below the mean
+ * @param wind the wind at the height of the run
  * @param groundSpeed ground speed to be held, m/s
  * @param descent rate of descent planned, m/s, not negative
  * @param height height above the ground, m
+ * @param lowestHeight height below which no run is flown, m
  * @param margin height to be left below the lowest point of a descent, m, not negative
  */
 public record RunPlan(
     Helicopter craft,
+    HeightVelocityCurve curve,
     Air air,
-    double windFrom,
-    double windSpeed,
-    double gust,
+    RunWind wind,
     double groundSpeed,
     double descent,
     double height,
+    double lowestHeight,
     double margin) {
-
-  /** Where the wind comes from. */
-  public static final Quantity WIND_FROM = new Quantity("wind direction", Unit.DEGREE, 0, 360);
-
-  /** Winds and gusts that are accepted, at the height of the run. */
-  public static final Quantity WIND = new Quantity("wind at the height flown", Unit.KNOT, 0, 100);
 
   /** Ground speeds to be held. */
   public static final Quantity GROUND_SPEED = new Quantity("ground speed", Unit.KNOT, 0, 60);
@@ -49,33 +45,27 @@ public record RunPlan(
   /** Heights above the ground. */
   public static final Quantity HEIGHT = new Quantity("height above ground", Unit.FOOT, 20, 9000);
 
+  /** Heights that an operator may set as the lowest. */
+  public static final Quantity LOWEST_HEIGHTS =
+      new Quantity("lowest height of runs", Unit.FOOT, 20, 5000);
+
+  /**
+   * The lowest height unless the operator sets another, m: 500 ft, the least that 14 CFR 91.119(c)
+   * lets aircraft fly above the surface outside congested areas. Its paragraph (d) lets helicopters
+   * go lower, which is for the operator to decide.
+   */
+  public static final double LOWEST_HEIGHT = Unit.FOOT.toSi(500);
+
+  /** A hair by which rounding may move a speed, m/s. */
+  private static final double HAIR = 1e-9;
+
   /** Checks all numbers. */
   public RunPlan {
-    WIND_FROM.check(Unit.DEGREE.fromSi(windFrom));
-    WIND.check(Unit.KNOT.fromSi(windSpeed));
-    WIND.within(Unit.KNOT.fromSi(windSpeed), WIND.high()).check(Unit.KNOT.fromSi(gust));
     GROUND_SPEED.check(Unit.KNOT.fromSi(groundSpeed));
     DESCENT.check(Unit.FOOT_PER_MINUTE.fromSi(descent));
     HEIGHT.check(Unit.FOOT.fromSi(height));
+    LOWEST_HEIGHTS.check(Unit.FOOT.fromSi(lowestHeight));
     Briefing.MARGIN.check(margin);
-  }
-
-  /**
-   * The least wind speed.
-   *
-   * @return as far below the mean as the gust is above it, m/s, at least 0 (assumed)
-   */
-  public double lull() {
-    return Math.max(0, 2 * windSpeed - gust);
-  }
-
-  /**
-   * The direction of the run with the wind behind.
-   *
-   * @return the track, rad clockwise from north
-   */
-  public double downwind() {
-    return windFrom < Math.PI ? windFrom + Math.PI : windFrom - Math.PI;
   }
 
   /**
@@ -85,42 +75,45 @@ public record RunPlan(
    * @return the triangle
    */
   public WindTriangle triangle(double track) {
-    return triangle(track, windSpeed);
+    return triangle(track, wind.speed());
   }
 
   /**
-   * The minimum airspeed that gusts and lulls leave on a track. Along the wind the airspeed has one
-   * least value, where what is left lies across it.
+   * The minimum airspeed that gusts, lulls and the allowance leave on a track. Along the wind the
+   * airspeed has one least value, where what is left lies across it.
    *
    * @param track direction flown over the ground, rad clockwise from north
    * @return the airspeed, m/s
    */
   public double minimumAirspeed(double track) {
-    double alongWind = new WindTriangle(Wind.from(windFrom, 1), track, 0).tailwind() * groundSpeed;
-    double speed = Math.min(Math.max(alongWind, lull()), gust);
-    return triangle(track, speed).airspeed();
+    double alongWind =
+        new WindTriangle(Wind.from(wind.from(), 1), track, 0).tailwind() * groundSpeed;
+    double speed = Math.min(Math.max(alongWind, wind.lull()), wind.gust());
+    return Math.max(0, triangle(track, speed).airspeed() - wind.allowance());
   }
 
   /**
-   * The maximum airspeed in gusts and lulls on a track.
+   * The maximum airspeed in gusts and lulls on a track, the allowance included.
    *
    * @param track direction flown over the ground, rad clockwise from north
    * @return the airspeed, m/s
    */
   public double maximumAirspeed(double track) {
-    return Math.max(triangle(track, lull()).airspeed(), triangle(track, gust).airspeed());
+    return Math.max(
+            triangle(track, wind.lull()).airspeed(), triangle(track, wind.gust()).airspeed())
+        + wind.allowance();
   }
 
   /**
-   * Whether gusts from behind are faster than the run, so that with its nose on the track the craft
-   * would go backwards through the air.
+   * Whether gusts from behind, the allowance included, are faster than the run, so that with its
+   * nose on the track the craft would go backwards through the air.
    *
    * @param track direction flown over the ground, rad clockwise from north
    * @return true if they are
    */
   public boolean isOvertaken(double track) {
     // a hair more, so that tracks mirrored in the wind are alike whatever the rounding
-    return triangle(track, gust).tailwind() > groundSpeed + 1e-9;
+    return triangle(track, wind.gust()).tailwind() + wind.allowance() > groundSpeed + HAIR;
   }
 
   /**
@@ -134,16 +127,31 @@ public record RunPlan(
   }
 
   /**
+   * The airspeed below which the height flown lies in the area that the height-velocity curve says
+   * to avoid. The curve is taken to hold calibrated airspeeds, which at low speeds are the true
+   * ones times the root of the density ratio.
+   *
+   * @return the true airspeed, m/s; empty where the area does not reach this height, or no curve is
+   *     known
+   */
+  public OptionalDouble minimumByCurve() {
+    OptionalDouble calibrated = curve.minimumAirspeed(height);
+    return calibrated.isPresent()
+        ? OptionalDouble.of(calibrated.getAsDouble() / Math.sqrt(air.densityRatio()))
+        : calibrated;
+  }
+
+  /**
    * The same plan at another ground speed.
    *
    * @param other ground speed, m/s
    * @return the changed plan
    */
   public RunPlan withGroundSpeed(double other) {
-    return new RunPlan(craft, air, windFrom, windSpeed, gust, other, descent, height, margin);
+    return new RunPlan(craft, curve, air, wind, other, descent, height, lowestHeight, margin);
   }
 
   private WindTriangle triangle(double track, double speed) {
-    return new WindTriangle(Wind.from(windFrom, speed), track, groundSpeed);
+    return new WindTriangle(Wind.from(wind.from(), speed), track, groundSpeed);
   }
 }

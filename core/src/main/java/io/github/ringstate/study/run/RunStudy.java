@@ -68,12 +68,16 @@ public final class RunStudy {
   /**
    * The run on every track.
    *
-   * @return a track every ten degrees, north first, clockwise
+   * @return a track every ten degrees from the wind, so that each has its mirror image in the wind
+   *     beside it; the first from north on first, clockwise
    */
   public List<RunTrack> tracks() {
+    double from = Unit.DEGREE.fromSi(plan.wind().from());
+    // a hair more, so that rounding does not leave out the first
+    double first = from - TRACK_STEP * Math.floor(from / TRACK_STEP + 1e-9);
     List<RunTrack> tracks = new ArrayList<>();
     for (int track = 0; track < 360; track += TRACK_STEP) {
-      tracks.add(track(Unit.DEGREE.toSi(track)));
+      tracks.add(track(Unit.DEGREE.toSi(first + track)));
     }
     return tracks;
   }
@@ -138,6 +142,16 @@ public final class RunStudy {
     return margin(plan.craft().takeOffPower(plan.air()), hoverPower());
   }
 
+  /**
+   * What a hover out of ground effect in calm air leaves of the continuous power.
+   *
+   * @return the part of that power that is left; negative where the hover takes more; minus
+   *     infinity where the rotor cannot carry the craft
+   */
+  public double continuousHoverMargin() {
+    return margin(plan.craft().continuousPower(plan.air()), hoverPower());
+  }
+
   private OptionalDouble power(double airspeed, double descent) {
     try {
       Trim trim = Trim.find(motion, airspeed, -descent);
@@ -169,7 +183,8 @@ public final class RunStudy {
    *     than the run, for on the way there the airspeed is lost before the craft goes backwards
    */
   public double airspeedDownwind() {
-    return plan.isOvertaken(plan.downwind()) ? 0 : plan.minimumAirspeed(plan.downwind());
+    double downwind = plan.wind().downwind();
+    return plan.isOvertaken(downwind) ? 0 : plan.minimumAirspeed(downwind);
   }
 
   /**

@@ -4,14 +4,15 @@ import static io.github.ringstate.study.run.Runs.limits;
 import static io.github.ringstate.study.run.Runs.loss;
 import static io.github.ringstate.study.run.Runs.plan;
 import static io.github.ringstate.study.run.Runs.study;
+import static io.github.ringstate.study.run.Runs.wind;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.quantity.Unit;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
@@ -23,48 +24,26 @@ class RunJudgementTest {
 
   private static final Optional<RunLimits> LIMITS = Optional.of(limits(24, 80));
 
-  /** 80 kW of take-off power hover the trainer, which takes some 77; 70 do not. */
-  private static final Helicopter NO_HOVER =
-      DemoCraft.TRAINER.with(Helicopter.CONTINUOUS_POWER, 70).with(Helicopter.TAKE_OFF_POWER, 70);
-
   private static RunJudgement judged(
-      RunStudy study, Optional<RunLimits> limits, double trackDeg, Optional<RunLoss> loss) {
-    return RunJudgement.of(study, limits, study.track(Unit.DEGREE.toSi(trackDeg)), loss, loss);
+      RunStudy study, Optional<RunLimits> limits, double trackDeg, Optional<RunLoss> worst) {
+    return RunJudgement.of(study, limits, Unit.DEGREE.toSi(trackDeg), worst);
+  }
+
+  private static double knots(OptionalDouble speed) {
+    return Unit.KNOT.fromSi(speed.orElseThrow());
   }
 
   @ParameterizedTest
   @CsvSource({
     "HOLDS, HOLDS, HOLDS, FLY",
     "HOLDS, HOLDS_WITH_A_LIMIT, HOLDS, FLY_WITH_A_LIMIT",
-    "HOLDS, SHORT, HOLDS, FLY_WITH_A_LIMIT",
-    "SHORT, HOLDS_WITH_A_LIMIT, HOLDS, FLY_WITH_A_LIMIT",
-    "HOLDS, HOLDS_WITH_A_LIMIT, SHORT, FLY_WITH_A_LIMIT",
-    "SHORT, SHORT, HOLDS, DO_NOT_FLY",
-    "SHORT, HOLDS, SHORT, DO_NOT_FLY",
-    "HOLDS, SHORT, SHORT, DO_NOT_FLY",
+    "NOT_AS_PLANNED, HOLDS_WITH_A_LIMIT, HOLDS, NOT_AS_PLANNED",
     "FAILS, HOLDS, HOLDS, DO_NOT_FLY",
-    "HOLDS, FAILS, SHORT, DO_NOT_FLY"
+    "NOT_AS_PLANNED, FAILS, HOLDS, DO_NOT_FLY"
   })
-  void theWorstCheckGivesTheVerdictAndTwoShortAreAsBadAsOneThatFails(
-      Finding airspeed, Finding height, Finding hover, RunVerdict verdict) {
-    assertEquals(verdict, RunJudgement.verdict(airspeed, height, hover));
-    assertEquals(verdict, RunJudgement.verdict(hover, airspeed, height));
-  }
-
-  @Test
-  void noFindingIsMadeMilderByAWorseOne() {
-    Finding[] all = Finding.values();
-    for (Finding one : all) {
-      for (Finding other : all) {
-        for (Finding worse : all) {
-          if (worse.compareTo(other) >= 0) {
-            assertTrue(
-                RunJudgement.verdict(one, worse).compareTo(RunJudgement.verdict(one, other)) >= 0,
-                one + ", " + other + ", " + worse);
-          }
-        }
-      }
-    }
+  void theWorstCheckGivesTheVerdict(Finding one, Finding two, Finding three, RunVerdict verdict) {
+    assertEquals(verdict, RunJudgement.verdict(one, two, three));
+    assertEquals(verdict, RunJudgement.verdict(three, one, two));
   }
 
   @Test
@@ -76,17 +55,18 @@ class RunJudgementTest {
 
   @ParameterizedTest
   @CsvSource({
-    // track, loss of half and of most, ft (-1: none), verdict, airspeed, height; wind north 20 kt,
-    // ground speed 20 kt, 500 ft, of which 50 are to be left
-    "0, -1, -1, FLY_WITH_A_LIMIT, KEPT, LOW_IN_A_TURN",
-    "0, 100, 450, FLY, KEPT, COVERED",
-    "0, 100, 450.1, FLY_WITH_A_LIMIT, KEPT, NOT_COVERED",
-    "0, 450, Infinity, FLY_WITH_A_LIMIT, KEPT, NOT_COVERED",
+    // Wind north 20 kt, ground speed 20 kt: 40 kt of air against it, none with it. Worst loss of
+    // half and of most, ft (-1: none); 500 ft, of which 50 are to be left.
+    "0, -1, -1, FLY_WITH_A_LIMIT, KEPT, COVERED",
+    "0, 100, 450, FLY_WITH_A_LIMIT, KEPT, COVERED",
+    "0, 100, 450.1, FLY_WITH_A_LIMIT, KEPT, HALF_COVERED",
+    "0, 450, Infinity, FLY_WITH_A_LIMIT, KEPT, HALF_COVERED",
     "0, 450.1, 451, DO_NOT_FLY, KEPT, NOT_COVERED",
     "0, Infinity, Infinity, DO_NOT_FLY, KEPT, NOT_COVERED",
-    "180, 100, 450, FLY_WITH_A_LIMIT, LOW, COVERED",
-    "180, 100, 450.1, DO_NOT_FLY, LOW, NOT_COVERED",
-    "180, 100, Infinity, DO_NOT_FLY, LOW, NOT_COVERED"
+    "180, 100, 450, NOT_AS_PLANNED, LOW, COVERED",
+    "180, -1, -1, NOT_AS_PLANNED, LOW, COVERED",
+    "180, 100, 450.1, NOT_AS_PLANNED, LOW, HALF_COVERED",
+    "180, 450.1, 451, DO_NOT_FLY, LOW, NOT_COVERED"
   })
   void theVerdictFollowsFromAirspeedAndLoss(
       double track,
@@ -99,11 +79,38 @@ class RunJudgementTest {
     assertEquals(verdict, judged.verdict());
     assertEquals(airspeed, judged.airspeed().reason());
     assertEquals(height, judged.height().reason());
-    assertEquals(
-        verdict == RunVerdict.FLY_WITH_A_LIMIT
-            ? OptionalDouble.of(LIMITS.orElseThrow().minimum())
-            : OptionalDouble.empty(),
-        judged.minimumAirspeed());
+    // 24 kt of air with 20 kt of wind behind take 44 kt over the ground
+    assertEquals(44, knots(judged.turn().groundSpeed()), 1e-9);
+    if (verdict == RunVerdict.NOT_AS_PLANNED) {
+      assertEquals(44, knots(judged.groundSpeedInstead()), 1e-9);
+    } else {
+      assertTrue(judged.groundSpeedInstead().isEmpty());
+    }
+  }
+
+  @Test
+  void aLimitIsOneThatThePlannedRunKeeps() {
+    SplittableRandom random = new SplittableRandom(5);
+    for (int i = 0; i < 30; i++) {
+      double wind = random.nextInt(40);
+      RunStudy study = study(wind, wind + random.nextInt(15), random.nextInt(61));
+      for (int track = 0; track <= 180; track += 20) {
+        RunJudgement judged = judged(study, LIMITS, track, loss(100, 200));
+        double direction = Unit.DEGREE.toSi(track);
+        judged
+            .minimumAirspeed()
+            .ifPresent(
+                limit -> assertTrue(study.plan().minimumAirspeed(direction) >= limit, "not kept"));
+        // and at the speed that would be flown instead the airspeed holds
+        judged
+            .groundSpeedInstead()
+            .ifPresent(
+                speed -> {
+                  RunPlan other = study.plan().withGroundSpeed(speed);
+                  assertEquals(Finding.HOLDS, AirspeedCheck.of(other, LIMITS, direction).finding());
+                });
+      }
+    }
   }
 
   @Test
@@ -111,66 +118,52 @@ class RunJudgementTest {
     // 40 kt over the ground less 10 kt of wind: 30 kt with the wind behind.
     RunJudgement judged = judged(study(10, 10, 40), LIMITS, 0, Optional.empty());
     assertEquals(RunVerdict.FLY, judged.verdict());
-    assertEquals(HeightCheck.Reason.NO_RING_STATE, judged.height().reason());
+    assertEquals(Finding.HOLDS, judged.turn().finding());
+    assertEquals(30, Unit.KNOT.fromSi(judged.turn().airspeed()), 1e-9);
   }
 
   @ParameterizedTest
   @CsvSource({
-    // track, loss of half and of most on the worst track, ft; wind north 20 kt, ground speed 20 kt
-    "0, 100, 450, FLY, COVERED",
-    "0, 460, 470, DO_NOT_FLY, NOT_COVERED",
-    "180, 100, 460, DO_NOT_FLY, NOT_COVERED"
+    "30, 50, DO_NOT_FLY, BELOW_LOWEST",
+    "499, 500, DO_NOT_FLY, BELOW_LOWEST",
+    "500, 500, FLY, COVERED",
+    "30, 20, DO_NOT_FLY, NOT_COVERED", // 50 ft are to be left below, and there are not
+    "50, 20, FLY, COVERED"
   })
-  void aTrackThatMissesTheRingStateOrLosesLessThereIsJudgedAsTheWorstTrack(
-      double track, double halfFt, double mostFt, RunVerdict verdict, HeightCheck.Reason height) {
-    RunStudy study = study(20, 20, 20);
-    for (Optional<RunLoss> own : List.of(loss(-1, -1), loss(90, 95))) {
-      RunJudgement judged =
-          RunJudgement.of(
-              study, LIMITS, study.track(Unit.DEGREE.toSi(track)), own, loss(halfFt, mostFt));
-      assertEquals(verdict, judged.verdict());
-      assertEquals(height, judged.height().reason());
-      assertEquals(loss(halfFt, mostFt), judged.height().loss());
-    }
-    // where no turn takes the airspeed down, the worst track is none of its business
-    RunStudy brisk = study(10, 10, 40);
-    assertEquals(
-        HeightCheck.Reason.NO_RING_STATE,
-        RunJudgement.of(brisk, LIMITS, brisk.track(0), Optional.empty(), loss(halfFt, mostFt))
-            .height()
-            .reason());
-  }
-
-  @Test
-  void withoutThePowerToHoverNoRunIsFlownWithoutALimit() {
-    RunStudy study = new RunStudy(plan(NO_HOVER, 20, 20, 20));
-    assertTrue(study.hoverPower().getAsDouble() > 70_000);
-    for (Optional<RunLoss> loss : List.of(loss(-1, -1), loss(100, 300))) {
-      RunJudgement judged = judged(study, LIMITS, 0, loss);
-      assertEquals(RunVerdict.FLY_WITH_A_LIMIT, judged.verdict());
-      assertEquals(Finding.SHORT, judged.hover().finding());
-      assertEquals(1 - study.hoverPower().getAsDouble() / 70_000, judged.hover().margin(), 1e-12);
-      assertEquals(24, Unit.KNOT.fromSi(judged.minimumAirspeed().getAsDouble()), 1e-9);
-    }
+  void theHeightIsJudgedWhereNoRingStateIsMet(
+      double height, double lowest, RunVerdict verdict, HeightCheck.Reason reason) {
+    RunStudy brisk =
+        new RunStudy(
+            plan(DemoCraft.TRAINER, HeightVelocityCurve.NONE, wind(0, 0), 40, height, lowest));
+    RunJudgement judged = judged(brisk, LIMITS, 0, Optional.empty());
+    assertEquals(verdict, judged.verdict());
+    assertEquals(reason, judged.height().reason());
+    assertEquals(Math.max(lowest, 50), Unit.FOOT.fromSi(judged.height().needed()), 1e-9);
   }
 
   @ParameterizedTest
   @CsvSource({
-    // track, loss of half and of most, ft; wind north 20 kt, ground speed 20 kt, hence 40 kt of air
-    // against it and none with it; greatest airspeed to keep, kt
-    "180, 80, 100, 450",
-    "0, 80, 100, 460",
-    "0, 30, 100, 450"
+    // The trainer takes some 77 kW to hover: beyond 76 of take-off power it is not flown, with 70
+    // continuous and 80 for take-off the hover is for minutes only.
+    "76, 76, FAILS, DO_NOT_FLY",
+    "70, 80, HOLDS_WITH_A_LIMIT, FLY_WITH_A_LIMIT",
+    "80, 80, HOLDS, FLY"
   })
-  void withoutThePowerToHoverNothingElseMayBeShort(
-      double track, int greatest, double halfFt, double mostFt) {
-    Optional<RunLimits> limits = Optional.of(limits(24, greatest));
-    RunStudy study = new RunStudy(plan(NO_HOVER, 20, 20, 20));
-    assertEquals(
-        RunVerdict.DO_NOT_FLY, judged(study, limits, track, loss(halfFt, mostFt)).verdict());
-    // the trainer as it is has the power, and a limit
-    RunJudgement strong = judged(study(20, 20, 20), limits, track, loss(halfFt, mostFt));
-    assertEquals(RunVerdict.FLY_WITH_A_LIMIT, strong.verdict());
+  void withoutThePowerToHoverNoRunIsFlown(
+      double continuous, double takeOff, Finding finding, RunVerdict verdict) {
+    Helicopter craft =
+        DemoCraft.TRAINER
+            .with(Helicopter.CONTINUOUS_POWER, 20)
+            .with(Helicopter.TAKE_OFF_POWER, takeOff)
+            .with(Helicopter.CONTINUOUS_POWER, continuous);
+    RunStudy study = new RunStudy(plan(craft, 0, 0, 40));
+    double hover = study.hoverPower().getAsDouble();
+    assertTrue(hover > 76_000 && hover < 80_000);
+    RunJudgement judged = judged(study, LIMITS, 0, Optional.empty());
+    assertEquals(finding, judged.hover().finding());
+    assertEquals(1 - hover / (1000 * takeOff), judged.hover().margin(), 1e-12);
+    assertEquals(1 - hover / (1000 * continuous), judged.hover().continuousMargin(), 1e-12);
+    assertEquals(verdict, judged.verdict());
   }
 
   @Test
@@ -206,18 +199,16 @@ class RunJudgementTest {
   }
 
   @Test
-  void tooMuchAirspeedIsLimitedByGroundSpeed() {
+  void tooMuchAirspeedIsNotAsPlannedAndSlowerOverTheGround() {
     // North wind 20 kt at 50 kt over the ground: 70 kt of air into the wind. With 60 kt allowed,
     // 40 kt over the ground are left.
     RunStudy study = study(20, 20, 50);
     Optional<RunLimits> limits = Optional.of(limits(24, 60));
     RunJudgement judged = judged(study, limits, 0, Optional.empty());
     assertEquals(AirspeedCheck.Reason.HIGH, judged.airspeed().reason());
-    assertEquals(40, Unit.KNOT.fromSi(judged.maximumGroundSpeed().getAsDouble()), 1e-9);
+    assertEquals(RunVerdict.NOT_AS_PLANNED, judged.verdict());
+    assertEquals(40, knots(judged.groundSpeedInstead()), 1e-9);
     assertEquals(OptionalDouble.empty(), judged.minimumAirspeed());
-    RunJudgement lost = judged(study, limits, 0, loss(100, 460));
-    assertEquals(RunVerdict.DO_NOT_FLY, lost.verdict());
-    assertEquals(OptionalDouble.empty(), lost.maximumGroundSpeed());
     // gusts of 40 above lulls of 0: between 24 and 30 kt there is no ground speed for both
     AirspeedCheck none =
         AirspeedCheck.of(plan(DemoCraft.TRAINER, 20, 40, 50), Optional.of(limits(24, 30)), 0);

@@ -1,5 +1,9 @@
 package io.github.ringstate.study.run;
 
+import static io.github.ringstate.study.run.RunLimits.Bound.ASKED;
+import static io.github.ringstate.study.run.RunLimits.Bound.HEIGHT_VELOCITY;
+import static io.github.ringstate.study.run.RunLimits.Bound.POWER;
+import static io.github.ringstate.study.run.RunLimits.Bound.RING_STATE;
 import static io.github.ringstate.study.run.Runs.plan;
 import static io.github.ringstate.study.run.Runs.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -9,8 +13,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.quantity.Unit;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -38,16 +44,18 @@ class RunLimitsTest {
   }
 
   @Test
-  void theMaximumAirspeedIsTheLastWithThePower() {
+  void theGreatestAirspeedIsTheLastWithThePower() {
     for (Helicopter craft : DemoCraft.ALL) {
       RunStudy study = new RunStudy(plan(craft, 0, 0, 20));
       double greatest = RunLimits.find(study, 0, 0, KNOT).orElseThrow().maximum();
       double available = craft.continuousPower(StandardAtmosphere.at(0));
       assertTrue(study.power(greatest).getAsDouble() <= available);
       OptionalDouble beyond = study.power(greatest + KNOT);
-      // 160 kt: 60 kt over the ground into a wind of 100, beyond which no run leads
+      // 180 kt: 60 kt over the ground into a wind of 100 and an allowance of 20, beyond which no
+      // run
+      // leads
       assertTrue(
-          Math.abs(greatest - 160 * KNOT) < 1e-9
+          Math.abs(greatest - 180 * KNOT) < 1e-9
               || beyond.isEmpty()
               || beyond.getAsDouble() > available,
           craft.name() + ": " + greatest);
@@ -67,6 +75,28 @@ class RunLimitsTest {
   }
 
   @Test
+  void theLeastAirspeedSaysWhatItFollowsFrom() {
+    // 40 kt up to 400 ft by the curve, invented; at 500 ft the curve asks for nothing
+    HeightVelocityCurve curve =
+        new HeightVelocityCurve(
+            List.of(
+                new HeightVelocityCurve.Point(40 * KNOT, Unit.FOOT.toSi(400)),
+                new HeightVelocityCurve.Point(40 * KNOT, 0)));
+    RunStudy low = new RunStudy(plan(DemoCraft.TRAINER, curve, Runs.wind(0, 0), 25, 300, 300));
+    RunLimits limits = RunLimits.find(low, 0, 24 * KNOT, KNOT).orElseThrow();
+    assertEquals(HEIGHT_VELOCITY, limits.bound());
+    assertEquals(40, Unit.KNOT.fromSi(limits.minimum()), 1e-9);
+    RunStudy high = new RunStudy(plan(DemoCraft.TRAINER, curve, Runs.wind(0, 0), 25, 500, 300));
+    assertEquals(ASKED, RunLimits.find(high, 0, 24 * KNOT, KNOT).orElseThrow().bound());
+    double wanted = Unit.FOOT_PER_MINUTE.toSi(800);
+    assertEquals(RING_STATE, RunLimits.find(high, wanted, 0, KNOT).orElseThrow().bound());
+    // 60 kW: less than the some 77 of the hover, more than the least of forward flight
+    RunStudy weak =
+        new RunStudy(plan(DemoCraft.TRAINER.with(Helicopter.CONTINUOUS_POWER, 60), 0, 0, 20));
+    assertEquals(POWER, RunLimits.find(weak, 0, 0, KNOT).orElseThrow().bound());
+  }
+
+  @Test
   void withoutPowerAtAnyAirspeedThereAreNoLimits() {
     // 30 kW: induced power alone at 90 kt and less, by momentum theory T^2 / (2 rho A V), and the
     // blades' profile power of some 25 kW together are more than that; beyond, so are these and the
@@ -78,9 +108,9 @@ class RunLimitsTest {
 
   @Test
   void limitsThatAreNoneAreRefused() {
-    assertThrows(IllegalArgumentException.class, () -> new RunLimits(2, 1, 1));
-    assertThrows(IllegalArgumentException.class, () -> new RunLimits(Double.NaN, 1, 1));
-    assertThrows(IllegalArgumentException.class, () -> new RunLimits(1, 2, 0));
+    assertThrows(IllegalArgumentException.class, () -> new RunLimits(2, ASKED, 1, 1));
+    assertThrows(IllegalArgumentException.class, () -> new RunLimits(Double.NaN, ASKED, 1, 1));
+    assertThrows(IllegalArgumentException.class, () -> new RunLimits(1, ASKED, 2, 0));
   }
 
   private static boolean keeps(RunStudy study, double airspeed, double wanted) {

@@ -8,11 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.PilotState;
@@ -110,26 +109,17 @@ class RunStudyTest {
   }
 
   @Test
-  void theShortestWayOutIsLeftNoLaterThanTheDescentIsArrested() {
-    RunStudy study = study(20, 20, 20);
-    Encounter held = study.encounter(study.track(0), RunMishap.TURN_DOWNWIND).orElseThrow();
-    Escape escape = Escape.shortest(held).orElseThrow();
-    Outcome outcome = held.withRecovery(escape.technique().standard()).fly();
-    assertEquals(Ending.ARRESTED, outcome.ending());
-    assertTrue(escape.exposure() > 0);
-    assertTrue(escape.exposure() <= outcome.timeToArrest().getAsDouble());
-  }
-
-  @Test
-  void theSidewaysWayOutFollowsTheTailRotor() {
-    // To the right for a rotor turning counter-clockwise from above, to the left for the others
-    // (common practice, no source).
-    for (Helicopter craft : List.of(DemoCraft.TRAINER, DemoCraft.UTILITY)) {
-      RunStudy study = new RunStudy(plan(craft, 20, 20, 20));
-      Encounter settling = study.encounter(study.track(Math.PI), RunMishap.SETTLING).orElseThrow();
-      Escape escape = Escape.shortest(settling).orElseThrow();
-      assertEquals(Technique.LATERAL, escape.technique());
-      assertEquals(craft.sense().tailPush() * Math.PI / 2, escape.turn());
-    }
+  void tracksLieSymmetricallyAboutTheWind() {
+    RunPlan plan = plan(DemoCraft.TRAINER, 15, 20, 25);
+    RunWind wind = plan.wind();
+    RunWind turned =
+        new RunWind(Unit.DEGREE.toSi(243), wind.speed(), wind.gust(), wind.allowance());
+    List<RunTrack> tracks =
+        new RunStudy(plan(DemoCraft.TRAINER, HeightVelocityCurve.NONE, turned, 25, 500, 500))
+            .tracks();
+    assertEquals(3, Unit.DEGREE.fromSi(tracks.get(0).triangle().track()), 1e-9);
+    assertEquals(353, Unit.DEGREE.fromSi(tracks.get(35).triangle().track()), 1e-9);
+    assertEquals(
+        tracks.get(23).minimumAirspeed(), tracks.get(25).minimumAirspeed(), 1e-9); // 233 and 253
   }
 }

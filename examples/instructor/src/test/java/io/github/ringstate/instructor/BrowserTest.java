@@ -283,7 +283,7 @@ class BrowserTest {
             "fly --format html",
             "loss --pilots 20 --mass-kg 520,600 --format html",
             "loss --pilots 20 --format html",
-            "runs --pilots 20 --format html",
+            "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format html",
             "boundary --format html")) {
       try (DevTools page = open(command.split(" ", -1))) {
         // a telephone, and on both sides of what the sheets of paper measure across
@@ -335,7 +335,7 @@ class BrowserTest {
   @ParameterizedTest
   @CsvSource({
     "loss --pilots 20 --delays 0;2 --format html, 595, 842",
-    "runs --pilots 20 --technique lateral --format html, 842, 595",
+    "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format html, 842, 595",
     "boundary --fly lateral --format html, 595, 842"
   })
   void aPagePrintedByABrowserIsOneSheetOfPaper(String command, double width, double height)

@@ -36,8 +36,8 @@ class HtmlValidityTest {
         "loss --pilots 20 --delays 0,2 --height-ft 300 --format html",
         "loss --pilots 20 --delays 2 --mass-kg 520,600 --pressure-altitude-ft 0,3000 --units si --format html",
         "loss --pilots 20 --state startled --height-ft 200 --paper letter --format html",
-        "runs --pilots 20 --technique lateral --format html",
-        "runs --pilots 20 --technique lateral --craft heavy --height-ft 300 --units si --paper letter --format html",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format html",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --craft heavy --height-ft 300 --units si --paper letter --format html",
         "boundary --format html",
         "boundary --fly lateral --units si --format html",
         "fly --format html",
@@ -62,7 +62,7 @@ class HtmlValidityTest {
   @ValueSource(
       strings = {
         "loss --pilots 20 --delays 0 --format html",
-        "runs --pilots 20 --technique lateral --format html",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format html",
         "boundary --format html",
         "fly --format html"
       })

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.files.craft.CraftFile;
 import io.github.ringstate.files.craft.CraftWriter;
-import io.github.ringstate.files.craft.HeightVelocityPoint;
 import io.github.ringstate.quantity.Unit;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -23,12 +23,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 class InputsTest {
 
   private static final CraftFile CRAFT =
-      new CraftFile(DemoCraft.UTILITY, List.of(point(0, 400), point(45.5, 90)), List.of());
+      new CraftFile(
+          DemoCraft.UTILITY,
+          new HeightVelocityCurve(List.of(point(0, 400), point(45.5, 90))),
+          List.of());
 
   @TempDir private Path folder;
 
-  private static HeightVelocityPoint point(double knots, double feet) {
-    return new HeightVelocityPoint(Unit.KNOT.toSi(knots), Unit.FOOT.toSi(feet));
+  private static HeightVelocityCurve.Point point(double knots, double feet) {
+    return new HeightVelocityCurve.Point(Unit.KNOT.toSi(knots), Unit.FOOT.toSi(feet));
   }
 
   private Path written() throws IOException {
@@ -86,7 +89,8 @@ class InputsTest {
         new ProcessBuilder("sh", "-c", "cat \"$0\" > \"$1\"", written().toString(), pipe.toString())
             .start();
 
-    Run run = Run.of("runs", "--craft", pipe.toString(), "--pilots", "20", "--format", "html");
+    Run run =
+        Run.of("runs", "--calm", "--craft", pipe.toString(), "--pilots", "20", "--format", "html");
 
     assertEquals(0, run.status(), run.err());
     assertEquals(0, writer.waitFor());

@@ -34,7 +34,7 @@ class MainTest {
         "floor --pilots 5 --height-ft 200",
         "fly --step 5",
         "boundary",
-        "runs --pilots 20",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
         "craft"
       })
   void whatIsPrintedForPeopleCarriesTheCautionAndFitsThePage(String args) {

@@ -61,8 +61,8 @@ class NotAWayOutTest {
         "floor --pilots 3",
         "floor --pilots 3 --height-ft 200 --format csv",
         "fly --step 5",
-        "runs --pilots 20",
-        "runs --pilots 20 --format csv"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format csv"
       })
   void whoDoesNotAskForItIsNotShownIt(String command) {
     String out = text(command);
@@ -73,7 +73,13 @@ class NotAWayOutTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss --delays 1 --pilots 4", "fly", "runs --pilots 20", "boundary"})
+  @ValueSource(
+      strings = {
+        "loss --delays 1 --pilots 4",
+        "fly",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
+        "boundary"
+      })
   void noPageHasItUnasked(String command) {
     String page = page(command + " --format html");
     assertFalse(page.contains(NotAWayOut.HEAD), command);
@@ -196,7 +202,7 @@ class NotAWayOutTest {
 
   @Test
   void itCannotBeBriefedForARun() {
-    Run run = Run.of("runs", "--pilots", "20", "--technique", "collective");
+    Run run = Run.of("runs", "--calm", "--pilots", "20", "--technique", "collective");
     assertEquals(2, run.status());
     assertTrue(run.err().contains("not a way out and no technique to brief"), run.err());
     assertTrue(run.err().contains("forward, lateral, autorotation"), run.err());

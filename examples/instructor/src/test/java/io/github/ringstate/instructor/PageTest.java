@@ -90,7 +90,7 @@ class PageTest {
     for (var craft : DemoCraft.ALL) {
       assertFitsThePage(Run.of("craft", craft.name()));
       assertFitsThePage(Run.of("boundary", "--craft", craft.name()));
-      assertFitsThePage(Run.of("runs", "--craft", craft.name(), "--pilots", "20"));
+      assertFitsThePage(Run.of("runs", "--calm", "--craft", craft.name(), "--pilots", "20"));
     }
   }
 

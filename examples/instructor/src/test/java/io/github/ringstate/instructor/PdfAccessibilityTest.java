@@ -47,7 +47,7 @@ class PdfAccessibilityTest {
             + " --paper letter --format pdf",
         "loss --pilots 20 --state startled --format pdf",
         "floor --pilots 20 --height-ft 300 --format pdf",
-        "runs --pilots 20 --technique lateral --format pdf"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format pdf"
       })
   void aSheetIsAccessible(String command) throws Exception {
     assertEquals(List.of(), complaints(Documents.of(command.split(" ", -1))));

@@ -42,12 +42,12 @@ class PdfTest {
         "floor --pilots 20 --height-ft 300 --format pdf|2|595.3|841.9",
         "floor --pilots 20 --state distracted --units si --paper letter --format pdf|2|612|792",
         // one page, lying on its longer side, whatever is to be said
-        "runs --pilots 20 --format pdf|1|841.9|595.3",
-        "runs --pilots 20 --technique autorotation --craft heavy --mass-kg 9600 --oat-c 25"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format pdf|1|841.9|595.3",
+        "runs --wind-from-deg 240 --pilots 20 --technique autorotation --craft heavy --mass-kg 9600 --oat-c 25"
             + " --pressure-altitude-ft 9000 --wind-kt 20 --units si --format pdf|1|841.9|595.3",
-        "runs --pilots 20 --craft heavy --mass-kg 9600 --oat-c 25"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --craft heavy --mass-kg 9600 --oat-c 25"
             + " --pressure-altitude-ft 9000 --paper letter --format pdf|1|792|612",
-        "runs --pilots 20 --craft utility --units si --gust-kt 30 --paper letter --format pdf|1|792|612"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --craft utility --units si --gust-kt 30 --paper letter --format pdf|1|792|612"
       })
   void theSheetFillsNoMorePaperThanItShouldAndIsTaggedAndReadable(
       String command, int pages, double width, double height) throws IOException {

@@ -10,7 +10,9 @@ class RunsSheetTest {
 
   @Test
   void theOperatorsMinimumOfExperienceStandsOnTheSheetAndCanBeChanged() {
-    String[] args = {"runs", "--pilots", "20", "--technique", "lateral", "--format", "html"};
+    String[] args = {
+      "runs", "--calm", "--pilots", "20", "--technique", "lateral", "--format", "html"
+    };
     String standard = new String(Documents.of(args), UTF_8);
     assertTrue(standard.contains("at least 500 h in command and 100 h on type"), "no minimum");
     String[] other =

@@ -30,7 +30,7 @@ class SameBytesIT {
         "floor --pilots 30 --state primed --gust-kt 15 --shaking-pct 5 --format json",
         "fly --format json",
         "boundary --step-kt 0.5",
-        "runs --pilots 20",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
         "craft heavy"
       })
   void theOutputIsTheSameTwiceAndUnderAGermanLocaleAndForAnyNumberOfThreads(String command)
@@ -73,7 +73,7 @@ class SameBytesIT {
       strings = {
         "loss --pilots 20 --delays 0,2 --format pdf",
         "loss --pilots 20 --delays 0,2 --format html",
-        "runs --pilots 20 --technique lateral --format pdf",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format pdf",
         "boundary --fly forward --format png"
       })
   void aSheetIsTheSameByteForByteOnTheSameDate(String command)

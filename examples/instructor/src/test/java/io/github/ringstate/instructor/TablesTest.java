@@ -46,7 +46,7 @@ class TablesTest {
             + "bank_deg,collective_deg,rotor_speed_pct,power_pct,induced_over_hover,"
             + "axial_over_hover,edgewise_over_hover,phase",
         "boundary|criterion,airspeed_kt,onset_fpm,exit_fpm",
-        "runs --pilots 20|track_deg,ground_speed_kt,airspeed_kt,tailwind_kt,crosswind_kt,"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20|track_deg,ground_speed_kt,airspeed_kt,tailwind_kt,crosswind_kt,"
             + "power_margin_pct,boundary_margin_fpm,loss_p95_ft,height_ft,verdict,reason"
       })
   void theHeaderIsAsAgreed(String command, String header) {
@@ -56,7 +56,13 @@ class TablesTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"loss --delays 0,1", "fly --step 1", "boundary", "craft", "runs --pilots 20"})
+      strings = {
+        "loss --delays 0,1",
+        "fly --step 1",
+        "boundary",
+        "craft",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20"
+      })
   void everyLineEndsInCarriageReturnAndLineFeedAndHasTheSameFields(String command)
       throws IOException {
     // RFC 4180, section 2, rules 1 and 4.
@@ -201,7 +207,7 @@ class TablesTest {
     "floor --pilots 30 --height-ft 200 --models 2,cells",
     "fly --step 0.5,samples",
     "boundary,boundary",
-    "runs --pilots 20,tracks"
+    "runs --wind-from-deg 240 --wind-kt 12 --pilots 20,tracks"
   })
   void jsonHoldsTheSameNumbersAsTheCsv(String command, String table) throws IOException {
     String typed = command.replace("0 1 2.5", "0,1,2.5");
@@ -229,7 +235,7 @@ class TablesTest {
         "floor --pilots 3",
         "fly --step 5",
         "boundary",
-        "runs --pilots 20",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
         "craft",
         "craft heavy"
       })

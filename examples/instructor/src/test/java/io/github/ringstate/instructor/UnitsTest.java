@@ -43,8 +43,8 @@ class UnitsTest {
         "fly --step 5",
         "fly --step 5 --height-ft 60 --recovery none --entry downwind",
         "boundary",
-        "runs --pilots 20",
-        "runs --pilots 20 --craft heavy --height-ft 150 --wind-kt 0 --gust-kt 0"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
+        "runs --calm --pilots 20 --craft heavy --height-ft 150"
       })
   void textSpeaksSiUnits(String command) {
     Run run = Run.of((command + " --units si").split(" ", -1));
@@ -58,7 +58,7 @@ class UnitsTest {
       strings = {
         "loss --pilots 20 --delays 0,3 --height-ft 60 --gust-kt 15 --entry steep --format html",
         "loss --pilots 20 --state startled --format html",
-        "runs --pilots 20 --craft heavy --height-ft 150 --format html",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --craft heavy --height-ft 150 --format html",
         "boundary --fly lateral --format html",
         "boundary --fly lateral --format svg",
         "fly --entry downwind --format html"
@@ -77,7 +77,7 @@ class UnitsTest {
         "loss --pilots 4 --delays 0,3 --format csv",
         "loss --pilots 4 --delays 0,3 --format json",
         "floor --pilots 4 --format json",
-        "runs --pilots 20 --format csv",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format csv",
         "fly --step 5 --format json"
       })
   void dataSayTheirUnitsInTheirNamesAndStayAsTheyAre(String command) {

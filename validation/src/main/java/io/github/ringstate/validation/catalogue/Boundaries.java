@@ -8,9 +8,10 @@ import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.chart.Pen;
+import io.github.ringstate.study.model.PublishedRange;
+import io.github.ringstate.study.model.PublishedRanges;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Obtained;
-import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
 import io.github.ringstate.validation.reference.ReferenceTable;
@@ -100,12 +101,14 @@ public final class Boundaries implements Topic {
   private static void heaveDamping(Models models, List<Check> checks) {
     BoundaryCriterion criterion = new HeaveDamping(models.ring());
     checks.add(
-        range("heave damping: axial onset", "z").within(-0.6, -0.4, onset(criterion, 0), PROPERTY));
+        range("heave damping: axial onset", "z", PublishedRanges.ONSET, onset(criterion, 0)));
+    checks.add(range("heave damping: axial exit", "z", PublishedRanges.EXIT, exit(criterion, 0)));
     checks.add(
-        range("heave damping: axial exit", "z").within(-1.6, -1.4, exit(criterion, 0), PROPERTY));
-    checks.add(
-        range("heave damping: greatest edgewise speed", "x")
-            .within(0.6, 1.0, criterion.reach().orElse(Double.NaN), PROPERTY));
+        range(
+            "heave damping: greatest edgewise speed",
+            "x",
+            PublishedRanges.REACH,
+            criterion.reach().orElse(Double.NaN)));
     for (double x : new double[] {0, 0.5}) {
       double h = 1e-6;
       double upright =
@@ -225,9 +228,12 @@ public final class Boundaries implements Topic {
     return criterion.band(x).map(band -> band.exit().orElse(Double.NaN)).orElse(Double.NaN);
   }
 
-  private static Question range(String name, String quantity) {
+  private static Check range(String name, String quantity, PublishedRange range, double actual) {
     Source source = Sources.LEISHMAN.at("and other textbooks: typical limits of the ring state");
-    return source.published(name, quantity, "1").calibration();
+    return source
+        .published(name, quantity, "1")
+        .calibration()
+        .within(range.low(), range.high(), actual, PROPERTY);
   }
 
   private static Graph criteria(Models models) {

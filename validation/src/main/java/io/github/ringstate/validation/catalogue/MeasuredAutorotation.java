@@ -50,8 +50,8 @@ final class MeasuredAutorotation {
               : check.butDiffers(
                   -2.1,
                   -1.8,
-                  "As in vertical autorotation: the demo craft have much profile power for their"
-                      + " weight, and the model returns late to the windmill branch."));
+                  "As in vertical autorotation: the model returns late to the windmill branch and"
+                      + " brings the induced power factor back on the way."));
     }
     Measured ratio = Measured.of("slowest-over-vertical");
     for (Craft craft : crafts) {

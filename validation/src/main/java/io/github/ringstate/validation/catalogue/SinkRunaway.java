@@ -5,6 +5,7 @@ import io.github.ringstate.dynamics.Propagators;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Graph;
+import io.github.ringstate.study.model.PublishedRanges;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
@@ -34,8 +35,8 @@ public final class SinkRunaway implements Topic {
     checks.add(
         required("time from 400 to 2,000 ft/min", "time", "s")
             .within(
-                4,
-                10,
+                PublishedRanges.RUNAWAY.low(),
+                PublishedRanges.RUNAWAY.high(),
                 ring.reaches(2000) - ring.reaches(400),
                 "Required of the model; the order of magnitude is what test pilots report. No"
                     + " published time history was at hand."));

@@ -4,6 +4,7 @@ import io.github.ringstate.validation.catalogue.Catalogue;
 import io.github.ringstate.validation.catalogue.Headline;
 import io.github.ringstate.validation.catalogue.Models;
 import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.open.OpenStudy;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -16,12 +17,12 @@ public final class ValidationReport {
   private ValidationReport() {}
 
   /**
-   * Writes the report and its summary.
+   * Writes the report and the pages beside it.
    *
    * @param sections the sections, worked out
    * @param models what the headline shows
-   * @param folder where to put {@code index.html}, {@code summary.csv}, {@code losses.html} and
-   *     {@code losses.csv}; made if missing
+   * @param folder where to put {@code index.html}, {@code losses.html} and {@code models.html}, and
+   *     the files of their tables; made if missing
    * @throws IOException if a file cannot be written
    */
   public static void write(List<Section> sections, Models models, Path folder) throws IOException {
@@ -35,6 +36,13 @@ public final class ValidationReport {
     LossPage losses = LossPage.fly();
     Files.writeString(folder.resolve("losses.html"), losses.html(), StandardCharsets.UTF_8);
     Files.writeString(folder.resolve("losses.csv"), losses.csv(), StandardCharsets.UTF_8);
+    OpenStudy open = OpenStudy.run();
+    Files.writeString(
+        folder.resolve("models.html"), new ModelsPage(open).html(), StandardCharsets.UTF_8);
+    Files.writeString(folder.resolve("ranges.csv"), ModelsCsv.ranges(open), StandardCharsets.UTF_8);
+    Files.writeString(
+        folder.resolve("spreads.csv"), ModelsCsv.spreads(open), StandardCharsets.UTF_8);
+    Files.writeString(folder.resolve("worth.csv"), ModelsCsv.worth(open), StandardCharsets.UTF_8);
   }
 
   /**

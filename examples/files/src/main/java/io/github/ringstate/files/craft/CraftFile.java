@@ -1,5 +1,6 @@
 package io.github.ringstate.files.craft;
 
+import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.toml.Texts;
@@ -11,18 +12,16 @@ import java.util.Locale;
  * A helicopter in a file.
  *
  * @param craft the helicopter
- * @param heightVelocity the points of the height-velocity curve, none if the file holds none
+ * @param curve the height-velocity curve; none is known if the file holds no points
  * @param notices what to tell the user of the file, one sentence each; none if all is well
  */
-public record CraftFile(
-    Helicopter craft, List<HeightVelocityPoint> heightVelocity, List<String> notices) {
+public record CraftFile(Helicopter craft, HeightVelocityCurve curve, List<String> notices) {
 
   /** More than any craft fills, comments included; a bound for what is read by mistake. */
   private static final int LARGEST = 65_536;
 
-  /** Copies the lists. */
+  /** Copies the list. */
   public CraftFile {
-    heightVelocity = List.copyOf(heightVelocity);
     notices = List.copyOf(notices);
   }
 

@@ -2,10 +2,10 @@ package io.github.ringstate.files.craft;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.github.ringstate.craft.EngineKind;
+import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.files.error.UserError;
-import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.files.toml.RenamedKeys;
 import io.github.ringstate.files.toml.TomlDocument;
@@ -30,13 +30,11 @@ final class CraftReader {
   static final String ROTATION = "rotation";
   static final String ENGINE_KIND = "engine_kind";
 
-  /** May be missing: points of the height-velocity curve, which only sheets show. */
+  /** May be missing: points of the height-velocity curve, by which runs are judged. */
   static final String HEIGHT_VELOCITY = "height_velocity_kt_ft";
 
   private static final List<String> WORDS =
       List.of(NAME, DESCRIPTION, ROTATION, ENGINE_KIND, HEIGHT_VELOCITY);
-  private static final double MAXIMUM_AIRSPEED_KT = 200;
-  private static final double MAXIMUM_HEIGHT_FT = 5000;
   private static final Pattern ONE_WORD = Pattern.compile("[\\p{L}\\p{N}_-]{1,30}");
   private static final Pattern ONE_LINE = Pattern.compile("\\P{Cntrl}{1,300}");
 
@@ -58,36 +56,35 @@ final class CraftReader {
     TomlDocument document = TomlDocument.parse(file, text, RenamedKeys.SINCE_0_1_0);
     CraftReader reader = new CraftReader(document);
     reader.refuseUnknown();
-    List<HeightVelocityPoint> points = reader.points();
-    return new CraftFile(reader.craft(), points, document.notices());
+    HeightVelocityCurve curve = reader.curve();
+    return new CraftFile(reader.craft(), curve, document.notices());
   }
 
-  private List<HeightVelocityPoint> points() {
+  private HeightVelocityCurve curve() {
     String allowed =
-        "points [[airspeed, height], ...], 0 to "
-            + Decimals.brief(MAXIMUM_AIRSPEED_KT)
-            + " kt and 0 to "
-            + Decimals.brief(MAXIMUM_HEIGHT_FT)
-            + " ft";
+        "points [[airspeed, height], ...], "
+            + RangeText.of(HeightVelocityCurve.AIRSPEED)
+            + " and "
+            + RangeText.of(HeightVelocityCurve.HEIGHT);
     if (!document.keys().contains(HEIGHT_VELOCITY)) {
-      return List.of();
+      return HeightVelocityCurve.NONE;
     }
     JsonNode list = document.get(List.of(HEIGHT_VELOCITY), allowed);
-    List<HeightVelocityPoint> points = new ArrayList<>();
+    List<HeightVelocityCurve.Point> points = new ArrayList<>();
     for (JsonNode point : list) {
       double airspeed = point.path(0).isNumber() ? point.path(0).doubleValue() : Double.NaN;
       double height = point.path(1).isNumber() ? point.path(1).doubleValue() : Double.NaN;
       if (point.size() != 2
-          || !(airspeed >= 0 && airspeed <= MAXIMUM_AIRSPEED_KT)
-          || !(height >= 0 && height <= MAXIMUM_HEIGHT_FT)) {
+          || !HeightVelocityCurve.AIRSPEED.holds(airspeed)
+          || !HeightVelocityCurve.HEIGHT.holds(height)) {
         throw document.bad(List.of(HEIGHT_VELOCITY), allowed);
       }
-      points.add(new HeightVelocityPoint(Unit.KNOT.toSi(airspeed), Unit.FOOT.toSi(height)));
+      points.add(new HeightVelocityCurve.Point(Unit.KNOT.toSi(airspeed), Unit.FOOT.toSi(height)));
     }
     if (!list.isArray() || points.isEmpty()) {
       throw document.bad(List.of(HEIGHT_VELOCITY), allowed);
     }
-    return points;
+    return new HeightVelocityCurve(points);
   }
 
   private Helicopter craft() {

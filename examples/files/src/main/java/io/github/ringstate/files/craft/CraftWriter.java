@@ -2,6 +2,7 @@ package io.github.ringstate.files.craft;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.EngineKind;
+import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.files.text.Caution;
@@ -30,13 +31,13 @@ public final class CraftWriter {
    * @return the lines of the file
    */
   public static List<String> lines(Helicopter craft) {
-    return lines(new CraftFile(craft, List.of(), List.of()));
+    return lines(new CraftFile(craft, HeightVelocityCurve.NONE, List.of()));
   }
 
   /**
    * Writes a helicopter down with all that its file holds.
    *
-   * @param file the helicopter and the points of its height-velocity curve
+   * @param file the helicopter and its height-velocity curve
    * @return the lines of the file
    */
   public static List<String> lines(CraftFile file) {
@@ -57,16 +58,16 @@ public final class CraftWriter {
     lines.add("");
     lines.add("# How power falls with the density of the air: " + engines());
     lines.add(CraftReader.ENGINE_KIND + " = " + quoted(craft.engine().label()));
-    if (!file.heightVelocity().isEmpty()) {
-      lines.add("");
-      comment(
-          lines,
-          "Points of the height-velocity curve of the flight manual: airspeed, kt, and height, ft");
-      lines.add(
-          file.heightVelocity().stream()
-              .map(CraftWriter::knotsAndFeet)
-              .collect(Collectors.joining(", ", CraftReader.HEIGHT_VELOCITY + " = [", "]")));
-    }
+    lines.add("");
+    comment(
+        lines,
+        "Low-speed part of the height-velocity diagram of the flight manual, by which runs are"
+            + " judged: points [kt, ft] along the curve, from its upper end through the knee to its"
+            + " lower end.");
+    lines.add(
+        file.curve().isKnown()
+            ? CraftReader.HEIGHT_VELOCITY + " = " + points(file.curve())
+            : "# " + CraftReader.HEIGHT_VELOCITY + " = [[0, ...], [..., ...], [0, ...]]");
     for (Helicopter.Section section : Helicopter.SECTIONS) {
       lines.add("");
       lines.add("[" + section.title() + "]");
@@ -76,6 +77,18 @@ public final class CraftWriter {
       }
     }
     return lines;
+  }
+
+  /**
+   * The points of a height-velocity curve.
+   *
+   * @param curve the curve
+   * @return for instance {@code [[0, 400], [45, 90]]}, kt and ft
+   */
+  public static String points(HeightVelocityCurve curve) {
+    return curve.points().stream()
+        .map(CraftWriter::knotsAndFeet)
+        .collect(Collectors.joining(", ", "[", "]"));
   }
 
   /**
@@ -95,7 +108,7 @@ public final class CraftWriter {
   }
 
   /** As the file is read: to 0.001 kt and 0.001 ft, more than a flight manual has. */
-  private static String knotsAndFeet(HeightVelocityPoint point) {
+  private static String knotsAndFeet(HeightVelocityCurve.Point point) {
     return "["
         + Decimals.brief(Unit.KNOT.fromSi(point.airspeed()))
         + ", "

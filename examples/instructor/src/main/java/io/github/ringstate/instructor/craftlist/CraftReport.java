@@ -63,6 +63,9 @@ record CraftReport(CraftFile file) implements Report {
     facts.put("description", Cell.text(file.craft().description()));
     facts.put("rotation", Cell.text(file.craft().sense().label()));
     facts.put("engine_kind", Cell.text(file.craft().engine().label()));
+    facts.put(
+        "height_velocity_kt_ft",
+        file.curve().isKnown() ? Cell.text(CraftWriter.points(file.curve())) : Cell.NOTHING);
     return facts;
   }
 

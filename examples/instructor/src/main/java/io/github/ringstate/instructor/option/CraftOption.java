@@ -1,9 +1,9 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.craft.CraftFile;
-import io.github.ringstate.files.craft.HeightVelocityPoint;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.instructor.origin.Origin;
 import java.util.List;
@@ -46,11 +46,11 @@ public final class CraftOption {
   /**
    * The height-velocity curve that the helicopter's file holds.
    *
-   * @return its points; none if it has none, or the helicopter is no file
+   * @return the curve; none is known if the file holds no points, or the helicopter is no file
    * @throws UserError if there is none of that name, or its file is bad
    */
-  public List<HeightVelocityPoint> heightVelocity() {
-    return file().heightVelocity();
+  public HeightVelocityCurve heightVelocity() {
+    return file().curve();
   }
 
   /** Read once: a pipe gives what it holds to the first reader alone. */
@@ -79,7 +79,7 @@ public final class CraftOption {
       return file;
     }
     return DemoCraft.named(name.strip())
-        .map(demo -> new CraftFile(demo, List.of(), List.of()))
+        .map(demo -> new CraftFile(demo, HeightVelocityCurve.NONE, List.of()))
         .orElseThrow(
             () ->
                 UserError.option(

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.study.run.RunVerdict;
@@ -10,6 +11,7 @@ import java.util.OptionalDouble;
 record CrewFacts(
     boolean anyTrack,
     String tailwind,
+    String side,
     String escape,
     String track,
     String commandHours,
@@ -19,21 +21,23 @@ record CrewFacts(
     RunRow best =
         analysis.rows().stream()
             .min(
-                Comparator.comparing((RunRow row) -> row.judgement().verdict())
+                Comparator.comparing(RunRow::verdict)
                     .thenComparing(
                         Comparator.comparingDouble((RunRow row) -> row.track().minimumAirspeed())
                             .reversed()))
             .orElseThrow();
     OptionalDouble tailwind =
         analysis.rows().stream()
-            .filter(row -> row.judgement().verdict() == RunVerdict.FLY)
+            .filter(row -> row.verdict().compareTo(RunVerdict.FLY_WITH_A_LIMIT) <= 0)
             .mapToDouble(row -> row.track().triangle().tailwind())
             .max();
+    RotationSense sense = request.plan().craft().sense();
     return new CrewFacts(
         tailwind.isPresent(),
         tailwind.orElse(0) > 0 ? units.speedInWords(tailwind.getAsDouble()) : "",
-        best.escape().isPresent() ? EscapeWords.brief(best) : "",
-        EscapeWords.threeDigits(best.trackDeg()),
+        Headings.side(analysis.technique(), sense),
+        Headings.threeDigits(Headings.escapeDeg(analysis.technique(), sense, best.trackDeg())),
+        Headings.threeDigits(best.trackDeg()),
         Decimals.brief(request.crew().commandHours()),
         Decimals.brief(request.crew().typeHours()));
   }

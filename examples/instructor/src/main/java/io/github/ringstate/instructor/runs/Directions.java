@@ -24,7 +24,7 @@ final class Directions {
   /** Best: the least severe verdict met, and among those the greatest minimum airspeed. */
   String best() {
     RunVerdict verdict = extreme(Comparator.naturalOrder());
-    if (verdict != RunVerdict.DO_NOT_FLY && areAlike()) {
+    if (verdict.compareTo(RunVerdict.NOT_AS_PLANNED) < 0 && areAlike()) {
       return RunsMessages.SAY.everyTrackAlike(verdict.label());
     }
     List<RunRow> rows = with(verdict);
@@ -32,7 +32,9 @@ final class Directions {
         rows.stream()
             .max(Comparator.comparingDouble(row -> row.track().minimumAirspeed()))
             .orElseThrow();
-    return verdict == RunVerdict.DO_NOT_FLY ? RunsMessages.SAY.noTrack() : on(finest, verdict);
+    return verdict.compareTo(RunVerdict.NOT_AS_PLANNED) < 0
+        ? on(finest, verdict)
+        : RunsMessages.SAY.noTrack();
   }
 
   /** Worst: the most severe verdict met, and among those the smallest minimum airspeed. */
@@ -51,13 +53,13 @@ final class Directions {
   private String on(RunRow row, RunVerdict verdict) {
     return RunsMessages.SAY.direction(
         POINTS.get((int) Math.floor((row.trackDeg() + 22.5) / 45) % POINTS.size()),
-        EscapeWords.threeDigits(row.trackDeg()),
+        Headings.threeDigits(row.trackDeg()),
         verdict.label(),
-        arcs(each -> each.judgement().verdict() == verdict));
+        arcs(each -> each.verdict() == verdict));
   }
 
   /** As in calm air: no track has an airspeed that any other has not. */
-  private boolean areAlike() {
+  boolean areAlike() {
     DoubleSummaryStatistics airspeeds =
         analysis.rows().stream()
             .mapToDouble(row -> row.track().minimumAirspeed())
@@ -66,11 +68,11 @@ final class Directions {
   }
 
   private RunVerdict extreme(Comparator<RunVerdict> order) {
-    return analysis.rows().stream().map(row -> row.judgement().verdict()).min(order).orElseThrow();
+    return analysis.rows().stream().map(row -> row.verdict()).min(order).orElseThrow();
   }
 
   private List<RunRow> with(RunVerdict verdict) {
-    return analysis.rows().stream().filter(row -> row.judgement().verdict() == verdict).toList();
+    return analysis.rows().stream().filter(row -> row.verdict() == verdict).toList();
   }
 
   /** Tracks that pass a test, neighbours put together. */
@@ -88,8 +90,8 @@ final class Directions {
         while (test.test(rows.get((last + 1) % count))) {
           last++;
         }
-        String from = EscapeWords.threeDigits(rows.get(i).trackDeg());
-        String to = EscapeWords.threeDigits(rows.get(last % count).trackDeg());
+        String from = Headings.threeDigits(rows.get(i).trackDeg());
+        String to = Headings.threeDigits(rows.get(last % count).trackDeg());
         arcs.add(last == i ? from : from + " to " + to);
       }
     }

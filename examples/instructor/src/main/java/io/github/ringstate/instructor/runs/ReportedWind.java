@@ -7,7 +7,7 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.RangeText;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.run.RunPlan;
+import io.github.ringstate.study.run.RunWind;
 
 /**
  * A wind as it is reported: 10 m above ground.
@@ -15,9 +15,18 @@ import io.github.ringstate.study.run.RunPlan;
  * @param from where it comes from, rad clockwise from north
  * @param mean mean speed, m/s
  * @param gust greatest speed, m/s, not below the mean
+ * @param gustAssumed whether nobody reported the gust
  * @param exponent power of height with which both grow
  */
-record ReportedWind(double from, double mean, double gust, double exponent) {
+record ReportedWind(double from, double mean, double gust, boolean gustAssumed, double exponent) {
+
+  /** No wind. */
+  static final ReportedWind CALM =
+      new ReportedWind(0, 0, 0, false, PowerLawWind.EXPONENT_OPEN_LAND);
+
+  boolean isCalm() {
+    return gust == 0;
+  }
 
   /**
    * Speed at a height over the speed reported.
@@ -28,14 +37,14 @@ record ReportedWind(double from, double mean, double gust, double exponent) {
    */
   double ratio(double height) {
     double ratio = PowerLawWind.of(Wind.CALM, exponent).speedRatio(height);
-    double most = RunPlan.WIND.unit().fromSi(gust * ratio);
-    if (!(most <= RunPlan.WIND.high())) {
+    double most = RunWind.SPEED.unit().fromSi(gust * ratio);
+    if (!(most <= RunWind.SPEED.high())) {
       throw UserError.usage(
           "--wind-kt or --gust-kt with --wind-exponent cannot make "
               + Decimals.fixed(most, 1)
               + " kt at the height flown"
               + UserError.ALLOWED
-              + RangeText.of(RunPlan.WIND));
+              + RangeText.of(RunWind.SPEED));
     }
     return ratio;
   }

@@ -8,7 +8,6 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.Progress;
 import io.github.ringstate.study.Sampling;
-import io.github.ringstate.study.run.Escape;
 import io.github.ringstate.study.run.RunJudgement;
 import io.github.ringstate.study.run.RunLimits;
 import io.github.ringstate.study.run.RunLoss;
@@ -28,17 +27,12 @@ import java.util.stream.Stream;
  *
  * @param technique the technique to brief
  * @param limits the airspeeds that keep the margins
- * @param hoverMargin what a hover out of ground effect leaves of the take-off power, over it; minus
- *     infinity if the rotor cannot
- * @param airspeedDownwind minimum airspeed on the downwind track, m/s
- * @param rows the tracks, north first
+ * @param worst the worst loss on any track, by which all are judged; empty where the ring state is
+ *     met on none
+ * @param rows the tracks, the first from north on first; at least one
  */
 record RunAnalysis(
-    Technique technique,
-    Optional<RunLimits> limits,
-    double hoverMargin,
-    double airspeedDownwind,
-    List<RunRow> rows) {
+    Technique technique, Optional<RunLimits> limits, Optional<RunLoss> worst, List<RunRow> rows) {
 
   /** The share of the pilots whose loss is reckoned with. */
   static final double SHARE = 0.95;
@@ -47,13 +41,22 @@ record RunAnalysis(
     rows = List.copyOf(rows);
   }
 
+  /** The judgement of some track, of which turn, height and hover are the same on all. */
+  RunJudgement anywhere() {
+    return rows.get(0).judgement();
+  }
+
+  /** Whether the descent is not arrested by too many. */
+  boolean isOpen() {
+    return worst.isPresent() && Double.isInfinite(worst.get().most());
+  }
+
   /** One flight is flown once, though tracks mirrored in the wind share it. */
   private static final class Flights {
 
     private final RunsRequest request;
     private final RunStudy study;
     private final Map<Key, Optional<RunLoss>> losses = new HashMap<>();
-    private final Map<Key, Optional<Escape>> escapes = new HashMap<>();
 
     /** Mirrored tracks have the same airspeeds to a hundredth of a knot, hence the same entry. */
     private record Key(RunMishap mishap, String technique, long hundredths) {
@@ -103,30 +106,6 @@ record RunAnalysis(
         return Optional.of(RunLoss.OPEN);
       }
     }
-
-    /** The way out of the mishap that loses more. */
-    Optional<Escape> escape(RunTrack track, Technique technique) {
-      return Stream.of(RunMishap.values())
-          .filter(mishap -> loss(track, mishap, technique).isPresent())
-          .max(
-              Comparator.comparingDouble(
-                  mishap -> loss(track, mishap, technique).orElseThrow().most()))
-          .flatMap(mishap -> escape(track, mishap));
-    }
-
-    private Optional<Escape> escape(RunTrack track, RunMishap mishap) {
-      return escapes.computeIfAbsent(
-          Key.of(mishap, "", track),
-          key -> study.encounter(track, mishap).flatMap(Flights::shortest));
-    }
-
-    private static Optional<Escape> shortest(Encounter mishap) {
-      try {
-        return Escape.shortest(mishap.withDelay(PilotState.DISTRACTED.median()));
-      } catch (NoSteadyFlightException noStart) {
-        return Optional.empty();
-      }
-    }
   }
 
   /**
@@ -151,14 +130,12 @@ record RunAnalysis(
     Optional<RunLoss> worst = flights.worst(tracks, technique);
     List<RunRow> rows = new ArrayList<>();
     for (RunTrack track : tracks) {
-      Optional<RunLoss> loss = flights.loss(track, technique);
       rows.add(
           new RunRow(
               track,
-              loss,
-              flights.escape(track, technique),
-              RunJudgement.of(study, limits, track, loss, worst)));
+              flights.loss(track, technique),
+              RunJudgement.of(study, limits, track.triangle().track(), worst)));
     }
-    return new RunAnalysis(technique, limits, study.hoverMargin(), study.airspeedDownwind(), rows);
+    return new RunAnalysis(technique, limits, worst, rows);
   }
 }

@@ -22,7 +22,7 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
  */
 final class RunPolar {
 
-  private static final int SIZE = 330;
+  private static final int SIZE = 230;
   private static final int RINGS = 4;
 
   /** The arrow of the wind on its way to the middle, over the outermost ring. */
@@ -50,6 +50,7 @@ final class RunPolar {
     return switch (verdict) {
       case FLY -> SeriesMarkers.CIRCLE;
       case FLY_WITH_A_LIMIT -> SeriesMarkers.TRIANGLE_UP;
+      case NOT_AS_PLANNED -> SeriesMarkers.SQUARE;
       case DO_NOT_FLY -> SeriesMarkers.CROSS;
     };
   }
@@ -59,7 +60,7 @@ final class RunPolar {
         switch (verdict) {
           case FLY -> new Color(0x0B4F8A);
           case FLY_WITH_A_LIMIT -> new Color(0xB4530A);
-          case DO_NOT_FLY -> Plot.INK;
+          case NOT_AS_PLANNED, DO_NOT_FLY -> Plot.INK;
         };
     return new Pen(color, Pen.line(1), marker(verdict));
   }
@@ -79,7 +80,7 @@ final class RunPolar {
   Plot plot() {
     double step = step();
     double reach = RINGS * step;
-    Plot plot = Plot.square(SIZE, 1.16 * reach, description());
+    Plot plot = Plot.square(SIZE, 1.24 * reach, description());
     for (int ring = 1; ring <= RINGS; ring++) {
       plot.line(circle(ring * step), RING, false);
     }
@@ -87,7 +88,7 @@ final class RunPolar {
       plot.line(along(track, -reach, reach), RING, false);
     }
     for (int track = 0; track < 360; track += 30) {
-      at(plot, EscapeWords.threeDigits(track), track, 1.085 * reach);
+      at(plot, Headings.threeDigits(track), track, 1.12 * reach);
     }
     double free = clearest(step);
     for (int ring = 1; ring <= RINGS; ring++) {
@@ -187,7 +188,7 @@ final class RunPolar {
   }
 
   private void wind(Plot plot, double reach) {
-    if (request.plan().gust() == 0) {
+    if (request.plan().wind().isCalm()) {
       return;
     }
     double to = Unit.DEGREE.fromSi(request.reported().from()) + 180;
@@ -209,7 +210,7 @@ final class RunPolar {
     for (RunVerdict verdict : RunVerdict.values()) {
       Points marks = new Points();
       analysis.rows().stream()
-          .filter(row -> row.judgement().verdict() == verdict)
+          .filter(row -> row.verdict() == verdict)
           .forEach(row -> add(marks, row));
       plot.marks(marks, marker(verdict), pen(verdict).color());
     }

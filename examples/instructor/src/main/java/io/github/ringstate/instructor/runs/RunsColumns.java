@@ -1,12 +1,15 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.run.RunLoss;
 import io.github.ringstate.study.run.RunPlan;
 import java.util.List;
+import java.util.Optional;
 
 /** The columns of a run for machines. */
 final class RunsColumns {
@@ -36,9 +39,9 @@ final class RunsColumns {
             new Column<>(
                 "boundary_margin_fpm",
                 row -> Cell.in(Unit.FOOT_PER_MINUTE, row.track().boundaryMargin())),
-            new Column<>("loss_p95_ft", row -> Cell.in(Unit.FOOT, row.altitudeLoss())),
+            new Column<>("loss_p95_ft", row -> loss(analysis.worst())),
             new Column<>("height_ft", row -> Cell.given(Unit.FOOT, plan.height())),
-            new Column<>("verdict", row -> Cell.text(row.judgement().verdict().label())),
+            new Column<>("verdict", row -> Cell.text(row.verdict().label())),
             new Column<>("reason", row -> Cell.text(reason(row)))),
         analysis.rows());
   }
@@ -52,31 +55,46 @@ final class RunsColumns {
             "maximum_airspeed_kt", row -> Cell.in(Unit.KNOT, row.track().maximumAirspeed())),
         new Column<>("power_kw", row -> Cell.in(Unit.KILOWATT, row.track().power())),
         new Column<>("take_off_margin_pct", row -> share(row.track().takeOffMargin())),
-        new Column<>("hover_margin_pct", row -> share(analysis.hoverMargin())),
+        new Column<>("hover_margin_pct", row -> share(row.judgement().hover().margin())),
         new Column<>(
-            "loss_covered", row -> row.loss().isEmpty() ? Cell.NOTHING : Cell.text(covered(row))),
+            "hover_continuous_margin_pct",
+            row -> share(row.judgement().hover().continuousMargin())),
+        new Column<>("own_loss_p95_ft", row -> loss(row.own())),
+        new Column<>("loss_covered", row -> covered()),
+        new Column<>("height_needed_ft", row -> finite(row.judgement().height().needed())),
         new Column<>(
             "minimum_airspeed_limit_kt",
             row -> Cell.in(Unit.KNOT, row.judgement().minimumAirspeed())),
         new Column<>(
-            "maximum_ground_speed_limit_kt",
-            row -> Cell.in(Unit.KNOT, row.judgement().maximumGroundSpeed())),
+            "ground_speed_instead_kt",
+            row -> Cell.in(Unit.KNOT, row.judgement().groundSpeedInstead())),
         new Column<>(
-            "airspeed_downwind_kt", row -> Cell.in(Unit.KNOT, analysis.airspeedDownwind())),
-        new Column<>("escape", row -> Cell.text(EscapeWords.way(row))),
+            "airspeed_downwind_kt", row -> Cell.in(Unit.KNOT, row.judgement().turn().airspeed())),
+        new Column<>(
+            "ground_speed_downwind_kt",
+            row -> Cell.in(Unit.KNOT, row.judgement().turn().groundSpeed())),
+        new Column<>("escape", row -> Cell.text(Headings.side(analysis.technique(), sense()))),
         new Column<>(
             "escape_deg",
             row ->
-                row.escape()
-                    .map(way -> Cell.number(EscapeWords.bearingDeg(row, way), 0))
-                    .orElse(Cell.NOTHING)),
-        new Column<>(
-            "escape_exposure_s",
-            row -> row.escape().map(way -> Cell.number(way.exposure())).orElse(Cell.NOTHING)),
+                Cell.number(Headings.escapeDeg(analysis.technique(), sense(), row.trackDeg()), 0)),
         new Column<>(
             "relative_wind_deg",
             row -> Cell.number(Unit.DEGREE.fromSi(row.track().triangle().relativeWind()), 0)),
-        new Column<>("tail_rotor_sectors", row -> Cell.text(EscapeWords.sectors(request, row))));
+        new Column<>(
+            "tail_rotor_sectors", row -> Cell.text(Headings.sectors(request.plan(), row))));
+  }
+
+  private RotationSense sense() {
+    return request.plan().craft().sense();
+  }
+
+  private static Cell loss(Optional<RunLoss> loss) {
+    return loss.map(found -> finite(found.most())).orElse(Cell.NOTHING);
+  }
+
+  private static Cell finite(double metres) {
+    return Double.isInfinite(metres) ? Cell.NOTHING : Cell.in(Unit.FOOT, metres);
   }
 
   private static Cell share(double margin) {
@@ -84,10 +102,14 @@ final class RunsColumns {
   }
 
   private String reason(RunRow row) {
-    return TrackFacts.of(request, analysis, row, UnitSystem.AVIATION).reason(row.judgement());
+    return TrackFacts.of(request, analysis, row, UnitSystem.AVIATION).reason(row);
   }
 
-  private String covered(RunRow row) {
-    return row.isOver(request.plan()) ? "not-covered" : "covered";
+  private Cell covered() {
+    if (analysis.worst().isEmpty()) {
+      return Cell.NOTHING;
+    }
+    boolean covered = request.plan().covers(analysis.worst().get().most());
+    return Cell.text(covered ? "covered" : "not-covered");
   }
 }

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.air.PowerLawWind;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
@@ -12,8 +11,6 @@ import io.github.ringstate.instructor.option.MarginOption;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.pilot.Technique;
-import io.github.ringstate.quantity.Quantity;
-import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.run.RunLimits;
 import io.github.ringstate.study.run.RunPlan;
 import java.io.OutputStream;
@@ -33,16 +30,18 @@ import picocli.CommandLine.Option;
     },
     footer = {
       "",
-      "Example: the trainer at 300 ft, wind from 200 deg, 12 kt, gusts 18",
-      "  ringstate runs --height-ft 300 --wind-from-deg 200 --wind-kt 12 --gust-kt 18",
-      "and the sheet to agree on before the flight",
-      "  ringstate runs --height-ft 300 --format pdf --output runs.pdf",
+      "Height and airspeed are judged by the points of the height-velocity diagram that the craft's"
+          + " file holds (height_velocity_kt_ft; 'ringstate craft NAME' shows where). Without them"
+          + " they are not judged.",
+      "",
+      "Example: the trainer at 600 ft, wind from 200 deg, 12 kt, gusts 18",
+      "  ringstate runs --height-ft 600 --wind-from-deg 200 --wind-kt 12 --gust-kt 18",
+      "and the sheet to agree on before the flight, in calm air",
+      "  ringstate runs --calm --ground-speed-kt 35 --format pdf --output runs.pdf",
       "",
       Caution.TEXT
     })
 public final class RunsCommand implements Runnable {
-
-  private static final Quantity WIND = new Quantity("wind", Unit.KNOT, 0, 60);
 
   private static final List<Technique> TO_BRIEF =
       List.of(Technique.FORWARD, Technique.LATERAL, Technique.AUTOROTATION);
@@ -56,34 +55,7 @@ public final class RunsCommand implements Runnable {
   @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
 
-  @Option(
-      names = "--wind-from-deg",
-      paramLabel = "DEG",
-      defaultValue = "240",
-      description =
-          "Where the wind comes from, clockwise from north. Unless given: ${DEFAULT-VALUE}.")
-  private String windFrom = "";
-
-  @Option(
-      names = "--wind-kt",
-      paramLabel = "KT",
-      defaultValue = "12",
-      description = "Mean wind 33 ft (10 m) above ground. Unless given: ${DEFAULT-VALUE}.")
-  private String wind = "";
-
-  @Option(
-      names = "--gust-kt",
-      paramLabel = "KT",
-      description = "Gusts there, not below the mean. Unless given: one and a half times the mean.")
-  private @Nullable String gust;
-
-  @Option(
-      names = "--wind-exponent",
-      paramLabel = "P",
-      description =
-          "Power of height with which the wind grows: 0.143 open land, 0.11 water, 0.28 wood or"
-              + " suburb. Unless given: one seventh.")
-  private @Nullable String exponent;
+  @Mixin private final WindOptions wind = new WindOptions();
 
   @Option(
       names = "--ground-speed-kt",
@@ -105,6 +77,15 @@ public final class RunsCommand implements Runnable {
       defaultValue = "100",
       description = "Rate of descent planned. Unless given: ${DEFAULT-VALUE}.")
   private String descent = "";
+
+  @Option(
+      names = "--lowest-height-ft",
+      paramLabel = "FT",
+      description =
+          "The operator's lowest height for runs; below it no run is flown. Unless given: 500, the"
+              + " least that 14 CFR 91.119(c) lets aircraft fly above the surface outside congested"
+              + " areas; its (d) lets helicopters go lower, which is for the operator to decide.")
+  private @Nullable String lowestHeight;
 
   @Mixin private final MarginOption heightMargin = new MarginOption();
 
@@ -185,19 +166,20 @@ public final class RunsCommand implements Runnable {
 
   private RunsRequest request() {
     Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
-    ReportedWind reported = reported();
+    ReportedWind reported = wind.reported();
     double flown = NumberText.si("--height-ft", height, RunPlan.HEIGHT);
-    double ratio = reported.ratio(flown);
     RunPlan plan =
         new RunPlan(
             conditions.craft(),
+            craft.heightVelocity(),
             conditions.air(),
-            reported.from(),
-            reported.mean() * ratio,
-            reported.gust() * ratio,
+            wind.at(flown),
             NumberText.si("--ground-speed-kt", groundSpeed, RunPlan.GROUND_SPEED),
             NumberText.si("--descent-fpm", descent, RunPlan.DESCENT),
             flown,
+            lowestHeight == null
+                ? RunPlan.LOWEST_HEIGHT
+                : NumberText.si("--lowest-height-ft", lowestHeight, RunPlan.LOWEST_HEIGHTS),
             heightMargin.margin());
     return new RunsRequest(
         conditions,
@@ -208,24 +190,9 @@ public final class RunsCommand implements Runnable {
         NumberText.si("--minimum-airspeed-kt", minimumAirspeed, RunLimits.MINIMUM_AIRSPEED),
         (int) NumberText.whole("--pilots", pilots, 20, 100_000),
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
-        craft.heightVelocity(),
         new CrewMinimum(
             NumberText.si("--command-hours", commandHours, CrewMinimum.COMMAND),
             NumberText.si("--type-hours", typeHours, CrewMinimum.TYPE)));
-  }
-
-  private ReportedWind reported() {
-    // as typed, so that a gust of the same number is not below it
-    double typed = NumberText.one("--wind-kt", wind, WIND);
-    Quantity gusts = new Quantity("gust", WIND.unit(), typed, 90);
-    double mean = WIND.unit().toSi(typed);
-    return new ReportedWind(
-        NumberText.si("--wind-from-deg", windFrom, RunPlan.WIND_FROM),
-        mean,
-        gust == null ? 1.5 * mean : NumberText.si("--gust-kt", gust, gusts),
-        exponent == null
-            ? PowerLawWind.EXPONENT_OPEN_LAND
-            : NumberText.si("--wind-exponent", exponent, PowerLawWind.EXPONENT.quantity()));
   }
 
   private List<Technique> techniques() {

@@ -6,8 +6,12 @@ import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.run.Finding;
+import io.github.ringstate.study.run.RunJudgement;
+import io.github.ringstate.study.run.RunLimits;
 import io.github.ringstate.study.run.RunPlan;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A run as its messages speak of it: numbers with their units, and conditions. */
@@ -16,21 +20,34 @@ record RunsFacts(
     String loading,
     String densityAltitude,
     String hoverMargin,
+    String continuousHoverMargin,
     boolean shortOfPower,
     String groundSpeed,
     String height,
     String descent,
     String margin,
+    String lowest,
     boolean windy,
     String reported,
+    boolean gustAssumed,
     String tenMetres,
     String wind,
     String gust,
     String exponent,
+    String allowance,
     String downwind,
+    String downwindGround,
+    boolean lowInATurn,
+    boolean met,
+    String loss,
+    String needed,
+    boolean covered,
     String best,
     String worst,
     String minimum,
+    boolean byRing,
+    boolean byCurve,
+    boolean byPower,
     String sinkToRefuse,
     String technique,
     String techniqueWords,
@@ -41,7 +58,8 @@ record RunsFacts(
     String sectorAirspeed,
     String sectors,
     String rotation,
-    String heightVelocity) {
+    String curvePoints,
+    String curveAirspeed) {
 
   /**
    * The rate of descent from which handbooks warn of the ring state (FAA-H-8083-21B, 2019, quoted).
@@ -53,27 +71,47 @@ record RunsFacts(
   static RunsFacts of(RunsRequest request, RunAnalysis analysis, UnitSystem units) {
     Conditions conditions = request.conditions();
     RunPlan plan = request.plan();
+    RunJudgement judgement = analysis.anywhere();
     Directions directions = new Directions(analysis);
+    Optional<RunLimits.Bound> bound = analysis.limits().map(RunLimits::bound);
+    double needed = judgement.height().needed();
     return new RunsFacts(
         conditions.craft().name() + ": " + conditions.craft().description(),
         conditions.loadAndAir(units),
         units.lengthInWords(conditions.air().densityAltitude()),
-        RunRow.wholePercent(analysis.hoverMargin(), ""),
+        RunRow.wholePercent(judgement.hover().margin(), ""),
+        RunRow.wholePercent(judgement.hover().continuousMargin(), ""),
         conditions.hover().isShort(),
         units.typed(Unit.KNOT, plan.groundSpeed()),
         units.typed(Unit.FOOT, plan.height()),
         units.typed(Unit.FOOT_PER_MINUTE, plan.descent()),
         units.typed(Unit.FOOT, plan.margin()),
-        plan.gust() > 0,
+        units.typed(Unit.FOOT, plan.lowestHeight()),
+        !plan.wind().isCalm(),
         request.reported().inWords(units),
+        request.reported().gustAssumed(),
         units.lengthInWords(REPORTED_AT),
-        units.speedInWords(plan.windSpeed()),
-        units.speedInWords(plan.gust()),
+        units.speedInWords(plan.wind().speed()),
+        units.speedInWords(plan.wind().gust()),
         Decimals.brief(request.reported().exponent()),
-        units.speedInWords(analysis.airspeedDownwind()),
+        units.typed(Unit.KNOT, plan.wind().allowance()),
+        units.speedInWords(judgement.turn().airspeed()),
+        judgement.turn().finding() != Finding.HOLDS && judgement.turn().groundSpeed().isPresent()
+            ? units.speedInWords(judgement.turn().groundSpeed().getAsDouble())
+            : "",
+        judgement.turn().finding() != Finding.HOLDS,
+        analysis.worst().isPresent(),
+        analysis.worst().isEmpty() || analysis.isOpen()
+            ? ""
+            : units.lossInWords(analysis.worst().get().most()),
+        Double.isInfinite(needed) ? "" : units.needed(needed) + " " + units.length().symbol(),
+        analysis.worst().filter(loss -> plan.covers(loss.most())).isPresent(),
         directions.best(),
         directions.worst(),
         analysis.limits().map(limits -> units.speedInWords(limits.minimum())).orElse(""),
+        bound.filter(by -> by == RunLimits.Bound.RING_STATE).isPresent(),
+        bound.filter(by -> by == RunLimits.Bound.HEIGHT_VELOCITY).isPresent(),
+        bound.filter(by -> by == RunLimits.Bound.POWER).isPresent(),
         units.verticalSpeedInWords(Math.max(plan.descent(), SINK_TO_REFUSE)),
         analysis.technique().name(),
         analysis.technique().description(plan.craft().sense()),
@@ -86,13 +124,15 @@ record RunsFacts(
             .map(sector -> sector.label() + " " + sector.range(plan.craft().sense()))
             .collect(Collectors.joining(", ")),
         plan.craft().sense().label(),
-        RunsMessages.SAY.heightVelocity(
-            request.curve().stream()
-                .map(
-                    point ->
-                        units.typed(Unit.KNOT, point.airspeed())
-                            + " at "
-                            + units.typed(Unit.FOOT, point.height()))
-                .collect(Collectors.joining(", "))));
+        plan.curve().points().stream()
+            .map(
+                point ->
+                    units.typed(Unit.KNOT, point.airspeed())
+                        + " at "
+                        + units.typed(Unit.FOOT, point.height()))
+            .collect(Collectors.joining(", ")),
+        plan.minimumByCurve().isPresent()
+            ? units.speedInWords(plan.minimumByCurve().getAsDouble())
+            : "");
   }
 }

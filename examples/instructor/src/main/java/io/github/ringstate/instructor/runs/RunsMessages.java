@@ -26,13 +26,25 @@ interface RunsMessages {
 
   String asPlanned(TrackFacts facts);
 
+  String airspeedKept(TrackFacts facts);
+
   String fasterOverGround(TrackFacts facts);
 
   String slowerOverGround(TrackFacts facts);
 
-  String airspeedKept(TrackFacts facts);
+  String noAirspeed();
 
-  String doNotFly(TrackFacts facts);
+  String tooSlow(TrackFacts facts);
+
+  String tooFast(TrackFacts facts);
+
+  String belowLowest(TrackFacts facts);
+
+  String notCovered(TrackFacts facts);
+
+  String noRoom(TrackFacts facts);
+
+  String noPowerToHover();
 
   String worstOf(String track, String sentence);
 
@@ -44,7 +56,7 @@ interface RunsMessages {
 
   String tailRotor(RunsFacts facts);
 
-  String heightVelocity(String points);
+  String heightVelocity(RunsFacts facts);
 
   String polar(RunsFacts facts);
 
@@ -52,7 +64,7 @@ interface RunsMessages {
 
   List<Term> limits(RunsFacts facts, boolean noTrackFlown);
 
-  String atMinimumAirspeed(String speed);
+  String withLimit(String verdict, String speed);
 
-  String atMostGroundSpeed(String speed);
+  String atGroundSpeed(String verdict, String speed);
 }

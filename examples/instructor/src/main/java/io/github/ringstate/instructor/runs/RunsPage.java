@@ -5,7 +5,6 @@ import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.sheets.message.Words;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
-import io.github.ringstate.study.run.RunJudgement;
 import io.github.ringstate.study.run.RunVerdict;
 import java.util.HashMap;
 import java.util.Map;
@@ -26,15 +25,7 @@ final class RunsPage {
   }
 
   /** One line of the table. */
-  record Line(
-      TrackNumbers numbers,
-      String loss,
-      boolean lossIsOver,
-      String escape,
-      String sectors,
-      String verdict,
-      boolean isNo,
-      boolean isLimit) {}
+  record Line(TrackNumbers numbers, boolean isNo, boolean isLimit) {}
 
   static Page of(RunsReport report, PageSettings settings) {
     return new RunsPage(report, settings.units()).page();
@@ -46,20 +37,19 @@ final class RunsPage {
     Map<String, Object> model = new HashMap<>();
     model.put("situation", RunsMessages.SAY.sheetSituation(facts));
     model.put("wind", RunsMessages.SAY.sheetWind(facts));
-    model.put("lines", analysis.rows().stream().map(this::line).toList());
+    model.put("lines", TrackPair.of(analysis.rows()).stream().map(this::line).toList());
     model.put("why", Why.of(request, analysis, units));
     model.put("speedUnit", units.speed().symbol());
     model.put("sinkUnit", units.verticalSpeed().symbol());
-    model.put("lengthUnit", units.length().symbol());
     model.put("checks", RunsMessages.SAY.checks(facts, CrewFacts.of(request, analysis, units)));
     model.put(
         "limits",
         RunsMessages.SAY.limits(
             facts,
             analysis.rows().stream()
-                .allMatch(row -> row.judgement().verdict() == RunVerdict.DO_NOT_FLY)));
-    model.put("tailRotor", Words.capital(RunsMessages.SAY.tailRotor(facts)));
-    model.put("heightVelocity", Words.capital(facts.heightVelocity()));
+                .noneMatch(row -> row.verdict().compareTo(RunVerdict.FLY_WITH_A_LIMIT) <= 0)));
+    model.put("tailRotor", RunsMessages.SAY.tailRotor(facts));
+    model.put("heightVelocity", Words.capital(RunsMessages.SAY.heightVelocity(facts)));
     model.put("terms", RunsMessages.SAY.sheetDefinitions(facts));
     model.put("pilots", request.pilots());
     model.put("seed", request.seed());
@@ -73,38 +63,11 @@ final class RunsPage {
         Map.of("polar", polar.plot(), "legend", polar.legend()));
   }
 
-  private Line line(RunRow row) {
-    RunVerdict verdict = row.judgement().verdict();
+  private Line line(TrackPair pair) {
+    RunVerdict verdict = pair.first().verdict();
     return new Line(
-        TrackNumbers.of(row, units, DASH),
-        loss(row),
-        row.isOver(request.plan()),
-        EscapeWords.brief(row),
-        EscapeWords.mark(request, row),
-        verdict(row.judgement()),
-        verdict == RunVerdict.DO_NOT_FLY,
+        TrackNumbers.of(request, analysis, pair, units, DASH),
+        verdict.compareTo(RunVerdict.NOT_AS_PLANNED) >= 0,
         verdict == RunVerdict.FLY_WITH_A_LIMIT);
-  }
-
-  private String loss(RunRow row) {
-    if (row.loss().isEmpty()) {
-      return DASH;
-    }
-    if (row.isNotArrested()) {
-      return "open";
-    }
-    return (row.isOver(request.plan()) ? "> " : "") + units.loss(row.altitudeLoss().getAsDouble());
-  }
-
-  /** The verdict with its limit, short enough for a table. */
-  private String verdict(RunJudgement judgement) {
-    if (judgement.minimumAirspeed().isPresent()) {
-      return RunsMessages.SAY.atMinimumAirspeed(
-          units.speed(judgement.minimumAirspeed().getAsDouble()));
-    }
-    return judgement.maximumGroundSpeed().isPresent()
-        ? RunsMessages.SAY.atMostGroundSpeed(
-            units.speed(judgement.maximumGroundSpeed().getAsDouble()))
-        : judgement.verdict().label();
   }
 }

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.runs;
 
-import io.github.ringstate.files.craft.HeightVelocityPoint;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.run.RunPlan;
@@ -17,7 +16,6 @@ import java.util.List;
  * @param minimumAirspeed airspeed to be kept in any case, m/s
  * @param pilots how many simulated pilots fly each track
  * @param seed the seed
- * @param curve the flight manual's height-velocity curve, if the craft file holds it
  * @param crew what the operator asks of the crew
  */
 record RunsRequest(
@@ -29,11 +27,9 @@ record RunsRequest(
     double minimumAirspeed,
     int pilots,
     long seed,
-    List<HeightVelocityPoint> curve,
     CrewMinimum crew) {
 
   RunsRequest {
     techniques = List.copyOf(techniques);
-    curve = List.copyOf(curve);
   }
 }

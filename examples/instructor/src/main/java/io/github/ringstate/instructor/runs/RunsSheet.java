@@ -55,36 +55,21 @@ final class RunsSheet {
     List<GridColumn> columns =
         List.of(
             GridColumn.right("track", "deg"),
-            GridColumn.right("tail", units.speed().symbol()),
-            GridColumn.right("cross", units.speed().symbol()),
-            GridColumn.right("air", units.speed().symbol()),
-            GridColumn.right("gusts", units.speed().symbol()),
+            GridColumn.right("tail", "wind", units.speed().symbol()),
+            GridColumn.right("cross", "wind", units.speed().symbol()),
+            GridColumn.right("air-", "speed", units.speed().symbol()),
+            GridColumn.right("min.", "air", units.speed().symbol()),
             GridColumn.right("power", "margin", "% cont."),
             GridColumn.right("power", "margin", "% t/o"),
-            GridColumn.right("to ring", units.verticalSpeed().symbol()),
-            GridColumn.right("loss", units.length().symbol()),
-            GridColumn.left("escape", "deg"),
+            GridColumn.right("ring", "margin", units.verticalSpeed().symbol()),
+            GridColumn.right("escape", "deg"),
             GridColumn.left("tail", "rotor"),
             GridColumn.left("verdict"));
-    return new Sheet.Grid(columns, analysis.rows().stream().map(this::line).toList());
-  }
-
-  private List<String> line(RunRow row) {
-    List<String> texts = new ArrayList<>(TrackNumbers.of(row, units, DASH).inOrder());
-    texts.add(loss(row));
-    texts.add(EscapeWords.brief(row));
-    texts.add(EscapeWords.mark(request, row));
-    texts.add(row.judgement().verdict().label());
-    return texts;
-  }
-
-  private String loss(RunRow row) {
-    if (row.isNotArrested()) {
-      return "OPEN";
-    }
-    return row.altitudeLoss().isPresent()
-        ? (row.isOver(request.plan()) ? ">" : "") + units.loss(row.altitudeLoss().getAsDouble())
-        : DASH;
+    return new Sheet.Grid(
+        columns,
+        TrackPair.of(analysis.rows()).stream()
+            .map(pair -> TrackNumbers.of(request, analysis, pair, units, DASH).inOrder())
+            .toList());
   }
 
   private List<Term> reasons() {

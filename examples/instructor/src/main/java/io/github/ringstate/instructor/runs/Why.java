@@ -3,9 +3,6 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.sheets.message.Words;
 import io.github.ringstate.study.run.AirspeedCheck;
-import io.github.ringstate.study.run.Finding;
-import io.github.ringstate.study.run.HeightCheck;
-import io.github.ringstate.study.run.RunJudgement;
 import io.github.ringstate.study.run.RunVerdict;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,34 +17,16 @@ import java.util.List;
  */
 record Why(String verdict, String tracks, String sentence) {
 
-  /** What tracks have in common that share a reason: the checks that speak against them alike. */
-  private record Key(
-      RunVerdict verdict, AirspeedCheck.Reason airspeed, HeightCheck.Reason height, Finding hover) {
+  /**
+   * What tracks have in common that share a reason: all but the airspeed is alike on all tracks.
+   */
+  private record Key(RunVerdict verdict, AirspeedCheck.Reason airspeed) {
 
     static final Comparator<Key> MILDEST_FIRST =
-        Comparator.comparing(Key::verdict)
-            .thenComparing(Key::airspeed)
-            .thenComparing(Key::height)
-            .thenComparing(Key::hover);
+        Comparator.comparing(Key::verdict).thenComparing(Key::airspeed);
 
     static Key of(RunRow row) {
-      RunJudgement judgement = row.judgement();
-      HeightCheck.Reason height = judgement.height().reason();
-      boolean speaks =
-          switch (judgement.verdict()) {
-            case FLY -> true;
-            case FLY_WITH_A_LIMIT ->
-                judgement.airspeed().finding() == Finding.HOLDS
-                    && judgement.hover().finding() == Finding.HOLDS;
-            case DO_NOT_FLY ->
-                height == HeightCheck.Reason.NOT_COVERED
-                    && judgement.airspeed().reason() != AirspeedCheck.Reason.NO_AIRSPEED;
-          };
-      return new Key(
-          judgement.verdict(),
-          judgement.airspeed().reason(),
-          speaks ? height : HeightCheck.Reason.NO_RING_STATE,
-          judgement.hover().finding());
+      return new Key(row.verdict(), row.judgement().airspeed().reason());
     }
   }
 
@@ -66,15 +45,15 @@ record Why(String verdict, String tracks, String sentence) {
                       .filter(row -> Key.of(row).equals(key))
                       .min(Comparator.comparingDouble(row -> row.track().minimumAirspeed()))
                       .orElseThrow();
+              String reason = TrackFacts.of(request, analysis, worst, units).reason(worst);
               why.add(
                   new Why(
                       key.verdict().label(),
                       directions.arcs(row -> Key.of(row).equals(key)),
-                      RunsMessages.SAY.worstOf(
-                          EscapeWords.threeDigits(worst.trackDeg()),
-                          Words.small(
-                              TrackFacts.of(request, analysis, worst, units)
-                                  .reason(worst.judgement())))));
+                      directions.areAlike()
+                          ? reason
+                          : RunsMessages.SAY.worstOf(
+                              Headings.threeDigits(worst.trackDeg()), Words.small(reason))));
             });
     return why;
   }

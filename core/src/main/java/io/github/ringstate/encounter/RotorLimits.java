@@ -1,0 +1,50 @@
+package io.github.ringstate.encounter;
+
+import io.github.ringstate.craft.CraftLimits;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.integrate.Event;
+import io.github.ringstate.integrate.Event.Crossing;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The limits of the rotor's speed. An arrest outside them is none.
+ *
+ * @param low the power-on minimum, over the nominal speed
+ * @param high the power-off maximum, over the nominal speed
+ */
+record RotorLimits(double low, double high) {
+
+  static RotorLimits of(Helicopter craft) {
+    return new RotorLimits(
+        craft.si(CraftLimits.LOW_ROTOR_SPEED), craft.si(CraftLimits.HIGH_ROTOR_SPEED));
+  }
+
+  /** Events that note when one of them is left, or that stop the flight there. */
+  List<Event<EventKind, Motion>> events(boolean stop) {
+    return List.of(
+        event(stop, EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - low),
+        event(stop, EventKind.HIGH_ROTOR_SPEED, Crossing.RISING, seen -> seen.rotorSpeed() - high));
+  }
+
+  private static Event<EventKind, Motion> event(
+      boolean stop, EventKind kind, Crossing crossing, ToDoubleFunction<Motion> value) {
+    return stop ? Event.stop(kind, crossing, value) : Event.note(kind, crossing, value);
+  }
+
+  /** Which of them a motion is outside; null if none. */
+  @Nullable EventKind left(Motion motion) {
+    double speed = motion.rotorSpeed();
+    if (speed < low) {
+      return EventKind.LOW_ROTOR_SPEED;
+    }
+    return speed > high ? EventKind.HIGH_ROTOR_SPEED : null;
+  }
+
+  /** Whether a flight ended because one of them was left. */
+  static boolean ended(@Nullable EventKind stop) {
+    return stop == EventKind.LOW_ROTOR_SPEED || stop == EventKind.HIGH_ROTOR_SPEED;
+  }
+}
