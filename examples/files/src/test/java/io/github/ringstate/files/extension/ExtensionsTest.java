@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.files.craft.CraftWriter;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.files.toml.Texts;
@@ -226,13 +228,7 @@ class ExtensionsTest {
   @Test
   void aSweepReadsCraftFromFilesBesideIt() throws IOException {
     Path own = folder.resolve("own.toml");
-    Files.writeString(
-        own,
-        String.join(
-            "\n",
-            io.github.ringstate.files.craft.CraftWriter.lines(
-                new io.github.ringstate.files.craft.CraftFile(
-                    io.github.ringstate.craft.DemoCraft.TWIN, List.of(), List.of()))));
+    Files.writeString(own, String.join("\n", CraftWriter.lines(DemoCraft.TWIN)));
     Path spec =
         Files.writeString(folder.resolve("s.toml"), "[craft]\nname = [\"twin\", \"own.toml\"]\n");
     SweepFile file = SweepFile.read(spec.toString());
