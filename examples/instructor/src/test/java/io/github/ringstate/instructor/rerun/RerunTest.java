@@ -61,7 +61,7 @@ class RerunTest {
     "fly --format json, json, disturbance.gust_wind_kt",
     "boundary --step-kt 10 --format svg, svg, model.ring-state.ring_exit_total_inflow",
     "boundary --step-kt 10 --format png, png, air.density_kg_per_m3",
-    "runs --pilots 20 --format json, json, craft.trainer.mass_kg",
+    "runs --calm --pilots 20 --format json, json, craft.trainer.mass_kg",
     "craft heavy, toml, ''",
     "sweep DIR/s.toml, csv, entry.tailwind-approach.wind_kt",
     "sweep DIR/s.toml --threads 1, parquet, craft.trainer.mass_kg",
