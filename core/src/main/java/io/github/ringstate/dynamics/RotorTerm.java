@@ -134,13 +134,14 @@ final class RotorTerm implements Term {
     double z = loads.axial / scale;
     double wider = 1 + SCALE_DIFFERENCE;
     double remembered = wider * z - memory.excess(wider * z, at.state[State.RING]);
-    double perScale =
+    double steadyPerScale =
         loads.steadyOverScale
             - (induced(wider * x, wider * z, remembered) - loads.steadyOverScale)
                 / SCALE_DIFFERENCE;
     double thrustPerInflow =
         rotor.thrustPerInflow(density, at.state[State.ROTOR_SPEED] * rotor.radius());
-    double steadyPerInduced = perScale * thrustPerInflow * inverseTwiceDensityArea / (2 * scale);
+    double steadyPerInduced =
+        steadyPerScale * thrustPerInflow * inverseTwiceDensityArea / (2 * scale);
     double rate = lag.rate(loads.edgewise, loads.axial + induced, induced, hoverInduced);
     return Math.max(0, rate * (1 - steadyPerInduced));
   }

@@ -42,7 +42,9 @@ public record EntryKind(
               + " towards {arrival ground speed}, the collective left alone or raised to"
               + " {arrival power} of hover power",
           "People arrive like this, with little power. Settling from a hover flatters power: the craft"
-              + " holds nearly hover power and has only begun to sink.",
+              + " holds nearly hover power and has only begun to sink. More wind behind meets the ring state"
+              + " sooner, before the sink has built up, so that less is lost from onset: it is no milder"
+              + " for that, for the pilot has less time and sees less of it.",
           TailwindApproach.WIND,
           FROM_BEHIND,
           TailwindApproach.PARAMETERS,
@@ -87,8 +89,53 @@ public record EntryKind(
           Downwind.PARAMETERS,
           Downwind::new);
 
+  /** From a quick stop with the wind behind. */
+  public static final EntryKind QUICK_STOP =
+      new EntryKind(
+          "quick-stop",
+          "quick stop",
+          "a quick stop from {stop ground speed} over the ground in level flight, the nose up to"
+              + " {nose up}, the collective left alone or raised to {stop power} of hover power",
+          "The flare carries the craft until the speed is gone; then it holds little power, tail low"
+              + " and with the wind behind. More wind behind loses less from onset or misses the ring"
+              + " state, for the craft then flies backwards through the air: it is no milder for that,"
+              + " and what the tail does there is not modelled.",
+          QuickStop.WIND,
+          FROM_BEHIND,
+          QuickStop.PARAMETERS,
+          QuickStop::new);
+
+  /** From a hover out of ground effect with too little power. */
+  public static final EntryKind SHORT_HOVER =
+      new EntryKind(
+          "short-hover",
+          "hover short of power",
+          "level flight at {arriving ground speed} over the ground, slowed to a hover out of ground"
+              + " effect with the collective raised to {power in the hover} of hover power",
+          "The craft holds nearly hover power and has only begun to sink, which flatters power: set the"
+              + " mass and air in which there is no more of it.",
+          ShortHover.WIND,
+          FROM_AHEAD,
+          ShortHover.PARAMETERS,
+          ShortHover::new);
+
+  /** From a hover for a photograph that drifts with the wind. */
+  public static final EntryKind PHOTO_DRIFT =
+      new EntryKind(
+          "photo-drift",
+          "photo drift",
+          "a hover over one point into the wind, let drift with it to {drift airspeed} airspeed with"
+              + " the collective left alone",
+          "The wind carried part of the weight and the drift takes that away; more wind means less"
+              + " power held at the start.",
+          PhotoDrift.WIND,
+          FROM_AHEAD,
+          PhotoDrift.PARAMETERS,
+          PhotoDrift::new);
+
   /** All of them. */
-  public static final List<EntryKind> ALL = List.of(TAILWIND_APPROACH, SETTLING, STEEP, DOWNWIND);
+  public static final List<EntryKind> ALL =
+      List.of(TAILWIND_APPROACH, SETTLING, STEEP, DOWNWIND, QUICK_STOP, SHORT_HOVER, PHOTO_DRIFT);
 
   /** The entry of an encounter, a table or a sweep unless another is asked for. */
   public static final EntryKind STANDARD = TAILWIND_APPROACH;

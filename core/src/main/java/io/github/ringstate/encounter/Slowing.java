@@ -25,6 +25,9 @@ record Slowing(
     ApproachHands hands,
     ToDoubleFunction<Cockpit> excess) {
 
+  /** Ground speed over which the collective is moved at the least, m/s. */
+  private static final double LEAST_SLOWING = 1;
+
   /** The steady flight. */
   Trim trim(EquationsOfMotion motion) {
     double[] wind = motion.windAtStart();
@@ -52,6 +55,40 @@ record Slowing(
   double[] state(EquationsOfMotion motion, Trim trim) {
     double[] wind = motion.windAtStart();
     return trim.state(motion, airspeed, 0 - wind[1], -descent - wind[2]);
+  }
+
+  /**
+   * The start, with the collective brought evenly towards that of the hover while the ground speed
+   * falls: a power between those of the steady flight and of the hover stands for the collective
+   * that lies in the same ratio between theirs (assumed); one that is not above that of the steady
+   * flight leaves the collective where it was.
+   *
+   * @param motion the equations of motion
+   * @param from ground speed of the steady flight, m/s
+   * @param to ground speed at which the craft is to arrive, m/s
+   * @param power power that the collective at arrival stands for, over that of the hover
+   */
+  Start raising(EquationsOfMotion motion, double from, double to, double power) {
+    Trim steady = trim(motion);
+    Trim hover = Trim.find(motion, 0, 0);
+    double held = power(motion, state(motion, steady));
+    double hovering = power(motion, hover.state(motion, 0, 0));
+    double share = (power * hovering - held) / (hovering - held);
+    double raised = within(share) * (hover.collective() - steady.collective());
+    double inverseSlowing = 1 / Math.max(from - to, LEAST_SLOWING);
+    return start(
+        motion,
+        steady,
+        seen -> steady.collective() + within((from - seen.groundSpeed()) * inverseSlowing) * raised);
+  }
+
+  /** Cut off at nothing and at all; nothing where it is not a number. */
+  private static double within(double share) {
+    return share > 0 ? Math.min(share, 1) : 0;
+  }
+
+  private static double power(EquationsOfMotion motion, double[] state) {
+    return motion.at(0, state).loads().shaftPower();
   }
 
   private void nose(double datum, double tooFast, Controls controls) {

@@ -3,7 +3,6 @@ package io.github.ringstate.encounter;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.dynamics.EquationsOfMotion;
-import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -85,9 +84,6 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
           Drift.GAIN,
           Drift.MAXIMUM);
 
-  /** Ground speed over which the collective is moved at the least, m/s. */
-  private static final double LEAST_SLOWING = 1;
-
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public TailwindApproach {
     numbers = numbers.only(PARAMETERS);
@@ -117,36 +113,12 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
   public Start start(EquationsOfMotion motion) {
     double approach = numbers.si(GROUND_SPEED);
     double arrival = numbers.si(ARRIVAL_GROUND_SPEED);
-    double airspeed = approach - motion.windAtStart()[0];
-    Slowing slowing =
-        new Slowing(
-            airspeed,
+    return new Slowing(
+            approach - motion.windAtStart()[0],
             intendedDescent(),
             numbers.si(NOSE_UP),
             ApproachHands.of(numbers),
-            seen -> seen.groundSpeed() - arrival);
-    Trim descent = slowing.trim(motion);
-    Trim hover = Trim.find(motion, 0, 0);
-    double descending = power(motion, slowing.state(motion, descent));
-    double hovering = power(motion, hover.state(motion, 0, 0));
-    double share = (numbers.si(POWER) * hovering - descending) / (hovering - descending);
-    double raised = within(share) * (hover.collective() - descent.collective());
-    double perSlowing = 1 / Math.max(approach - arrival, LEAST_SLOWING);
-    return slowing.start(
-        motion,
-        descent,
-        seen -> {
-          double slowed = within((approach - seen.groundSpeed()) * perSlowing);
-          return descent.collective() + slowed * raised;
-        });
-  }
-
-  /** Cut off at nothing and at all; nothing where it is not a number. */
-  private static double within(double share) {
-    return share > 0 ? Math.min(share, 1) : 0;
-  }
-
-  private static double power(EquationsOfMotion motion, double[] state) {
-    return motion.at(0, state).loads().shaftPower();
+            seen -> seen.groundSpeed() - arrival)
+        .raising(motion, approach, arrival, numbers.si(POWER));
   }
 }

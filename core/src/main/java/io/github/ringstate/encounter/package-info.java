@@ -44,6 +44,12 @@
  *     <td>a steep approach slowed too much</td></tr>
  * <tr><td>{@link io.github.ringstate.encounter.Downwind downwind}</td>
  *     <td>a run at constant ground speed while the wind comes round behind</td></tr>
+ * <tr><td>{@link io.github.ringstate.encounter.QuickStop quick-stop}</td>
+ *     <td>a quick stop with the wind behind</td></tr>
+ * <tr><td>{@link io.github.ringstate.encounter.ShortHover short-hover}</td>
+ *     <td>a hover out of ground effect with too little power</td></tr>
+ * <tr><td>{@link io.github.ringstate.encounter.PhotoDrift photo-drift}</td>
+ *     <td>a hover for a photograph, let drift with the wind</td></tr>
  * </table>
  *
  * <p>All of it in formulas: <a

@@ -166,9 +166,9 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
   private final double exit;
   private final double join;
   private final double fade;
-  private final double perOnset;
-  private final double perFoot;
-  private final double perFade;
+  private final double inverseOnset;
+  private final double inverseFootWidth;
+  private final double inverseFade;
   private final VortexRing ring;
 
   /**
@@ -186,9 +186,9 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
     exit = parameters.get(EXIT_AXIAL);
     join = parameters.get(SmoothMomentum.LOWER_JOIN);
     fade = parameters.get(FADE_EDGEWISE);
-    perOnset = 1 / onset;
-    perFoot = 1 / (exit - join);
-    perFade = 1 / fade;
+    inverseOnset = 1 / onset;
+    inverseFootWidth = 1 / (exit - join);
+    inverseFade = 1 / fade;
     double onsetTotal = parameters.get(ONSET_TOTAL);
     double exitTotal = parameters.get(EXIT_TOTAL);
     requireApart(ONSET_AXIAL, onset, EXIT_AXIAL, exit);
@@ -273,9 +273,9 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
     }
     double share = 1;
     if (axial > onset) {
-      share = smoothStep(axial * perOnset);
+      share = smoothStep(axial * inverseOnset);
     } else if (axial < exit) {
-      share = smoothStep((axial - join) * perFoot);
+      share = smoothStep((axial - join) * inverseFootWidth);
     }
     return faded(edgewise) * share;
   }
@@ -331,7 +331,7 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
   }
 
   private double faded(double x) {
-    double q = x * perFade;
+    double q = x * inverseFade;
     double qq = q * q;
     double rest = 1 - qq * qq;
     return rest * rest;

@@ -9,6 +9,22 @@
  * in the disc plane and an axial speed z along the shaft, positive in climb. The total flow through
  * the disc is w = z + v.
  *
+ * <pre>
+ *      axial, climb: z &gt; 0        axial, descent: z &lt; 0        edgewise: x &gt; 0
+ *
+ *      |   |   |   air met        |   |   |   v              air met   |   |   |   v
+ *      v   v   v                  v   v   v                  -------&gt;  v   v   v
+ *    ================= disc     ================= disc     ================= disc
+ *      |   |   |   v added        ^   ^   ^                  -------&gt;
+ *      v   v   v                  |   |   |   air met        -------&gt;
+ *
+ *    z and v both go down       z goes up against v        x lies in the disc; its sign
+ *    through the disc           through the disc           plays no part, x &gt;= 0
+ *
+ *    v and w = z + v are positive down through the disc. z is the speed of the disc
+ *    through the air along the shaft, positive upward, so air met in a climb comes down.
+ * </pre>
+ *
  * <p>In climb, in level flight and in fast descent that function is momentum theory, {@code v
  * sqrt(x^2 + (z + v)^2) = 1}. In slow steep descent momentum theory assumes a slipstream that is
  * not there: the wake gathers at the disc. That is the vortex ring state. Measured mean induced

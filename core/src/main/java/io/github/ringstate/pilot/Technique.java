@@ -75,7 +75,8 @@ public record Technique(
       new Technique(
           "lateral",
           "lateral",
-          "climb power, bank to the side the tail rotor pushes to ({side}), level once out",
+          "climb power, power pedal to hold the heading, bank to the side the tail rotor pushes to"
+              + " ({side}), level once out",
           Purpose.WAY_OUT,
           "The rotor leaves its wake to the side.",
           Lateral.PARAMETERS,

@@ -14,7 +14,8 @@
  * <tr><td>{@link io.github.ringstate.pilot.Forward forward}</td>
  *     <td>nose down, collective reduced, power back with airspeed</td></tr>
  * <tr><td>{@link io.github.ringstate.pilot.Lateral lateral}</td>
- *     <td>climb power, bank to the side the tail rotor pushes to, level once out</td></tr>
+ *     <td>climb power, power pedal to hold the heading, bank to the side the tail rotor pushes to,
+ *     level once out</td></tr>
  * <tr><td>{@link io.github.ringstate.pilot.Autorotation autorotation}</td>
  *     <td>collective down, nose down, flare into powered flight</td></tr>
  * <tr><td>{@link io.github.ringstate.pilot.CollectiveOnly collective}</td>

@@ -53,18 +53,18 @@ public final class BladeDrag {
   /** What a squared advance ratio adds to profile power (Bennett, from memory). */
   private static final double PROFILE_EDGEWISE = 4.65;
 
-  private final double perProfilePower;
+  private final double profileDragArea;
   private final double profileSlope;
   private final double profileCurvature;
 
   BladeDrag(ParameterSet numbers, double area) {
     double solidity = numbers.si(Rotor.SOLIDITY);
-    perProfilePower = solidity * numbers.si(PROFILE_DRAG) / 8 * area;
+    profileDragArea = solidity * numbers.si(PROFILE_DRAG) / 8 * area;
     // with the angle of attack 4 (CT/s) / (a r) of ideal twist, integrated over cd r^3
-    double perLoading = 1 / (numbers.si(Rotor.LIFT_SLOPE) / 2);
-    profileSlope = solidity * area * numbers.si(PROFILE_DRAG_SLOPE) * perLoading / 3;
+    double inverseHalfSlope = 1 / (numbers.si(Rotor.LIFT_SLOPE) / 2);
+    profileSlope = solidity * area * numbers.si(PROFILE_DRAG_SLOPE) * inverseHalfSlope / 3;
     profileCurvature =
-        solidity * area * numbers.si(PROFILE_DRAG_CURVATURE) * perLoading * perLoading;
+        solidity * area * numbers.si(PROFILE_DRAG_CURVATURE) * inverseHalfSlope * inverseHalfSlope;
   }
 
   /**
@@ -89,7 +89,7 @@ public final class BladeDrag {
       double density, double tipSpeed, double edgewiseSquared, double unstalledLoading) {
     double more = unstalledLoading - USUAL_LOADING;
     double rise = more * (profileSlope + profileCurvature * (unstalledLoading + USUAL_LOADING));
-    return (perProfilePower + rise)
+    return (profileDragArea + rise)
         * density
         * tipSpeed
         * (tipSpeed * tipSpeed + PROFILE_EDGEWISE * edgewiseSquared);

@@ -44,11 +44,11 @@ public final class InflowLag {
   /** Over what the least mass flow is rounded off, to either side, in hover induced velocities. */
   private static final double LEAST_FLOW_ROUNDING = 0.7;
 
-  private final double perLagLength;
+  private final double inverseLagLength;
   private final double minimumMassFlow;
 
   InflowLag(ParameterSet numbers, double radius) {
-    perLagLength = 2 / (numbers.si(APPARENT_MASS) * radius);
+    inverseLagLength = 2 / (numbers.si(APPARENT_MASS) * radius);
     minimumMassFlow = numbers.si(MINIMUM_MASS_FLOW);
   }
 
@@ -75,7 +75,7 @@ public final class InflowLag {
     double massFlow =
         (x2 + (inflow + induced) * inflow)
             / Math.sqrt(x2 + inflow * inflow + STILL_FLOW_SQUARED * vh2);
-    return perLagLength
+    return inverseLagLength
         * (floor + SoftLimit.positive(massFlow - floor, LEAST_FLOW_ROUNDING * hoverInduced));
   }
 

@@ -126,11 +126,11 @@ public final class Rotor {
   private final double solidity;
   private final double nominalTipSpeed;
   private final double halfSlope;
-  private final double perCollective;
-  private final double perCollectiveMu2;
-  private final double ofTwist;
-  private final double ofTwistMu2;
-  private final double perLambda;
+  private final double collectiveFactor;
+  private final double collectiveFactorMu2;
+  private final double twistTerm;
+  private final double twistTermMu2;
+  private final double inflowFactor;
   private final BladeDrag bladeDrag;
   private final double inducedPowerFactor;
   private final double bladeLoadingLimit;
@@ -156,12 +156,12 @@ public final class Rotor {
     double span3 = (outer * outer * outer - inner * inner * inner) / 3;
     double span4 = (outer * outer * outer * outer - inner * inner * inner * inner) / 4;
     double twist = numbers.si(TWIST);
-    perCollective = span3;
-    perCollectiveMu2 = span1 / 2;
+    collectiveFactor = span3;
+    collectiveFactorMu2 = span1 / 2;
     // theta(r) = theta75 + twist (r - 3/4)
-    ofTwist = twist * (span4 - 0.75 * span3);
-    ofTwistMu2 = twist * (span2 - 0.75 * span1) / 2;
-    perLambda = span2;
+    twistTerm = twist * (span4 - 0.75 * span3);
+    twistTermMu2 = twist * (span2 - 0.75 * span1) / 2;
+    inflowFactor = span2;
     bladeDrag = new BladeDrag(numbers, area);
     inducedPowerFactor = numbers.si(INDUCED_POWER_FACTOR);
     bladeLoadingLimit = numbers.si(BLADE_LOADING_LIMIT);
@@ -274,13 +274,13 @@ public final class Rotor {
    */
   public double unstalledLoading(
       double tipSpeed, double collective, double edgewiseSquared, double inflow) {
-    double perTip = 1 / tipSpeed;
-    double mu2 = edgewiseSquared * perTip * perTip;
+    double inverseTipSpeed = 1 / tipSpeed;
+    double mu2 = edgewiseSquared * inverseTipSpeed * inverseTipSpeed;
     return halfSlope
-        * ((perCollective + mu2 * perCollectiveMu2) * collective
-            + ofTwist
-            + mu2 * ofTwistMu2
-            - perLambda * inflow * perTip);
+        * ((collectiveFactor + mu2 * collectiveFactorMu2) * collective
+            + twistTerm
+            + mu2 * twistTermMu2
+            - inflowFactor * inflow * inverseTipSpeed);
   }
 
   /**
@@ -324,7 +324,7 @@ public final class Rotor {
    * @return the slope, N per m/s, negative
    */
   public double thrustPerInflow(double density, double tipSpeed) {
-    return -density * area * tipSpeed * solidity * halfSlope * perLambda;
+    return -density * area * tipSpeed * solidity * halfSlope * inflowFactor;
   }
 
   /**

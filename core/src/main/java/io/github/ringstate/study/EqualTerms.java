@@ -3,6 +3,7 @@ package io.github.ringstate.study;
 import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.Drift;
+import io.github.ringstate.pilot.Hands;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.PowerSetting;
 import io.github.ringstate.pilot.Recovery;
@@ -64,10 +65,6 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
   public static final Parameter EXIT_AIRSPEED =
       Parameter.of("exit airspeed", Unit.KNOT, 5, 60, 16, "that of the lateral recovery");
 
-  /** Power of the climb, over continuous power. Default 100 %, range 50 to 110 %. */
-  public static final Parameter CLIMB_POWER =
-      Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
-
   /** All parameters. */
   public static final List<Parameter> PARAMETERS =
       List.of(
@@ -77,7 +74,7 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
           COLLECTIVE_RATE,
           POWER_AIRSPEED,
           EXIT_AIRSPEED,
-          CLIMB_POWER,
+          PowerSetting.CLIMB_POWER,
           PowerSetting.GAIN,
           Drift.GAIN,
           Drift.MAXIMUM);
@@ -99,40 +96,33 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
 
   @Override
   public List<Phase> phases() {
-    Hands hands =
-        new Hands(
+    Leaning leaning =
+        new Leaning(
             way,
             way == Way.NOWHERE ? 0 : numbers.si(LEAN),
-            numbers.si(RATE),
-            numbers.si(COLLECTIVE_RATE),
-            numbers.si(CLIMB_POWER),
-            new PowerSetting(numbers.si(PowerSetting.GAIN)),
-            Drift.of(numbers));
+            numbers.si(PowerSetting.CLIMB_POWER),
+            PowerSetting.of(numbers),
+            Drift.of(numbers),
+            Hands.together(numbers.si(RATE), numbers.si(COLLECTIVE_RATE)));
     double reduction = numbers.si(REDUCTION);
     double power = numbers.si(POWER_AIRSPEED);
     double exit = numbers.si(EXIT_AIRSPEED);
-    Phase lean = Phase.of("lean", hands::leanWithPower, seen -> hands.along(seen) - exit);
-    Phase level = Phase.last("level", hands::level);
+    Phase lean = Phase.of("lean", leaning::leanWithPower, seen -> leaning.along(seen) - exit);
+    Phase level = Phase.last("level", leaning::level);
     return atOnce
         ? List.of(lean, level)
         : List.of(
             Phase.of(
                 "lean, collective reduced",
-                (seen, controls) -> hands.leanReduced(seen, reduction, controls),
-                seen -> Math.min(hands.halfLeaned(seen), hands.along(seen) - power)),
+                (seen, controls) -> leaning.leanReduced(seen, reduction, controls),
+                seen -> Math.min(leaning.halfLeaned(seen), leaning.along(seen) - power)),
             lean,
             level);
   }
 
-  /** What the hands do, in SI units. */
-  private record Hands(
-      Way way,
-      double lean,
-      double rate,
-      double collectiveRate,
-      double climbPower,
-      PowerSetting setting,
-      Drift drift) {
+  /** What is done, in SI units. */
+  private record Leaning(
+      Way way, double lean, double climbPower, PowerSetting setting, Drift drift, Hands hands) {
 
     /** Airspeed the way the craft leans, m/s. */
     double along(Cockpit seen) {
@@ -153,28 +143,26 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
     }
 
     void leanWithPower(Cockpit seen, Controls controls) {
-      attitude(lean, seen, controls);
-      controls.collective(setting.collective(seen, climbPower), collectiveRate);
+      fly(lean, setting.collective(seen, climbPower), seen, controls);
     }
 
     void leanReduced(Cockpit seen, double reduction, Controls controls) {
-      attitude(lean, seen, controls);
-      controls.collective(seen.heldCollective() - reduction, collectiveRate);
+      fly(lean, seen.heldCollective() - reduction, seen, controls);
     }
 
     void level(Cockpit seen, Controls controls) {
-      attitude(0, seen, controls);
-      controls.collective(setting.collective(seen, climbPower), collectiveRate);
+      fly(0, setting.collective(seen, climbPower), seen, controls);
     }
 
-    private void attitude(double angle, Cockpit seen, Controls controls) {
-      double down = way == Way.AHEAD ? angle : 0;
-      controls.pitch(seen.hoverPitch() - down, rate);
-      controls.bank(
+    private void fly(double angle, double collective, Cockpit seen, Controls controls) {
+      hands.move(
+          way == Way.AHEAD ? seen.hoverPitch() - angle : seen.hoverPitch(),
           way == Way.ASIDE
               ? seen.hoverBank() + seen.tailPush() * angle
               : drift.bank(seen, seen.hoverBank()),
-          rate);
+          collective,
+          seen,
+          controls);
     }
   }
 }

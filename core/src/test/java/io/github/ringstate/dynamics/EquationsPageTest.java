@@ -55,8 +55,6 @@ class EquationsPageTest {
           "inflow.HeaveDamping.WIDEST_SEARCH",
           "inflow.HoverUnits.WIDEST",
           "pilot.Delays.NINE_IN_TEN", // how people differ
-          "pilot.Limits.NOT_WORTH_MENTIONING", // when a limit is reported
-          "pilot.Limits.SMALL_ERROR",
           "pilot.Switched.ROUNDING");
 
   /** Classes whose constants are all of that kind. */

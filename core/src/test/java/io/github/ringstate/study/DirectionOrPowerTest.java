@@ -11,6 +11,7 @@ import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.encounter.TailwindApproach;
 import io.github.ringstate.pilot.Forward;
+import io.github.ringstate.pilot.PowerSetting;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.study.EqualTerms.Way;
 import java.util.List;
@@ -74,7 +75,7 @@ class DirectionOrPowerTest {
   @Test
   void whatIsNotArrestedHasNoParts() {
     Encounter base = Encounter.of(DemoCraft.TRAINER).withEntry(new Settling());
-    ParameterSet weak = STANDARD.with(EqualTerms.CLIMB_POWER, 50);
+    ParameterSet weak = STANDARD.with(PowerSetting.CLIMB_POWER, 50);
     DirectionOrPower at = DirectionOrPower.fly(base, weak, List.of(3.0)).get(0);
     assertTrue(Double.isInfinite(at.levelAtOnce()), at::toString);
     assertTrue(at.advantage().isPresent() == at.byPower().isPresent());

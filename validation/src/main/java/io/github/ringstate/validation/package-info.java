@@ -15,11 +15,11 @@
  * difference with an explanation and bounds; it fails when the difference leaves them, or vanishes.
  * Another test spoils one coefficient of each model by one per cent and sees the catalogue fail.
  *
- * <p>To add a check: write it into its subject's class, with a {@link
- * io.github.ringstate.validation.check.Question} that names the source and with what is expected
- * taken from outside the library. To add a subject: implement {@link
- * io.github.ringstate.validation.catalogue.Topic} and list it in {@link
- * io.github.ringstate.validation.catalogue.Catalogue}.
+ * <p>To add a check: ask it in its subject's class of the {@link
+ * io.github.ringstate.validation.check.Source} that knows the answer, with what is expected taken
+ * from outside the library. To add a subject: write a {@link
+ * io.github.ringstate.validation.catalogue.Topic}, its texts in a file of its name, and list it in
+ * {@link io.github.ringstate.validation.catalogue.Catalogue}.
  */
 @NullMarked
 package io.github.ringstate.validation;

@@ -196,6 +196,9 @@ public final class Main implements Runnable, Origin.Holder {
           ? "there is no command " + argument + UserError.ALLOWED + String.join(", ", COMMANDS)
           : argument + " is one argument too many";
     }
+    if (refused instanceof UnmatchedArgumentException unmatched && unmatched.isUnknownOption()) {
+      return NearestOption.unknown(unmatched.getCommandLine(), unmatched.getUnmatched().get(0));
+    }
     if (refused instanceof MissingParameterException missing && missing.getMissing().size() == 1) {
       ArgSpec missed = missing.getMissing().get(0);
       if (missed instanceof OptionSpec option) {

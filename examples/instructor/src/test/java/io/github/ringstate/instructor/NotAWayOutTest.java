@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import io.github.ringstate.files.text.NotAWayOut;
 import java.io.IOException;
 import java.util.List;
@@ -33,9 +32,7 @@ class NotAWayOutTest {
   }
 
   private static String text(String command) {
-    Run run = Run.of(args(command));
-    assertEquals(0, run.status(), run.err());
-    return plain(run.out());
+    return plain(Run.line(command).out());
   }
 
   private static String page(String command) {
@@ -44,10 +41,6 @@ class NotAWayOutTest {
 
   private static String plain(String text) {
     return text.replaceAll("\\s+", " ");
-  }
-
-  private static JsonNode json(String command) throws IOException {
-    return new ObjectMapper().readTree(Run.of(args(command + " --format json")).out());
   }
 
   @ParameterizedTest
@@ -101,7 +94,7 @@ class NotAWayOutTest {
     assertTrue(out.contains(NotAWayOut.HEAD), out);
     assertTrue(out.contains(NotAWayOut.TEXT), out);
     assertEquals(
-        NotAWayOut.TEXT, json(command).at("/definitions/" + NotAWayOut.HEAD).asText(), command);
+        NotAWayOut.TEXT, Run.json(command).at("/definitions/" + NotAWayOut.HEAD).asText(), command);
   }
 
   @ParameterizedTest
@@ -141,14 +134,14 @@ class NotAWayOutTest {
   void itStandsAfterTheWaysOutWhateverItLoses(String command, String order) throws IOException {
     assertEquals(
         List.of(order.split(" ", -1)),
-        Run.of(args(command.replace(';', ',') + " --format csv")).records().stream()
+        Run.line(command.replace(';', ',') + " --format csv").records().stream()
             .map(record -> record.get("recovery"))
             .toList());
   }
 
   @Test
   void theTextPutsTheWordsOverItsColumn() {
-    String out = Run.of(args("loss --delays 0 --recoveries collective,lateral")).out();
+    String out = Run.line("loss --delays 0 --recoveries collective,lateral").out();
     assertTrue(
         out.contains(
             """
@@ -162,7 +155,7 @@ class NotAWayOutTest {
   @Test
   void whereItLosesLeastTheSentenceBelowTheTableStillNamesAWayOut() throws IOException {
     String command = "loss --delays 0 --recoveries collective,forward,lateral";
-    JsonNode cells = json(command).get("cells");
+    JsonNode cells = Run.json(command).get("cells");
     // the model lets a prompt pull with power to spare lose less than any way out
     assertTrue(
         cells.get(2).get("altitude_loss_ft").asDouble()
@@ -179,11 +172,11 @@ class NotAWayOutTest {
             "floor --pilots 3 --state primed --recoveries lateral,collective,none")) {
       assertEquals(
           List.of("yes", "no", "no"),
-          StreamSupport.stream(json(command).get("cells").spliterator(), false)
+          StreamSupport.stream(Run.json(command).get("cells").spliterator(), false)
               .map(cell -> cell.get("way_out").asText())
               .toList());
     }
-    assertEquals("no", json("fly --recovery collective").at("/conditions/way_out").asText());
+    assertEquals("no", Run.json("fly --recovery collective").at("/conditions/way_out").asText());
   }
 
   @Test
@@ -191,7 +184,7 @@ class NotAWayOutTest {
     String command = "floor --pilots 20 --height-ft 300 --state primed --recoveries";
     Set<String> named =
         StreamSupport.stream(
-                json(command + " lateral,collective,none").get("latest_moments").spliterator(),
+                Run.json(command + " lateral,collective,none").get("latest_moments").spliterator(),
                 false)
             .map(latest -> latest.get("recovery").asText())
             .collect(Collectors.toSet());

@@ -35,7 +35,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("option", List.of("delivery", "origin")),
             Map.entry("origin", List.of()),
             Map.entry("pilots", List.of("option", "progress")),
-            Map.entry("progress", List.of()),
+            Map.entry("progress", List.of("delivery")),
             Map.entry("rerun", List.of("origin")),
             Map.entry("runs", List.of("conditions", "delivery", "option")),
             Map.entry("sweep", List.of("delivery", "option", "origin", "progress"))));

@@ -4,9 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.study.model.Accepted;
 import io.github.ringstate.study.model.OpenNumbers;
@@ -33,18 +31,8 @@ class PilotTablesTest {
           "peak_descent_fpm",
           "time_to_arrest_s");
 
-  private static Run run(String command) {
-    Run run = Run.of(command.split(" ", -1));
-    assertEquals(0, run.status(), run.err());
-    return run;
-  }
-
   private static List<CSVRecord> records(String command) throws IOException {
-    return Run.of((command + " --format csv").split(" ", -1)).records();
-  }
-
-  private static JsonNode json(String command) throws JsonProcessingException {
-    return JsonMapper.builder().build().readTree(run(command + " --format json").out());
+    return Run.line(command + " --format csv").records();
   }
 
   private static double number(CSVRecord record, String column) {
@@ -110,16 +98,19 @@ class PilotTablesTest {
         .filter(column -> !column.equals("samples"))
         .forEach(column -> assertEquals("", record.get(column), column));
     assertEquals("0", records("floor" + windy).get(0).get("samples"));
-    assertTrue(run("floor --height-ft 200" + windy).out().contains("do not lead into the ring"));
-    assertTrue(run("loss" + windy).out().contains("do not lead into the ring state"));
+    assertTrue(
+        Run.line("floor --height-ft 200" + windy).out().contains("do not lead into the ring"));
+    assertTrue(Run.line("loss" + windy).out().contains("do not lead into the ring state"));
   }
 
   @Test
   void whatMostOfThoseWithoutArrestCameToStandsInTheTable() {
     assertTrue(
-        run("loss --pilots 8 --recoveries none --delays 1").out().contains("  not arrested  "));
+        Run.line("loss --pilots 8 --recoveries none --delays 1")
+            .out()
+            .contains("  not arrested  "));
     assertTrue(
-        run("loss --pilots 8 --recoveries none --delays 1 --height-ft 300")
+        Run.line("loss --pilots 8 --recoveries none --delays 1 --height-ft 300")
             .out()
             .contains("  ground  "));
   }
@@ -153,8 +144,8 @@ class PilotTablesTest {
   @Test
   void theSeedDecides() {
     String command = "loss --pilots 20 --delays 1 --format csv";
-    assertEquals(run(command).out(), run(command + " --seed 1").out());
-    assertNotEquals(run(command).out(), run(command + " --seed 2").out());
+    assertEquals(Run.line(command).out(), Run.line(command + " --seed 1").out());
+    assertNotEquals(Run.line(command).out(), Run.line(command + " --seed 2").out());
   }
 
   @ParameterizedTest
@@ -181,52 +172,52 @@ class PilotTablesTest {
         "floor --pilots 3 --state primed"
       })
   void everyTableSaysWhichClockItUses(String command) throws IOException {
-    assertTrue(run(command).out().contains("  Clock       delays count from the boundary"));
+    assertTrue(Run.line(command).out().contains("  Clock       delays count from the boundary"));
     assertTrue(
-        run(command + " --clock cue").out().contains("  Clock       delays count from a cue"));
-    assertEquals("cue", json(command + " --clock cue").at("/conditions/clock").asText());
+        Run.line(command + " --clock cue").out().contains("  Clock       delays count from a cue"));
+    assertEquals("cue", Run.json(command + " --clock cue").at("/conditions/clock").asText());
   }
 
   @Test
   void peopleAndModelsHaveABandEach() throws IOException {
     JsonNode cell =
-        json("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").at("/cells/0");
+        Run.json("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").at("/cells/0");
     double low = cell.get("p95_models_low_ft").asDouble();
     double middle = cell.get("p95_models_ft").asDouble();
     double high = cell.get("p95_models_high_ft").asDouble();
     assertTrue(0 < low && low <= middle && middle <= high && low < high, cell.toString());
     assertTrue(cell.get("p95_low_ft").asDouble() <= cell.get("p95_ft").asDouble());
-    String text = run("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").out();
+    String text = Run.line("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").out();
     assertTrue(text.contains("and model"), text);
     Accepted<RingStateInflow> models = OpenNumbers.accepted(4, 1);
     assertTrue(
         text.replaceAll("\\s+", " ").contains("Of " + models.draws() + " draws 4 were kept"), text);
     JsonNode conditions =
-        json("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").at("/conditions");
+        Run.json("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").at("/conditions");
     assertEquals(4, conditions.get("models").asInt());
     assertEquals(models.draws(), conditions.get("model_draws").asLong());
     assertEquals(models.share(), conditions.get("model_draws_kept_share").asDouble(), 5e-7);
     // the CSV file stays as it is
     assertEquals(
-        run("loss --pilots 30 --delays 1 --format csv").out(),
-        run("loss --pilots 30 --delays 1 --models 2 --format csv").out());
+        Run.line("loss --pilots 30 --delays 1 --format csv").out(),
+        Run.line("loss --pilots 30 --delays 1 --models 2 --format csv").out());
   }
 
   @Test
   void gustsAndShakingMoveTheOneFlightOfASeed() {
     String flight = "loss --delays 1 --recoveries lateral --format csv";
-    String calm = run(flight).out();
-    String gusty = run(flight + " --gust-kt 15 --seed 3").out();
+    String calm = Run.line(flight).out();
+    String gusty = Run.line(flight + " --gust-kt 15 --seed 3").out();
     assertNotEquals(calm, gusty);
-    assertEquals(gusty, run(flight + " --gust-kt 15 --seed 3").out());
-    assertNotEquals(gusty, run(flight + " --gust-kt 15 --seed 4").out());
-    assertNotEquals(calm, run(flight + " --shaking-pct 5 --seed 3").out());
+    assertEquals(gusty, Run.line(flight + " --gust-kt 15 --seed 3").out());
+    assertNotEquals(gusty, Run.line(flight + " --gust-kt 15 --seed 4").out());
+    assertNotEquals(calm, Run.line(flight + " --shaking-pct 5 --seed 3").out());
   }
 
   @Test
   void theBriefingForAHeightAgreesWithTheShareThatLostIt() throws IOException {
-    JsonNode json = json("floor --pilots 50 --state distracted --height-ft 250");
-    String text = run("floor --pilots 50 --state distracted --height-ft 250").out();
+    JsonNode json = Run.json("floor --pilots 50 --state distracted --height-ft 250");
+    String text = Run.line("floor --pilots 50 --state distracted --height-ft 250").out();
     for (JsonNode cell : json.get("cells")) {
       String recovery = cell.get("recovery").asText();
       long down = Math.round(50 * cell.get("ground_share").asDouble());

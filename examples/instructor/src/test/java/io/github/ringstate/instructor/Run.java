@@ -3,6 +3,12 @@ package io.github.ringstate.instructor;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -21,12 +27,32 @@ import org.apache.commons.csv.CSVRecord;
  */
 public record Run(int status, String out, String err) {
 
+  private static final JsonMapper JSON =
+      JsonMapper.builder()
+          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+          .build();
+
   /** Runs the tool in this virtual machine. */
   public static Run of(String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     StringWriter err = new StringWriter();
     int status = Main.commandLine(out).setErr(new PrintWriter(err, true)).execute(args);
     return new Run(status, out.toString(UTF_8), err.toString());
+  }
+
+  /** Runs a command as it is typed, with blanks between, which must go well. */
+  public static Run line(String command) {
+    Run run = of(command.split(" ", -1));
+    assertEquals(0, run.status, run.err);
+    return run;
+  }
+
+  /** The JSON that a command prints; every number as it stands there, every key once. */
+  public static JsonNode json(String command) throws JsonProcessingException {
+    return JSON.readTree(line(command + " --format json").out);
   }
 
   /** The rows of the CSV that it printed; it must have gone well. */

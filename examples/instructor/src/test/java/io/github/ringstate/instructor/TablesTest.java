@@ -3,12 +3,7 @@ package io.github.ringstate.instructor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.github.ringstate.files.text.Caution;
 import java.io.IOException;
 import java.util.List;
@@ -24,10 +19,6 @@ class TablesTest {
 
   private static final Pattern ONE_DECIMAL = Pattern.compile("-?(0|[1-9][0-9]*)\\.[0-9]");
   private static final Pattern DECIMAL = Pattern.compile("-?(0|[1-9][0-9]*)\\.[0-9]+");
-
-  private static String[] args(String command) {
-    return command.split(" ", -1);
-  }
 
   @ParameterizedTest
   @CsvSource(
@@ -50,7 +41,7 @@ class TablesTest {
             + "power_margin_pct,boundary_margin_fpm,loss_p95_ft,height_ft,verdict,reason"
       })
   void theHeaderIsAsAgreed(String command, String header) {
-    Run run = Run.of(args(command + " --format csv"));
+    Run run = Run.line(command + " --format csv");
     assertTrue(run.out().startsWith(header + "\r\n"), run.out());
   }
 
@@ -66,7 +57,7 @@ class TablesTest {
   void everyLineEndsInCarriageReturnAndLineFeedAndHasTheSameFields(String command)
       throws IOException {
     // RFC 4180, section 2, rules 1 and 4.
-    Run run = Run.of(args(command + " --format csv"));
+    Run run = Run.line(command + " --format csv");
     assertTrue(run.out().endsWith("\r\n"));
     assertEquals(run.out(), run.out().replace("\r\n", "\n").replace("\n", "\r\n"));
     List<CSVRecord> records = run.records();
@@ -79,7 +70,7 @@ class TablesTest {
     String command =
         "loss --delays 0,2 --mass-kg 560,600 --pressure-altitude-ft 0,1000 --recoveries"
             + " forward,collective,none --height-ft 200 --format csv";
-    List<CSVRecord> records = Run.of(args(command)).records();
+    List<CSVRecord> records = Run.line(command).records();
     assertEquals(2 * 2 * 3 * 2, records.size());
     for (CSVRecord record : records) {
       for (String column :
@@ -92,7 +83,7 @@ class TablesTest {
         assertTrue(field.isEmpty() || ONE_DECIMAL.matcher(field).matches(), field);
       }
     }
-    for (CSVRecord record : Run.of(args("fly --step 0.1 --format csv")).records()) {
+    for (CSVRecord record : Run.line("fly --step 0.1 --format csv").records()) {
       for (int i = 0; i < record.size() - 1; i++) {
         assertTrue(DECIMAL.matcher(record.get(i)).matches(), record.get(i));
         assertTrue(!record.get(i).matches("-0\\.0*"), record.get(i));
@@ -103,14 +94,14 @@ class TablesTest {
   @Test
   void aDelayFinerThanATenthIsNotRoundedAway() throws IOException {
     List<CSVRecord> records =
-        Run.of(args("loss --recoveries lateral --delays 0.25,0.3 --format csv")).records();
+        Run.line("loss --recoveries lateral --delays 0.25,0.3 --format csv").records();
     assertEquals("0.25", records.get(0).get("delay_s"));
     assertEquals("0.3", records.get(1).get("delay_s"));
   }
 
   @Test
   void theTimeOfEverySampleIsAWholeMultipleOfTheStep() throws IOException {
-    List<CSVRecord> records = Run.of(args("fly --step 0.05 --format csv")).records();
+    List<CSVRecord> records = Run.line("fly --step 0.05 --format csv").records();
     for (int i = 0; i < records.size(); i++) {
       assertEquals(i * 0.05, Double.parseDouble(records.get(i).get("time_s")), 1e-9);
     }
@@ -123,12 +114,12 @@ class TablesTest {
     String flight = " --entry downwind --wind-kt 15 --format csv";
     double loss =
         Double.parseDouble(
-            Run.of(args("loss --recoveries lateral --delays 2" + flight))
+            Run.line("loss --recoveries lateral --delays 2" + flight)
                 .records()
                 .get(0)
                 .get("altitude_loss_ft"));
     double lowest =
-        Run.of(args("fly --recovery lateral --delay 2 --step 0.05" + flight)).records().stream()
+        Run.line("fly --recovery lateral --delay 2 --step 0.05" + flight).records().stream()
             .mapToDouble(record -> Double.parseDouble(record.get("height_ft")))
             .min()
             .orElseThrow();
@@ -137,21 +128,18 @@ class TablesTest {
 
   @Test
   void outcomesWithoutANumberLeaveTheFieldEmpty() throws IOException {
-    CSVRecord none =
-        Run.of(args("loss --recoveries none --delays 1 --format csv")).records().get(0);
+    CSVRecord none = Run.line("loss --recoveries none --delays 1 --format csv").records().get(0);
     assertEquals("not-arrested", none.get("outcome"));
     assertEquals("", none.get("altitude_loss_ft"));
     assertEquals("", none.get("time_to_arrest_s"));
     CSVRecord fast =
-        Run.of(args("loss --entry settling --wind-kt 40 --delays 1 --recoveries none --format csv"))
+        Run.line("loss --entry settling --wind-kt 40 --delays 1 --recoveries none --format csv")
             .records()
             .get(0);
     assertEquals("no-onset", fast.get("outcome"));
     assertEquals("", fast.get("peak_descent_fpm"));
     CSVRecord low =
-        Run.of(args("loss --height-ft 30 --delays 9 --recoveries none --format csv"))
-            .records()
-            .get(0);
+        Run.line("loss --height-ft 30 --delays 9 --recoveries none --format csv").records().get(0);
     assertEquals("ground", low.get("outcome"));
     // All the height at onset is lost; the ground came before recognition.
     assertEquals("30.0", low.get("altitude_loss_ft"));
@@ -179,7 +167,7 @@ class TablesTest {
   @Test
   void aClosedBoundaryNarrowsUntilItEnds() throws IOException {
     List<CSVRecord> records =
-        Run.of(args("boundary --step-kt 0.5 --craft twin --format csv")).records();
+        Run.line("boundary --step-kt 0.5 --craft twin --format csv").records();
     for (String criterion : List.of("heave-damping", "wake-transport")) {
       List<CSVRecord> rows =
           records.stream().filter(record -> record.get("criterion").equals(criterion)).toList();
@@ -211,8 +199,8 @@ class TablesTest {
   })
   void jsonHoldsTheSameNumbersAsTheCsv(String command, String table) throws IOException {
     String typed = command.replace("0 1 2.5", "0,1,2.5");
-    JsonNode json = json(Run.of(args(typed + " --format json")));
-    List<CSVRecord> records = Run.of(args(typed + " --format csv")).records();
+    JsonNode json = Run.json(typed);
+    List<CSVRecord> records = Run.line(typed + " --format csv").records();
     assertEquals(records.size(), json.get(table).size());
     for (int i = 0; i < records.size(); i++) {
       JsonNode row = json.get(table).get(i);
@@ -240,20 +228,9 @@ class TablesTest {
         "craft heavy"
       })
   void jsonCarriesCautionAndDefinitions(String command) throws IOException {
-    JsonNode json = json(Run.of(args(command + " --format json")));
+    JsonNode json = Run.json(command);
     assertEquals(Caution.TEXT, json.get("caution").textValue());
     assertTrue(!json.get("definitions").isEmpty());
     assertTrue(json.get("conditions").isObject());
-  }
-
-  private static JsonNode json(Run run) throws JsonProcessingException {
-    assertEquals(0, run.status(), run.err());
-    return JsonMapper.builder()
-        .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-        .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-        .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-        .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
-        .build()
-        .readTree(run.out());
   }
 }

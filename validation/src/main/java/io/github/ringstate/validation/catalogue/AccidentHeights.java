@@ -6,7 +6,6 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.encounter.Steep;
-import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.pilot.CollectiveOnly;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Recovery;
@@ -85,9 +84,8 @@ final class AccidentHeights {
   private static double losing(
       Models models, Helicopter craft, Recovery recovery, Entry entry, double feet) {
     Encounter encounter =
-        Encounter.of(models.craft(craft))
+        Craft.encounter(models, craft)
             .withAir(models.air(0))
-            .withInflow(models.ring(), new HeaveDamping(models.ring()))
             .withEntry(entry)
             .withRecovery(recovery);
     for (double delay = 0; delay <= 2 * SLOWEST; delay += STEP) {

@@ -2,9 +2,7 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.pilot.CollectiveOnly;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
@@ -22,7 +20,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Altitude losses of the demo craft beside what is published and practised. */
-public final class AltitudeLosses implements Topic {
+final class AltitudeLosses {
 
   private static final Prose TEXT = Prose.of(AltitudeLosses.class);
 
@@ -31,11 +29,9 @@ public final class AltitudeLosses implements Topic {
   private static final String AT_ONCE =
       "Common practice. Prompt is half a second after onset here.";
 
-  /** Creates the topic. */
-  public AltitudeLosses() {}
+  private AltitudeLosses() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (Helicopter craft : DemoCraft.ALL) {
       prompt(models, checks, craft);
@@ -54,7 +50,8 @@ public final class AltitudeLosses implements Topic {
     Check nose =
         prompt("forward", craft, Sources.INSTRUCTORS.at("prompt forward, light helicopter"))
             .within(50, 80, forward, AT_ONCE);
-    checks.add(large ? heavier(nose, 80, 160) : reduced(nose));
+    checks.add(
+        large ? heavier(nose, 80, 160) : nose.butDiffers(80, 100, TEXT.say("forward-differs")));
     Check side =
         prompt(
                 "lateral",
@@ -62,7 +59,9 @@ public final class AltitudeLosses implements Topic {
                 Sources.INSTRUCTORS.at("20 to 50 ft; FAA-H-8083-21B is said to give 20 to 30 ft"))
             .within(20, 50, lateral, AT_ONCE);
     checks.add(
-        craft.equals(DemoCraft.TRAINER) || craft.equals(DemoCraft.HEAVY) ? beyond(side) : side);
+        craft.equals(DemoCraft.TRAINER) || craft.equals(DemoCraft.HEAVY)
+            ? side.butDiffers(50, 65, TEXT.say("lateral-differs"))
+            : side);
     checks.add(
         Sources.INSTRUCTORS
             .at("the reason for which the lateral recovery is taught")
@@ -74,24 +73,6 @@ public final class AltitudeLosses implements Topic {
             .within(0.2, 0.7, lateral / forward, "20 to 50 ft over 50 to 80 ft, taken loosely."));
   }
 
-  private static Check beyond(Check check) {
-    return check.butDiffers(
-        50,
-        65,
-        "Half a second after onset, out of an approach with a tailwind, the model loses a tenth to a"
-            + " fifth more than is stated; begun at once it loses 31 ft in the trainer and 40 ft in"
-            + " the heavy craft.");
-  }
-
-  private static Check reduced(Check check) {
-    return check.butDiffers(
-        80,
-        100,
-        "The recovery takes 0.9 degrees off the collective that the pilot holds, which is already low"
-            + " in an approach. Begun at once it loses 70 ft in the trainer, and 93 ft half a second"
-            + " after onset; nobody says how much the instructors take off, nor from what entry.");
-  }
-
   private static Question prompt(String recovery, Helicopter craft, Source source) {
     return source
         .commonPractice("prompt " + recovery + " recovery, " + craft.name(), "altitude loss", "ft")
@@ -100,11 +81,7 @@ public final class AltitudeLosses implements Topic {
 
   /** Statements on light helicopters, beside a craft that is not light. */
   private static Check heavier(Check check, double low, double high) {
-    return check.butDiffers(
-        low,
-        high,
-        "The statement is of light helicopters. This craft's hover induced velocity is 1.2 to 1.8"
-            + " times the trainer's, and it sinks by as much faster when the recovery begins.");
+    return check.butDiffers(low, high, TEXT.say("heavier-craft-differ"));
   }
 
   private static void traditional(Models models, List<Check> checks, Helicopter craft) {
@@ -149,21 +126,13 @@ public final class AltitudeLosses implements Topic {
     checks.add(
         !craft.equals(DemoCraft.UTILITY)
             ? check
-            : check.butDiffers(
-                0.51,
-                2.5,
-                "This craft's hover takes about two thirds of its greatest power, and in the model the"
-                    + " rest is enough to climb out of the fold by collective alone. The handbooks allow"
-                    + " this only early and with ample excess power; how much is ample is not"
-                    + " published. A user should take it as a weakness of a model with a uniform"
-                    + " inflow, and not as advice."));
+            : check.butDiffers(0.51, 2.5, TEXT.say("collective-differs")));
   }
 
   private static double feet(Models models, Helicopter declared, Recovery recovery, double delay) {
     Outcome outcome =
-        Encounter.of(models.craft(declared))
+        Craft.encounter(models, declared)
             .withAir(models.air(0))
-            .withInflow(models.ring(), new HeaveDamping(models.ring()))
             .withRecovery(recovery)
             .withDelay(delay)
             .fly();

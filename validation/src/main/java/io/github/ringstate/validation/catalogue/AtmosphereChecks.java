@@ -12,18 +12,16 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** The standard atmosphere. */
-public final class AtmosphereChecks implements Topic {
+final class AtmosphereChecks {
 
   private static final Prose TEXT = Prose.of(AtmosphereChecks.class);
 
   /** Radius of the earth that USSA 1976 uses to turn geometric into geopotential altitude, m. */
   private static final double EARTH_RADIUS = 6_356_766;
 
-  /** Creates the topic. */
-  public AtmosphereChecks() {}
+  private AtmosphereChecks() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     ReferenceTable computed = ReferenceTable.read("standard_atmosphere_computed.csv");
     ReferenceTable printed = ReferenceTable.read("standard_atmosphere_printed.csv");
     double[] geopotential = computed.numbers("geopotential_altitude_m");

@@ -11,18 +11,16 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Momentum theory in axial flow: the climb and windmill branches. */
-public final class AxialFlow implements Topic {
+final class AxialFlow {
 
   private static final Prose TEXT = Prose.of(AxialFlow.class);
 
   private static final String ROUNDING =
       "Rounding only: a few units of the last digit in double precision.";
 
-  /** Creates the topic. */
-  public AxialFlow() {}
+  private AxialFlow() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     ReferenceTable table =
         ReferenceTable.read("momentum_theory.csv").where("branch", "axial"::equals);
     double[] z = table.numbers("axial_over_vh");

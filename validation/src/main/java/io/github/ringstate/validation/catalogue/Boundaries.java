@@ -21,19 +21,17 @@ import java.util.List;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /** The boundary of the ring state by three criteria, beside published ranges. */
-public final class Boundaries implements Topic {
+final class Boundaries {
 
-  private static final Prose TEXT = Prose.of(Boundaries.class);
+  static final Prose TEXT = Prose.of(Boundaries.class);
 
   private static final String PROPERTY =
       "Textbooks put the ring state at about -0.4 or -0.5 to -1.4 or -1.5 and up to an edgewise"
           + " speed of 0.6 to 1.0.";
 
-  /** Creates the topic. */
-  public Boundaries() {}
+  private Boundaries() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     tipVortex(models, checks);
     wakeTransport(models, checks);
@@ -162,13 +160,7 @@ public final class Boundaries implements Topic {
                 1500,
                 Unit.FOOT_PER_MINUTE.fromSi(exit),
                 "The report's range, taken as a band.")
-            .butDiffers(
-                1700,
-                2300,
-                "The report gives where the behaviour was met in flight, with the craft passing"
-                    + " through; the criterion gives where steady flight would be stable again. The"
-                    + " model's exit is 1.45 times the hover induced velocity, near the -1.4 to -1.5"
-                    + " of textbooks, and that is about 2,000 ft/min for this craft."));
+            .butDiffers(1700, 2300, TEXT.say("exit-differs")));
     double first =
         DemoCraft.ALL.stream()
             .mapToDouble(c -> Craft.of(models, c, models.ring()).motion().hoverInduced())
@@ -209,15 +201,7 @@ public final class Boundaries implements Topic {
             .validation()
             .within(
                 0, most, knots, "Low, medium or high disc loading, by our choice of class for it.");
-    checks.add(
-        most > 10
-            ? check
-            : check.butDiffers(
-                10.2,
-                12.5,
-                "The trade press says 10 kt in round figures; the boundary of the light demo craft"
-                    + " reaches 0.8 of its hover induced velocity, a knot more. All four stay below"
-                    + " the 16 to 24 kt of the handbook's translational lift or within it."));
+    checks.add(most > 10 ? check : check.butDiffers(10.2, 12.5, TEXT.say("airspeed-differs")));
   }
 
   private static double onset(BoundaryCriterion criterion, double x) {

@@ -8,26 +8,26 @@ public final class Catalogue {
 
   private static final List<Topic> TOPICS =
       List.of(
-          new AxialFlow(),
-          new InclinedFlow(),
-          new DescentFits(),
-          new WholeRange(),
-          new RingPower(),
-          new RingLife(),
-          new VerticalAutorotation(),
-          new Boundaries(),
-          new Hover(),
-          new HeaveDampingChecks(),
-          new InflowLagChecks(),
-          new DynamicInflow(),
-          new GroundEffectChecks(),
-          new EnginePower(),
-          new AtmosphereChecks(),
-          new SinkRunaway(),
-          new AltitudeLosses(),
-          new ReportedPull(),
-          new EnergyBalance(),
-          new Integrators());
+          AxialFlow::section,
+          InclinedFlow::section,
+          DescentFits::section,
+          WholeRange::section,
+          RingPower::section,
+          RingLife::section,
+          VerticalAutorotation::section,
+          Boundaries::section,
+          Hover::section,
+          HeaveDampingChecks::section,
+          InflowLagChecks::section,
+          DynamicInflow::section,
+          GroundEffectChecks::section,
+          EnginePower::section,
+          AtmosphereChecks::section,
+          SinkRunaway::section,
+          AltitudeLosses::section,
+          ReportedPull::section,
+          EnergyBalance::section,
+          Integrators::section);
 
   private Catalogue() {}
 

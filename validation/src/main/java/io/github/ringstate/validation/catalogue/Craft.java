@@ -6,6 +6,8 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.Trim;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.rotor.BladeDrag;
@@ -21,6 +23,12 @@ record Craft(Helicopter declared, EquationsOfMotion motion) {
     Air air = models.air(0);
     return new Craft(
         declared, new EquationsOfMotion(models.craft(declared), air, Wind.CALM, inflow, false));
+  }
+
+  /** An encounter of a craft with the ring-state model, as yet in its standard air and entry. */
+  static Encounter encounter(Models models, Helicopter declared) {
+    return Encounter.of(models.craft(declared))
+        .withInflow(models.ring(), new HeaveDamping(models.ring()));
   }
 
   /** The motion in steady vertical flight, its blades still. */

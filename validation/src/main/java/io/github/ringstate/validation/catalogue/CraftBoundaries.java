@@ -6,7 +6,6 @@ import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.chart.Pen;
-import io.github.ringstate.validation.check.Figure;
 import java.util.List;
 
 /** The boundary of the ring state in knots and feet per minute. */
@@ -18,18 +17,7 @@ final class CraftBoundaries {
   private CraftBoundaries() {}
 
   /** The heave-damping boundary of the demo craft. */
-  static Figure figure(String id, Models models) {
-    return new Figure(
-        id,
-        "Boundary of the ring state of the four demo craft",
-        "Heave-damping boundary of the ring-state model, at sea level on a standard day; the craft"
-            + " are invented. Shaded: 500 to 1,500 ft/min (ARC R&M 3117, five helicopters). Thin"
-            + " lines: the handbook's 300 ft/min and 16 kt, the lower end of translational lift. No"
-            + " rate of descent or airspeed outside a line is thereby safe.",
-        () -> plot(models));
-  }
-
-  private static Graph plot(Models models) {
+  static Graph plot(Models models) {
     Graph plot =
         Graph.of("airspeed, kt", "rate of descent, ft/min", 480, 600)
             .x(0, 26)

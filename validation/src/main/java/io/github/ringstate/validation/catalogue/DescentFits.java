@@ -15,15 +15,13 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** The fits to measured induced velocity in vertical descent. */
-public final class DescentFits implements Topic {
+final class DescentFits {
 
-  private static final Prose TEXT = Prose.of(DescentFits.class);
+  static final Prose TEXT = Prose.of(DescentFits.class);
 
-  /** Creates the topic. */
-  public DescentFits() {}
+  private DescentFits() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     InflowModel ideal = models.quartic(1);
     ReferenceTable table = ReferenceTable.read("descent_fits.csv");
     double[] z = table.numbers("axial_over_vh");
@@ -117,12 +115,7 @@ public final class DescentFits implements Topic {
     checks.add(
         jump("below z = -1.35")
             .atMost(0.005, lower, "Half a per cent of the hover induced velocity.")
-            .butDiffers(
-                0.04,
-                0.065,
-                "The three published coefficients fit momentum theory well on the upper edge of the"
-                    + " ellipse; from its side downward the induced velocity jumps by 0.03 to 0.06. The formula is kept as published; flights use the ring-state model,"
-                    + " which has no jump."));
+            .butDiffers(0.04, 0.065, TEXT.say("edge-differs")));
   }
 
   private static double[] onEdge(Models models, ReferenceTable edge, double scale) {
@@ -180,16 +173,9 @@ public final class DescentFits implements Topic {
 
   private static Graph plot(Models models, ReferenceTable table) {
     double[] z = table.numbers("axial_over_vh");
-    InflowModel ideal = models.quartic(1);
-    InflowModel measured = models.quartic(1.15);
-    InflowModel lines = models.twoSegment(1);
-    return Graph.of("axial speed z / vh", "induced velocity v / vh")
-        .x(-2.05, 0.05)
-        .y(0.8, 2.7)
-        .curve("quartic, k = 1", Pens.DASHED, -2, 0, s -> ideal.induced(0, s))
-        .curve("quartic, k = 1.15", Pens.DASH_DOT_DOT, -2, 0, s -> measured.induced(0, s))
-        .curve("two segments, k = 1", Pens.DOTTED, -2, 0, s -> lines.induced(0, s))
-        .curve("cubic bridge", Pens.DASH_DOT, -2, 0, s -> models.cubic().induced(0, s))
+    Graph plot =
+        Graph.of("axial speed z / vh", "induced velocity v / vh").x(-2.05, 0.05).y(0.8, 2.7);
+    return PublishedFits.draw(plot, models, 0, (model, at) -> model.induced(0, at))
         .points("computed, quartic, k = 1", Pens.DIAMOND, z, table.numbers("quartic_k1"))
         .points("computed, k = 1.15", Pens.SQUARE, z, table.numbers("quartic_k1.15"))
         .points("computed, two segments", Pens.TRIANGLE, z, table.numbers("two_segment_k1"))

@@ -5,13 +5,16 @@ import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.reference.ErrorBudget;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 
 /** The matrices of the three-state inflow theory against the flow they stand for. */
-public final class DynamicInflow implements Topic {
+final class DynamicInflow {
 
   private static final Prose TEXT = Prose.of(DynamicInflow.class);
 
@@ -30,11 +33,9 @@ public final class DynamicInflow implements Topic {
   private static final double[][] HALF = gains(Math.PI / 6);
   private static final double[][] STEEP = gains(Math.PI / 3);
 
-  /** Creates the topic. */
-  public DynamicInflow() {}
+  private DynamicInflow() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     PittPetersInflow theory = models.dynamicInflow();
     List<Check> checks = new ArrayList<>();
     checks.add(
@@ -127,13 +128,10 @@ public final class DynamicInflow implements Topic {
   }
 
   private static double worst(double[][] expected, double[][] actual) {
-    double worst = 0;
-    for (int i = 0; i < 3; i++) {
-      for (int j = 0; j < 3; j++) {
-        worst = Math.max(worst, Math.abs(actual[i][j] - expected[i][j]));
-      }
-    }
-    return worst;
+    return IntStream.range(0, 3)
+        .mapToDouble(row -> ErrorBudget.of(expected[row], actual[row]).largest())
+        .max()
+        .orElseThrow();
   }
 
   private static Question mass(String name) {
@@ -154,17 +152,8 @@ public final class DynamicInflow implements Topic {
 
   private static Graph plot(PittPetersInflow theory) {
     double[] degrees = {0, 15, 30, 45, 60, 75};
-    double[] uniform = new double[degrees.length];
-    double[] coupling = new double[degrees.length];
-    double[] sine = new double[degrees.length];
-    double[] cosine = new double[degrees.length];
-    for (int i = 0; i < degrees.length; i++) {
-      double[][] gains = gains(Math.toRadians(degrees[i]));
-      uniform[i] = gains[0][0];
-      coupling[i] = gains[2][0];
-      sine[i] = gains[1][1];
-      cosine[i] = gains[2][2];
-    }
+    List<double[][]> found =
+        Arrays.stream(degrees).mapToObj(d -> gains(Math.toRadians(d))).toList();
     return Graph.of("wake skew, degrees (0 in hover)", "gain V L")
         .x(-2, 92)
         .y(-0.1, 4.1)
@@ -172,13 +161,17 @@ public final class DynamicInflow implements Topic {
         .curve("cosine from thrust", Pens.DASHED, 0, 90, d -> gain(theory, d, 2, 0))
         .curve("sine from roll moment", Pens.DOTTED, 0, 90, d -> gain(theory, d, 1, 1))
         .curve("cosine from pitch moment", Pens.DASH_DOT, 0, 90, d -> gain(theory, d, 2, 2))
-        .points("quadrature, mean", Pens.DIAMOND, degrees, uniform)
-        .points("cosine from thrust, quadrature", Pens.SQUARE, degrees, coupling)
-        .points("sine, quadrature", Pens.TRIANGLE, degrees, sine)
-        .points("cosine, quadrature", Pens.TRIANGLE_DOWN, degrees, cosine);
+        .points("quadrature, mean", Pens.DIAMOND, degrees, each(found, 0, 0))
+        .points("cosine from thrust, quadrature", Pens.SQUARE, degrees, each(found, 2, 0))
+        .points("sine, quadrature", Pens.TRIANGLE, degrees, each(found, 1, 1))
+        .points("cosine, quadrature", Pens.TRIANGLE_DOWN, degrees, each(found, 2, 2));
   }
 
   private static double gain(PittPetersInflow theory, double degrees, int row, int column) {
     return theory.gains(Math.toRadians(degrees))[row][column];
+  }
+
+  private static double[] each(List<double[][]> gains, int row, int column) {
+    return gains.stream().mapToDouble(all -> all[row][column]).toArray();
   }
 }

@@ -5,11 +5,9 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.State;
-import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.Trajectory;
-import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
@@ -23,20 +21,18 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The energy of the craft along whole encounters. */
-public final class EnergyBalance implements Topic {
+final class EnergyBalance {
 
   private static final Prose TEXT = Prose.of(EnergyBalance.class);
 
   private static final double STEP = 0.005;
 
-  /** Creates the topic. */
-  public EnergyBalance() {}
+  private EnergyBalance() {}
 
   /** Time, energy and the power into the craft. */
   private record Sample(double time, double energy, double power, double rate) {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (Recovery recovery : List.of(new Forward(), new Lateral(), new Autorotation())) {
       List<Sample> samples = fly(models, recovery);
@@ -71,9 +67,8 @@ public final class EnergyBalance implements Topic {
   private static List<Sample> fly(Models models, Recovery recovery) {
     Helicopter declared = DemoCraft.TRAINER;
     List<Sample> samples = new ArrayList<>();
-    Encounter.of(models.craft(declared))
+    Craft.encounter(models, declared)
         .withEntry(new Settling())
-        .withInflow(models.ring(), new HeaveDamping(models.ring()))
         .withRecovery(recovery)
         .withDelay(2)
         .fly(

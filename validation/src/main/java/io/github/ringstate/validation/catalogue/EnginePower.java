@@ -12,18 +12,16 @@ import java.util.List;
 import java.util.Locale;
 
 /** Power of the engines with altitude. */
-public final class EnginePower implements Topic {
+final class EnginePower {
 
   private static final Prose TEXT = Prose.of(EnginePower.class);
 
   private static final double[] DENSITY = {0.9, 0.8, 0.7385};
   private static final double[] LAPSE = {0.8868, 0.7736, 0.7040};
 
-  /** Creates the topic. */
-  public EnginePower() {}
+  private EnginePower() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (int i = 0; i < DENSITY.length; i++) {
       checks.add(

@@ -9,17 +9,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Ground effect in hover and with edgewise speed. */
-public final class GroundEffectChecks implements Topic {
+final class GroundEffectChecks {
 
   private static final Prose TEXT = Prose.of(GroundEffectChecks.class);
 
   private static final double RADIUS = 5;
 
-  /** Creates the topic. */
-  public GroundEffectChecks() {}
+  private GroundEffectChecks() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (double height : new double[] {0.5, 1, 2}) {
       checks.add(
@@ -63,12 +61,7 @@ public final class GroundEffectChecks implements Topic {
                 0.02,
                 models.groundEffect(RADIUS, RADIUS, 0, 8),
                 "2 per cent of the induced power, the scatter to expect of a fit to flight tests.")
-            .butDiffers(
-                0.90,
-                0.915,
-                "Hayden's fit to flight measurements shows more gain than the image source of"
-                    + " Cheeseman and Bennett. An encounter seldom comes so near the ground with the"
-                    + " rotor still in the ring state; less help is the cautious side."));
+            .butDiffers(0.90, 0.915, TEXT.say("power-differs")));
     checks.addAll(RealCraft.ground(models));
     return TEXT.section(
         "ground-effect", List.of(TEXT.figure("ground", () -> plot(models))), checks);

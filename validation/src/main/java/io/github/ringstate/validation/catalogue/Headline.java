@@ -2,7 +2,6 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.HeaveDamping;
-import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Figure;
@@ -11,6 +10,8 @@ import java.util.List;
 
 /** The two figures that matter most: induced velocity over the whole range, and the boundary. */
 public final class Headline {
+
+  private static final Prose TEXT = Prose.of(Headline.class);
 
   private static final double LEFT = -3.2;
   private static final double RIGHT = 1.6;
@@ -26,19 +27,8 @@ public final class Headline {
    */
   public static List<Figure> figures(Models models) {
     return List.of(
-        new Figure(
-            "headline",
-            "Induced velocity in axial flight, all models",
-            "Induced velocity v against axial speed z, both over the hover induced velocity vh;"
-                + " climb to the right, descent to the left. Every curve is drawn over the range for"
-                + " which it is published or built: momentum theory in climb (z at least 0) and in"
-                + " the windmill brake state (z at most -2), the fits from -2 to 0, the cubic bridge"
-                + " and the ring-state model everywhere. Faint: the climb branch continued to where"
-                + " there is no slipstream behind it. Circles: values computed from momentum theory"
-                + " with 50 digits. The shaded working states are those of the ring-state model with"
-                + " the heave-damping boundary.",
-            () -> induced(models)),
-        CraftBoundaries.figure("headline-boundary", models));
+        TEXT.figure("headline", () -> induced(models)),
+        TEXT.figure("headline-boundary", () -> CraftBoundaries.plot(models)));
   }
 
   private static Graph induced(Models models) {
@@ -50,9 +40,6 @@ public final class Headline {
             .where("branch", "axial"::equals)
             .where("axial_over_vh", z -> Double.parseDouble(z) >= LEFT)
             .where("axial_over_vh", z -> Double.parseDouble(z) <= RIGHT);
-    InflowModel quartic = models.quartic(1);
-    InflowModel measured = models.quartic(1.15);
-    InflowModel lines = models.twoSegment(1);
     Graph plot =
         Graph.of("axial speed z / vh (climb positive)", "induced velocity v / vh", 700, 600)
             .x(LEFT, RIGHT)
@@ -66,11 +53,8 @@ public final class Headline {
         .line(Pens.RULE, new double[] {band.onset(), band.onset()}, new double[] {0, TOP});
     plot.curve(Pens.FAINT, -2.2, 0, PublishedFits::climb)
         .curve("momentum, climb", Pens.SOLID, 0, RIGHT, z -> models.momentum().induced(0, z))
-        .curve("momentum, windmill", Pens.SOLID, LEFT, -2, z -> models.momentum().induced(0, z))
-        .curve("quartic, k = 1", Pens.DASHED, -2, 0, z -> quartic.induced(0, z))
-        .curve("quartic, k = 1.15", Pens.DASH_DOT_DOT, -2, 0, z -> measured.induced(0, z))
-        .curve("two segments, k = 1", Pens.DOTTED, -2, 0, z -> lines.induced(0, z))
-        .curve("cubic bridge", Pens.DASH_DOT, -2, 0, z -> models.cubic().induced(0, z))
+        .curve("momentum, windmill", Pens.SOLID, LEFT, -2, z -> models.momentum().induced(0, z));
+    PublishedFits.draw(plot, models, 0, (model, z) -> model.induced(0, z))
         .curve("smooth momentum", Pens.LONG_DASH, LEFT, RIGHT, z -> models.smooth().induced(0, z))
         .curve("ring-state model", Pens.THICK, LEFT, RIGHT, z -> models.ring().induced(0, z))
         .points(

@@ -17,15 +17,13 @@ import org.ejml.data.Complex_F64;
 import org.ejml.data.DMatrixRMaj;
 
 /** Heave damping in hover and along the descent. */
-public final class HeaveDampingChecks implements Topic {
+final class HeaveDampingChecks {
 
   private static final Prose TEXT = Prose.of(HeaveDampingChecks.class);
 
-  /** Creates the topic. */
-  public HeaveDampingChecks() {}
+  private HeaveDampingChecks() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (Helicopter declared : DemoCraft.ALL) {
       Craft plain = Craft.of(models, plain(declared), models.ring());

@@ -18,18 +18,16 @@ import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 
 /** Thrust and power of the rotor, and the hover of the demo craft. */
-public final class Hover implements Topic {
+final class Hover {
 
-  private static final Prose TEXT = Prose.of(Hover.class);
+  static final Prose TEXT = Prose.of(Hover.class);
 
   private static final List<Pen> LINES =
       List.of(Pens.THICK, Pens.DASHED, Pens.DOTTED, Pens.DASH_DOT);
 
-  /** Creates the topic. */
-  public Hover() {}
+  private Hover() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (Helicopter declared : DemoCraft.ALL) {
       Craft craft = Craft.of(models, declared, models.ring());
@@ -133,7 +131,8 @@ public final class Hover implements Topic {
     Rotor rotor = models.rotor(numbers);
     double tip = numbers.si(Rotor.TIP_SPEED);
     double area = Math.PI * Math.pow(numbers.si(Rotor.RADIUS), 2);
-    double hover = numbers.si(Rotor.SOLIDITY) * 0.01 / 8 * 1.225 * area * Math.pow(tip, 3);
+    double hover =
+        numbers.si(Rotor.SOLIDITY) * 0.01 / 8 * Craft.density() * area * Math.pow(tip, 3);
     checks.add(
         Sources.LEISHMAN
             .at("chapter 2: (s cd0 / 8) rho A Vtip^3")
@@ -141,7 +140,7 @@ public final class Hover implements Topic {
             .near(
                 hover / 1000,
                 1e-9,
-                rotor.bladeDrag().profilePower(1.225, tip, 0, 0.07) / 1000,
+                rotor.bladeDrag().profilePower(Craft.density(), tip, 0, 0.07) / 1000,
                 "Rounding."));
     checks.add(
         Sources.LEISHMAN
@@ -150,7 +149,7 @@ public final class Hover implements Topic {
             .near(
                 hover * (1 + 4.65 * 0.04) / 1000,
                 1e-9,
-                rotor.bladeDrag().profilePower(1.225, tip, 0.04 * tip * tip, 0.07) / 1000,
+                rotor.bladeDrag().profilePower(Craft.density(), tip, 0.04 * tip * tip, 0.07) / 1000,
                 "Rounding."));
     for (double loading : new double[] {0.02, 0.14}) {
       checks.add(
@@ -159,9 +158,10 @@ public final class Hover implements Topic {
                   "profile power in hover at a blade loading of " + loading, "power", "kW")
               .as(Obtained.FROM_MEMORY)
               .near(
-                  (hover + 0.03 * 1.225 * area * Math.pow(tip, 3) * polarTorque(loading)) / 1000,
+                  (hover + 0.03 * Craft.density() * area * Math.pow(tip, 3) * polarTorque(loading))
+                      / 1000,
                   1e-9,
-                  rotor.bladeDrag().profilePower(1.225, tip, 0, loading) / 1000,
+                  rotor.bladeDrag().profilePower(Craft.density(), tip, 0, loading) / 1000,
                   "The published polar along a blade of ideal twist, by quadrature; rounding."));
     }
     checks.add(
@@ -202,9 +202,10 @@ public final class Hover implements Topic {
       Models models, ParameterSet numbers, double collective, double mu, double lambda) {
     Rotor rotor = models.rotor(numbers);
     double tip = numbers.si(Rotor.TIP_SPEED);
-    double thrust = rotor.thrust(1.225, tip, collective, mu * mu * tip * tip, lambda * tip);
+    double thrust =
+        rotor.thrust(Craft.density(), tip, collective, mu * mu * tip * tip, lambda * tip);
     double area = Math.PI * Math.pow(numbers.si(Rotor.RADIUS), 2);
-    return thrust / (1.225 * area * tip * tip * numbers.si(Rotor.SOLIDITY));
+    return thrust / (Craft.density() * area * tip * tip * numbers.si(Rotor.SOLIDITY));
   }
 
   private static double textbook(

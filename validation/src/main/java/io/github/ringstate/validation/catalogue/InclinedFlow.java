@@ -7,6 +7,7 @@ import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
+import io.github.ringstate.validation.reference.ErrorBudget;
 import io.github.ringstate.validation.reference.ReferenceTable;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,7 @@ import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
 
 /** Momentum theory in level and inclined flow, its roots found by three libraries. */
-public final class InclinedFlow implements Topic {
+final class InclinedFlow {
 
   private static final Prose TEXT = Prose.of(InclinedFlow.class);
 
@@ -35,11 +36,9 @@ public final class InclinedFlow implements Topic {
     double[] roots(double x, double z);
   }
 
-  /** Creates the topic. */
-  public InclinedFlow() {}
+  private InclinedFlow() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     ReferenceTable table = ReferenceTable.read("momentum_theory.csv");
     List<Check> checks = new ArrayList<>();
     for (String branch : List.of("level", "inclined")) {
@@ -140,14 +139,9 @@ public final class InclinedFlow implements Topic {
         (x, z) -> {
           double[] expected = solver.roots(x, z);
           double[] actual = models.momentumRoots(x, z);
-          if (expected.length != actual.length) {
-            return Double.NaN;
-          }
-          double largest = 0;
-          for (int i = 0; i < expected.length; i++) {
-            largest = Math.max(largest, Math.abs(actual[i] - expected[i]));
-          }
-          return largest;
+          return expected.length == actual.length
+              ? ErrorBudget.of(expected, actual).largest()
+              : Double.NaN;
         });
   }
 

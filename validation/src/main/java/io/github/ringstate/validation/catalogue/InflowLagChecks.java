@@ -14,17 +14,15 @@ import java.util.List;
 import java.util.Locale;
 
 /** The lag of the induced velocity, and the thrust overshoot that it causes. */
-public final class InflowLagChecks implements Topic {
+final class InflowLagChecks {
 
   private static final Prose TEXT = Prose.of(InflowLagChecks.class);
 
   private static final double RISE = 0.1;
 
-  /** Creates the topic. */
-  public InflowLagChecks() {}
+  private InflowLagChecks() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (Helicopter craft : DemoCraft.ALL) {
       Rotor rotor = models.rotor(craft.numbers());
@@ -125,7 +123,7 @@ public final class InflowLagChecks implements Topic {
     double start = Math.toRadians(6);
     return new ThrustResponse(
         rotor,
-        1.225,
+        Craft.density(),
         DemoCraft.TRAINER.si(Rotor.TIP_SPEED),
         start,
         start + Math.toRadians(degrees),

@@ -26,7 +26,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Error against step and tolerance, event times, and the cost of a given accuracy. */
-public final class Integrators implements Topic {
+final class Integrators {
 
   private static final Prose TEXT = Prose.of(Integrators.class);
 
@@ -44,11 +44,9 @@ public final class Integrators implements Topic {
   /** Below this an error is rounding and says nothing of the order. */
   private static final double ROUNDING = 3e-13;
 
-  /** Creates the topic. */
-  public Integrators() {}
+  private Integrators() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (Method method : Method.values()) {
       if (method.order() > 0) {

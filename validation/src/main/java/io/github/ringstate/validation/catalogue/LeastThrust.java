@@ -19,29 +19,18 @@ final class LeastThrust {
     for (var declared : DemoCraft.ALL) {
       Craft craft = Craft.of(models, declared, models.ring());
       Check check =
-          least
-              .question(
-                  "rate of descent of the least thrust, " + craft.name(),
-                  "axial speed over the induced velocity of the hover",
-                  Sources.SMALL_ROTORS)
-              .near(
-                  least.value(),
-                  least.uncertainty(),
-                  leastThrust(craft, models.ring()),
-                  least.why());
-      checks.add(declared.equals(DemoCraft.TRAINER) ? highlyLoaded(check) : check);
+          least.near(
+              "rate of descent of the least thrust, " + craft.name(),
+              "axial speed over the induced velocity of the hover",
+              Sources.SMALL_ROTORS,
+              leastThrust(craft, models.ring()));
+      // the trainer has the least blade area for its weight, so its thrust falls least
+      checks.add(
+          declared.equals(DemoCraft.TRAINER)
+              ? check.butDiffers(-1.4, -1.351, DescentFits.TEXT.say("least-thrust-trainer-differs"))
+              : check);
     }
     return checks;
-  }
-
-  /** The trainer has the least blade area for its weight, so its thrust falls least. */
-  private static Check highlyLoaded(Check check) {
-    return check.butDiffers(
-        -1.4,
-        -1.351,
-        "The model's inflow is greatest at its exit, -1.45. Where thrust falls, the hover induced"
-            + " velocity does, and the point moves up; least so for the trainer, whose blades carry"
-            + " most for their area.");
   }
 
   private static double leastThrust(Craft craft, InflowModel inflow) {

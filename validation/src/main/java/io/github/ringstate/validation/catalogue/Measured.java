@@ -1,5 +1,6 @@
 package io.github.ringstate.validation.catalogue;
 
+import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Source;
@@ -34,6 +35,11 @@ record Measured(double value, double uncertainty, String unit, String why, Strin
   }
 
   /** Asks the library for it: a validation. */
+  /** Expects the value within its uncertainty. */
+  Check near(String name, String quantity, Source source, double actual) {
+    return question(name, quantity, source).near(value, uncertainty, actual, why);
+  }
+
   Question question(String name, String quantity, Source source) {
     return question(name, quantity, unit, source);
   }

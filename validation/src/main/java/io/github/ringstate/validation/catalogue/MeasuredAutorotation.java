@@ -27,58 +27,35 @@ final class MeasuredAutorotation {
       Measured steep =
           Measured.of("inclined-autorotation-" + (edgewise == 0.5 ? "0.5" : (int) edgewise));
       Check check =
-          steep
-              .question(
-                  "autorotation at an airspeed of " + edgewise + " vh, mean of the demo craft",
-                  "z",
-                  STEEP)
-              .near(
-                  steep.value(),
-                  steep.uncertainty(),
-                  crafts.stream()
-                      .mapToDouble(craft -> autorotation(craft, edgewise * vh(craft)) / vh(craft))
-                      .average()
-                      .orElseThrow(),
-                  steep.why());
+          steep.near(
+              "autorotation at an airspeed of " + edgewise + " vh, mean of the demo craft",
+              "z",
+              STEEP,
+              crafts.stream()
+                  .mapToDouble(craft -> autorotation(craft, edgewise * vh(craft)) / vh(craft))
+                  .average()
+                  .orElseThrow());
       checks.add(
           edgewise == 1
-              ? check.butDiffers(
-                  -1.65,
-                  -1.584,
-                  "A fifth of the ring is still there at this airspeed: the model's ring fades out at"
-                      + " 1.15 of the hover induced velocity, so that the boundary reaches 0.77.")
-              : check.butDiffers(
-                  -2.1,
-                  -1.8,
-                  "As in vertical autorotation: the model returns late to the windmill branch and"
-                      + " brings the induced power factor back on the way."));
+              ? check.butDiffers(-1.65, -1.584, VerticalAutorotation.TEXT.say("fast-differs"))
+              : check.butDiffers(-2.1, -1.8, VerticalAutorotation.TEXT.say("slow-differs")));
     }
     Measured ratio = Measured.of("slowest-over-vertical");
     for (Craft craft : crafts) {
       checks.add(
-          ratio
-              .question(
-                  "slowest over vertical autorotation, " + craft.name(),
-                  "rate of descent over that without airspeed",
-                  HeldOut.source("autogiro-glide"))
-              .near(
-                  ratio.value(),
-                  ratio.uncertainty(),
-                  slowest(craft) / autorotation(craft, 0),
-                  ratio.why()));
+          ratio.near(
+              "slowest over vertical autorotation, " + craft.name(),
+              "rate of descent over that without airspeed",
+              HeldOut.source("autogiro-glide"),
+              slowest(craft) / autorotation(craft, 0)));
     }
     Measured glide = Measured.of("best-glide");
     checks.add(
-        glide
-            .question(
-                "best glide ratio in autorotation, mean of the demo craft",
-                "distance over height",
-                Sources.AUTOROTATION_GUIDE)
-            .near(
-                glide.value(),
-                glide.uncertainty(),
-                crafts.stream().mapToDouble(MeasuredAutorotation::glide).average().orElseThrow(),
-                glide.why()));
+        glide.near(
+            "best glide ratio in autorotation, mean of the demo craft",
+            "distance over height",
+            Sources.AUTOROTATION_GUIDE,
+            crafts.stream().mapToDouble(MeasuredAutorotation::glide).average().orElseThrow()));
     return checks;
   }
 

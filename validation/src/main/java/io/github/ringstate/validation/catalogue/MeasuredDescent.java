@@ -31,22 +31,11 @@ final class MeasuredDescent {
     List<Check> checks = new ArrayList<>();
     checks.add(
         inflow(models.ring(), 0.3, 0.5)
-            .butDiffers(
-                0.85,
-                0.95,
-                "The model begins at the ideal hover, 1.00, where the measured rotor has 1.06, and"
-                    + " falls to its onset point; a tenth of it each."));
+            .butDiffers(0.85, 0.95, DescentFits.TEXT.say("measured-onset-differs")));
     checks.add(inflow(models.ring(), 0.8, 1.05));
     checks.add(
         inflow(models.ring(), 1.35, 1.53)
-            .butDiffers(
-                1.15,
-                1.35,
-                "The model rises to its exit point, since in flight the rate of descent runs away,"
-                    + " which a rotor held in a tunnel does not show. And the measured blades have no twist. The same report found the peak of the induced"
-                    + " velocity 24 per cent higher with 12 degrees of twist, and 17 per cent"
-                    + " further down: a total inflow of 1.4 at z = -1.75. The model has it at"
-                    + " -1.45. Real blades lie between."));
+            .butDiffers(1.15, 1.35, DescentFits.TEXT.say("measured-exit-differs")));
     Measured twisted = Measured.of("twisted-autorotation");
     double plain = idealAutorotation();
     checks.add(
@@ -65,26 +54,13 @@ final class MeasuredDescent {
                 power(models, -0.92),
                 "Torque without that of the unloaded blades, over that in the hover of the same"
                     + " run; the runs scatter from 0.84 to 0.96.")
-            .butDiffers(
-                0.99,
-                1.06,
-                "The measured rotor takes an eighth less power than in the hover, the model as much"
-                    + " as the hover: its losses keep their size of the hover, and its inflow has"
-                    + " begun to rise towards the exit. Too much power needed in the ring is the"
-                    + " safer side for what power alone may do."));
+            .butDiffers(0.99, 1.06, DescentFits.TEXT.say("measured-power-differs")));
     return checks;
   }
 
   /** The measured total inflow beside the models'. */
   static Figure figure(Models models) {
-    return new Figure(
-        "measured-inflow",
-        "Total inflow measured on an untwisted rotor",
-        "Circles: a model rotor without twist in a wind tunnel, thrust coefficients 0.002 to 0.005"
-            + " (NACA TN 2474, table I). By the same report 12 degrees of twist raise the peak of"
-            + " the induced velocity by 24 per cent and move it 17 per cent further down: a total"
-            + " inflow of about 1.4 at -1.75. Flow down through the disc is positive.",
-        () -> graph(models));
+    return DescentFits.TEXT.figure("measured-inflow", () -> graph(models));
   }
 
   private static Graph graph(Models models) {

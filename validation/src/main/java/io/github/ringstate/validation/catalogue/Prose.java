@@ -4,6 +4,7 @@ import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.message.MessageFile;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Figure;
+import io.github.ringstate.validation.check.KnownDifference;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.reference.ReferenceTable;
 import java.util.ArrayList;
@@ -16,7 +17,7 @@ import java.util.function.Supplier;
 
 /**
  * What a topic says in words: the texts of the file of its name. That of a section or a figure has
- * its title in the first paragraph.
+ * its title in the first paragraph; another explains why the library differs from a source.
  *
  * @param file the texts
  * @param values what is filled in
@@ -31,6 +32,11 @@ record Prose(MessageFile file, Map<String, String> values) {
 
   Prose with(String name, String value) {
     return new Prose(file, Map.of(name, value));
+  }
+
+  /** A text in one line. */
+  String say(String name) {
+    return String.join(" ", paragraphs(name));
   }
 
   Figure figure(String id, Supplier<Graph> graph) {
@@ -49,6 +55,12 @@ record Prose(MessageFile file, Map<String, String> values) {
     Set<String> unsaid = new TreeSet<>(file.names());
     unsaid.remove(SECTION);
     figures.forEach(figure -> unsaid.remove(figure.id()));
+    checks.forEach(
+        check ->
+            check
+                .difference()
+                .map(KnownDifference::explanation)
+                .ifPresent(said -> unsaid.removeIf(name -> say(name).equals(said))));
     if (!unsaid.isEmpty()) {
       throw new IllegalStateException("the section " + id + " never says " + unsaid);
     }

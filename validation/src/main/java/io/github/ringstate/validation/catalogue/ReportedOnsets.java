@@ -20,35 +20,25 @@ final class ReportedOnsets {
     Source tiltrotor = HeldOut.source("tiltrotor-descent");
     Measured entry = Measured.of("tiltrotor-entry");
     checks.add(
-        entry
-            .question("onset at the tiltrotor's 16 kt, x = 0.42", "z", tiltrotor)
-            .near(
-                entry.value(),
-                entry.uncertainty(),
-                boundary.band(0.418).orElseThrow().onset(),
-                entry.why()));
+        entry.near(
+            "onset at the tiltrotor's 16 kt, x = 0.42",
+            "z",
+            tiltrotor,
+            boundary.band(0.418).orElseThrow().onset()));
     Measured airspeed = Measured.of("tiltrotor-airspeed");
     double reach = boundary.reach().orElse(Double.NaN);
     checks.add(
-        airspeed
-            .question("greatest airspeed beside the tiltrotor's 30 to 40 kt", "x", tiltrotor)
-            .near(airspeed.value(), airspeed.uncertainty(), reach, airspeed.why()));
+        airspeed.near(
+            "greatest airspeed beside the tiltrotor's 30 to 40 kt", "x", tiltrotor, reach));
     Measured least = Measured.of("tiltrotor-least-rate");
     checks.add(
         least
-            .question("onset at the tiltrotor's 30 kt, x = 0.78", "z", tiltrotor)
             .near(
-                least.value(),
-                least.uncertainty(),
-                boundary.band(Math.min(0.78, reach - 1e-6)).orElseThrow().onset(),
-                least.why())
-            .butDiffers(
-                -1.2,
-                -0.75,
-                "The model closes the ring state at an edgewise speed of 0.79 of the hover induced"
-                    + " velocity; the tiltrotor still met it there, from a lower rate of descent"
-                    + " on, and up to 1.04. Its two rotors roll it off when one of them enters, and"
-                    + " their disc loading and twist are beyond those of helicopters."));
+                "onset at the tiltrotor's 30 kt, x = 0.78",
+                "z",
+                tiltrotor,
+                boundary.band(Math.min(0.78, reach - 1e-6)).orElseThrow().onset())
+            .butDiffers(-1.2, -0.75, Boundaries.TEXT.say("tiltrotor-differs")));
     Measured warning = Measured.of("warning-rate");
     double twin =
         Unit.FOOT_PER_MINUTE.fromSi(
@@ -74,16 +64,11 @@ final class ReportedOnsets {
             .max()
             .orElseThrow();
     checks.add(
-        deepest
-            .question(
-                "greatest rate of descent at constant collective over all demo craft",
-                "rate of descent",
-                Sources.HANDBOOK)
-            .near(
-                deepest.value(),
-                deepest.uncertainty(),
-                Unit.FOOT_PER_MINUTE.fromSi(greatest),
-                deepest.why()));
+        deepest.near(
+            "greatest rate of descent at constant collective over all demo craft",
+            "rate of descent",
+            Sources.HANDBOOK,
+            Unit.FOOT_PER_MINUTE.fromSi(greatest)));
     return checks;
   }
 }

@@ -17,7 +17,7 @@ import io.github.ringstate.validation.check.Source;
 import java.util.List;
 
 /** Power pulled late on an approach: what it takes to meet an official report. */
-public final class ReportedPull implements Topic {
+final class ReportedPull {
 
   private static final Prose TEXT = Prose.of(ReportedPull.class);
 
@@ -36,11 +36,9 @@ public final class ReportedPull implements Topic {
   /** Airspeed at which the nose comes down, m/s: never. */
   private static final double NEVER = -10;
 
-  /** Creates the topic. */
-  public ReportedPull() {}
+  private ReportedPull() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     Check small =
         question("10")
             .near(
@@ -56,13 +54,7 @@ public final class ReportedPull implements Topic {
                 0.5,
                 left(models, models.ring(), 40),
                 "As above, with the power that the invented craft has to spare.")
-            .butDiffers(
-                30,
-                70,
-                "With 40 per cent to spare 115 per cent of torque is 1.6 times the power of the"
-                    + " hover, and the model stops the sink half way down. The report's figures at"
-                    + " 100 ft are met with any form of the model; whether the ground is, the power"
-                    + " to spare decides.");
+            .butDiffers(30, 70, TEXT.say("ample-differs"));
     return TEXT.section(
         "reported-pull",
         List.of(TEXT.figure("reported-pull", () -> plot(models))),

@@ -5,13 +5,11 @@ import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
+import io.github.ringstate.validation.numerics.Lag;
 import java.util.List;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
 /** How the ring of the model deepens and dissolves. */
-public final class RingLife implements Topic {
+final class RingLife {
 
   private static final Prose TEXT = Prose.of(RingLife.class);
 
@@ -19,11 +17,9 @@ public final class RingLife implements Topic {
   private static final double DEEPENING = 0.2;
   private static final double WIDTH = 0.02;
 
-  /** Creates the topic. */
-  public RingLife() {}
+  private RingLife() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     RingMemory memory = models.ring().ring().memory();
     double first = -1.2 + WIDTH;
     double flow = -0.3;
@@ -57,21 +53,8 @@ public final class RingLife implements Topic {
 
   /** The level after a time at one axial speed, the ring feeding itself in full. */
   private static double after(RingMemory memory, double axial, double level, double time) {
-    OrdinaryDifferentialEquation rate =
-        new OrdinaryDifferentialEquation() {
-          @Override
-          public int getDimension() {
-            return 1;
-          }
-
-          @Override
-          public double[] computeDerivatives(double t, double[] y) {
-            return new double[] {memory.rate(axial, y[0], 1)};
-          }
-        };
-    return new DormandPrince853Integrator(1e-8, 0.05, 1e-11, 1e-11)
-        .integrate(rate, new ODEState(0, new double[] {level}), time)
-        .getPrimaryState()[0];
+    Lag rate = (t, at) -> memory.rate(axial, at, 1);
+    return rate.after(0, level, time, 1e-8, 0.05);
   }
 
   private static Graph plot(RingMemory memory) {

@@ -14,18 +14,16 @@ import java.util.List;
 import java.util.Locale;
 
 /** What thrust takes of power in vertical descent, losses included. */
-public final class RingPower implements Topic {
+final class RingPower {
 
   private static final Prose TEXT = Prose.of(RingPower.class);
 
   private static final double FACTOR = 1.15;
   private static final double[] WITHIN = {-0.5, -1.0, -1.45};
 
-  /** Creates the topic. */
-  public RingPower() {}
+  private RingPower() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     InflowModel ring = models.ring();
     List<Check> checks = new ArrayList<>();
     Craft craft = Craft.of(models, DemoCraft.TRAINER, ring);
@@ -45,16 +43,7 @@ public final class RingPower implements Topic {
                   range.high(),
                   withLosses(ring, at),
                   "Between the two published fits at k = 1.15.");
-      checks.add(
-          at > -1.4
-              ? check
-              : check.butDiffers(
-                  1.37,
-                  1.42,
-                  "2 per cent above the two-segment fit. Sets of numbers that meet this range and the"
-                      + " others exist, with less total inflow at the exit and more losses: the page"
-                      + " of what is not known has them. With them the boundary reaches less far out,"
-                      + " and prompt recoveries of the light craft lose some 8 ft more."));
+      checks.add(at > -1.4 ? check : check.butDiffers(1.37, 1.42, TEXT.say("exit-differs")));
     }
     double vh = craft.hoverInduced(DemoCraft.TRAINER.weight());
     Motion descent = craft.vertical(-vh);

@@ -10,13 +10,14 @@ import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
+import io.github.ringstate.validation.reference.ErrorBudget;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /** The runaway of the rate of descent at constant collective. */
-public final class SinkRunaway implements Topic {
+final class SinkRunaway {
 
   private static final Prose TEXT = Prose.of(SinkRunaway.class);
 
@@ -24,11 +25,9 @@ public final class SinkRunaway implements Topic {
       Sources.REQUIREMENT.at(
           "growth of the rate of descent at constant collective, light helicopter");
 
-  /** Creates the topic. */
-  public SinkRunaway() {}
+  private SinkRunaway() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     Descent ring = descent(models, models.ring());
     Descent smooth = descent(models, models.smooth());
     List<Check> checks = new ArrayList<>();
@@ -52,10 +51,7 @@ public final class SinkRunaway implements Topic {
                 "Between the end of the fold and autorotation. Required: near 1.6."));
     Descent again =
         Descent.fly(models, DemoCraft.TRAINER, models.ring(), Propagators.extrapolation(1e-10));
-    double worst = 0;
-    for (int i = 0; i < ring.sink().length; i++) {
-      worst = Math.max(worst, Math.abs(ring.sink()[i] - again.sink()[i]));
-    }
+    double worst = ErrorBudget.of(again.sink(), ring.sink()).largest();
     checks.add(
         Sources.EXTRAPOLATION
             .secondMethod(

@@ -1,11 +1,9 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.rotor.Rotor;
+import io.github.ringstate.validation.numerics.Lag;
 import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
 /**
  * Thrust of a rotor held fixed while its collective is raised quickly, by two equations for the
@@ -64,16 +62,14 @@ final class ThrustResponse {
     double start = steady(from);
     double end = thrust(rise, steady(to));
     List<double[]> points = new ArrayList<>();
-    double[] state = {start};
+    Lag equation = (t, v) -> inflow.rate(thrust(t, v), v);
+    double induced = start;
     double step = 0.002;
     points.add(new double[] {0, thrust(0, start) / end});
     for (int i = 0; i < 500; i++) {
       double t = i * step;
-      state =
-          new DormandPrince853Integrator(1e-9, step, 1e-11, 1e-11)
-              .integrate(new Equation(this, inflow), new ODEState(t, state), t + step)
-              .getPrimaryState();
-      points.add(new double[] {t + step, thrust(t + step, state[0]) / end});
+      induced = equation.after(t, induced, t + step, 1e-9, step);
+      points.add(new double[] {t + step, thrust(t + step, induced) / end});
     }
     return points;
   }
@@ -97,19 +93,5 @@ final class ThrustResponse {
       }
     }
     return 0.5 * (low + high);
-  }
-
-  private record Equation(ThrustResponse response, Inflow inflow)
-      implements OrdinaryDifferentialEquation {
-
-    @Override
-    public int getDimension() {
-      return 1;
-    }
-
-    @Override
-    public double[] computeDerivatives(double t, double[] y) {
-      return new double[] {inflow.rate(response.thrust(t, y[0]), y[0])};
-    }
   }
 }

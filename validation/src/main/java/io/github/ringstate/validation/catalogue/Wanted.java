@@ -3,7 +3,6 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.validation.check.Source;
 import io.github.ringstate.validation.reference.ReferenceTable;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * A work that was looked for and could not be read.
@@ -19,19 +18,8 @@ public record Wanted(Source source, String settles) {
    * @return an unmodifiable list
    */
   public static List<Wanted> works() {
-    ReferenceTable table = ReferenceTable.read("wanted.csv");
-    List<String> authors = table.words("author");
-    return IntStream.range(0, authors.size())
-        .mapToObj(
-            i ->
-                new Wanted(
-                    new Source(
-                        authors.get(i),
-                        table.words("title").get(i),
-                        table.words("number").get(i),
-                        table.words("year").get(i),
-                        ""),
-                    table.words("would_settle").get(i)))
+    return SourceTable.sources(ReferenceTable.read("wanted.csv"), "would_settle").stream()
+        .map(work -> new Wanted(work.at(""), work.place()))
         .toList();
   }
 }

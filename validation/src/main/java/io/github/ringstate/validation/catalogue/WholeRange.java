@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Every model against momentum theory and against each other, over the whole range. */
-public final class WholeRange implements Topic {
+final class WholeRange {
 
   private static final Prose TEXT = Prose.of(WholeRange.class);
 
@@ -23,11 +23,9 @@ public final class WholeRange implements Topic {
           + " joins it with equal value and slope, so the error is rounding where the joins are"
           + " right.";
 
-  /** Creates the topic. */
-  public WholeRange() {}
+  private WholeRange() {}
 
-  @Override
-  public Section section(Models models) {
+  static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     double[] edgewise = Grid.spaced(0, 4, 21);
     checks.add(
@@ -131,19 +129,9 @@ public final class WholeRange implements Topic {
 
   private static Check beyond(Check check, double z) {
     if (z > -1.8) {
-      return check.butDiffers(
-          2.0,
-          2.4,
-          "Past the fold the model returns to momentum theory at z = -2.3, later than the fits,"
-              + " which return at -2. Its induced velocity is therefore higher here, and its"
-              + " autorotation point lower.");
+      return check.butDiffers(2.0, 2.4, TEXT.say("steep-differs"));
     }
-    return check.butDiffers(
-        1.3,
-        1.6,
-        "The fits meet the windmill branch at z = -2, where its slope is infinite. The model meets"
-            + " it at -2.3 so that its slope stays finite and continuous, at the price of too much"
-            + " induced velocity in between.");
+    return check.butDiffers(1.3, 1.6, TEXT.say("windmill-differs"));
   }
 
   private static double departure(InflowModel model, double[] xs, double[] zs) {
@@ -174,34 +162,12 @@ public final class WholeRange implements Topic {
   }
 
   private static Graph plot(Models models) {
-    InflowModel quartic = models.quartic(1);
-    InflowModel measured = models.quartic(1.15);
-    InflowModel lines = models.twoSegment(1);
     Graph plot =
         Graph.of("axial speed z / vh", "v over momentum theory's v", 860, 520)
             .x(-3.5, 1)
             .y(-0.6, 2.2);
     plot.line(Pens.RULE, new double[] {-3.5, 1}, new double[] {1, 1});
-    plot.curve(
-        "quartic, k = 1", Pens.DASHED, -2, 0, z -> quartic.induced(0, z) / PublishedFits.climb(z));
-    plot.curve(
-        "quartic, k = 1.15",
-        Pens.DASH_DOT_DOT,
-        -2,
-        0,
-        z -> measured.induced(0, z) / PublishedFits.climb(z));
-    plot.curve(
-        "two segments, k = 1",
-        Pens.DOTTED,
-        -2,
-        0,
-        z -> lines.induced(0, z) / PublishedFits.climb(z));
-    plot.curve(
-        "cubic bridge",
-        Pens.DASH_DOT,
-        -2,
-        1,
-        z -> models.cubic().induced(0, z) / PublishedFits.climb(z));
+    PublishedFits.draw(plot, models, 1, (model, z) -> model.induced(0, z) / PublishedFits.climb(z));
     plot.curve(
         "smooth momentum",
         Pens.LONG_DASH,

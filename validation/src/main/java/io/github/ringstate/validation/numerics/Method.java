@@ -22,47 +22,36 @@ import org.hipparchus.ode.nonstiff.GraggBulirschStoerIntegrator;
 /** The integrators under test, those of Hipparchus. */
 public enum Method {
   /** Dormand and Prince of order 8, the library's yardstick. */
-  DORMAND_PRINCE_853("Dormand-Prince 8(5,3)", 8) {
-    @Override
-    AdaptiveStepsizeIntegrator adaptive(double least, double greatest, double tolerance) {
-      return new DormandPrince853Integrator(least, greatest, tolerance, tolerance);
-    }
-  },
+  DORMAND_PRINCE_853("Dormand-Prince 8(5,3)", 8, DormandPrince853Integrator::new),
   /** Dormand and Prince of order 5. */
-  DORMAND_PRINCE_54("Dormand-Prince 5(4)", 5) {
-    @Override
-    AdaptiveStepsizeIntegrator adaptive(double least, double greatest, double tolerance) {
-      return new DormandPrince54Integrator(least, greatest, tolerance, tolerance);
-    }
-  },
+  DORMAND_PRINCE_54("Dormand-Prince 5(4)", 5, DormandPrince54Integrator::new),
   /** Gragg, Bulirsch and Stoer's extrapolation, which chooses its order. */
-  EXTRAPOLATION("Gragg-Bulirsch-Stoer", 0) {
-    @Override
-    AdaptiveStepsizeIntegrator adaptive(double least, double greatest, double tolerance) {
-      return new GraggBulirschStoerIntegrator(least, greatest, tolerance, tolerance);
-    }
-  },
+  EXTRAPOLATION("Gragg-Bulirsch-Stoer", 0, GraggBulirschStoerIntegrator::new),
   /** The classical method of order 4 with a fixed step. */
-  RUNGE_KUTTA_4("classical Runge-Kutta", 4) {
-    @Override
-    AdaptiveStepsizeIntegrator adaptive(double least, double greatest, double tolerance) {
-      throw new UnsupportedOperationException("the classical method does not choose its step");
-    }
+  RUNGE_KUTTA_4(
+      "classical Runge-Kutta",
+      4,
+      (shortest, longest, absolute, relative) -> {
+        throw new UnsupportedOperationException("the classical method does not choose its step");
+      });
 
-    @Override
-    public Run withStep(Problem problem, double step) {
-      return run(problem, new ClassicalRungeKuttaIntegrator(step));
-    }
-  };
+  /** Makes an integrator of its shortest and longest step and both tolerances. */
+  @FunctionalInterface
+  private interface Adaptive {
+    AdaptiveStepsizeIntegrator of(
+        double shortest, double longest, double absolute, double relative);
+  }
 
   private static final double EVENT_TOLERANCE = 1e-12;
 
   private final String label;
   private final int order;
+  private final Adaptive adaptive;
 
-  Method(String label, int order) {
+  Method(String label, int order, Adaptive adaptive) {
     this.label = label;
     this.order = order;
+    this.adaptive = adaptive;
   }
 
   /**
@@ -83,8 +72,6 @@ public enum Method {
     return order;
   }
 
-  abstract AdaptiveStepsizeIntegrator adaptive(double least, double greatest, double tolerance);
-
   /**
    * Integrates with steps chosen by tolerance.
    *
@@ -93,7 +80,7 @@ public enum Method {
    * @return what came of it
    */
   public Run withTolerance(Problem problem, double tolerance) {
-    return run(problem, adaptive(1e-9, 10, tolerance));
+    return run(problem, adaptive.of(1e-9, 10, tolerance, tolerance));
   }
 
   /**
@@ -104,7 +91,10 @@ public enum Method {
    * @return what came of it
    */
   public Run withStep(Problem problem, double step) {
-    AdaptiveStepsizeIntegrator integrator = adaptive(step, step, 1e6);
+    if (this == RUNGE_KUTTA_4) {
+      return run(problem, new ClassicalRungeKuttaIntegrator(step));
+    }
+    AdaptiveStepsizeIntegrator integrator = adaptive.of(step, step, 1e6, 1e6);
     integrator.setInitialStepSize(step);
     return run(problem, integrator);
   }

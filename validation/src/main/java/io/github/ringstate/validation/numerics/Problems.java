@@ -1,10 +1,12 @@
 package io.github.ringstate.validation.numerics;
 
+import io.github.ringstate.air.StandardAtmosphere;
+
 /** The catalogue of problems. */
 public final class Problems {
 
   /** Standard gravity, m/s2. */
-  private static final double GRAVITY = 9.80665;
+  private static final double GRAVITY = StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901;
 
   private Problems() {}
 

@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
 
 /** A file of reference data: columns of numbers and words, their origin and error budgets. */
 public final class ReferenceTable {
@@ -82,7 +84,7 @@ public final class ReferenceTable {
           origin.add(remark);
         }
       } else if (!line.isBlank()) {
-        rows.add(List.of(line.split(",", -1)));
+        rows.add(fields(line));
       }
     }
     if (rows.isEmpty()) {
@@ -96,6 +98,14 @@ public final class ReferenceTable {
       }
     }
     return new ReferenceTable(origin, budgets, columns, rows);
+  }
+
+  private static List<String> fields(String line) {
+    try {
+      return CSVParser.parse(line, CSVFormat.DEFAULT).getRecords().get(0).toList();
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible); // it is read already
+    }
   }
 
   /**

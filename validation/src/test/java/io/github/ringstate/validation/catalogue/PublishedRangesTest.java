@@ -25,7 +25,11 @@ class PublishedRangesTest {
   void eachIsACalibrationFromMemoryAndTheStandardModelHasTheSameByAnotherWay() {
     Models models = new Models();
     List<Check> checks =
-        Stream.of(new Boundaries(), new VerticalAutorotation(), new RingPower(), new SinkRunaway())
+        Stream.<Topic>of(
+                Boundaries::section,
+                VerticalAutorotation::section,
+                RingPower::section,
+                SinkRunaway::section)
             .flatMap(topic -> topic.section(models).checks().stream())
             .filter(check -> check.question().kind() == CheckKind.CALIBRATION)
             .toList();

@@ -12,10 +12,11 @@ import io.github.ringstate.files.whole.WholeFile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** Takes a report to where the user wants it. */
-public abstract class Delivery {
+public final class Delivery {
 
   /**
    * How reports are written.
@@ -31,9 +32,14 @@ public abstract class Delivery {
       boolean keeps) {}
 
   private final Writing writing;
+  private final Consumer<WholeFile.Content> place;
+  private final Consumer<Provenance> beside;
 
-  Delivery(Writing writing) {
+  private Delivery(
+      Writing writing, Consumer<WholeFile.Content> place, Consumer<Provenance> beside) {
     this.writing = writing;
+    this.place = place;
+    this.beside = beside;
   }
 
   /**
@@ -44,7 +50,7 @@ public abstract class Delivery {
    * @return the way out
    */
   public static Delivery to(Writing writing, OutputStream out) {
-    return new ToTerminal(writing, out);
+    return new Delivery(writing, content -> send(content, out), provenance -> {});
   }
 
   /**
@@ -57,7 +63,15 @@ public abstract class Delivery {
    * @throws UserError if the file is no place to write to
    */
   public static Delivery toFile(Writing writing, String option, String file) {
-    return new ToFile(writing, option, file);
+    WholeFile whole = WholeFile.named(option, file);
+    return new Delivery(
+        writing,
+        whole::replace,
+        provenance -> {
+          if (!writing.keeps()) {
+            Sidecar.write(whole, option, file, provenance);
+          }
+        });
   }
 
   /**
@@ -94,63 +108,10 @@ public abstract class Delivery {
    * @param report the report
    * @throws UserError if it cannot be written
    */
-  public abstract void deliver(Report report);
-
-  /**
-   * Writes a report to a stream and leaves that open.
-   *
-   * @param report the report
-   * @param provenance where it comes from
-   * @param out the stream
-   * @throws IOException if the stream takes no more
-   */
-  final void write(Report report, Provenance provenance, OutputStream out) throws IOException {
+  public void deliver(Report report) {
+    Provenance provenance = writing.provenance().apply(report);
     String json = writing.keeps() ? ProvenanceJson.text(provenance) : "";
-    writing.writer().apply(json).write(report, out);
-  }
-
-  /** Where a report comes from. */
-  final Provenance provenance(Report report) {
-    return writing.provenance().apply(report);
-  }
-
-  private static final class ToTerminal extends Delivery {
-
-    private final OutputStream out;
-
-    ToTerminal(Writing writing, OutputStream out) {
-      super(writing);
-      this.out = out;
-    }
-
-    @Override
-    public void deliver(Report report) {
-      send(content -> write(report, provenance(report), content), out);
-    }
-  }
-
-  private static final class ToFile extends Delivery {
-
-    private final boolean keeps;
-    private final String option;
-    private final String name;
-    private final WholeFile file;
-
-    ToFile(Writing writing, String option, String name) {
-      super(writing);
-      this.option = option;
-      this.name = name;
-      keeps = writing.keeps();
-      file = WholeFile.named(option, name);
-    }
-
-    @Override
-    public void deliver(Report report) {
-      Provenance provenance = provenance(report);
-      file.replace(out -> write(report, provenance, out));
-      if (!keeps) {
-        Sidecar.write(file, option, name, provenance);
-      }
-    }
+    place.accept(out -> writing.writer().apply(json).write(report, out));
+    beside.accept(provenance);
   }
 }

@@ -1,10 +1,8 @@
 package io.github.ringstate.instructor.fly;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.SerializableString;
-import com.fasterxml.jackson.core.io.CharacterEscapes;
-import com.fasterxml.jackson.core.io.SerializedString;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.EventKind;
 import io.github.ringstate.encounter.Outcome;
@@ -17,18 +15,24 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
-import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** A page for the classroom: the flights are in it, its script only draws them. */
 final class ClassroomPage {
+
+  private static final ObjectMapper JSON =
+      new ObjectMapper().enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
 
   private final FlyRequest request;
   private final ClassroomFlights flights;
@@ -83,95 +87,75 @@ final class ClassroomPage {
     return new RecoveryChoice(kind.label(), kind.shown(), chosen);
   }
 
-  /** Nothing in the data can end the element of the page that it stands in. */
-  private static final class Harmless extends CharacterEscapes {
+  /** How the flights of one recovery are drawn. */
+  record Line(String name, String shown, String color, List<BigDecimal> dash) {}
 
-    private static final long serialVersionUID = 1L;
+  /** A flight: how it ended, when what happened, and the samples of each quantity. */
+  record Drawn(
+      String recovery,
+      BigDecimal delay,
+      String ending,
+      @Nullable BigDecimal loss,
+      @Nullable BigDecimal impact,
+      @Nullable BigDecimal acts,
+      @Nullable BigDecimal arrest,
+      List<BigDecimal> t,
+      List<BigDecimal> x,
+      List<BigDecimal> h,
+      List<BigDecimal> v,
+      List<BigDecimal> i,
+      List<BigDecimal> p) {}
 
-    @Override
-    public int[] getEscapeCodesForAscii() {
-      int[] codes = CharacterEscapes.standardAsciiEscapesForJSON();
-      for (char c : new char[] {'<', '>', '&'}) {
-        codes[c] = CharacterEscapes.ESCAPE_STANDARD;
-      }
-      return codes;
-    }
-
-    @Override
-    public @Nullable SerializableString getEscapeSequence(int c) {
-      return c == '<' || c == '>' || c == '&'
-          ? new SerializedString(String.format(Locale.ROOT, "\\u%04x", c))
-          : null;
-    }
-  }
-
+  /** What the page's script reads; nothing in it can end the element that it stands in. */
   private String data() {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.setCharacterEscapes(new Harmless());
-      json.writeStartObject();
-      json.writeFieldName("delays");
-      json.writeStartArray();
-      for (double delay : flights.delays()) {
-        json.writeNumber(Decimals.brief(delay));
-      }
-      json.writeEndArray();
-      json.writeStringField("length", units.length().symbol());
-      json.writeStringField("sink", units.verticalSpeed().symbol());
-      json.writeNumberField("sinkDecimals", sinkDecimals());
-      json.writeBooleanField("ground", request.approach().height().isPresent());
-      json.writeArrayFieldStart("pens");
-      for (int i = 0; i < flights.recoveries().size(); i++) {
-        pen(json, flights.recoveries().get(i), Pen.of(i));
-      }
-      json.writeEndArray();
-      json.writeArrayFieldStart("flights");
-      for (ClassroomFlights.Flight flight : flights.flights()) {
-        flight(json, flight);
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    } catch (IOException failed) {
-      throw new UncheckedIOException(failed);
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("delays", flights.delays().stream().map(Decimals::rounded).toList());
+    data.put("length", units.length().symbol());
+    data.put("sink", units.verticalSpeed().symbol());
+    data.put("sinkDecimals", sinkDecimals());
+    data.put("ground", request.approach().height().isPresent());
+    data.put(
+        "pens",
+        IntStream.range(0, flights.recoveries().size())
+            .mapToObj(i -> line(flights.recoveries().get(i), Pen.of(i)))
+            .toList());
+    data.put("flights", flights.flights().stream().map(this::drawn).toList());
+    try {
+      return JSON.writeValueAsString(data)
+          .replace("<", "\\u003C")
+          .replace(">", "\\u003E")
+          .replace("&", "\\u0026");
+    } catch (JsonProcessingException impossible) {
+      throw new UncheckedIOException(impossible); // texts and numbers alone
     }
-    return text.toString();
   }
 
-  private static void pen(JsonGenerator json, Technique recovery, Pen pen) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("name", recovery.label());
-    json.writeStringField("shown", recovery.shown());
-    json.writeStringField(
-        "color", String.format(Locale.ROOT, "#%06x", pen.color().getRGB() & 0xffffff));
-    json.writeArrayFieldStart("dash");
-    float[] dash = pen.stroke().getDashArray();
-    if (dash != null) {
-      for (float length : dash) {
-        json.writeNumber(Decimals.brief(length));
-      }
+  private static Line line(Technique recovery, Pen pen) {
+    List<BigDecimal> dash = new ArrayList<>();
+    float[] lengths = pen.stroke().getDashArray();
+    for (int i = 0; lengths != null && i < lengths.length; i++) {
+      dash.add(Decimals.rounded(lengths[i]));
     }
-    json.writeEndArray();
-    json.writeEndObject();
+    String color = String.format(Locale.ROOT, "#%06x", pen.color().getRGB() & 0xffffff);
+    return new Line(recovery.label(), recovery.shown(), color, dash);
   }
 
-  private void flight(JsonGenerator json, ClassroomFlights.Flight flight) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("recovery", flight.recovery().label());
-    json.writeFieldName("delay");
-    json.writeNumber(Decimals.brief(flight.delay()));
-    json.writeStringField("ending", ending(flight.outcome().ending()));
-    number(json, "loss", flight.outcome().altitudeLoss(), units.length(), 1);
-    number(json, "impact", flight.outcome().impactSpeed(), units.verticalSpeed(), sinkDecimals());
-    number(json, "acts", flight.when(EventKind.RECOGNITION), Unit.SECOND, 2);
-    number(json, "arrest", flight.when(EventKind.ARREST), Unit.SECOND, 2);
-    numbers(json, "t", flight, ClassroomFlights.Instant::time, 2);
-    numbers(json, "x", flight, at -> units.length().fromSi(at.distance()), 1);
-    numbers(json, "h", flight, at -> units.length().fromSi(at.height()), 1);
-    numbers(
-        json, "v", flight, at -> units.verticalSpeed().fromSi(at.verticalSpeed()), sinkDecimals());
-    numbers(json, "i", flight, ClassroomFlights.Instant::inflow, 2);
-    numbers(json, "p", flight, ClassroomFlights.Instant::power, 1);
-    json.writeEndObject();
+  private Drawn drawn(ClassroomFlights.Flight flight) {
+    Outcome flown = flight.outcome();
+    return new Drawn(
+        flight.recovery().label(),
+        Decimals.rounded(flight.delay()),
+        ending(flown.ending()),
+        number(flown.altitudeLoss(), units.length(), 1),
+        number(flown.impactSpeed(), units.verticalSpeed(), sinkDecimals()),
+        number(flight.when(EventKind.RECOGNITION), Unit.SECOND, 2),
+        number(flight.when(EventKind.ARREST), Unit.SECOND, 2),
+        numbers(flight, ClassroomFlights.Instant::time, 2),
+        numbers(flight, at -> units.length().fromSi(at.distance()), 1),
+        numbers(flight, at -> units.length().fromSi(at.height()), 1),
+        numbers(flight, at -> units.verticalSpeed().fromSi(at.verticalSpeed()), sinkDecimals()),
+        numbers(flight, ClassroomFlights.Instant::inflow, 2),
+        numbers(flight, ClassroomFlights.Instant::power, 1));
   }
 
   private int sinkDecimals() {
@@ -188,28 +172,18 @@ final class ClassroomPage {
     };
   }
 
-  private static void number(
-      JsonGenerator json, String name, OptionalDouble si, Unit unit, int decimals)
-      throws IOException {
-    json.writeFieldName(name);
-    if (si.isPresent()) {
-      json.writeNumber(Decimals.fixed(unit.fromSi(si.getAsDouble()), decimals));
-    } else {
-      json.writeNull();
-    }
+  private static @Nullable BigDecimal number(OptionalDouble si, Unit unit, int decimals) {
+    return si.isPresent() ? fixed(unit.fromSi(si.getAsDouble()), decimals) : null;
   }
 
-  private static void numbers(
-      JsonGenerator json,
-      String name,
+  private static List<BigDecimal> numbers(
       ClassroomFlights.Flight flight,
       ToDoubleFunction<ClassroomFlights.Instant> value,
-      int decimals)
-      throws IOException {
-    json.writeArrayFieldStart(name);
-    for (ClassroomFlights.Instant at : flight.samples()) {
-      json.writeNumber(Decimals.fixed(value.applyAsDouble(at), decimals));
-    }
-    json.writeEndArray();
+      int decimals) {
+    return flight.samples().stream().map(at -> fixed(value.applyAsDouble(at), decimals)).toList();
+  }
+
+  private static BigDecimal fixed(double value, int decimals) {
+    return new BigDecimal(Decimals.fixed(value, decimals));
   }
 }

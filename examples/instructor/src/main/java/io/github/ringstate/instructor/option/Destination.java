@@ -1,10 +1,13 @@
 package io.github.ringstate.instructor.option;
 
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.report.Format;
 import io.github.ringstate.files.report.Report;
 import io.github.ringstate.files.report.ReportWriter;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.delivery.StandardStream;
 import io.github.ringstate.instructor.origin.Origin;
+import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
@@ -22,6 +25,8 @@ public abstract class Destination {
   /** Formats that have a place for where a file comes from. */
   private static final Set<Format> KEEPING =
       EnumSet.of(Format.JSON, Format.HTML, Format.PDF, Format.SVG, Format.PNG);
+
+  private static final Set<Format> BINARY = Set.of(Format.PDF, Format.PNG);
 
   @Option(
       names = Origin.OUTPUT,
@@ -52,6 +57,17 @@ public abstract class Destination {
       BiFunction<Format, String, ReportWriter> writer,
       OutputStream terminal) {
     Format chosen = new Choice<>("--format", formats, Format::label).one(format);
+    if (output == null
+        && BINARY.contains(chosen)
+        && terminal instanceof FileOutputStream
+        && StandardStream.OUTPUT.isTerminal()) {
+      throw UserError.usage(
+          "--format "
+              + chosen.label()
+              + " is no text for a terminal"
+              + UserError.ALLOWED
+              + "with --output FILE, or into a file or a pipe");
+    }
     Origin origin = Origin.of(spec);
     Delivery.Writing writing =
         new Delivery.Writing(

@@ -18,17 +18,19 @@ public final class EntryOptions {
       paramLabel = "ENTRY",
       description =
           "tailwind-approach (a steep approach with the wind behind and little power), settling (from"
-              + " a hover), steep (a steep approach slowed too much) or downwind (a run at constant"
-              + " ground speed while the wind comes round behind). Unless given: tailwind-approach.")
+              + " a hover), steep (a steep approach slowed too much), downwind (a run at constant"
+              + " ground speed while the wind comes round behind), quick-stop (with the wind behind),"
+              + " short-hover (out of ground effect with too little power) or photo-drift (a hover"
+              + " into the wind, let drift with it). Unless given: tailwind-approach.")
   private @Nullable String entry;
 
   @Option(
       names = "--wind-kt",
       paramLabel = "KT",
       description =
-          "Wind: from ahead for settling and steep, from behind for tailwind-approach (below zero:"
-              + " from ahead) and downwind. Unless given: 8 for tailwind-approach, 18 for downwind,"
-              + " else 0.")
+          "Wind: from behind for tailwind-approach, quick-stop (both below zero: from ahead) and"
+              + " downwind, else from ahead. Unless given: 8 for tailwind-approach, 10 for quick-stop,"
+              + " 18 for downwind, 20 for photo-drift, else 0.")
   private @Nullable String wind;
 
   /** Made by picocli. */

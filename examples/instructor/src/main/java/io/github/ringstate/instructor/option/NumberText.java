@@ -16,6 +16,12 @@ public final class NumberText {
   private static final Pattern DECIMAL =
       Pattern.compile("[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][+-]?[0-9]{1,4})?");
 
+  /** Halves and quarters as most of Europe writes them, which are two numbers here. */
+  private static final Pattern HALF_OR_QUARTER = Pattern.compile("[+-]?[0-9]+,(5|25|75)");
+
+  /** A number with a decimal comma. */
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+");
+
   /** Digits of the longest whole number. */
   private static final int LONGEST_WHOLE = 19;
 
@@ -89,6 +95,7 @@ public final class NumberText {
   public static List<Double> several(String option, String text, Quantity allowed) {
     List<Double> values = new ArrayList<>();
     Set<Double> seen = new HashSet<>();
+    refuseDecimalComma(option, text);
     for (String part : Lists.parts(option, text)) {
       double value = one(option, part, allowed);
       if (!seen.add(value)) {
@@ -97,6 +104,27 @@ public final class NumberText {
       values.add(value);
     }
     return values;
+  }
+
+  /**
+   * Refuses what is two numbers and looks like one with a decimal comma: {@code 0,5} may mean half
+   * a second, or none and five.
+   *
+   * @param option the option's name
+   * @param text what was given
+   * @throws UserError if it looks like that
+   */
+  static void refuseDecimalComma(String option, String text) {
+    String stripped = text.strip();
+    if (HALF_OR_QUARTER.matcher(stripped).matches()) {
+      throw UserError.option(
+          option,
+          text,
+          stripped.replace(',', '.')
+              + " for one number, or "
+              + stripped.replace(",", ", ")
+              + " with a space, in quotation marks, for two");
+    }
   }
 
   /**
@@ -112,7 +140,9 @@ public final class NumberText {
     String stripped = text.strip();
     double value = DECIMAL.matcher(stripped).matches() ? Double.parseDouble(stripped) : Double.NaN;
     if (!(Math.abs(value) <= Double.MAX_VALUE)) {
-      throw UserError.option(option, text, allowed);
+      boolean comma = DECIMAL_COMMA.matcher(stripped).matches();
+      throw UserError.option(
+          option, text, allowed + (comma ? ", with a point: " + stripped.replace(',', '.') : ""));
     }
     return value + 0.0; // a minus sign on zero has no meaning here
   }

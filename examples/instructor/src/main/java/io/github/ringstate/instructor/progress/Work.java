@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.progress;
 
+import io.github.ringstate.instructor.delivery.StandardStream;
 import io.github.ringstate.study.Progress;
 import java.io.PrintStream;
 import java.time.Duration;
@@ -91,7 +92,7 @@ public final class Work implements AutoCloseable {
    * @return the computation
    */
   public static Work longRun(long flights, long before, Log log) {
-    return new Work(flights, before, log, System.err, StandardError::isTerminal, System::nanoTime);
+    return new Work(flights, before, log, System.err, StandardStream.ERROR::isTerminal, System::nanoTime);
   }
 
   /**
