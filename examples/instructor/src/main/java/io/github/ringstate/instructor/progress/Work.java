@@ -92,7 +92,8 @@ public final class Work implements AutoCloseable {
    * @return the computation
    */
   public static Work longRun(long flights, long before, Log log) {
-    return new Work(flights, before, log, System.err, StandardStream.ERROR::isTerminal, System::nanoTime);
+    return new Work(
+        flights, before, log, System.err, StandardStream.ERROR::isTerminal, System::nanoTime);
   }
 
   /**
