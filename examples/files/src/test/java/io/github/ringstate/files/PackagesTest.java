@@ -14,6 +14,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("craft", List.of("error", "text", "toml")),
             Map.entry("digest", List.of()),
             Map.entry("error", List.of()),
+            Map.entry("flight", List.of("row", "whole")),
             Map.entry("extension", List.of("digest", "error")),
             Map.entry("plan", List.of("error", "text", "toml")),
             Map.entry("report", List.of("text", "unit")),
