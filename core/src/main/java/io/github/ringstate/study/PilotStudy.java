@@ -1,6 +1,6 @@
 package io.github.ringstate.study;
 
-import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
@@ -26,6 +26,11 @@ import org.jspecify.annotations.Nullable;
  * <p>What a pilot is like depends on the seed and the pilot's number alone. The spread is therefore
  * the same to the last bit for any number of threads, any one pilot can be flown again, and pilots
  * of the same number are the same people in studies that differ in craft, height or fixed delay.
+ * Fewer pilots are the first of more.
+ *
+ * <p>The first number of each is the chance of the delay, which decides most of a loss; then come
+ * those that the technique draws. Gusts and shaking have a seed of their own for each pilot, which
+ * is independent of all others however the pilots are drawn.
  *
  * <p>Delays follow one rule. Those that are accepted are 0 to 60 s ({@link Recognition#DELAY}). One
  * that is given as a number and lies outside is refused where it is given. One that is drawn and
@@ -38,9 +43,22 @@ import org.jspecify.annotations.Nullable;
  * @param delays the distribution of delays, s, on the clock of the base's recognition; empty if all
  *     wait as long as the base says
  * @param seed the seed
+ * @param drawing how the pilots are drawn
  */
 public record PilotStudy(
-    Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed) {
+    Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed, Drawing drawing) {
+
+  /**
+   * Pilots who are evenly spread.
+   *
+   * @param base what all pilots share; its recovery plays no part
+   * @param pilots who flies
+   * @param delays the distribution of delays, s; empty if all wait as long as the base says
+   * @param seed the seed
+   */
+  public PilotStudy(Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed) {
+    this(base, pilots, delays, seed, Drawing.SOBOL);
+  }
 
   /** Part of the message when no delay can be drawn; the range stands behind it. */
   public static final String NO_DELAY = "the distribution of delays has no part within ";
@@ -69,7 +87,7 @@ public record PilotStudy(
    * @return the encounter
    */
   public Encounter encounter(long number) {
-    RandomStream draws = new IndependentStream(seed, number);
+    RandomStream draws = drawing.stream(seed, number);
     double chance = draws.uniform();
     Disturbances disturbances = base.disturbances();
     long disturbed = draws.seed();
@@ -105,7 +123,7 @@ public record PilotStudy(
   }
 
   /**
-   * Flies the pilots.
+   * Flies the pilots: as many as make full sets, as {@link Drawing#samples} says.
    *
    * <p>An interruption of the calling thread ends it like the listener does, once the flights under
    * way have ended; the thread stays interrupted.
@@ -120,14 +138,14 @@ public record PilotStudy(
   public LossSpread fly(Sampling sampling, Progress progress) {
     Optional<Approach> shared =
         base.disturbances().random() ? Optional.empty() : Optional.of(approach(base));
-    int limit = sampling.limit();
+    int limit = drawing.samples(sampling.limit());
     FlownPilots all = new FlownPilots(this);
     AtomicLong flown = new AtomicLong();
     OrderedWork work = OrderedWork.of(progress);
     int to = 0;
     while (true) {
       int from = to;
-      to = sampling.enough() > 0 ? Math.min(from + Sampling.BATCH, limit) : limit;
+      to = sampling.precision() > 0 ? Math.min(Math.max(2 * from, Sampling.FIRST), limit) : limit;
       Samples samples = new Samples(from, to);
       all.ensure(to);
       work.run(
@@ -151,7 +169,7 @@ public record PilotStudy(
           },
           piece -> {});
       LossSpread spread = all.spread(to);
-      if (to == limit || sampling.suffices(spread)) {
+      if (to == limit || sampling.suffices(spread, all.spread(to / 2))) {
         return spread;
       }
     }

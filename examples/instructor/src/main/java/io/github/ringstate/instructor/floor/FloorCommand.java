@@ -39,6 +39,8 @@ import picocli.CommandLine.Option;
     })
 public final class FloorCommand implements Runnable {
 
+  private static final int STANDARD_PILOTS = 1024;
+
   private final OutputStream terminal;
 
   @Mixin private final CraftOption craft = new CraftOption();
@@ -70,9 +72,9 @@ public final class FloorCommand implements Runnable {
   @Option(
       names = "--pilots",
       paramLabel = "N",
-      defaultValue = "1000",
-      description = "How many pilots are simulated for each line. Unless given: ${DEFAULT-VALUE}.")
-  private String pilots = "";
+      description =
+          "How many pilots are simulated for each line. Unless given: " + STANDARD_PILOTS + ".")
+  private @Nullable String pilots;
 
   @Mixin private final PilotOptions chance = new PilotOptions();
   @Mixin private final SheetOutput output = new SheetOutput();
@@ -110,7 +112,12 @@ public final class FloorCommand implements Runnable {
         PilotOptions.states().several(states),
         chance.clock(),
         chance.disturbances(),
-        new Pool(PilotOptions.pilots(pilots), chance.seed(), chance.models()),
+        new Pool(
+            chance.pilots(pilots, STANDARD_PILOTS),
+            chance.precision(),
+            chance.drawing(),
+            chance.seed(),
+            chance.models()),
         briefing.share(),
         briefing.margin(),
         briefing.groundShare());

@@ -46,7 +46,7 @@ record FloorFacts(
         request.pool().models().map(PilotTerms::models).orElse(""),
         PilotTerms.models(),
         PilotTerms.ONSET,
-        PilotTerms.INTERVAL,
+        PilotTerms.interval(request.pool()),
         PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)),
         PilotTerms.spreads(request.recoveries(), units),
         request.recoveries().stream().anyMatch(Technique::isMistaken) ? NotAWayOut.TEXT : "");

@@ -68,7 +68,9 @@ final class FloorPage {
             ? FloorMessages.SAY.briefingFor(units.typed(Unit.FOOT, request.briefed().getAsDouble()))
             : "");
     model.put("blocks", report.blocks().stream().map(this::block).toList());
-    model.put("terms", FloorMessages.SAY.sheetDefinitions(facts));
+    List<Term> terms = new ArrayList<>(FloorMessages.SAY.sheetDefinitions(facts));
+    terms.add(report.reached(units));
+    model.put("terms", terms);
     model.put("states", request.states().stream().map(PilotTerms::state).toList());
     model.put("recoveries", facts.recoveries());
     model.put("spreads", facts.spreads());

@@ -37,6 +37,19 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Pri
     return "height from which simulated pilots recovered";
   }
 
+  /** How finely the floors are known. */
+  Term reached(UnitSystem units) {
+    return new Term(
+        "floor known to",
+        PilotTerms.reached(
+            request.pool(),
+            blocks.stream()
+                .flatMap(block -> block.rows().stream())
+                .flatMap(row -> row.floor().stream())
+                .toList(),
+            units));
+  }
+
   @Override
   public Sheet sheet(UnitSystem units) {
     return FloorSheet.of(this, units);
@@ -86,7 +99,7 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Pri
     List<Column<FloorRow>> more = new ArrayList<>(FloorColumns.MORE);
     tables.put("loadings", new Table<>(FloorColumns.blocks(request), blocks));
     if (request.briefed().isPresent()) {
-      more.add(FloorColumns.ground(request.briefed().getAsDouble()));
+      more.addAll(FloorColumns.ground(request.briefed().getAsDouble()));
       tables.put(
           "latest_moments",
           new Table<>(

@@ -9,7 +9,6 @@ import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.Briefing;
-import io.github.ringstate.study.Sampling;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -60,7 +59,7 @@ record FloorRequest(
 
   /** The library's briefing. */
   Briefing briefing() {
-    return new Briefing(share, margin, Sampling.of(pool.pilots()));
+    return new Briefing(share, margin, pool.sampling(share));
   }
 
   /** How many flights a search for a latest moment takes at most. */

@@ -38,7 +38,7 @@ import picocli.CommandLine.Option;
       "  ringstate loss --mass-kg 560 --oat-c 35 --height-ft 300",
       "",
       "and what nine in ten distracted pilots lose there",
-      "  ringstate loss --mass-kg 560 --oat-c 35 --pilots 1000 --state distracted",
+      "  ringstate loss --mass-kg 560 --oat-c 35 --pilots 1024 --state distracted",
       "",
       "a sheet to print, for two masses and a planned height of 500 ft",
       "  ringstate loss --mass-kg 520,600 --height-ft 500 --format pdf --output loss.pdf",
@@ -50,7 +50,7 @@ public final class LossCommand implements Runnable {
   private static final String DELAYS = "0,0.5,1,2,3,4";
 
   /** The pilots of a sheet unless the user asks for others. */
-  private static final int ON_A_SHEET = 250;
+  private static final int ON_A_SHEET = 256;
 
   private final OutputStream terminal;
 
@@ -130,7 +130,7 @@ public final class LossCommand implements Runnable {
   }
 
   private Optional<Pool> pool() {
-    if (pilots == null && !output.isPage()) {
+    if (!isFlownByPilots()) {
       chance.refuseWithoutPilots();
       return Optional.empty();
     }
@@ -139,15 +139,24 @@ public final class LossCommand implements Runnable {
       throw UserError.usage(
           "--models has no place on a sheet (html, pdf)" + UserError.ALLOWED + "text, csv, json");
     }
-    int number = pilots == null ? ON_A_SHEET : PilotOptions.pilots(pilots);
-    return Optional.of(new Pool(number, chance.seed(), models));
+    return Optional.of(
+        new Pool(
+            chance.pilots(pilots, ON_A_SHEET),
+            chance.precision(),
+            chance.drawing(),
+            chance.seed(),
+            models));
+  }
+
+  private boolean isFlownByPilots() {
+    return pilots != null || chance.isPrecise() || output.isPage();
   }
 
   private Optional<PilotState> state() {
     if (state == null) {
       return Optional.empty();
     }
-    if (pilots == null && !output.isPage()) {
+    if (!isFlownByPilots()) {
       throw UserError.usage("--state" + PilotOptions.NEEDS_PILOTS + ": it gives each a delay");
     }
     if (delays != null) {

@@ -61,7 +61,7 @@ record LossFacts(
         request.state().map(PilotTerms::delays).orElse(""),
         request.state().map(PilotState::origin).orElse(""),
         PilotTerms.ONSET,
-        PilotTerms.INTERVAL,
+        request.pool().map(PilotTerms::interval).orElse(""),
         PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)),
         request.pool().isPresent() ? PilotTerms.spreads(request.recoveries(), units) : List.of(),
         request.recoveries().stream().anyMatch(Technique::isMistaken) ? NotAWayOut.TEXT : "");

@@ -1,9 +1,11 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.ModelNote;
+import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.Technique;
@@ -96,7 +98,9 @@ final class LossPage {
     model.put("isSpread", request.state().isPresent());
     model.put("plotted", name(first.conditions()));
     model.put("shownDelay", Decimals.brief(request.shownDelay()));
-    model.put("terms", LossMessages.SAY.sheetDefinitions(facts));
+    List<Term> terms = new ArrayList<>(LossMessages.SAY.sheetDefinitions(facts));
+    terms.addAll(report.reached(units));
+    model.put("terms", terms);
     model.put("recoveries", facts.recoveries());
     model.put("isMistaken", request.recoveries().stream().anyMatch(Technique::isMistaken));
     model.put("pilots", pool.pilots());
@@ -172,7 +176,7 @@ final class LossPage {
       return new Figure("–", false);
     }
     if (!Double.isInfinite(loss.get().value())) {
-      return new Figure(units.loss(loss.get().value()), false);
+      return new Figure(PilotCells.loss(loss.get(), units), false);
     }
     return losses.failure().equals(PilotLosses.GROUND) && planned.isPresent()
         ? new Figure("> " + units.typedNumber(Unit.FOOT, planned.getAsDouble()), true)

@@ -44,7 +44,9 @@ final class LossSheet {
     if (request.recoveries().stream().anyMatch(Technique::isMistaken)) {
       blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
     }
-    blocks.add(new Sheet.Terms(LossMessages.SAY.definitions(LossFacts.of(request, units))));
+    List<Term> definitions = new ArrayList<>(report.reached(units));
+    definitions.addAll(LossMessages.SAY.definitions(LossFacts.of(request, units)));
+    blocks.add(new Sheet.Terms(definitions));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
   }

@@ -95,7 +95,9 @@ final class LossStudy {
         Encounter flown = delay.isPresent() ? base.withDelay(delay.getAsDouble()) : base;
         rows.add(
             new PilotRow(
-                recovery, delay, pool.fly(pool.study(flown, recovery, request.state()), work)));
+                recovery,
+                delay,
+                pool.fly(pool.study(flown, recovery, request.state()), LossPage.MOST, work)));
       }
     }
     return rows;

@@ -34,8 +34,8 @@ import picocli.CommandLine.Spec;
           + " [craft], [air], [entry], [pilot], [model] and [disturbance] each key is a setting with"
           + " its unit, and its value is fixed (3000), a list ([0, 3000]), a range ({ from = 0, to ="
           + " 6000, values = 7 }, with scale = \"log\" by equal ratios) or sampled together with"
-          + " others ({ from = 0, to = 6000, sampled = true }; [sample] says how: latin-hypercube or"
-          + " sobol, and how many points). Lists, ranges and the sample are multiplied. 'count' in"
+          + " others ({ from = 0, to = 6000, sampled = true }; [sample] says how: latin-hypercube,"
+          + " sobol or independent, and how many points). Lists, ranges and the sample are multiplied. 'count' in"
           + " [pilot] draws so many pilots for each.",
       "",
       "A row has an index, what varies, craft, entry, recovery and delay_s, outcome,"

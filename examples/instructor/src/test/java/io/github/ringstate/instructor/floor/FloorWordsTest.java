@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
@@ -28,7 +29,7 @@ class FloorWordsTest {
 
   private static final Conditions CONDITIONS =
       new Conditions(DemoCraft.TRAINER, StandardAtmosphere.at(0), new HoverPower(80, 82, 88));
-  private static final Pool POOL = new Pool(1000, 1, Optional.empty());
+  private static final Pool POOL = new Pool(1024, 0, Drawing.SOBOL, 1, Optional.empty());
   private static final FloorRequest REQUEST =
       new FloorRequest(
           List.of(DemoCraft.TRAINER),
@@ -111,7 +112,7 @@ class FloorWordsTest {
   @Test
   void powerAloneIsNeverTheTechniqueToBrief() {
     assertEquals(
-        HEAD + "435 ft with forward.",
+        HEAD + "440 ft with forward.",
         inShort(row(Technique.FORWARD, 401, 0), row(Technique.COLLECTIVE, 20, 0)));
     assertEquals(
         HEAD + "none: with no way out did so many arrest the descent.",
