@@ -16,10 +16,10 @@
  * </pre>
  *
  * <p>Settings that are {@code sampled} need a table {@code [sample]} with {@code method =
-<<<<<<< HEAD
- * "latin-hypercube"} or {@code "sobol"} and the number of {@code points}. In {@code [pilot]},
- * {@code count} draws so many pilots by number, the same ones for every point; {@code state} then
- * draws their delays, and without a count sets the median delay. {@code seed} stands at the top.
+ * "latin-hypercube"}, {@code "sobol"} or {@code "independent"} and the number of {@code points}. In
+ * {@code [pilot]}, {@code count} draws so many pilots by number, the same ones for every point;
+ * {@code state} then draws their delays, and without a count sets the median delay. {@code seed}
+ * stands at the top.
  * {@code [output]} says in which {@code units} results are written, {@code "aviation"} or {@code
  * "si"}, and whether the {@code drawn_numbers} of each pilot are columns.
  *
@@ -28,12 +28,6 @@
  * {@code mode}, {@code to}). With {@code from} and {@code to} the others are cut off there, and
  * only what lies between is drawn; without, at most one per cent may lie outside the setting's
  * range.
-=======
- * "latin-hypercube"}, {@code "sobol"} or {@code "independent"} and the number of {@code points}. In
- * {@code [pilot]}, {@code count} draws so many pilots by number, the same ones for every point;
- * {@code state} then draws their delays, and without a count sets the median delay. {@code seed}
- * stands at the top.
->>>>>>> main
  *
  * <p>The keys of {@code [craft]} are those of a craft file without its tables, so its lines can be
  * pasted. The text, with those of the craft files that it names and the extensions that it is read

@@ -10,11 +10,7 @@ import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.Briefing;
-<<<<<<< HEAD
-import io.github.ringstate.study.Sampling;
 import java.util.ArrayList;
-=======
->>>>>>> main
 import java.util.List;
 import java.util.OptionalDouble;
 
