@@ -13,9 +13,11 @@ import io.github.ringstate.instructor.loss.LossCommand;
 import io.github.ringstate.instructor.manual.ManualCommand;
 import io.github.ringstate.instructor.option.Inputs;
 import io.github.ringstate.instructor.option.PlanOption;
+import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.instructor.plan.BriefCommand;
 import io.github.ringstate.instructor.plan.PlanCommand;
 import io.github.ringstate.instructor.plan.PlannedOptions;
+import io.github.ringstate.instructor.rerun.RerunCommand;
 import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
 import java.io.FileDescriptor;
@@ -24,6 +26,7 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -63,7 +66,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "",
       Caution.TEXT
     })
-public final class Main implements Runnable {
+public final class Main implements Runnable, Origin.Holder {
+
+  private static final String RERUN = "rerun";
 
   /** The commands, in the order in which the help lists them. */
   private static final List<String> COMMANDS =
@@ -80,6 +85,7 @@ public final class Main implements Runnable {
           "craft",
           "manual",
           "sweep",
+          RERUN,
           CompletionCommand.NAME);
 
   /** Columns of help and version. */
@@ -90,7 +96,16 @@ public final class Main implements Runnable {
 
   @Spec private CommandSpec spec;
 
-  private Main() {}
+  private final Origin origin;
+
+  private Main(Map<String, String> kept) {
+    origin = new Origin(kept);
+  }
+
+  @Override
+  public Origin origin() {
+    return origin;
+  }
 
   /**
    * Runs the tool and ends the virtual machine.
@@ -128,7 +143,12 @@ public final class Main implements Runnable {
   }
 
   private static CommandLine commandLine(OutputStream terminal, List<String> commands) {
-    CommandLine tool = new CommandLine(new Main());
+    return commandLine(terminal, commands, Map.of());
+  }
+
+  private static CommandLine commandLine(
+      OutputStream terminal, List<String> commands, Map<String, String> kept) {
+    CommandLine tool = new CommandLine(new Main(kept));
     for (String name : commands) {
       tool.addSubcommand(command(name, terminal));
     }
@@ -147,7 +167,11 @@ public final class Main implements Runnable {
     asked.get(0).setOut(new PrintWriter(said));
     int status;
     try {
-      Inputs.keep(asked.get(asked.size() - 1).getParseResult());
+      ParseResult command = asked.get(asked.size() - 1).getParseResult();
+      Inputs.keep(command);
+      if (asked.get(0).getCommandSpec().userObject() instanceof Origin.Holder holder) {
+        holder.origin().begin(command);
+      }
       status = new RunLast().execute(parsed);
       Delivery.print(said.toString(), terminal);
     } catch (UserError error) {
@@ -171,6 +195,8 @@ public final class Main implements Runnable {
       case "craft" -> new CraftCommand(terminal);
       case "manual" -> new ManualCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
+      case RERUN ->
+          new RerunCommand((arguments, kept, err) -> again(arguments, kept, err, terminal));
       case CompletionCommand.NAME -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };
@@ -184,6 +210,12 @@ public final class Main implements Runnable {
             () -> new CardCommand(terminal),
             () -> new LessonCommand(terminal)),
         () -> new RunsCommand(terminal));
+  }
+
+  private static int again(
+      List<String> arguments, Map<String, String> kept, PrintWriter err, OutputStream terminal) {
+    String[] args = arguments.toArray(String[]::new);
+    return commandLine(terminal, asked(args), kept).setErr(err).execute(args);
   }
 
   private static int notUnderstood(ParameterException refused) {

@@ -119,4 +119,26 @@ record LossRequest(
                     .with(Disturbances.GUST_WIND, 0),
                 disturbances.seed()));
   }
+
+  /** All that is flown by the standard techniques, for those who want to fly it again. */
+  List<Encounter> flown() {
+    List<Encounter> all = new ArrayList<>();
+    for (Helicopter craft : loaded) {
+      for (Air air : airs) {
+        Encounter base =
+            approach
+                .encounter(craft, air)
+                .withRecognition(clock.recognition(approach.entry()))
+                .withDisturbances(disturbances);
+        for (Technique recovery : recoveries) {
+          Encounter encounter = base.withRecovery(recovery.standard());
+          all.addAll(
+              delays.isEmpty()
+                  ? List.of(encounter)
+                  : delays.stream().map(encounter::withDelay).toList());
+        }
+      }
+    }
+    return all;
+  }
 }
