@@ -35,7 +35,7 @@ public final class TableOutput extends Destination {
     return delivery(
         format,
         List.of(Format.TEXT, Format.CSV, Format.JSON),
-        one -> Writers.plain(one, chosen),
+        (one, provenance) -> Writers.plain(one, chosen, provenance),
         terminal);
   }
 }
