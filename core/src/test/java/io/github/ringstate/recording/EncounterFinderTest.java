@@ -33,7 +33,10 @@ class EncounterFinderTest {
   private static final double HALF_A_SECOND = 0.5;
   private static final double TEN_FEET = Unit.FOOT.toSi(10);
 
-  /** Entries in which the nose stands still at the onset, so that what moves is the recovery. */
+  /**
+   * Entries that cross the boundary at once, with the nose standing still, so that what moves is
+   * the recovery. The others creep along the boundary or flare into it.
+   */
   private static final Set<String> STEADY =
       Stream.of(
               EntryKind.TAILWIND_APPROACH, EntryKind.SETTLING, EntryKind.STEEP, EntryKind.DOWNWIND)
@@ -69,22 +72,19 @@ class EncounterFinderTest {
 
   @ParameterizedTest
   @MethodSource("encounters")
-  void onsetAndLossAreFoundAsWellAsIsSaid(Encounter encounter) {
+  void onsetAndLossAreWithinHalfASecondAndTenFeetOrAsFarOffAsIsSaid(Encounter encounter) {
     Outcome truth = encounter.fly();
     assertEquals(Ending.ARRESTED, truth.ending());
     List<FoundEncounter> all = found(encounter, RECEIVER.record(encounter, 1));
     assertEquals(1, all.size());
     FoundEncounter one = all.get(0);
     double onset = truth.onsetTime().orElseThrow();
-    // half a second; where the descent creeps along the boundary, as far as the deviation says
-    double known = Math.max(HALF_A_SECOND, 3 * one.onsetTime().deviation());
-    assertEquals(onset, one.onsetTime().value(), known);
     assertEquals(onset, one.onsetTime().value(), 4 * one.onsetTime().deviation());
     double loss = truth.altitudeLoss().orElseThrow();
-    assertEquals(
-        loss, one.altitudeLoss().value(), Math.max(TEN_FEET, 3 * one.altitudeLoss().deviation()));
     assertEquals(loss, one.altitudeLoss().value(), 4 * one.altitudeLoss().deviation());
     if (STEADY.contains(encounter.entry().name())) {
+      assertEquals(onset, one.onsetTime().value(), HALF_A_SECOND);
+      assertEquals(loss, one.altitudeLoss().value(), TEN_FEET);
       assertEquals(encounter.delay(), one.delay().orElseThrow().value(), 0.4);
     }
   }
