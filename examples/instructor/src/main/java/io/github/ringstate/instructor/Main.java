@@ -5,11 +5,18 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.floor.CardCommand;
 import io.github.ringstate.instructor.floor.FloorCommand;
+import io.github.ringstate.instructor.floor.LessonCommand;
 import io.github.ringstate.instructor.fly.FlyCommand;
 import io.github.ringstate.instructor.loss.LossCommand;
+import io.github.ringstate.instructor.manual.ManualCommand;
 import io.github.ringstate.instructor.option.Inputs;
+import io.github.ringstate.instructor.option.PlanOption;
 import io.github.ringstate.instructor.origin.Origin;
+import io.github.ringstate.instructor.plan.BriefCommand;
+import io.github.ringstate.instructor.plan.PlanCommand;
+import io.github.ringstate.instructor.plan.PlannedOptions;
 import io.github.ringstate.instructor.rerun.RerunCommand;
 import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
@@ -21,6 +28,7 @@ import java.io.StringWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ExecutionException;
@@ -67,10 +75,15 @@ public final class Main implements Runnable, Origin.Holder {
       List.of(
           "loss",
           "floor",
+          "card",
+          "lesson",
           "fly",
           "runs",
+          "plan",
+          "brief",
           "boundary",
           "craft",
+          "manual",
           "sweep",
           RERUN,
           CompletionCommand.NAME);
@@ -106,8 +119,17 @@ public final class Main implements Runnable, Origin.Holder {
   /** A command named first needs none of the others made, and reads as if they were there. */
   private static List<String> asked(String[] args) {
     boolean alone =
-        args.length > 0 && COMMANDS.contains(args[0]) && !args[0].equals(CompletionCommand.NAME);
+        args.length > 0
+            && COMMANDS.contains(args[0])
+            && !args[0].equals(CompletionCommand.NAME)
+            && !takesPlan(args);
     return alone ? List.of(args[0]) : COMMANDS;
+  }
+
+  /** A plan's keys are held against the options of all commands. */
+  private static boolean takesPlan(String... args) {
+    return Stream.of(args)
+        .anyMatch(arg -> arg.equals(PlanOption.NAME) || arg.startsWith(PlanOption.NAME + "="));
   }
 
   /**
@@ -163,16 +185,31 @@ public final class Main implements Runnable, Origin.Holder {
     return switch (name) {
       case "loss" -> new LossCommand(terminal);
       case "floor" -> new FloorCommand(terminal);
+      case "card" -> new CardCommand(terminal);
+      case "lesson" -> new LessonCommand(terminal);
+      case "plan" -> PlanCommand.of(terminal, planned(terminal));
+      case "brief" -> new BriefCommand(args -> commandLine(terminal).execute(args));
       case "fly" -> new FlyCommand(terminal);
       case "runs" -> new RunsCommand(terminal);
       case "boundary" -> new BoundaryCommand(terminal);
       case "craft" -> new CraftCommand(terminal);
+      case "manual" -> new ManualCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
       case RERUN ->
           new RerunCommand((arguments, kept, err) -> again(arguments, kept, err, terminal));
       case CompletionCommand.NAME -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };
+  }
+
+  private static PlannedOptions planned(OutputStream terminal) {
+    return new PlannedOptions(
+        List.of(
+            () -> new FloorCommand(terminal),
+            () -> new LossCommand(terminal),
+            () -> new CardCommand(terminal),
+            () -> new LessonCommand(terminal)),
+        () -> new RunsCommand(terminal));
   }
 
   private static int again(
@@ -183,6 +220,10 @@ public final class Main implements Runnable, Origin.Holder {
 
   private static int notUnderstood(ParameterException refused) {
     CommandLine command = refused.getCommandLine();
+    if (refused.getCause() instanceof UserError error) {
+      say(command, String.valueOf(error.getMessage()));
+      return error.status();
+    }
     say(command, why(refused));
     command.getErr().println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
     return UserError.USAGE;

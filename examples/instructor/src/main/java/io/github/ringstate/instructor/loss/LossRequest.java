@@ -8,6 +8,7 @@ import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
+import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.pilot.PilotState;
@@ -30,6 +31,7 @@ import java.util.Optional;
  * @param pool the pilots; empty for the standard technique alone
  * @param state the state that the pilots' own delays go with; empty if the delays are given
  * @param drawn whether flights are shown one by one too
+ * @param compared what a second table beside the first is worse by; empty for no such table
  */
 record LossRequest(
     List<Helicopter> loaded,
@@ -41,7 +43,8 @@ record LossRequest(
     Disturbances disturbances,
     Optional<Pool> pool,
     Optional<PilotState> state,
-    boolean drawn) {
+    boolean drawn,
+    Optional<Worse> compared) {
 
   /** Drawn are the flights with the delay nearest to this, s. */
   private static final double SHOWN_DELAY = 2;
@@ -53,6 +56,28 @@ record LossRequest(
     delays = List.copyOf(delays);
   }
 
+  /**
+   * One table.
+   *
+   * @param craft the craft at its mass
+   * @param air the air
+   * @param delays the delays, s
+   */
+  record Planned(Helicopter craft, Air air, List<Double> delays) {}
+
+  /** The tables: one for each mass in each air, or as planned and worse. */
+  List<Planned> tables() {
+    List<Planned> tables = new ArrayList<>();
+    for (Helicopter craft : loaded) {
+      airs.forEach(air -> tables.add(new Planned(craft, air, delays)));
+    }
+    compared.ifPresent(
+        worse ->
+            tables.add(
+                new Planned(worse.on(loaded.get(0)), worse.on(airs.get(0)), worse.on(delays))));
+    return tables;
+  }
+
   /** What is flown, in words. */
   Situation situation(UnitSystem units) {
     return Situation.of(loaded.get(0), approach, clock, disturbances, units);
@@ -60,7 +85,7 @@ record LossRequest(
 
   /** How many flights of sampled pilots it takes. */
   long flights() {
-    long cells = (long) loaded.size() * airs.size() * recoveries.size();
+    long cells = (long) tables().size() * recoveries.size();
     return cells * Math.max(1, delays.size()) * pool.map(Pool::flights).orElse(0L);
   }
 

@@ -17,7 +17,11 @@ public record SvgWriter(PageSettings settings, String provenance) implements Cha
   public void write(Report report, Writer out) throws IOException {
     out.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     String drawing = SvgDrawing.of(((Pictured) report).picture(settings), "");
-    out.write(provenance.isEmpty() ? drawing : ProvenanceMark.intoSvg(drawing, provenance));
+    // a picture that stands alone brings its letters: no machine need have the typeface
+    String lettered =
+        drawing.replaceFirst(
+            "</title>", "</title><style>" + SheetFont.faces(drawing) + "</style>");
+    out.write(provenance.isEmpty() ? lettered : ProvenanceMark.intoSvg(lettered, provenance));
     out.write("\n");
     out.flush();
   }
