@@ -40,7 +40,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("pilots", List.of("option", "progress")),
             Map.entry("plan", List.of("delivery", "option")),
             Map.entry("progress", List.of("delivery")),
-            Map.entry("rerun", List.of("origin")),
+            Map.entry("rerun", List.of()),
             Map.entry("runs", List.of("conditions", "delivery", "option")),
             Map.entry("sweep", List.of("delivery", "option", "origin", "progress"))));
   }
