@@ -19,8 +19,7 @@ public record SvgWriter(PageSettings settings, String provenance) implements Cha
     String drawing = SvgDrawing.of(((Pictured) report).picture(settings), "");
     // a picture that stands alone brings its letters: no machine need have the typeface
     String lettered =
-        drawing.replaceFirst(
-            "</title>", "</title><style>" + SheetFont.faces(drawing) + "</style>");
+        drawing.replaceFirst("</title>", "</title><style>" + SheetFont.faces(drawing) + "</style>");
     out.write(provenance.isEmpty() ? lettered : ProvenanceMark.intoSvg(lettered, provenance));
     out.write("\n");
     out.flush();
