@@ -18,8 +18,11 @@ class PackagesTest extends ModulePlan {
             Map.entry("extension", List.of("digest", "error")),
             Map.entry("plan", List.of("error", "text", "toml")),
             Map.entry("report", List.of("text", "unit")),
+            Map.entry("provenance", List.of("digest", "report", "whole")),
             Map.entry("row", List.of("error", "whole")),
-            Map.entry("sweep", List.of("craft", "digest", "error", "extension", "toml")),
+            Map.entry(
+                "sweep",
+                List.of("craft", "digest", "error", "extension", "provenance", "report", "toml")),
             Map.entry("text", List.of()),
             Map.entry("toml", List.of("error")),
             Map.entry("unit", List.of("text")),

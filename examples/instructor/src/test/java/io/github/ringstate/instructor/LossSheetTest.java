@@ -67,7 +67,9 @@ class LossSheetTest {
     assertEquals(4, records.size());
     for (CSVRecord record : records) {
       String fields =
-          "<td class=\"gap\">"
+          "<td class=\"one\">"
+              + units.loss(0.3048 * Double.parseDouble(record.get("altitude_loss_ft")))
+              + "</td><td class=\"gap\">"
               + loss(record, "p50", units)
               + "</td><td class=\"most\">"
               + loss(record, "p95", units)
@@ -130,6 +132,44 @@ class LossSheetTest {
     String page = page(FLIGHTS + " --height-ft 20");
     assertTrue(page.contains("<td class=\"most mark\"><span>&gt; 20</span>"), "no mark");
     assertFalse(page(FLIGHTS).contains("class=\"most mark\""), "a mark without a height");
+  }
+
+  @Test
+  void theSheetHasTheTakeAwayOfTheTextAndTheWayOverTheGround() {
+    String text = Run.of(FLIGHTS.split(" ", -1)).out().replaceAll("\\s+", " ");
+    String page = page(FLIGHTS);
+    Matcher inShort =
+        Pattern.compile("What 95 % of the simulated pilots lost[^.]*\\.").matcher(text);
+    assertTrue(inShort.find(), text);
+    assertTrue(page.contains(inShort.group()), page);
+    assertTrue(
+        page.matches("(?s).*<b>lateral</b> [0-9]+ ft ahead and [0-9]+ ft to the right.*"), page);
+  }
+
+  @Test
+  void aWorseDayStandsBesideThePlannedOne() throws IOException {
+    String planned = "loss --mass-kg 520 --oat-c 15 --delays 1,2 --recoveries lateral";
+    List<CSVRecord> both = csv(planned + " --compare 60,10,0.5");
+    List<CSVRecord> worse =
+        csv(planned.replace("520", "580").replace("15", "25").replace("1,2", "1.5,2.5"));
+    List<CSVRecord> alone = csv(planned);
+    for (int i = 0; i < 2; i++) {
+      assertEquals(alone.get(i).toList(), both.get(i).toList());
+      assertEquals(worse.get(i).toList(), both.get(i + 2).toList());
+    }
+    String page = page(planned + " --pilots 20 --compare 60,10,0.5");
+    assertTrue(page.contains("As planned: 520 kg"), page);
+    assertTrue(page.contains("Heavier, hotter, 0.5 s later: 580 kg"), page);
+    Run refused = Run.of((planned + " --compare 600,10,0.5").split(" ", -1));
+    assertEquals(2, refused.status());
+    assertTrue(refused.err().contains("--compare"), refused.err());
+  }
+
+  @Test
+  void emptyPlotsExplainThemselves() {
+    // in so much wind from ahead a hover has airspeed enough to keep out of the ring
+    String page = page("loss --entry settling --wind-kt 30 --delays 1 --pilots 4");
+    assertTrue(page.contains("Nothing to draw"), page);
   }
 
   @Test

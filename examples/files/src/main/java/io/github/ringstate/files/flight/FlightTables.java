@@ -3,8 +3,7 @@ package io.github.ringstate.files.flight;
 import io.github.ringstate.encounter.FlightQuantity;
 import io.github.ringstate.encounter.Instant;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.files.row.Chunk;
-import io.github.ringstate.files.row.EncodedRows;
+import io.github.ringstate.files.row.ChunkRows;
 import io.github.ringstate.files.row.RowFormat;
 import io.github.ringstate.files.whole.WholeFile;
 import io.github.ringstate.quantity.Parameter;
@@ -15,9 +14,9 @@ import io.github.ringstate.study.sweep.Rows;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.zip.CRC32C;
 
 /**
  * The history of a flight, or what each pilot of a study was like and lost, as a table in a file:
@@ -115,24 +114,16 @@ public final class FlightTables {
   private static void write(WholeFile file, Rows rows, String about) {
     String name = file.place().getFileName().toString();
     RowFormat format =
-        RowFormat.of(name.substring(name.lastIndexOf('.') + 1), rows.columns(), about);
-    EncodedRows encoded = format.encode(rows);
-    CRC32C check = new CRC32C();
-    encoded.parts().forEach(check::update);
-    Chunk chunk =
-        new Chunk(
-            encoded.rows(),
-            encoded.failed(),
-            (int) check.getValue(),
-            encoded.plain(),
-            encoded.parts().stream().mapToLong(part -> part.length).toArray());
+        RowFormat.of(
+            name.substring(name.lastIndexOf('.') + 1), rows.columns(), Map.of("about", about));
+    ChunkRows chunk = ChunkRows.of(format, List.of(format.encode(rows)));
     file.replace(
         out -> {
           out.write(format.head());
-          for (byte[] part : encoded.parts()) {
-            out.write(part);
+          for (byte[] piece : chunk.pieces()) {
+            out.write(piece);
           }
-          out.write(format.tail(List.of(chunk)));
+          out.write(format.tail(List.of(chunk.chunk())));
         });
   }
 }

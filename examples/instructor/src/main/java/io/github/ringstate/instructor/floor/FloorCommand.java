@@ -4,6 +4,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.BriefingOptions;
+import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loadings;
@@ -37,7 +38,7 @@ import picocli.CommandLine.Option;
       "",
       Caution.TEXT
     })
-public final class FloorCommand implements Runnable {
+public final class FloorCommand implements Runnable, Checked {
 
   private static final int STANDARD_PILOTS = 512;
 
@@ -86,6 +87,11 @@ public final class FloorCommand implements Runnable {
    */
   public FloorCommand(OutputStream terminal) {
     this.terminal = terminal;
+  }
+
+  @Override
+  public void check() {
+    request();
   }
 
   @Override

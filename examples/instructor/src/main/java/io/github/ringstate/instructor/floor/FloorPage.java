@@ -61,7 +61,8 @@ final class FloorPage {
                 units)
             .withoutGround();
     Map<String, Object> model = new HashMap<>();
-    model.put("heading", FloorMessages.SAY.sheetHeading(situation, facts));
+    model.put("heading", FloorMessages.SAY.sheetHeading(situation));
+    model.put("origin", FloorMessages.SAY.sheetOrigin(situation, facts));
     model.put(
         "briefedFor",
         request.briefed().isPresent()

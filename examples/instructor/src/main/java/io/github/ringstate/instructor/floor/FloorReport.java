@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Sheet;
@@ -108,5 +109,10 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Pri
     }
     tables.put("cells", table().with(more));
     return tables;
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    return ResolvedSettings.of(request.flown());
   }
 }

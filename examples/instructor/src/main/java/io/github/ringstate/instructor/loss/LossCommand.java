@@ -6,12 +6,15 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
+import io.github.ringstate.instructor.option.Checked;
+import io.github.ringstate.instructor.option.CompareOption;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PilotOptions;
 import io.github.ringstate.instructor.option.RecoveriesOption;
 import io.github.ringstate.instructor.option.SheetOutput;
+import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.PilotState;
@@ -45,7 +48,7 @@ import picocli.CommandLine.Option;
       "",
       Caution.TEXT
     })
-public final class LossCommand implements Runnable {
+public final class LossCommand implements Runnable, Checked {
 
   private static final String DELAYS = "0,0.5,1,2,3,4";
 
@@ -87,6 +90,7 @@ public final class LossCommand implements Runnable {
               + " primed, attentive, distracted or startled.")
   private @Nullable String state;
 
+  @Mixin private final CompareOption compare = new CompareOption();
   @Mixin private final PilotOptions chance = new PilotOptions();
   @Mixin private final SheetOutput output = new SheetOutput();
 
@@ -97,6 +101,11 @@ public final class LossCommand implements Runnable {
    */
   public LossCommand(OutputStream terminal) {
     this.terminal = terminal;
+  }
+
+  @Override
+  public void check() {
+    request();
   }
 
   @Override
@@ -126,7 +135,17 @@ public final class LossCommand implements Runnable {
         chance.disturbances(),
         pool(),
         state(),
-        output.isPage());
+        output.isPage(),
+        compared());
+  }
+
+  private Optional<Worse> compared() {
+    Optional<Worse> worse = compare.worse();
+    if (worse.isPresent() && state != null) {
+      throw UserError.usage(
+          "--compare and --state exclude each other: it adds to delays that are given");
+    }
+    return worse;
   }
 
   private Optional<Pool> pool() {

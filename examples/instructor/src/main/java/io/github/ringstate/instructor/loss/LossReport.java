@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
@@ -94,5 +95,10 @@ record LossReport(LossRequest request, LossResult result) implements Printable {
         LossColumns.cells(result.blocks(), request.approach().kind().label())
             .with(LossColumns.MORE));
     return tables;
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    return ResolvedSettings.of(request.flown());
   }
 }

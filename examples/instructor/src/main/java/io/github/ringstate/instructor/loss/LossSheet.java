@@ -34,7 +34,17 @@ final class LossSheet {
     if (!single) {
       blocks.add(new Sheet.Terms(heading));
     }
+    boolean second = false;
     for (LossBlock block : report.result().blocks()) {
+      boolean worse = second;
+      request
+          .compared()
+          .ifPresent(
+              by ->
+                  blocks.add(
+                      new Sheet.Heading(
+                          LossMessages.SAY.compared(worse, Decimals.brief(by.later())))));
+      second = true;
       List<Term> terms = new ArrayList<>(single ? heading : List.of());
       terms.addAll(block.conditions().terms(units));
       blocks.add(new Sheet.Terms(terms));
