@@ -119,7 +119,7 @@ class LossSheetTest {
   void withoutPilotsTheSheetAsksForAStandardNumber() throws IOException {
     String one = "loss --delays 1 --recoveries lateral";
     List<String> fields = fields(page(one));
-    CSVRecord record = csv(one + " --pilots 256").get(0);
+    CSVRecord record = csv(one + " --pilots 512").get(0);
     assertEquals(
         List.of(loss(record, "p50", UnitSystem.AVIATION), loss(record, "p95", UnitSystem.AVIATION)),
         fields);

@@ -53,7 +53,7 @@ public final class LossCommand implements Runnable, Checked {
   private static final String DELAYS = "0,0.5,1,2,3,4";
 
   /** The pilots of a sheet unless the user asks for others. */
-  private static final int ON_A_SHEET = 256;
+  private static final int ON_A_SHEET = 512;
 
   private final OutputStream terminal;
 
