@@ -55,4 +55,18 @@ public record Air(double pressureAltitude, double temperature, double pressure, 
   public double densityAltitude() {
     return StandardAtmosphere.densityAltitude(density);
   }
+
+  /** Every component with its unit. */
+  @Override
+  public String toString() {
+    return "air at "
+        + pressureAltitude
+        + " m pressure altitude: "
+        + temperature
+        + " K, "
+        + pressure
+        + " Pa, "
+        + density
+        + " kg/m3";
+  }
 }

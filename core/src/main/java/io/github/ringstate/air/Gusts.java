@@ -1,5 +1,6 @@
 package io.github.ringstate.air;
 
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.util.SplittableRandom;
@@ -19,7 +20,7 @@ import java.util.SplittableRandom;
  * outputs are used and a test holds them. They depend on the seed alone, so the same seed at
  * another height or speed gives the same pattern stretched.
  */
-public final class Gusts {
+public final class Gusts extends MadeOf {
 
   private static final Quantity CONVECTION_SPEED =
       new Quantity("convection speed of gusts", Unit.METRE_PER_SECOND, 0.5, 150);
@@ -27,13 +28,20 @@ public final class Gusts {
       new Quantity("shortest wavelength of gusts", Unit.METRE, 0, 1000);
   private static final Quantity TIME = new Quantity("time", Unit.SECOND, -1e5, 1e5);
 
+  private final Made made;
   private final double convectionSpeed;
   private final SinusoidSum along;
   private final SinusoidSum across;
   private final SinusoidSum vertical;
 
   private Gusts(
-      double convectionSpeed, SinusoidSum along, SinusoidSum across, SinusoidSum vertical) {
+      Made made,
+      double convectionSpeed,
+      SinusoidSum along,
+      SinusoidSum across,
+      SinusoidSum vertical) {
+    super(made);
+    this.made = made;
     this.convectionSpeed = convectionSpeed;
     this.along = along;
     this.across = across;
@@ -56,7 +64,8 @@ public final class Gusts {
     SinusoidSum along = SinusoidSum.draw(spectra.along(), convectionSpeed, random);
     SinusoidSum across = SinusoidSum.draw(spectra.across(), convectionSpeed, random);
     SinusoidSum vertical = SinusoidSum.draw(spectra.vertical(), convectionSpeed, random);
-    return new Gusts(convectionSpeed, along, across, vertical);
+    Made made = new Made(spectra, convectionSpeed, seed, 0);
+    return new Gusts(made, convectionSpeed, along, across, vertical);
   }
 
   /**
@@ -70,7 +79,9 @@ public final class Gusts {
    */
   public Gusts withoutWavesShorterThan(double shortestWavelength) {
     double greatestFrequency = convectionSpeed / Math.abs(WAVELENGTH.check(shortestWavelength));
+    double shortest = Math.max(shortestWavelength, made.shortest);
     return new Gusts(
+        new Made(made.spectra, convectionSpeed, made.seed, shortest),
         convectionSpeed,
         along.upTo(greatestFrequency),
         across.upTo(greatestFrequency),
@@ -138,5 +149,14 @@ public final class Gusts {
    */
   public double varianceVertical() {
     return vertical.variance();
+  }
+
+  /** What a realisation is made of: spectra, speed in m/s, seed, shortest wavelength in m. */
+  private record Made(LowAltitudeGusts spectra, double speed, long seed, double shortest) {
+
+    @Override
+    public String toString() {
+      return spectra + " at " + speed + " m/s, seed " + seed + ", waves from " + shortest + " m on";
+    }
   }
 }

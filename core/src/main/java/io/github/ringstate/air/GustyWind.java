@@ -1,21 +1,25 @@
 package io.github.ringstate.air;
 
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import org.hipparchus.util.FastMath;
 
 /** A mean wind with gusts added to it, the same gust at every place at a time. */
-public final class GustyWind implements WindField {
+public final class GustyWind extends MadeOf implements WindField {
 
   private static final Quantity DIRECTION = new Quantity("gust direction", Unit.DEGREE, -720, 720);
 
   private final WindField mean;
   private final Gusts gusts;
+  private final double directionFrom;
   private final double cosine;
   private final double sine;
 
   private GustyWind(WindField mean, Gusts gusts, double directionFrom) {
+    super(mean, gusts, directionFrom);
     this.mean = mean;
+    this.directionFrom = directionFrom;
     this.gusts = gusts;
     this.cosine = -FastMath.cos(directionFrom);
     this.sine = -FastMath.sin(directionFrom);
@@ -50,5 +54,11 @@ public final class GustyWind implements WindField {
   @Override
   public boolean variesWithHeight() {
     return mean.variesWithHeight();
+  }
+
+  /** The mean wind and the gusts. */
+  @Override
+  public String toString() {
+    return mean + ", with " + gusts + " from " + directionFrom + " rad";
   }
 }

@@ -136,4 +136,19 @@ public record PowerLawWind(
     result[1] = ratio * reference.east();
     result[2] = 0;
   }
+
+  /** Every component with its unit. */
+  @Override
+  public String toString() {
+    return reference
+        + " at "
+        + referenceHeight
+        + " m, exponent "
+        + exponent
+        + ", between "
+        + lowestHeight
+        + " and "
+        + gradientHeight
+        + " m";
+  }
 }

@@ -1,5 +1,6 @@
 package io.github.ringstate.air;
 
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import org.hipparchus.util.FastMath;
@@ -11,7 +12,7 @@ import org.hipparchus.util.FastMath;
  * <p>The angle follows 10 t^3 - 15 t^4 + 6 t^5 over the time of the turn, so that the acceleration
  * of the air has no jump.
  */
-public final class TurningWind implements WindField {
+public final class TurningWind extends MadeOf implements WindField {
 
   private static final Quantity ANGLE = new Quantity("turn of the wind", Unit.DEGREE, -360, 360);
   private static final Quantity START =
@@ -25,6 +26,7 @@ public final class TurningWind implements WindField {
   private final double duration;
 
   private TurningWind(WindField before, double angle, double start, double duration) {
+    super(before, angle, start, duration);
     this.before = before;
     this.angle = angle;
     this.start = start;
@@ -65,5 +67,11 @@ public final class TurningWind implements WindField {
   @Override
   public boolean variesWithHeight() {
     return before.variesWithHeight();
+  }
+
+  /** The wind before, and its turn. */
+  @Override
+  public String toString() {
+    return before + ", turned by " + angle + " rad from " + start + " s on in " + duration + " s";
   }
 }

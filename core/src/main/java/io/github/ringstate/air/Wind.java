@@ -115,4 +115,10 @@ public record Wind(double north, double east) implements WindField {
   public boolean variesWithHeight() {
     return false;
   }
+
+  /** Both components. */
+  @Override
+  public String toString() {
+    return "wind toward north " + north + " m/s, toward east " + east + " m/s";
+  }
 }

@@ -10,7 +10,7 @@ import org.hipparchus.random.SobolSequenceGenerator;
 final class SobolSequence {
 
   /** How many coordinates a point has: more than any technique draws, and quickly read. */
-  static final int DIMENSIONS = 32;
+  static final int DIMENSIONS = 64;
 
   /** Binary digits of a coordinate; the sequence has two to the power of so many points. */
   static final int DIGITS = 31;

@@ -51,10 +51,11 @@ final class ControlTerm implements Term {
   public void add(Motion at, double[] rates) {
     double[] y = at.state;
     Controls c = controls;
-    c.pitch(y[State.PITCH], pitchRate);
-    c.bank(y[State.BANK], bankRate);
-    c.collective(y[State.COLLECTIVE], collectiveRate);
-    c.yaw(0);
+    // as they are, and unchecked: a search for trim may pass through attitudes that nobody commands
+    c.hold(y[State.PITCH], y[State.BANK], y[State.COLLECTIVE]);
+    c.pitchRate = pitchRate;
+    c.bankRate = bankRate;
+    c.collectiveRate = collectiveRate;
     commander.command(at, c);
     follow(c, y, rates);
   }

@@ -4,9 +4,11 @@ package io.github.ringstate.dynamics;
  * What is commanded at one instant. A {@link Commander} writes it; the equations of motion read it,
  * and hold it within the limits of the craft.
  *
- * <p>Angles in radians. What is not commanded stays as it is: the equations of motion first set the
- * attitude and collective that the craft has at that instant, with the craft's own greatest rates.
- * What is not a number is refused, so that a mistake is not flown as full deflection.
+ * <p>Angles in radians, and an angle or a rate that is too great to be one in radians is refused;
+ * {@link io.github.ringstate.quantity.Unit#DEGREE} converts. What is not commanded stays as it is:
+ * the equations of motion first set the attitude and collective that the craft has at that instant,
+ * with the craft's own greatest rates. What is not a number is refused, so that a mistake is not
+ * flown as full deflection.
  */
 public final class Controls {
 
@@ -15,6 +17,19 @@ public final class Controls {
 
   /** Part of the message when a rate is not positive; the rate stands behind it. */
   public static final String NOT_POSITIVE = " must be positive, not ";
+
+  /** Part of the message when a command is too great; the command stands before it. */
+  public static final String TOO_GREAT =
+      " is more than a helicopter can mean; angles are in radians: ";
+
+  /** The greatest attitude that can be meant, rad: a quarter of a turn. */
+  private static final double ATTITUDE = 0.5 * Math.PI;
+
+  /** The least collective that can be meant, rad: a law may ask for less than there is. */
+  private static final double LEAST_COLLECTIVE = -4;
+
+  /** The greatest rate that can be meant, rad/s: more than the greatest of any craft here. */
+  private static final double RATE = 2;
 
   double pitch;
   double bank;
@@ -47,10 +62,11 @@ public final class Controls {
    *
    * @param attitude the attitude, rad, positive nose up
    * @param rate the greatest rate on the way there, rad/s, positive
-   * @throws IllegalArgumentException if an argument is not a number or the rate not positive
+   * @throws BadCommandException if an angle is not a number or beyond a quarter of a turn (a
+   *     collective below -4 rad), or the rate is not positive or beyond 2 rad/s
    */
   public void pitch(double attitude, double rate) {
-    pitch = number("pitch", attitude);
+    pitch = angle("pitch", attitude, -ATTITUDE, ATTITUDE);
     pitchRate = positive("pitch", rate);
   }
 
@@ -59,10 +75,11 @@ public final class Controls {
    *
    * @param angle the bank, rad, positive to the right
    * @param rate the greatest rate on the way there, rad/s, positive
-   * @throws IllegalArgumentException if an argument is not a number or the rate not positive
+   * @throws BadCommandException if an angle is not a number or beyond a quarter of a turn (a
+   *     collective below -4 rad), or the rate is not positive or beyond 2 rad/s
    */
   public void bank(double angle, double rate) {
-    bank = number("bank", angle);
+    bank = angle("bank", angle, -ATTITUDE, ATTITUDE);
     bankRate = positive("bank", rate);
   }
 
@@ -71,10 +88,11 @@ public final class Controls {
    *
    * @param angle blade pitch at three quarters of the radius, rad
    * @param rate the greatest rate on the way there, rad/s, positive
-   * @throws IllegalArgumentException if an argument is not a number or the rate not positive
+   * @throws BadCommandException if an angle is not a number or beyond a quarter of a turn (a
+   *     collective below -4 rad), or the rate is not positive or beyond 2 rad/s
    */
   public void collective(double angle, double rate) {
-    collective = number("collective", angle);
+    collective = angle("collective", angle, LEAST_COLLECTIVE, ATTITUDE);
     collectiveRate = positive("collective", rate);
   }
 
@@ -82,22 +100,26 @@ public final class Controls {
    * Commands a rate of heading by the pedals; zero holds the heading whatever the torque.
    *
    * @param rate the rate, rad/s, positive clockwise from above
-   * @throws IllegalArgumentException if the rate is not a number
+   * @throws BadCommandException if the rate is not a number or beyond 2 rad/s
    */
   public void yaw(double rate) {
-    yawRate = number("yaw", rate);
+    yawRate = angle("yaw", rate, -RATE, RATE);
   }
 
-  private static double number(String control, double value) {
-    if (Double.isNaN(value)) {
-      throw new IllegalArgumentException("the command of " + control + NOT_A_NUMBER);
+  private static double angle(String control, double value, double least, double most) {
+    if (!(value >= least && value <= most)) {
+      String command = "the command of " + control;
+      throw new BadCommandException(
+          Double.isNaN(value) ? command + NOT_A_NUMBER : command + TOO_GREAT + value);
     }
     return value;
   }
 
   private static double positive(String control, double rate) {
-    if (!(rate > 0)) {
-      throw new IllegalArgumentException("the rate of " + control + NOT_POSITIVE + rate + " rad/s");
+    if (!(rate > 0 && rate <= RATE)) {
+      String command = "the rate of " + control;
+      throw new BadCommandException(
+          rate > 0 ? command + TOO_GREAT + rate : command + NOT_POSITIVE + rate + " rad/s");
     }
     return rate;
   }

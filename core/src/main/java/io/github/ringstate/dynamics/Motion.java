@@ -3,6 +3,7 @@ package io.github.ringstate.dynamics;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.quantity.NotFiniteException;
 
 /**
  * A flight at one instant: the state, the speeds through the air, and, worked out when one of them
@@ -64,6 +65,10 @@ public final class Motion {
     sinHeading = Angle.sin(at[State.HEADING]);
     cosHeading = Angle.cos(at[State.HEADING]);
     wind.velocity(when, at[State.NORTH], at[State.EAST], at[State.UP], windSpeed);
+    double sum = windSpeed[0] + windSpeed[1] + windSpeed[2];
+    if (!(Math.abs(sum) < Double.POSITIVE_INFINITY)) {
+      throw new NotFiniteException(wind, "the velocity in the wind", sum);
+    }
     double north = at[State.SPEED_NORTH];
     double east = at[State.SPEED_EAST];
     double airNorth = north - windSpeed[0];

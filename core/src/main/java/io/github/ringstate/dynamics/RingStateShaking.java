@@ -1,5 +1,6 @@
 package io.github.ringstate.dynamics;
 
+import io.github.ringstate.quantity.MadeOf;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -22,7 +23,7 @@ import org.hipparchus.util.FastMath;
  * small rotor in water (Stack, Caradonna and Savas). Full-scale rotors fluctuate far less; the
  * strength here is assumed.
  */
-public final class RingStateShaking implements ThrustDisturbance {
+public final class RingStateShaking extends MadeOf implements ThrustDisturbance {
 
   /**
    * Standard deviation of the thrust where it shakes most, over its mean. Default 5 %, range 0 to
@@ -111,6 +112,7 @@ public final class RingStateShaking implements ThrustDisturbance {
    * @param seed the same seed gives the same fluctuation
    */
   public RingStateShaking(ParameterSet numbers, double rotorSpeed, long seed) {
+    super(numbers.only(PARAMETERS), rotorSpeed, seed);
     strength = numbers.si(STRENGTH);
     strongest = numbers.si(STRONGEST);
     width = numbers.si(WIDTH);

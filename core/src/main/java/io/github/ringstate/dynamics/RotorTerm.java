@@ -4,6 +4,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.inflow.VortexRing;
+import io.github.ringstate.quantity.NotFiniteException;
 import io.github.ringstate.quantity.SoftLimit;
 import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.GroundEffect;
@@ -83,9 +84,12 @@ final class RotorTerm implements Term {
     double edgewiseOverHover = edgewise * inverseHoverInduced;
     double axialOverHover = axial * inverseHoverInduced;
     double loading = rotor.unstalledLoading(tipSpeed, y[State.COLLECTIVE], edgewise2, through);
-    double thrust =
-        rotor.thrust(density, tipSpeed, loading)
-            * shaking.factor(at.time, edgewiseOverHover, axialOverHover);
+    double shaken = shaking.factor(at.time, edgewiseOverHover, axialOverHover);
+    double roughness = shaking.roughness(edgewiseOverHover, axialOverHover);
+    if (!(Math.abs(shaken + roughness) < Double.POSITIVE_INFINITY)) {
+      throw new NotFiniteException(shaking, "the factor or roughness of", shaken + roughness);
+    }
+    double thrust = rotor.thrust(density, tipSpeed, loading) * shaken;
 
     double scaleThrust =
         leastScaleThrust + SoftLimit.positive(thrust - leastScaleThrust, leastScaleThrust);
@@ -99,6 +103,11 @@ final class RotorTerm implements Term {
     double feeding =
         memory.mayBegin(z, level) ? ring.feeding(inflow, edgewiseOverHover, axialOverHover) : 0;
     rates[State.RING] = inverseRingTime * memory.rate(z, level, feeding);
+    double lossShare = inflow.lossShare(x, remembered);
+    double given = steadyOverScale + lossShare + feeding;
+    if (!(Math.abs(given) < Double.POSITIVE_INFINITY)) {
+      throw new NotFiniteException(inflow, "the induced velocity, loss share or ring of", given);
+    }
     double steady = scale * steadyOverScale;
     if (ground) {
       steady *=
@@ -111,8 +120,7 @@ final class RotorTerm implements Term {
     loads.steadyOverScale = steadyOverScale;
     loads.thrust = thrust;
     loads.download = download * thrust;
-    loads.roughness = shaking.roughness(edgewiseOverHover, axialOverHover);
-    double lossShare = inflow.lossShare(x, remembered);
+    loads.roughness = roughness;
     double ringLosses = ring.losses() * lossShare * scale;
     loads.thrustPower = rotor.thrustPower(thrust, axial, induced, lossShare, ringLosses);
     loads.profilePower = drag.profilePower(density, tipSpeed, edgewise2, loading);

@@ -1,6 +1,10 @@
 package io.github.ringstate.dynamics;
 
-/** Unsteady thrust: how the flow in the ring state shakes the rotor. */
+/**
+ * Unsteady thrust: how the flow in the ring state shakes the rotor. Immutable and safe to share
+ * between threads; a function of its arguments alone, smooth and finite. What is random is drawn
+ * from a seed beforehand.
+ */
 public interface ThrustDisturbance {
 
   /** Steady thrust. */

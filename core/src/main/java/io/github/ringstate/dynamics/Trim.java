@@ -1,5 +1,6 @@
 package io.github.ringstate.dynamics;
 
+import io.github.ringstate.quantity.NotFiniteException;
 import io.github.ringstate.quantity.OutOfRangeException;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.util.FastMath;
@@ -53,6 +54,7 @@ public record Trim(double pitch, double bank, double collective, double induced)
     double airspeed = sideways == 0 ? Math.abs(forward) : FastMath.hypot(forward, sideways);
     // The thrust of a steady flight is near the weight, so this is near the induced velocity.
     double steadyInduced = motion.inflow().induced(airspeed / scale, verticalSpeed / scale);
+    NotFiniteException.check(steadyInduced, "the induced velocity of", motion.inflow());
     double[] guess = {0, 0, 0.15, steadyInduced};
     try {
       double[] x = new TrimSolver(motion, forward, sideways, verticalSpeed).reached(guess);

@@ -8,10 +8,12 @@ import io.github.ringstate.integrate.Event;
 import io.github.ringstate.integrate.Event.Crossing;
 import io.github.ringstate.integrate.EventLog;
 import io.github.ringstate.integrate.Propagator;
+import io.github.ringstate.integrate.UnfinishedLegException;
 import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.PilotView;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The flight from the start of the entry to the onset of the ring state. It does not depend on what
@@ -36,6 +38,9 @@ public final class Approach {
    */
   private static final double LEVEL = 1e-6;
 
+  /** The name of what is flown until onset, as of a phase. */
+  static final String ENTRY = "entry";
+
   private final Encounter encounter;
   private final Scene scene;
   private final Arrival arrival;
@@ -58,7 +63,8 @@ public final class Approach {
    */
   public static Approach fly(Encounter encounter, Simulator simulator) {
     Scene scene = new Scene(encounter);
-    Propagator<EventKind, Motion> propagator = simulator.propagator();
+    Propagator<Happening, Motion> propagator = simulator.propagator();
+    propagator.budget(encounter.limits().evaluations());
     double level = encounter.height().orElse(0);
     DoubleFunction<Arrival> flight = from -> fly(scene, from, propagator);
     Arrival arrival;
@@ -79,7 +85,7 @@ public final class Approach {
   }
 
   private static Arrival fly(
-      Scene scene, double startHeight, Propagator<EventKind, Motion> propagator) {
+      Scene scene, double startHeight, Propagator<Happening, Motion> propagator) {
     EquationsOfMotion free = scene.equations(false);
     PilotView pilot = scene.pilot(free);
     Entry.Start start = scene.start(startHeight);
@@ -91,25 +97,38 @@ public final class Approach {
     if (scene.margin(first) < 0 && sinks(first)) {
       return new Arrival(0, state, true, start.law());
     }
-    Event<EventKind, Motion> crossing =
-        Event.<EventKind, Motion>stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
+    Event<Happening, Motion> crossing =
+        Event.<Happening, Motion>stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
             .when(motion -> motion.verticalAcceleration() < 0 && sinks(motion));
-    Event<EventKind, Motion> building =
-        Event.<EventKind, Motion>stop(
+    Event<Happening, Motion> building =
+        Event.<Happening, Motion>stop(
                 EventKind.ONSET, Crossing.FALLING, motion -> motion.verticalAcceleration() + STEADY)
             .when(motion -> scene.margin(motion) < 0 && sinks(motion));
     // in an updraught a craft may climb over the ground while the disc is inside the boundary
-    Event<EventKind, Motion> sinking =
-        Event.<EventKind, Motion>stop(
+    Event<Happening, Motion> sinking =
+        Event.<Happening, Motion>stop(
                 EventKind.ONSET, Crossing.FALLING, motion -> motion.verticalSpeed() + LEVEL)
             .when(motion -> scene.margin(motion) < 0);
     propagator.start(0, state);
-    EventKind stop =
-        propagator.propagate(free, Encounter.ENTRY_TIME, List.of(crossing, building, sinking));
+    Happening stop = propagate(scene, propagator, free, List.of(crossing, building, sinking));
     for (int i = 0; i < state.length; i++) {
       state[i] = propagator.state(i);
     }
     return new Arrival(propagator.time(), state, stop != null, start.law());
+  }
+
+  private static @Nullable Happening propagate(
+      Scene scene,
+      Propagator<Happening, Motion> propagator,
+      EquationsOfMotion free,
+      List<Event<Happening, Motion>> events) {
+    Encounter encounter = scene.encounter();
+    try {
+      return propagator.propagate(free, encounter.limits().si(FlightLimits.ENTRY_TIME), events);
+    } catch (UnfinishedLegException unfinished) {
+      throw new UnfinishedFlightException(
+          "the entry " + encounter.entry().name(), ENTRY, unfinished);
+    }
   }
 
   /** Whether height is lost at this instant or begins to be. */
@@ -159,13 +178,12 @@ public final class Approach {
   }
 
   /** Notes the onset in a log. */
-  void noteOnset(EventLog<EventKind> log) {
+  void noteOnset(EventLog<Happening> log) {
     log.add(EventKind.ONSET, arrival.time(), arrival.state());
   }
 
-  /** Flies the approach once more for its trajectory. */
-  void again(Propagator<EventKind, Motion> propagator, Trajectory trajectory) {
-    trajectory.phase("entry");
+  /** Flies the approach once more for whoever listens to the propagator. */
+  void again(Propagator<Happening, Motion> propagator) {
     fly(scene, startHeight, propagator);
   }
 

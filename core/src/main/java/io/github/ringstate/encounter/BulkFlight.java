@@ -5,6 +5,7 @@ import io.github.ringstate.dynamics.Propagators;
 import io.github.ringstate.integrate.FastPropagator;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,10 +19,16 @@ import org.jspecify.annotations.Nullable;
  * descent that lingers for longer than a second, one in a thousand of random ones, is flown again
  * from its approach on, in steps a sixth as long.
  *
- * <p>An instance is used over and over by one thread and is not safe to share. What a descent does
- * not have is NaN.
+ * <p>An instance is used over and over, by one thread at a time: the thread that flew the last
+ * descent asks what came of it. Whoever meets another thread on it, or asks what came of another
+ * thread's descent, gets an {@link IllegalStateException}. An {@link Approach} may be shared by any
+ * number of threads, each with a flight of its own. What a descent does not have is NaN.
  */
 public final class BulkFlight {
+
+  /** Message when two threads use one flight. */
+  public static final String TWO_THREADS =
+      "a flight in bulk was used by two threads at once; each thread needs one of its own";
 
   /** How long a descent may linger before it is flown again, s. */
   private static final double LONGEST_LINGERING = 1;
@@ -32,16 +39,18 @@ public final class BulkFlight {
   private final Approach approach;
   private final boolean story;
   private final boolean onset;
-  private final FastPropagator<EventKind, Motion> propagator = Propagators.fast();
+  private final FastPropagator<Happening, Motion> propagator = Propagators.fast();
   private final Descent fast;
   private @Nullable Descent careful;
+  private final AtomicBoolean flying = new AtomicBoolean();
+  private volatile @Nullable Thread flownBy;
   private Descent descent;
 
   private BulkFlight(Approach approach, boolean story) {
     this.approach = approach;
     this.story = story;
     onset = approach.onset();
-    fast = new Descent(approach, propagator, null, story);
+    fast = new Descent(approach, propagator, story);
     descent = fast;
   }
 
@@ -72,8 +81,23 @@ public final class BulkFlight {
    * @param recovery what the pilot does
    * @param recognition when the pilot acts
    * @return how it ended
+   * @throws UnfinishedFlightException if the flight used up its budget of evaluations
+   * @throws java.util.concurrent.CancellationException if the thread is interrupted, which it stays
+   * @throws IllegalStateException if another thread is flying with this
    */
   public Ending fly(Recovery recovery, Recognition recognition) {
+    if (!flying.compareAndSet(false, true)) {
+      throw new IllegalStateException(TWO_THREADS);
+    }
+    try {
+      flownBy = Thread.currentThread();
+      return flown(recovery, recognition);
+    } finally {
+      flying.set(false);
+    }
+  }
+
+  private Ending flown(Recovery recovery, Recognition recognition) {
     if (!onset) {
       return Ending.NO_ONSET;
     }
@@ -86,10 +110,18 @@ public final class BulkFlight {
     return descent.ending();
   }
 
+  /** The last descent, for the thread that flew it; null if there was no onset. */
+  private @Nullable Descent mine() {
+    if (flownBy != null && flownBy != Thread.currentThread()) {
+      throw new IllegalStateException(TWO_THREADS);
+    }
+    return onset ? descent : null;
+  }
+
   private Descent careful() {
     if (careful == null) {
       Approach again = Approach.fly(approach.encounter(), Simulator.fast(CAREFUL));
-      careful = new Descent(again, Propagators.fast(CAREFUL), null, story);
+      careful = new Descent(again, Propagators.fast(CAREFUL), story);
     }
     return careful;
   }
@@ -100,7 +132,8 @@ public final class BulkFlight {
    * @return the loss, m; NaN unless the descent was arrested or the ground reached
    */
   public double altitudeLoss() {
-    return onset ? descent.altitudeLoss() : Double.NaN;
+    Descent flown = mine();
+    return flown == null ? Double.NaN : flown.altitudeLoss();
   }
 
   /**
@@ -109,7 +142,8 @@ public final class BulkFlight {
    * @return the loss, m; NaN as above, and where the descent ended before recognition
    */
   public double lossAfterRecognition() {
-    return onset ? descent.lossAfterRecognition() : Double.NaN;
+    Descent flown = mine();
+    return flown == null ? Double.NaN : flown.lossAfterRecognition();
   }
 
   /**
@@ -118,7 +152,8 @@ public final class BulkFlight {
    * @return the rate, m/s, positive; NaN without onset
    */
   public double peakDescent() {
-    return onset ? descent.peakDescent() : Double.NaN;
+    Descent flown = mine();
+    return flown == null ? Double.NaN : flown.peakDescent();
   }
 
   /**
@@ -127,7 +162,8 @@ public final class BulkFlight {
    * @return the time, s; NaN unless arrested
    */
   public double timeToArrest() {
-    return onset ? descent.timeToArrest() : Double.NaN;
+    Descent flown = mine();
+    return flown == null ? Double.NaN : flown.timeToArrest();
   }
 
   /**
@@ -145,7 +181,8 @@ public final class BulkFlight {
    * @return the speed, m/s, positive; NaN unless the ground was reached
    */
   public double impactSpeed() {
-    return onset ? descent.impactSpeed() : Double.NaN;
+    Descent flown = mine();
+    return flown == null ? Double.NaN : flown.impactSpeed();
   }
 
   /**
@@ -155,6 +192,7 @@ public final class BulkFlight {
    *     #withEvents}
    */
   public Outcome outcome() {
-    return onset ? descent.outcome() : Outcome.NO_ONSET;
+    Descent flown = mine();
+    return flown == null ? Outcome.NO_ONSET : flown.outcome();
   }
 }

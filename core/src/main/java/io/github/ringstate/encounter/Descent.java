@@ -1,22 +1,21 @@
 package io.github.ringstate.encounter;
 
-import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.integrate.Event;
-import io.github.ringstate.integrate.Event.Crossing;
+import io.github.ringstate.integrate.EventLog;
 import io.github.ringstate.integrate.Propagator;
+import io.github.ringstate.integrate.UnfinishedLegException;
 import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.ControlLaw;
-import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,163 +25,100 @@ import org.jspecify.annotations.Nullable;
  */
 final class Descent {
 
-  /** Time after onset in which a crossing of the boundary is the same crossing, s. */
-  private static final double SAME_CROSSING = 0.01;
-
-  /** Thrust over weight below which a flight counts as one of low thrust (assumed). */
-  private static final double LOW_THRUST = 0.5;
-
   private final Approach approach;
-  private final Propagator<EventKind, Motion> flight;
-  private final @Nullable Trajectory trajectory;
+  private final Propagator<Happening, Motion> flight;
+  private final Consumer<String> phases;
   private final boolean story;
   private final EquationsOfMotion equations;
   private final PilotView pilot;
-  private final ControlLaw entryLaw;
   private final double level;
   private final RotorLimits rotorLimits;
-  private final ControlLaw recoveryLaw = (seen, controls) -> command(seen, controls);
+  private final double past;
+  private final double recoveryTime;
   private final ArrestWatch arrest = new ArrestWatch();
   private final PhaseWalk walk = new PhaseWalk();
-  private final Lookout always;
-  private final Lookout untilCue;
-  private final Lookout inPhase;
-  private final Lookout inLastPhase;
+  private final ControlLaw recoveryLaw = walk::command;
+  private final Lookouts lookouts;
 
-  private Cue cue = Cue.of("none", seen -> -1);
   private Ending ending = Ending.NO_ONSET;
+  private String phaseName = "";
   private double recognisedAt;
-  private boolean watched;
+  private double actedAt;
+  private double peak;
+  private double end;
+  private boolean beyond;
+
+  /**
+   * Prepares for descents of which nobody hears the phases.
+   *
+   * @param approach the approach
+   * @param flight what is flown with
+   * @param story whether all that happens is looked for, or only what the outcome is made of
+   */
+  Descent(Approach approach, Propagator<Happening, Motion> flight, boolean story) {
+    this(approach, flight, story, phase -> {});
+  }
 
   /**
    * Prepares for descents.
    *
    * @param approach the approach
    * @param flight what is flown with
-   * @param trajectory where to name the phases, or null
    * @param story whether all that happens is looked for, or only what the outcome is made of
+   * @param phases hears the name of each phase as it begins
    */
   Descent(
       Approach approach,
-      Propagator<EventKind, Motion> flight,
-      @Nullable Trajectory trajectory,
-      boolean story) {
+      Propagator<Happening, Motion> flight,
+      boolean story,
+      Consumer<String> phases) {
     this.approach = approach;
     this.flight = flight;
-    this.trajectory = trajectory;
+    this.phases = phases;
     this.story = story;
     Encounter encounter = approach.encounter();
     equations = approach.scene().equations(encounter.height().isPresent());
     pilot = approach.scene().pilot(equations);
-    entryLaw = approach.law();
+    FlightLimits limits = encounter.limits();
+    flight.budget(limits.evaluations());
     flight.start(approach.time(), approach.state());
     level = encounter.height().orElse(0);
+    past = limits.si(FlightLimits.TIME_PAST_ARREST);
+    recoveryTime = limits.si(FlightLimits.RECOVERY_TIME);
     rotorLimits = RotorLimits.of(encounter.craft());
-    Event<EventKind, Motion> onCue =
-        Event.stop(EventKind.CUE, Crossing.RISING, seen -> cue.level(pilot));
-    Event<EventKind, Motion> limit =
-        Event.note(
-            EventKind.LIMIT_BINDS, Crossing.FALLING, seen -> walk.phase().limitMargin(pilot));
-    Event<EventKind, Motion> phaseEnd =
-        Event.stop(EventKind.PHASE_END, Crossing.RISING, seen -> walk.phase().end(pilot));
-    boolean ground = encounter.height().isPresent();
-    always = lookout(ground, List.of());
-    untilCue = lookout(ground, List.of(onCue));
-    inLastPhase = lookout(ground, story ? List.of(limit) : List.of());
-    inPhase = lookout(ground, story ? List.of(limit, phaseEnd) : List.of(phaseEnd));
-  }
-
-  /** What is looked for on a leg until the descent is arrested, and thereafter. */
-  private record Lookout(
-      List<Event<EventKind, Motion>> sinking, List<Event<EventKind, Motion>> arrested) {}
-
-  private Lookout lookout(boolean ground, List<Event<EventKind, Motion>> more) {
-    Event<EventKind, Motion> arrested =
-        Event.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed);
-    List<Event<EventKind, Motion>> sinking = new ArrayList<>();
-    List<Event<EventKind, Motion>> watching = new ArrayList<>();
-    sinking.add(arrested);
-    watching.add(arrested.when(seen -> arrest.isLower(seen.height())));
-    if (ground) {
-      Event<EventKind, Motion> contact =
-          Event.stop(EventKind.GROUND, Crossing.FALLING, Motion::height);
-      sinking.add(contact);
-      watching.add(contact);
-    }
-    watching.add(
-        Event.stop(
-            EventKind.CLEAR,
-            Crossing.RISING,
-            seen -> seen.height() - arrest.low() - ArrestWatch.CLEAR));
-    watching.addAll(rotorLimits.events(true));
-    if (story) {
-      List<Event<EventKind, Motion>> notes = notes();
-      sinking.addAll(notes);
-      sinking.addAll(rotorLimits.events(false));
-      watching.addAll(notes);
-      sinking.add(lowThrust());
-      watching.add(lowThrust());
-    }
-    sinking.addAll(more);
-    watching.addAll(more);
-    return new Lookout(List.copyOf(sinking), List.copyOf(watching));
-  }
-
-  private static Event<EventKind, Motion> lowThrust() {
-    return Event.note(
-        EventKind.LOW_THRUST, Crossing.FALLING, seen -> seen.loadFactor() - LOW_THRUST);
-  }
-
-  private List<Event<EventKind, Motion>> notes() {
-    Scene scene = approach.scene();
-    return List.of(
-        Event.note(
-            EventKind.FASTEST_DESCENT,
-            Crossing.RISING,
-            seen -> seen.verticalAcceleration() - Approach.STEADY),
-        Event.note(EventKind.RING_STATE_LEFT, Crossing.RISING, scene::margin),
-        Event.<EventKind, Motion>note(
-                EventKind.RING_STATE_ENTERED_AGAIN, Crossing.FALLING, scene::margin)
-            .when(seen -> seen.time() > approach.time() + SAME_CROSSING));
-  }
-
-  private void command(Cockpit seen, Controls controls) {
-    walk.phase().command(seen, controls);
+    lookouts = new Lookouts(approach, pilot, arrest, walk, rotorLimits, story);
   }
 
   /** Flies one descent; what came of it is then asked for. */
   void fly(Recovery flown, Recognition recognition) {
-    fly(flown, recognition, true);
-  }
-
-  /**
-   * Flies one descent.
-   *
-   * @param watching whether it is flown on from an arrest to see whether that lasts
-   */
-  void fly(Recovery flown, Recognition recognition, boolean watching) {
-    watched = watching;
+    beyond = false;
     arrest.clear();
     recognisedAt = Double.NaN;
-    pilot.follow(entryLaw);
+    actedAt = Double.NaN;
+    pilot.follow(approach.law());
     pilot.begin(Double.NaN, approach.time(), approach.time());
     pilot.held(Double.NaN);
     flight.restart(approach.time() + (recognition.cue().isPresent() ? 0 : recognition.delay()));
     approach.noteOnset(flight.log());
-    ending(waiting(flown, recognition));
+    try {
+      ending(waiting(flown, recognition));
+      goOnPast();
+    } catch (UnfinishedLegException unfinished) {
+      throw new UnfinishedFlightException("the recovery " + flown.name(), phaseName, unfinished);
+    }
   }
 
   /** Until the pilot acts, and on; returns what ended the flight, or null if its time ran out. */
-  private @Nullable EventKind waiting(Recovery recovery, Recognition recognition) {
+  private @Nullable Happening waiting(Recovery recovery, Recognition recognition) {
     named("unrecognised");
     double begins = approach.time();
     if (recognition.cue().isPresent()) {
-      cue = recognition.cue().get();
-      if (cue.level(now()) >= 0) {
+      lookouts.cue(recognition.cue().get());
+      flight.at(equations);
+      if (lookouts.level() >= 0) {
         flight.note(EventKind.CUE);
       } else {
-        double giveUp = approach.time() + Encounter.RECOVERY_TIME;
-        EventKind stop = leg(giveUp, untilCue, true);
+        Happening stop = leg(approach.time() + recoveryTime, lookouts.untilCue(), true);
         if (stop != EventKind.CUE) {
           return stop;
         }
@@ -190,28 +126,28 @@ final class Descent {
       begins = flight.time();
     }
     if (recognition.delay() > Propagator.SHORTEST_LEG) {
-      EventKind stop = leg(begins + recognition.delay(), always, true);
+      Happening stop = leg(begins + recognition.delay(), lookouts.always(), true);
       if (stop != null || over()) {
         return stop;
       }
     }
     recognisedAt = flight.state(State.UP);
     flight.note(EventKind.RECOGNITION);
-    return recovering(recovery);
-  }
-
-  private @Nullable EventKind recovering(Recovery recovery) {
-    double recognition = flight.time();
+    actedAt = flight.time();
     pilot.held(flight.state(State.COLLECTIVE));
-    double end = recognition + Encounter.RECOVERY_TIME;
-    boolean held = false;
     walk.begin(recovery, flight.time());
     pilot.follow(recoveryLaw);
-    while (left(end) > Propagator.SHORTEST_LEG) {
-      pilot.begin(recognition, walk.techniqueBegan(), flight.time());
+    return recovering(actedAt + recoveryTime);
+  }
+
+  /** Flies phases until a time or what ends them. */
+  private @Nullable Happening recovering(double until) {
+    boolean held = false;
+    while (left(until) > Propagator.SHORTEST_LEG) {
+      pilot.begin(actedAt, walk.techniqueBegan(), walk.phaseBegan());
       Cockpit now = now();
       Phase phase = walk.phase();
-      if (phase.ends() && phase.end(now) >= 0) {
+      if (phase.ends() && walk.end(now) >= 0) {
         walk.goOn(now, flight.time());
         continue;
       }
@@ -219,7 +155,7 @@ final class Descent {
         flight.note(EventKind.LIMIT_BINDS);
       }
       named(phase.name());
-      EventKind stop = leg(end, phase.ends() ? inPhase : inLastPhase, false);
+      Happening stop = leg(until, lookouts.inPhase(phase.ends()), false);
       if (stop != EventKind.PHASE_END) {
         return stop;
       }
@@ -236,14 +172,17 @@ final class Descent {
    * @param waiting whether the pilot has not acted yet; then the leg ends in time for that
    * @return what ended it, or null if its time ran out
    */
-  private @Nullable EventKind leg(double end, Lookout lookout, boolean waiting) {
+  private @Nullable Happening leg(double last, Lookouts.Lookout lookout, boolean waiting) {
+    if (beyond) {
+      return flight.propagate(equations, last, lookout.past());
+    }
     while (true) {
-      double until = arrest.begun() ? arrest.until() : end;
-      List<Event<EventKind, Motion>> events =
+      double until = arrest.begun() ? arrest.until() : last;
+      List<Event<Happening, Motion>> events =
           arrest.begun() ? lookout.arrested() : lookout.sinking();
-      EventKind stop =
+      Happening stop =
           waiting
-              ? flight.propagateShared(equations, Math.min(end, until), events)
+              ? flight.propagateShared(equations, Math.min(last, until), events)
               : flight.propagate(equations, until, events);
       if (stop != EventKind.ARREST) {
         return stop;
@@ -257,9 +196,6 @@ final class Descent {
             recognisedAt,
             Math.max(0, -flight.least()),
             flight.log().size());
-        if (!watched) {
-          return stop;
-        }
       }
       EventKind left = rotorLimits.left(flight.at(equations));
       if (left != null) {
@@ -268,9 +204,32 @@ final class Descent {
     }
   }
 
-  /** How much of its time the recovery has left, s. */
-  private double left(double end) {
-    return (arrest.begun() ? arrest.until() : end) - flight.time();
+  /** Flies on past an arrest that lasts, if that is asked for; nothing of how it ended changes. */
+  private void goOnPast() {
+    if (!(ending == Ending.ARRESTED && past > 0)) {
+      return;
+    }
+    beyond = true;
+    end = arrest.time() + past;
+    if (flight.time() < end) {
+      if (Double.isNaN(actedAt)) {
+        leg(end, lookouts.always(), false);
+      } else {
+        recovering(end);
+      }
+      end = flight.time();
+    }
+    EventLog<Happening> log = flight.log();
+    int kept = log.size();
+    while (kept > 0 && log.time(kept - 1) > end) {
+      kept--;
+    }
+    log.truncate(kept);
+  }
+
+  /** How much of its time the flight has left, s. */
+  private double left(double until) {
+    return (!beyond && arrest.begun() ? arrest.until() : until) - flight.time();
   }
 
   /** Whether an arrest was watched to the end. */
@@ -285,14 +244,17 @@ final class Descent {
   }
 
   private void named(String name) {
-    if (trajectory != null) {
-      trajectory.phase(name);
-    }
+    phaseName = name;
+    phases.accept(name);
   }
 
-  private void ending(@Nullable EventKind stop) {
+  private void ending(@Nullable Happening stop) {
+    end = flight.time();
+    peak = Math.max(0, -flight.least());
     if (stop == EventKind.GROUND) {
       ending = Ending.GROUND;
+    } else if (stop instanceof FlightEvent) {
+      ending = Ending.STOPPED;
     } else if (!arrest.begun()) {
       ending = Ending.NOT_ARRESTED;
     } else if (RotorLimits.ended(stop)
@@ -305,10 +267,19 @@ final class Descent {
       }
       if (isPlain()) {
         // nothing of what was flown on belongs to the descent
-        flight.log().truncate(arrest.logged());
+        end = arrest.time();
         recognisedAt = arrest.recognisedAt();
+        peak = arrest.peakDescent();
+        if (!(past > 0)) {
+          flight.log().truncate(arrest.logged());
+        }
       }
     }
+  }
+
+  /** When the flight ended, past its arrest if it was flown on, s. */
+  double end() {
+    return end;
   }
 
   Ending ending() {
@@ -325,7 +296,7 @@ final class Descent {
     return switch (ending) {
       case GROUND -> 0;
       case ARRESTED -> arrest.low();
-      case NOT_ARRESTED, ARREST_NOT_LASTING, NO_ONSET -> Double.NaN;
+      case NOT_ARRESTED, ARREST_NOT_LASTING, STOPPED, NO_ONSET -> Double.NaN;
     };
   }
 
@@ -340,7 +311,7 @@ final class Descent {
   }
 
   double peakDescent() {
-    return isPlain() ? arrest.peakDescent() : Math.max(0, -flight.least());
+    return peak;
   }
 
   double timeToArrest() {

@@ -191,4 +191,10 @@ public record Disturbances(ParameterSet numbers, long seed) {
         rotor.nominalSpeed(),
         ~seed);
   }
+
+  /** Every number with its unit, and the seed. */
+  @Override
+  public String toString() {
+    return numbers + ", seed " + seed;
+  }
 }

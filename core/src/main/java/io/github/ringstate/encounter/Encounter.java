@@ -5,6 +5,7 @@ import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
+import io.github.ringstate.dynamics.ThrustDisturbance;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
@@ -14,6 +15,8 @@ import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -34,7 +37,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>An encounter is data: two that are made alike are equal, and fly on from each other's {@link
  * Approach}. That holds for all that is built in; entries, recoveries, cues and models of one's own
- * have to be values too, as records are.
+ * have to be values too, as records are. It is immutable and may be flown by any number of threads
+ * at once, if all parts of one's own are immutable too.
  *
  * @param craft the helicopter
  * @param air the air at the start
@@ -46,6 +50,9 @@ import org.jspecify.annotations.Nullable;
  * @param boundary what bounds the ring state
  * @param disturbances what disturbs the flight
  * @param wind the wind, before anything disturbs it; empty for that of the entry
+ * @param shaking how the thrust fluctuates; empty for what the disturbances say
+ * @param events events of one's own that are looked for from onset on
+ * @param limits how long the flight may take
  */
 public record Encounter(
     Helicopter craft,
@@ -57,22 +64,31 @@ public record Encounter(
     InflowModel inflow,
     BoundaryCriterion boundary,
     Disturbances disturbances,
-    Optional<WindField> wind) {
+    Optional<WindField> wind,
+    Optional<ThrustDisturbance> shaking,
+    List<FlightEvent> events,
+    FlightLimits limits) {
 
   /** The height at onset that is accepted. */
   public static final Quantity HEIGHT = new Quantity("height at onset", Unit.METRE, 1, 3000);
 
-  /** How long an entry may take to reach the ring state, s. */
-  public static final double ENTRY_TIME = 60;
-
-  /** How long a recovery may take, s. */
-  public static final double RECOVERY_TIME = 60;
-
   /** Part of the message when a recovery has no phases; its name stands before it. */
   public static final String NO_PHASES = " has no phases";
 
-  /** Checks the height and that the recovery has phases. */
+  /** Refuses null, checks the height and that the recovery has phases. */
   public Encounter {
+    Objects.requireNonNull(craft, "craft");
+    Objects.requireNonNull(air, "air");
+    Objects.requireNonNull(entry, "entry");
+    Objects.requireNonNull(recovery, "recovery");
+    Objects.requireNonNull(recognition, "recognition");
+    Objects.requireNonNull(inflow, "inflow");
+    Objects.requireNonNull(boundary, "boundary");
+    Objects.requireNonNull(disturbances, "disturbances");
+    Objects.requireNonNull(wind, "wind");
+    Objects.requireNonNull(shaking, "shaking");
+    Objects.requireNonNull(limits, "limits");
+    events = List.copyOf(events);
     if (recovery.phases().isEmpty()) {
       throw new IllegalArgumentException("the recovery " + recovery.name() + NO_PHASES);
     }
@@ -100,7 +116,10 @@ public record Encounter(
         inflow,
         new HeaveDamping(inflow),
         Disturbances.NONE,
-        Optional.empty());
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        FlightLimits.STANDARD);
   }
 
   /**
@@ -212,6 +231,37 @@ public record Encounter(
   }
 
   /**
+   * The same encounter with thrust that fluctuates in a way of one's own, in place of that of the
+   * disturbances.
+   *
+   * @param other how the thrust fluctuates
+   * @return the changed encounter
+   */
+  public Encounter withShaking(ThrustDisturbance other) {
+    return with(parts -> parts.shaking = Optional.of(other));
+  }
+
+  /**
+   * The same encounter with other events of one's own.
+   *
+   * @param others the events, in place of those before
+   * @return the changed encounter
+   */
+  public Encounter withEvents(FlightEvent... others) {
+    return with(parts -> parts.events = List.of(others));
+  }
+
+  /**
+   * The same encounter within other limits of time and work.
+   *
+   * @param other how long the flight may take
+   * @return the changed encounter
+   */
+  public Encounter withLimits(FlightLimits other) {
+    return with(parts -> parts.limits = other);
+  }
+
+  /**
    * The delay.
    *
    * @return from the start of the clock of the recognition to the pilot's action, s
@@ -227,6 +277,8 @@ public record Encounter(
    * @throws io.github.ringstate.dynamics.NoSteadyFlightException if the craft has no steady hover
    *     or no steady start of the entry in this air because its blades cannot carry it; whether its
    *     engine can is not asked, and where it cannot the rotor slows from the start
+   * @throws UnfinishedFlightException if the flight used up its budget of evaluations
+   * @throws java.util.concurrent.CancellationException if the thread is interrupted, which it stays
    */
   public Outcome fly() {
     return fly(Simulator.precise(), null);
@@ -261,6 +313,27 @@ public record Encounter(
     return simulator.fly(this, approach, trajectory);
   }
 
+  /**
+   * Flies the encounter precisely and keeps all of the flight.
+   *
+   * @return the flight, with its outcome and its history
+   * @throws NoSteadyFlightException as {@link #fly()}
+   */
+  public RecordedFlight record() {
+    return record(Simulator.precise());
+  }
+
+  /**
+   * Flies the encounter and keeps all of the flight.
+   *
+   * @param simulator what flies it
+   * @return the flight, with its outcome and its history
+   * @throws NoSteadyFlightException as {@link #fly()}
+   */
+  public RecordedFlight record(Simulator simulator) {
+    return simulator.record(this, Approach.fly(this, simulator));
+  }
+
   private Encounter with(Consumer<Parts> change) {
     Parts parts = new Parts(this);
     change.accept(parts);
@@ -280,6 +353,9 @@ public record Encounter(
     private BoundaryCriterion boundary;
     private Disturbances disturbances;
     private Optional<WindField> wind;
+    private Optional<ThrustDisturbance> shaking;
+    private List<FlightEvent> events;
+    private FlightLimits limits;
 
     Parts(Encounter of) {
       craft = of.craft;
@@ -292,11 +368,26 @@ public record Encounter(
       boundary = of.boundary;
       disturbances = of.disturbances;
       wind = of.wind;
+      shaking = of.shaking;
+      events = of.events;
+      limits = of.limits;
     }
 
     Encounter together() {
       return new Encounter(
-          craft, air, entry, recovery, recognition, height, inflow, boundary, disturbances, wind);
+          craft,
+          air,
+          entry,
+          recovery,
+          recognition,
+          height,
+          inflow,
+          boundary,
+          disturbances,
+          wind,
+          shaking,
+          events,
+          limits);
     }
   }
 }

@@ -13,6 +13,8 @@ public enum Ending {
    * was outside its limits.
    */
   ARREST_NOT_LASTING("arrest-not-lasting"),
+  /** An event of the user's own ended the flight before it was arrested for good. */
+  STOPPED("stopped"),
   /** The ring state was never entered. */
   NO_ONSET("no-onset");
 

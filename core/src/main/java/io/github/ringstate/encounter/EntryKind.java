@@ -184,6 +184,12 @@ public record EntryKind(
     return behind ? FROM_BEHIND : FROM_AHEAD;
   }
 
+  /** The name and the standard numbers. */
+  @Override
+  public String toString() {
+    return name + " (" + numbers() + ")";
+  }
+
   /**
    * What happens in the entry.
    *

@@ -1,7 +1,7 @@
 package io.github.ringstate.encounter;
 
 /** What may happen in a flight. */
-public enum EventKind {
+public enum EventKind implements Happening {
   /** The boundary of the ring state is crossed inward, the descent still building. */
   ONSET("ring state begins"),
   /** The boundary of the ring state is crossed outward. */
@@ -29,7 +29,9 @@ public enum EventKind {
   /** What the pilot may notice is there. */
   CUE("cue noticed"),
   /** The thrust falls below half of the weight. */
-  LOW_THRUST("thrust below half of the weight");
+  LOW_THRUST("thrust below half of the weight"),
+  /** An event of the user's own; see {@link FlightEvent}. */
+  OWN("event of one's own");
 
   private final String label;
 
@@ -37,11 +39,7 @@ public enum EventKind {
     this.label = label;
   }
 
-  /**
-   * The event in words.
-   *
-   * @return lower case
-   */
+  @Override
   public String label() {
     return label;
   }

@@ -1,9 +1,12 @@
 package io.github.ringstate.encounter;
 
+import io.github.ringstate.dynamics.BadCommandException;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.quantity.NotFiniteException;
 import java.util.List;
 
 /** A pilot's way through the phases of a recovery. */
@@ -16,6 +19,7 @@ final class PhaseWalk {
   private List<Phase> phases = recovery.phases();
   private Phase phase = phases.get(0);
   private double techniqueBegan;
+  private double phaseBegan;
   private int next;
   private int flown;
 
@@ -31,6 +35,7 @@ final class PhaseWalk {
     phase = list.get(0);
     next = 1;
     techniqueBegan = time;
+    phaseBegan = time;
   }
 
   /** The phase that is flown. */
@@ -43,6 +48,38 @@ final class PhaseWalk {
     return techniqueBegan;
   }
 
+  /** When the phase that is flown began, s. */
+  double phaseBegan() {
+    return phaseBegan;
+  }
+
+  /** Commands the controls as the phase has it, and names it where that is wrong. */
+  void command(Cockpit seen, Controls controls) {
+    try {
+      phase.command(seen, controls);
+    } catch (BadCommandException bad) {
+      throw new BadCommandException(
+          "in the phase '"
+              + phase.name()
+              + "' of the recovery "
+              + recovery.name()
+              + ", "
+              + seen.sincePhaseBegan()
+              + " s after it began",
+          bad);
+    }
+  }
+
+  /** The quantity at whose rise through zero the phase ends. */
+  double end(Cockpit seen) {
+    double end = phase.end(seen);
+    if (!(Math.abs(end) < Double.POSITIVE_INFINITY)) {
+      throw new NotFiniteException(
+          recovery.name(), "the end of the phase '" + phase.name() + "' of the recovery", end);
+    }
+    return end;
+  }
+
   /** Goes on from a phase that ends at an instant, s. */
   void goOn(Cockpit now, double time) {
     if (++flown > MOST_PHASES) {
@@ -53,6 +90,7 @@ final class PhaseWalk {
       begin(instead, time);
     } else if (next < phases.size()) {
       phase = phases.get(next++);
+      phaseBegan = time;
     } else {
       throw bad("has no phase after '" + phase.name() + "'");
     }

@@ -23,13 +23,13 @@ record RotorLimits(double low, double high) {
   }
 
   /** Events that note when one of them is left, or that stop the flight there. */
-  List<Event<EventKind, Motion>> events(boolean stop) {
+  List<Event<Happening, Motion>> events(boolean stop) {
     return List.of(
         event(stop, EventKind.LOW_ROTOR_SPEED, Crossing.FALLING, seen -> seen.rotorSpeed() - low),
         event(stop, EventKind.HIGH_ROTOR_SPEED, Crossing.RISING, seen -> seen.rotorSpeed() - high));
   }
 
-  private static Event<EventKind, Motion> event(
+  private static Event<Happening, Motion> event(
       boolean stop, EventKind kind, Crossing crossing, ToDoubleFunction<Motion> value) {
     return stop ? Event.stop(kind, crossing, value) : Event.note(kind, crossing, value);
   }
@@ -44,7 +44,7 @@ record RotorLimits(double low, double high) {
   }
 
   /** Whether a flight ended because one of them was left. */
-  static boolean ended(@Nullable EventKind stop) {
+  static boolean ended(@Nullable Happening stop) {
     return stop == EventKind.LOW_ROTOR_SPEED || stop == EventKind.HIGH_ROTOR_SPEED;
   }
 }

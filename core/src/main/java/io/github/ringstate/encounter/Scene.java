@@ -2,11 +2,14 @@ package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
+import io.github.ringstate.dynamics.BadCommandException;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.ThrustDisturbance;
 import io.github.ringstate.dynamics.Trim;
+import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.pilot.PilotView;
+import io.github.ringstate.quantity.NotFiniteException;
 
 /** All that an encounter's flight is set in: the disturbed wind, the known hover, and the start. */
 final class Scene {
@@ -23,7 +26,7 @@ final class Scene {
     WindField mean = encounter.wind().orElseGet(encounter.entry()::wind);
     trimmed = fromOnset(disturbances.sheared(mean, encounter.height()));
     wind = fromOnset(disturbances.wind(mean, encounter.height(), encounter.craft().rotor()));
-    shaking = encounter.disturbances().shaking(encounter.craft().rotor());
+    shaking = encounter.shaking().orElseGet(() -> disturbances.shaking(encounter.craft().rotor()));
     hover = Trim.find(steady(Wind.CALM), 0, 0);
   }
 
@@ -66,11 +69,32 @@ final class Scene {
 
   /** The start of the entry so high, m; heights in it count from there. */
   Entry.Start start(double height) {
-    return encounter.entry().start(steady(windVaries() ? new Lifted(trimmed, height) : trimmed));
+    Entry entry = encounter.entry();
+    Entry.Start start = entry.start(steady(windVaries() ? new Lifted(trimmed, height) : trimmed));
+    for (double value : start.state()) {
+      NotFiniteException.check(value, "a value in the start of the entry", entry.name());
+    }
+    return new Entry.Start(
+        start.state(),
+        (seen, controls) -> {
+          try {
+            start.law().command(seen, controls);
+          } catch (BadCommandException bad) {
+            throw new BadCommandException("in the entry " + entry.name(), bad);
+          }
+        });
+  }
+
+  Encounter encounter() {
+    return encounter;
   }
 
   /** The boundary's margin at the present speeds through the air. */
   double margin(Motion motion) {
-    return encounter.boundary().margin(motion.edgewiseOverHover(), motion.axialOverHover());
+    BoundaryCriterion boundary = encounter.boundary();
+    return NotFiniteException.check(
+        boundary.margin(motion.edgewiseOverHover(), motion.axialOverHover()),
+        "the margin of the boundary",
+        boundary);
   }
 }

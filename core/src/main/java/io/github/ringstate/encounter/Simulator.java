@@ -13,14 +13,14 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Simulator {
 
-  private final Supplier<Propagator<EventKind, Motion>> propagators;
+  private final Supplier<Propagator<Happening, Motion>> propagators;
 
   /**
    * Creates a simulator.
    *
    * @param propagators makes what it flies with; see {@link Propagators}
    */
-  public Simulator(Supplier<Propagator<EventKind, Motion>> propagators) {
+  public Simulator(Supplier<Propagator<Happening, Motion>> propagators) {
     this.propagators = propagators;
   }
 
@@ -86,35 +86,57 @@ public final class Simulator {
 
   /** Flies an encounter on from an approach that it shares with others. */
   Outcome fly(Encounter encounter, Approach approach, @Nullable Trajectory trajectory) {
+    Propagator<Happening, Motion> propagator = ready(encounter, approach);
+    if (trajectory == null) {
+      return approach.onset() ? flown(encounter, approach, propagator).outcome() : Outcome.NO_ONSET;
+    }
+    // a first flight says where the samples end
+    double end = approach.onset() ? flown(encounter, approach, propagator).end() : approach.time();
+    propagator.sample(trajectory.begin(end));
+    trajectory.phase(Approach.ENTRY);
+    approach.again(propagator);
+    if (!approach.onset()) {
+      return Outcome.NO_ONSET;
+    }
+    Descent descent = new Descent(approach, propagator, true, trajectory::phase);
+    descent.fly(encounter.recovery(), encounter.recognition());
+    return descent.outcome();
+  }
+
+  private static Descent flown(
+      Encounter encounter, Approach approach, Propagator<Happening, Motion> propagator) {
+    Descent descent = new Descent(approach, propagator, true);
+    descent.fly(encounter.recovery(), encounter.recognition());
+    return descent;
+  }
+
+  /** Flies an encounter on from an approach and keeps all of it. */
+  RecordedFlight record(Encounter encounter, Approach approach) {
+    Propagator<Happening, Motion> propagator = ready(encounter, approach);
+    Recorder recorder = new Recorder();
+    propagator.listen(recorder);
+    recorder.phase(Approach.ENTRY);
+    approach.again(propagator);
+    if (!approach.onset()) {
+      return new RecordedFlight(
+          encounter, Outcome.NO_ONSET, recorder.history(approach, approach.time()));
+    }
+    Descent descent = new Descent(approach, propagator, true, recorder::phase);
+    descent.fly(encounter.recovery(), encounter.recognition());
+    Outcome outcome = descent.outcome();
+    return new RecordedFlight(encounter, outcome, recorder.history(approach, descent.end()));
+  }
+
+  private Propagator<Happening, Motion> ready(Encounter encounter, Approach approach) {
     if (!approach.serves(encounter)) {
       throw new IllegalArgumentException(
           "the approach is that of an encounter which differs in more than recognition and"
               + " recovery");
     }
-    Propagator<EventKind, Motion> propagator = propagator();
-    boolean watched = true;
-    if (approach.onset()) {
-      Descent descent = new Descent(approach, propagator, null, true);
-      descent.fly(encounter.recovery(), encounter.recognition());
-      if (trajectory == null) {
-        return descent.outcome();
-      }
-      watched = !descent.isPlain();
-    }
-    if (trajectory != null) {
-      propagator.sample(trajectory.sampler());
-      approach.again(propagator, trajectory);
-    }
-    if (!approach.onset()) {
-      return Outcome.NO_ONSET;
-    }
-    // a trajectory ends with the arrest, unless that does not last or a later low counts
-    Descent descent = new Descent(approach, propagator, trajectory, true);
-    descent.fly(encounter.recovery(), encounter.recognition(), watched);
-    return descent.outcome();
+    return propagator();
   }
 
-  Propagator<EventKind, Motion> propagator() {
+  Propagator<Happening, Motion> propagator() {
     return propagators.get();
   }
 }

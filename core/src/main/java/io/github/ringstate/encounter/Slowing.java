@@ -79,7 +79,8 @@ record Slowing(
     return start(
         motion,
         steady,
-        seen -> steady.collective() + within((from - seen.groundSpeed()) * inverseSlowing) * raised);
+        seen ->
+            steady.collective() + within((from - seen.groundSpeed()) * inverseSlowing) * raised);
   }
 
   /** Cut off at nothing and at all; nothing where it is not a number. */

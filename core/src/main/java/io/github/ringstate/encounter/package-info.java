@@ -24,7 +24,21 @@
  * that the arrest does not last.
  *
  * <p>An encounter is data. A {@link io.github.ringstate.encounter.Simulator} flies it, precisely or
- * fast; a {@link io.github.ringstate.encounter.Trajectory} takes samples on the way.
+ * fast; a {@link io.github.ringstate.encounter.Trajectory} takes samples on the way, a {@link
+ * io.github.ringstate.encounter.History} keeps all of it.
+ *
+ * <h2>Parts of one's own</h2>
+ *
+ * An encounter takes any {@link io.github.ringstate.air.WindField}, {@link
+ * io.github.ringstate.inflow.InflowModel}, {@link io.github.ringstate.inflow.BoundaryCriterion},
+ * {@link io.github.ringstate.dynamics.ThrustDisturbance}, {@link
+ * io.github.ringstate.encounter.Entry}, {@link io.github.ringstate.pilot.Recovery} and {@link
+ * io.github.ringstate.pilot.Cue}, and looks for any {@link
+ * io.github.ringstate.encounter.FlightEvent}. Each is a continuous function of its arguments alone.
+ * What is not a finite number is refused with the name of the part, and {@link
+ * io.github.ringstate.encounter.FlightLimits} bound the work of a flight.
+ *
+ * <h2>Many descents</h2>
  *
  * <p>Encounters that differ in recognition and recovery alone share what comes before, an {@link
  * io.github.ringstate.encounter.Approach}; {@link io.github.ringstate.encounter.BulkFlight} flies

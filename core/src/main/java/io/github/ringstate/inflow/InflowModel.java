@@ -13,7 +13,10 @@ import io.github.ringstate.quantity.Quantity;
  * climb and negative in descent; the induced velocity {@code v} is positive in the sense of the
  * downwash of a lifting rotor; the total inflow is {@code w = z + v}.
  *
- * <p>Implementations are immutable and return the same bits for the same input.
+ * <p>Implementations are immutable, safe to share between threads, and return the same bits for the
+ * same input, however often and in whatever order they are asked. Values are finite and continuous,
+ * slopes at best too: a jump is met in steps ever shorter, until a flight that lingers at it has
+ * used up its budget of evaluations.
  */
 public interface InflowModel {
 

@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class BogackiShampine<V> {
 
+  /** How often a step asks for rates. */
+  static final int EVALUATIONS = 3;
+
   private final int size;
   private final double[] inverseScales;
   private final int stiff;

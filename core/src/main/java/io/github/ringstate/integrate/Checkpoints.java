@@ -17,7 +17,8 @@ final class Checkpoints {
   private static final int STEADY = 3;
   private static final int REACH = 4;
   private static final int TIMED = 5;
-  private static final int STATE = 6;
+  private static final int EVALUATIONS = 6;
+  private static final int STATE = 7;
 
   /** What rounding may make of the end of a step, s. */
   private static final double ROUNDING = 1e-9;
@@ -37,7 +38,13 @@ final class Checkpoints {
   }
 
   void add(
-      double time, double reach, double[] state, StepControl control, double least, double timed) {
+      double time,
+      double reach,
+      double[] state,
+      StepControl control,
+      double least,
+      double timed,
+      long evaluations) {
     int at = size * width;
     if (at == numbers.length) {
       numbers = Arrays.copyOf(numbers, 2 * at);
@@ -47,6 +54,7 @@ final class Checkpoints {
     numbers[at + STEP] = control.step();
     numbers[at + LEAST] = least;
     numbers[at + TIMED] = timed;
+    numbers[at + EVALUATIONS] = evaluations;
     numbers[at + STEADY] = control.steady() ? 1 : 0;
     numbers[at + REACH] = size == 0 ? reach : Math.max(reach, numbers[at - width + REACH]);
     size++;
@@ -90,6 +98,10 @@ final class Checkpoints {
 
   double timed(int i) {
     return numbers[i * width + TIMED];
+  }
+
+  long evaluations(int i) {
+    return (long) numbers[i * width + EVALUATIONS];
   }
 
   boolean steady(int i) {

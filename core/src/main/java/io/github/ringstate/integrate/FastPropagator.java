@@ -1,6 +1,7 @@
 package io.github.ringstate.integrate;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,6 +35,9 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
   private double time;
   private double least;
   private double timed;
+  private long evaluations;
+  private long budget = Long.MAX_VALUE;
+  private @Nullable NodeListener<V> listener;
   private boolean firstLeg;
   private volatile @Nullable Thread user;
 
@@ -58,21 +62,23 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
     control.start();
     least = state[settings.watched()];
     timed = 0;
+    evaluations = 0;
     firstLeg = true;
     log.clear();
     checkpoints.clear();
-    checkpoints.add(time, time, step.state(), control, least, timed);
+    checkpoints.add(time, time, step.state(), control, least, timed, 0);
   }
 
   @Override
   public void restart(double until) {
     user = Thread.currentThread();
-    int i = sampler == null ? checkpoints.onTheWayTo(until) : 0;
+    int i = sampler == null && listener == null ? checkpoints.onTheWayTo(until) : 0;
     time = checkpoints.time(i);
     checkpoints.state(i, step.state());
     control.goOn(checkpoints.step(i), checkpoints.steady(i));
     least = checkpoints.least(i);
     timed = checkpoints.timed(i);
+    evaluations = checkpoints.evaluations(i);
     firstLeg = true;
     log.clear();
   }
@@ -116,6 +122,7 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
     if (sampler != null) {
       sampler.begin(time);
     }
+    tell(NodeListener.Node.BEGIN, equations);
     while (end - time > SHORTEST_LEG) {
       double wanted = control.wanted(decay);
       double h = Math.min(wanted, end - time);
@@ -123,6 +130,12 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
       keeping &= h == wanted;
       reach = Math.max(reach, time + h);
       double error = attempt(equations, decay, h);
+      if (Thread.currentThread().isInterrupted()) {
+        throw new CancellationException(INTERRUPTED);
+      }
+      if (evaluations > budget) {
+        throw new UnfinishedLegException(time, evaluations);
+      }
       if (control.refuses(h, error)) {
         continue;
       }
@@ -142,13 +155,14 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
       least = Math.min(least, step.valley(settings.watched(), h, 1));
       timed += holds ? h : 0;
       moveOn(h);
+      tell(NodeListener.Node.END, equations);
       search.moveOn(events.size());
       decay = nextDecay;
       if (h == wanted) {
         control.taken(h, error);
         keeping &= log.size() == noted;
         if (keeping && time > checkpoints.last()) {
-          checkpoints.add(time, reach, step.state(), control, least, timed);
+          checkpoints.add(time, reach, step.state(), control, least, timed, evaluations);
         }
       }
     }
@@ -157,6 +171,7 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
 
   /** Tries a step; returns its error over the tolerance. */
   private double attempt(Equations<V> equations, double decay, double h) {
+    evaluations += BogackiShampine.EVALUATIONS;
     return step.attempt(equations, time, h, StepControl.excess(decay, h)) / settings.tolerance();
   }
 
@@ -186,6 +201,7 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
         least = Math.min(least, step.valley(settings.watched(), h, done));
         attempt(equations, decay, cut);
         moveOn(cut);
+        tell(NodeListener.Node.END, equations);
       }
       note(event.kind());
       return event.kind();
@@ -209,9 +225,25 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
     }
   }
 
+  private void tell(NodeListener.Node node, Equations<V> equations) {
+    if (listener != null) {
+      listener.at(node, equations.at(time, step.state()));
+    }
+  }
+
   @Override
   public void sample(@Nullable Sampler<V> taker) {
     sampler = taker;
+  }
+
+  @Override
+  public void listen(@Nullable NodeListener<V> hears) {
+    listener = hears;
+  }
+
+  @Override
+  public void budget(long most) {
+    budget = most;
   }
 
   @Override

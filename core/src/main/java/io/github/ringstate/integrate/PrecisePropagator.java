@@ -2,9 +2,12 @@ package io.github.ringstate.integrate;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.ode.LocalizedODEFormats;
 import org.hipparchus.ode.ODEIntegrator;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
@@ -52,6 +55,7 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
   private static final double CHECK_INTERVAL = 0.05;
   private static final double TIME_TOLERANCE = 1e-10;
   private static final int ITERATIONS = 100;
+  private static final double NODES_APART = 0.02;
 
   private final Maker maker;
   private final double tolerance;
@@ -63,6 +67,9 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
   private double time;
   private double[] state = new double[0];
   private double least;
+  private long evaluations;
+  private long budget = Long.MAX_VALUE;
+  private @Nullable NodeListener<V> listener;
   private volatile @Nullable Thread user;
 
   /**
@@ -95,6 +102,7 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
     time = firstTime;
     state = firstState;
     least = state[watched];
+    evaluations = 0;
     log.clear();
   }
 
@@ -110,15 +118,18 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
     AdaptiveStepsizeIntegrator integrator =
         maker.make(MINIMUM_STEP, MAXIMUM_STEP, tolerance, tolerance);
     integrator.setInitialStepSize(Math.min(FIRST_STEP, (end - time) / 2));
-    Leg<V> leg = new Leg<>(equations);
+    Leg leg = new Leg(equations);
     List<Watch> watches = events.stream().map(event -> new Watch(event, leg)).toList();
     watches.forEach(integrator::addEventDetector);
     if (sampler != null) {
       sampler.begin(time);
-      integrator.addStepHandler(new Sampling<>(sampler, leg));
+      integrator.addStepHandler(new Sampling(sampler, leg));
     }
-    ODEStateAndDerivative last =
-        ((ODEIntegrator) integrator).integrate(leg, new ODEState(time, state), end);
+    if (listener != null) {
+      listener.at(NodeListener.Node.BEGIN, equations.at(time, state));
+      integrator.addStepHandler(new Telling(listener, leg));
+    }
+    ODEStateAndDerivative last = integrated(integrator, leg, end);
     mine();
     time = last.getTime();
     state = last.getPrimaryState();
@@ -129,6 +140,19 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
       }
     }
     return null;
+  }
+
+  private ODEStateAndDerivative integrated(
+      AdaptiveStepsizeIntegrator integrator, Leg leg, double end) {
+    try {
+      return ((ODEIntegrator) integrator).integrate(leg, new ODEState(time, state), end);
+    } catch (MathIllegalStateException failed) {
+      if (failed.getSpecifier()
+          == LocalizedODEFormats.MINIMAL_STEPSIZE_REACHED_DURING_INTEGRATION) {
+        throw new UnfinishedLegException(leg.viewTime, evaluations);
+      }
+      throw failed;
+    }
   }
 
   @Override
@@ -145,6 +169,16 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
   @Override
   public void sample(@Nullable Sampler<V> taker) {
     sampler = taker;
+  }
+
+  @Override
+  public void listen(@Nullable NodeListener<V> hears) {
+    listener = hears;
+  }
+
+  @Override
+  public void budget(long most) {
+    budget = most;
   }
 
   @Override
@@ -178,7 +212,7 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
   }
 
   /** The equations of a leg, and their view of an instant, worked out once for all who ask. */
-  private static final class Leg<V> implements OrdinaryDifferentialEquation {
+  private final class Leg implements OrdinaryDifferentialEquation {
 
     private final Equations<V> equations;
     private double viewTime = Double.NaN;
@@ -196,6 +230,12 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
 
     @Override
     public double[] computeDerivatives(double t, double[] y) {
+      if (Thread.currentThread().isInterrupted()) {
+        throw new CancellationException(INTERRUPTED);
+      }
+      if (++evaluations > budget) {
+        throw new UnfinishedLegException(t, evaluations - 1);
+      }
       double[] rates = new double[y.length];
       viewTime = t;
       viewState = y.clone();
@@ -225,10 +265,10 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
   private final class Watch implements ODEEventDetector, ODEEventHandler {
 
     private final Event<K, V> event;
-    private final Leg<V> leg;
+    private final Leg leg;
     private boolean stopped;
 
-    Watch(Event<K, V> event, Leg<V> leg) {
+    Watch(Event<K, V> event, Leg leg) {
       this.event = event;
       this.leg = leg;
     }
@@ -272,7 +312,15 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
     }
   }
 
-  private record Sampling<V>(Sampler<V> sampler, Leg<V> leg) implements ODEStepHandler {
+  private final class Sampling implements ODEStepHandler {
+
+    private final Sampler<V> sampler;
+    private final Leg leg;
+
+    Sampling(Sampler<V> sampler, Leg leg) {
+      this.sampler = sampler;
+      this.leg = leg;
+    }
 
     @Override
     public void handleStep(ODEStateInterpolator interpolator) {
@@ -280,6 +328,30 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
       while (sampler.due() <= until) {
         sampler.take(leg.at(interpolator.getInterpolatedState(sampler.due())));
       }
+    }
+  }
+
+  /** Tells of steps in parts that are short enough for a cubic. */
+  private final class Telling implements ODEStepHandler {
+
+    private final NodeListener<V> listener;
+    private final Leg leg;
+
+    Telling(NodeListener<V> listener, Leg leg) {
+      this.listener = listener;
+      this.leg = leg;
+    }
+
+    @Override
+    public void handleStep(ODEStateInterpolator step) {
+      double from = step.getPreviousState().getTime();
+      double until = step.getCurrentState().getTime();
+      int parts = (int) Math.ceil((until - from) / NODES_APART);
+      for (int i = 1; i < parts; i++) {
+        double at = from + (until - from) * i / parts;
+        listener.at(NodeListener.Node.WITHIN, leg.at(step.getInterpolatedState(at)));
+      }
+      listener.at(NodeListener.Node.END, leg.at(step.getCurrentState()));
     }
   }
 }

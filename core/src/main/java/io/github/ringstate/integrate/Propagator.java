@@ -21,6 +21,9 @@ public interface Propagator<K, V> {
   /** Part of the message when the end of a leg is not a number. */
   String NO_END = "the end of a leg is not a number";
 
+  /** Message when the thread is interrupted. */
+  String INTERRUPTED = "the propagation was interrupted";
+
   /** A leg that would be shorter is not propagated: its ends cannot be told apart. */
   double SHORTEST_LEG = 1e-9;
 
@@ -49,6 +52,9 @@ public interface Propagator<K, V> {
    * @param events what to look for
    * @return the event that ended the leg, or null if its time ran out
    * @throws ArithmeticException if the equations give what is not a number
+   * @throws UnfinishedLegException if the budget of evaluations is used up, or steps became too
+   *     short
+   * @throws java.util.concurrent.CancellationException if the thread is interrupted, which it stays
    * @throws IllegalStateException if another thread used this propagator meanwhile
    */
   @Nullable K propagate(Equations<V> equations, double end, List<Event<K, V>> events);
@@ -71,6 +77,20 @@ public interface Propagator<K, V> {
    * @param sampler what takes them, or null for none
    */
   void sample(@Nullable Sampler<V> sampler);
+
+  /**
+   * Says to whom the instants of all legs that follow are told.
+   *
+   * @param listener hears of them, or null for nobody
+   */
+  void listen(@Nullable NodeListener<V> listener);
+
+  /**
+   * Says how often rates may be worked out from a start on; unlimited until it is said.
+   *
+   * @param evaluations the greatest number of evaluations, positive
+   */
+  void budget(long evaluations);
 
   /**
    * Where the propagation is in time.

@@ -1,6 +1,7 @@
 package io.github.ringstate.pilot;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
@@ -22,6 +23,11 @@ final class BuiltInCues {
     }
 
     @Override
+    public String toString() {
+      return name() + ": " + margin + " m/s beyond " + intended + " m/s";
+    }
+
+    @Override
     public double level(Cockpit seen) {
       return -seen.indicatedVerticalSpeed() - intended - margin;
     }
@@ -37,6 +43,18 @@ final class BuiltInCues {
     @Override
     public String name() {
       return "sink not answering collective";
+    }
+
+    @Override
+    public String toString() {
+      return name()
+          + ": beyond "
+          + sink
+          + " m/s, collective by "
+          + noticedCollective
+          + " rad, acceleration below "
+          + noticedAcceleration
+          + " m/s2";
     }
 
     @Override
@@ -61,6 +79,11 @@ final class BuiltInCues {
     }
 
     @Override
+    public String toString() {
+      return name() + ": " + threshold + " of the thrust";
+    }
+
+    @Override
     public double level(Cockpit seen) {
       return seen.roughness() - threshold;
     }
@@ -76,6 +99,11 @@ final class BuiltInCues {
     @Override
     public String name() {
       return "low airspeed";
+    }
+
+    @Override
+    public String toString() {
+      return name() + ": " + airspeed + " m/s, reliable from " + reliable + " m/s";
     }
 
     @Override
@@ -98,6 +126,11 @@ final class BuiltInCues {
     }
 
     @Override
+    public String toString() {
+      return name() + ": " + margin + " m/s from " + intended + " m/s";
+    }
+
+    @Override
     public double level(Cockpit seen) {
       double along = seen.groundSpeed() - intended;
       double across = seen.sidewaysGroundSpeed();
@@ -114,6 +147,11 @@ final class BuiltInCues {
     @Override
     public String name() {
       return "time since recognition";
+    }
+
+    @Override
+    public String toString() {
+      return name() + ": " + seconds + " s";
     }
 
     @Override
@@ -166,6 +204,16 @@ final class BuiltInCues {
 
   /** Equal only where the level is the same object; a record of one's own is the better cue. */
   record Plain(String name, ToDoubleFunction<Cockpit> function) implements Cue {
+
+    Plain {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(function, "level");
+    }
+
+    @Override
+    public String toString() {
+      return name;
+    }
 
     @Override
     public double level(Cockpit seen) {

@@ -24,7 +24,8 @@ public interface Cue {
   String name();
 
   /**
-   * How strong the cue is.
+   * How strong the cue is. A function of nothing but what is seen: no clock of its own, no memory,
+   * no chance; finite and continuous, for a cue that jumps is met in steps ever shorter.
    *
    * @param seen what can be known at this instant; not to be kept
    * @return negative below the threshold of notice, positive above; continuous along the flight

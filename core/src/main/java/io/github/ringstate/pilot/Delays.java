@@ -38,7 +38,25 @@ public final class Delays {
   public static RealDistribution logNormal(double median, double ninety) {
     check(median, ninety);
     double z = new NormalDistribution().inverseCumulativeProbability(NINE_IN_TEN);
-    return new LogNormalDistribution(FastMath.log(median), FastMath.log(ninety / median) / z);
+    return new LogNormal(FastMath.log(median), FastMath.log(ninety / median) / z);
+  }
+
+  /** With the inverse in closed form, where Hipparchus searches. */
+  private static final class LogNormal extends LogNormalDistribution {
+
+    private static final long serialVersionUID = 1L;
+
+    private static final NormalDistribution STANDARD = new NormalDistribution();
+
+    LogNormal(double location, double shape) {
+      super(location, shape);
+    }
+
+    @Override
+    public double inverseCumulativeProbability(double share) {
+      return FastMath.exp(
+          getLocation() + getShape() * STANDARD.inverseCumulativeProbability(share));
+    }
   }
 
   /**

@@ -24,6 +24,23 @@ public interface Phase {
   /**
    * Commands the controls.
    *
+   * <p>The contract, which holds for {@link #end} and {@link #limitMargin} as well:
+   *
+   * <ul>
+   *   <li>Continuity: the command is a continuous function of what is seen. A jump is met in steps
+   *       ever shorter; a law that jumps for ever uses up the flight's budget of evaluations and
+   *       ends in an {@code UnfinishedFlightException}. {@link Switching} makes a switch smooth, or
+   *       an event.
+   *   <li>Clock: no clock but those of the cockpit: time since recognition, since the technique and
+   *       since the phase began, in seconds of the flight. They go back and forth while a step is
+   *       worked out.
+   *   <li>Chance and state: none. The same cockpit gives the same command, however often and in
+   *       whatever order it is asked, from any thread. What is random is drawn beforehand, as
+   *       {@link Pilots} do.
+   *   <li>Numbers: finite, angles in radians. Anything else is refused with the name of phase and
+   *       recovery.
+   * </ul>
+   *
    * @param seen what can be known at this instant; not to be kept
    * @param controls where to put the commands; not to be kept
    */

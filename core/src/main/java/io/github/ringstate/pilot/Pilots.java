@@ -28,17 +28,7 @@ public interface Pilots {
    * @return the people
    */
   static Pilots all(Recovery recovery) {
-    return new Pilots() {
-      @Override
-      public String name() {
-        return recovery.name();
-      }
-
-      @Override
-      public Recovery draw(RandomStream draws) {
-        return recovery;
-      }
-    };
+    return new PilotGroups.Alike(recovery);
   }
 
   /**
@@ -55,19 +45,7 @@ public interface Pilots {
       throw new IllegalArgumentException("a share of pilots lies between 0 and 1, not " + share);
     }
     Recognition.DELAY.check(seconds);
-    return new Pilots() {
-      @Override
-      public String name() {
-        return right.name();
-      }
-
-      @Override
-      public Recovery draw(RandomStream draws) {
-        boolean wrong = draws.uniform() < share;
-        Recovery then = right.draw(draws);
-        return wrong ? Switched.after(instinct, seconds, then) : then;
-      }
-    };
+    return new PilotGroups.WrongAtFirst(share, instinct, seconds, right);
   }
 
   /**
@@ -77,17 +55,6 @@ public interface Pilots {
    * @return the people
    */
   default Pilots within(ParameterSet limits) {
-    Pilots free = this;
-    return new Pilots() {
-      @Override
-      public String name() {
-        return free.name();
-      }
-
-      @Override
-      public Recovery draw(RandomStream draws) {
-        return new Limited(free.draw(draws), limits);
-      }
-    };
+    return new PilotGroups.Within(this, limits);
   }
 }

@@ -2,6 +2,7 @@ package io.github.ringstate.pilot;
 
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -16,8 +17,9 @@ public record Recognition(double delay, Optional<Cue> cue) {
   /** The delay that is accepted. */
   public static final Quantity DELAY = new Quantity("delay", Unit.SECOND, 0, 60);
 
-  /** Checks the delay. */
+  /** Refuses null and checks the delay. */
   public Recognition {
+    Objects.requireNonNull(cue, "cue");
     DELAY.check(delay);
   }
 
@@ -59,5 +61,11 @@ public record Recognition(double delay, Optional<Cue> cue) {
    */
   public String clock() {
     return cue.map(c -> "from the cue: " + c.name()).orElse("from the boundary");
+  }
+
+  /** The delay and its clock. */
+  @Override
+  public String toString() {
+    return delay + " s " + clock() + cue.map(c -> " (" + c + ")").orElse("");
   }
 }

@@ -4,6 +4,7 @@ import io.github.ringstate.quantity.Parameter;
 import org.hipparchus.distribution.RealDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.distribution.continuous.UniformRealDistribution;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How one number of a technique varies between people: a distribution, cut off at the parameter's
@@ -29,6 +30,24 @@ public record Spread(Parameter parameter, RealDistribution distribution) {
               + " "
               + parameter.unit().symbol());
     }
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Spread spread
+        && parameter.equals(spread.parameter)
+        && DistributionValue.of(distribution).equals(DistributionValue.of(spread.distribution));
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * parameter.hashCode() + DistributionValue.of(distribution).hashCode();
+  }
+
+  /** The parameter and its distribution, in the parameter's own unit. */
+  @Override
+  public String toString() {
+    return parameter.key() + " " + DistributionValue.of(distribution);
   }
 
   /**

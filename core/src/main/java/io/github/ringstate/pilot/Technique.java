@@ -214,6 +214,12 @@ public record Technique(
     return text.replace("{side}", sense.tailPush() > 0 ? "right" : "left");
   }
 
+  /** The name, and how its numbers vary between people. */
+  @Override
+  public String toString() {
+    return name + " " + spreads;
+  }
+
   @Override
   public Recovery draw(RandomStream draws) {
     ParameterSet numbers = ParameterSet.standard(parameters);

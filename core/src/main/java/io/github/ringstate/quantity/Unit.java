@@ -30,6 +30,8 @@ public enum Unit {
   FOOT_PER_MINUTE("ft/min", "fpm", 0.3048 / 60),
   /** Radian, an angle. */
   RADIAN("rad", "rad", 1),
+  /** Radian per second. */
+  RADIAN_PER_SECOND("rad/s", "rad_per_s", 1),
   /** Radian squared. */
   SQUARE_RADIAN("rad2", "rad2", 1),
   /** Radian for a metre per second. */
@@ -48,6 +50,10 @@ public enum Unit {
   SQUARE_METRE("m2", "m2", 1),
   /** Kilogram square metre, a moment of inertia. */
   KILOGRAM_SQUARE_METRE("kg m2", "kg_m2", 1),
+  /** Newton. */
+  NEWTON("N", "n", 1),
+  /** Watt. */
+  WATT("W", "w", 1),
   /** Kilowatt. */
   KILOWATT("kW", "kw", 1000),
   /** Kilogram per cubic metre. */

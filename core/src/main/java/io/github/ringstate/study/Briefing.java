@@ -114,7 +114,11 @@ public record Briefing(double share, double margin, Sampling sampling) {
   private boolean recover(PilotStudy study, double delay, double height, Progress progress) {
     PilotStudy fixed =
         new PilotStudy(
-            study.base().withDelay(delay), study.pilots(), Optional.empty(), study.seed());
+            study.base().withDelay(delay),
+            study.pilots(),
+            Optional.empty(),
+            study.seed(),
+            study.drawing());
     LossSpread losses = fixed.fly(sampling.withShare(share), progress);
     return losses.samples() > 0 && losses.loss(share) + margin <= height;
   }

@@ -53,7 +53,7 @@ final class FlownPilots {
   LossSpread spread(int size) {
     double[] losses = new double[size];
     Arrays.setAll(losses, number -> numbers[number * WIDTH]);
-    return LossSpread.of(Arrays.copyOf(endings, size), losses)
+    return LossSpread.of(Arrays.copyOf(endings, size), losses, study.drawing())
         .with(new View(study, size, endings, numbers));
   }
 

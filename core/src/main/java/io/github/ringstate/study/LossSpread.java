@@ -1,8 +1,11 @@
 package io.github.ringstate.study;
 
+import io.github.ringstate.chance.Drawing;
+import io.github.ringstate.chance.SobolStream;
 import io.github.ringstate.encounter.Ending;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The altitude losses of many pilots. A pilot whose descent was not arrested above the ground
@@ -13,39 +16,73 @@ public final class LossSpread {
 
   private final double[] sorted;
   private final int[] endings;
+  private final Intervals intervals;
   private final List<PilotFlight> flights;
 
-  private LossSpread(double[] sorted, int[] endings, List<PilotFlight> flights) {
+  private LossSpread(
+      double[] sorted, int[] endings, Intervals intervals, List<PilotFlight> flights) {
     this.sorted = sorted;
     this.endings = endings;
+    this.intervals = intervals;
     this.flights = flights;
   }
 
   /** The same spread of flights that are known one by one. */
   LossSpread with(List<PilotFlight> known) {
-    return new LossSpread(sorted, endings, known);
+    return new LossSpread(sorted, endings, intervals, known);
   }
 
   /**
-   * Collects what came of some encounters.
+   * Collects what came of some encounters, each drawn by itself.
    *
    * @param endings how each ended
    * @param losses the altitude loss of each, m; only those of arrested descents are looked at
    * @return their spread
    */
   public static LossSpread of(Ending[] endings, double[] losses) {
+    return of(endings, losses, Drawing.INDEPENDENT);
+  }
+
+  /**
+   * Collects what came of some encounters.
+   *
+   * @param endings how each ended, in the order of their numbers, from 0
+   * @param losses the altitude loss of each, m; only those of arrested descents are looked at
+   * @param drawing how they were drawn
+   * @return their spread
+   */
+  public static LossSpread of(Ending[] endings, double[] losses, Drawing drawing) {
     int[] counts = new int[Ending.values().length];
+    for (Ending ending : endings) {
+      counts[place(ending)]++;
+    }
+    double[] sorted = sorted(endings, losses, 0, 1);
+    return new LossSpread(
+        sorted,
+        counts,
+        switch (drawing) {
+          case INDEPENDENT -> new IndependentIntervals(sorted);
+          case SOBOL -> {
+            double[][] sets = new double[SobolStream.SETS][];
+            Arrays.setAll(sets, set -> sorted(endings, losses, set, SobolStream.SETS));
+            yield new SetIntervals(sorted, sets);
+          }
+        },
+        List.of());
+  }
+
+  /** The losses of those who met the ring state, of every so manieth pilot. */
+  private static double[] sorted(Ending[] endings, double[] losses, int from, int step) {
     double[] met = new double[endings.length];
     int size = 0;
-    for (int i = 0; i < endings.length; i++) {
-      counts[place(endings[i])]++;
+    for (int i = from; i < endings.length; i += step) {
       if (endings[i] != Ending.NO_ONSET) {
         met[size++] = endings[i] == Ending.ARRESTED ? losses[i] : Double.POSITIVE_INFINITY;
       }
     }
     double[] sorted = Arrays.copyOf(met, size);
     Arrays.sort(sorted);
-    return new LossSpread(sorted, counts, List.of());
+    return sorted;
   }
 
   private static int place(Ending ending) {
@@ -55,7 +92,31 @@ public final class LossSpread {
       case NOT_ARRESTED -> 2;
       case NO_ONSET -> 3;
       case ARREST_NOT_LASTING -> 4;
+      case STOPPED -> 5;
     };
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LossSpread spread
+        && Arrays.equals(sorted, spread.sorted)
+        && Arrays.equals(endings, spread.endings)
+        && flights.equals(spread.flights);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Arrays.hashCode(sorted) + Arrays.hashCode(endings);
+  }
+
+  /** How many there are and how they ended, with the median loss in metres. */
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder("losses of " + sorted.length + " pilots");
+    for (Ending ending : Ending.values()) {
+      text.append(", ").append(ending.label()).append(" ").append(count(ending));
+    }
+    return sorted.length == 0 ? text.toString() : text + ", median " + loss(0.5) + " m";
   }
 
   /**
@@ -117,13 +178,25 @@ public final class LossSpread {
   }
 
   /**
+   * The same part with its confidence interval.
+   *
+   * @param confidence how sure the interval is, between 0 and 1
+   * @return the share
+   * @throws IllegalArgumentException if nobody met the ring state
+   */
+  public Share arrested(double confidence) {
+    Share not = intervals.shareLosing(Double.POSITIVE_INFINITY, confidence);
+    return new Share(1 - not.value(), 1 - not.high(), 1 - not.low());
+  }
+
+  /**
    * The part of those who met the ring state and lost at least a height.
    *
    * @param height the height, m
    * @return the share, 0 to 1; NaN if nobody met it
    */
   public double shareLosing(double height) {
-    return (double) losing(height) / sorted.length;
+    return (double) Arrays.stream(sorted).filter(loss -> loss >= height).count() / sorted.length;
   }
 
   /**
@@ -136,11 +209,7 @@ public final class LossSpread {
    * @throws IllegalArgumentException if nobody met the ring state
    */
   public Share shareLosing(double height, double confidence) {
-    return Share.of(losing(height), sorted.length, confidence);
-  }
-
-  private int losing(double height) {
-    return (int) Arrays.stream(sorted).filter(loss -> loss >= height).count();
+    return intervals.shareLosing(height, confidence);
   }
 
   /**
@@ -163,6 +232,6 @@ public final class LossSpread {
    * @throws IllegalArgumentException if nobody met the ring state
    */
   public Quantile quantile(double share, double confidence) {
-    return Quantile.of(sorted, share, confidence);
+    return intervals.quantile(share, confidence);
   }
 }

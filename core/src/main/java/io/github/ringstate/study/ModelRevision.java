@@ -5,7 +5,6 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.pilot.Technique;
-import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.Locale;
 import java.util.zip.CRC32;
@@ -47,7 +46,10 @@ public final class ModelRevision {
   static String of(double... losses) {
     CRC32 sum = new CRC32();
     for (double loss : losses) {
-      sum.update(ByteBuffer.allocate(Long.BYTES).putLong(Double.doubleToLongBits(loss)).array());
+      long bits = Double.doubleToLongBits(loss);
+      for (int shift = Long.SIZE - Byte.SIZE; shift >= 0; shift -= Byte.SIZE) {
+        sum.update((int) (bits >>> shift)); // of which the lowest byte counts
+      }
     }
     return String.format(Locale.ROOT, "%08x", sum.getValue());
   }

@@ -1,6 +1,6 @@
 package io.github.ringstate.study;
 
-import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
@@ -8,12 +8,16 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.pilot.DistributionValue;
 import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.quantity.Quantity;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
 import org.hipparchus.distribution.RealDistribution;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One encounter flown by many pilots, each with a technique and, if asked for, a delay of their
@@ -22,15 +26,60 @@ import org.hipparchus.distribution.RealDistribution;
  * <p>What a pilot is like depends on the seed and the pilot's number alone. The spread is therefore
  * the same to the last bit for any number of threads, any one pilot can be flown again, and pilots
  * of the same number are the same people in studies that differ in craft, height or fixed delay.
+ * Fewer pilots are the first of more.
+ *
+ * <p>The first number of each is the chance of the delay, which decides most of a loss; then come
+ * those that the technique draws. Gusts and shaking have a seed of their own for each pilot, which
+ * is independent of all others however the pilots are drawn.
+ *
+ * <p>Delays follow one rule. Those that are accepted are 0 to 60 s ({@link Recognition#DELAY}). One
+ * that is given as a number and lies outside is refused where it is given. One that is drawn and
+ * lies outside counts as the nearer end, for the tail of a distribution is a long wait and no
+ * error; a distribution that lies outside as a whole is refused here, and one that draws what is no
+ * number where it does.
  *
  * @param base what all pilots share; its recovery plays no part
  * @param pilots who flies
  * @param delays the distribution of delays, s, on the clock of the base's recognition; empty if all
  *     wait as long as the base says
  * @param seed the seed
+ * @param drawing how the pilots are drawn
  */
 public record PilotStudy(
-    Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed) {
+    Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed, Drawing drawing) {
+
+  /**
+   * Pilots who are evenly spread.
+   *
+   * @param base what all pilots share; its recovery plays no part
+   * @param pilots who flies
+   * @param delays the distribution of delays, s; empty if all wait as long as the base says
+   * @param seed the seed
+   */
+  public PilotStudy(Encounter base, Pilots pilots, Optional<RealDistribution> delays, long seed) {
+    this(base, pilots, delays, seed, Drawing.SOBOL);
+  }
+
+  /** Part of the message when no delay can be drawn; the range stands behind it. */
+  public static final String NO_DELAY = "the distribution of delays has no part within ";
+
+  /** Refuses null, and delays that lie outside of what is accepted as a whole. */
+  public PilotStudy {
+    Objects.requireNonNull(base, "base");
+    Objects.requireNonNull(pilots, "pilots");
+    Objects.requireNonNull(delays, "delays");
+    Objects.requireNonNull(drawing, "drawing");
+    delays.ifPresent(PilotStudy::requireSome);
+  }
+
+  private static void requireSome(RealDistribution delays) {
+    Quantity accepted = Recognition.DELAY;
+    if (!(delays.getSupportUpperBound() >= accepted.low()
+        && delays.getSupportLowerBound() <= accepted.high())) {
+      throw new IllegalArgumentException(
+          NO_DELAY + accepted.low() + " to " + accepted.high() + " s");
+    }
+  }
 
   /**
    * The encounter of one pilot.
@@ -39,18 +88,20 @@ public record PilotStudy(
    * @return the encounter
    */
   public Encounter encounter(long number) {
-    RandomStream draws = new IndependentStream(seed, number);
+    RandomStream draws = drawing.stream(seed, number);
     double chance = draws.uniform();
     Disturbances disturbances = base.disturbances();
     long disturbed = draws.seed();
     Encounter flown = base.withRecovery(pilots.draw(draws));
     if (delays.isPresent()) {
-      flown =
-          flown.withDelay(
-              Math.min(
-                  delays.get().inverseCumulativeProbability(chance), Recognition.DELAY.high()));
+      flown = flown.withDelay(cut(delays.get().inverseCumulativeProbability(chance)));
     }
     return disturbances.random() ? flown.withDisturbances(disturbances.withSeed(disturbed)) : flown;
+  }
+
+  /** A delay at the nearer end of the range if it is outside; what is no number stays. */
+  private static double cut(double delay) {
+    return Math.min(Math.max(delay, Recognition.DELAY.low()), Recognition.DELAY.high());
   }
 
   /**
@@ -73,7 +124,7 @@ public record PilotStudy(
   }
 
   /**
-   * Flies the pilots.
+   * Flies the pilots: as many as make full sets, as {@link Drawing#samples} says.
    *
    * <p>An interruption of the calling thread ends it like the listener does, once the flights under
    * way have ended; the thread stays interrupted.
@@ -88,14 +139,14 @@ public record PilotStudy(
   public LossSpread fly(Sampling sampling, Progress progress) {
     Optional<Approach> shared =
         base.disturbances().random() ? Optional.empty() : Optional.of(approach(base));
-    int limit = sampling.limit();
+    int limit = drawing.samples(sampling.limit());
     FlownPilots all = new FlownPilots(this);
     AtomicLong flown = new AtomicLong();
     OrderedWork work = OrderedWork.of(progress);
     int to = 0;
     while (true) {
       int from = to;
-      to = sampling.enough() > 0 ? Math.min(from + Sampling.BATCH, limit) : limit;
+      to = sampling.precision() > 0 ? Math.min(Math.max(2 * from, Sampling.FIRST), limit) : limit;
       Samples samples = new Samples(from, to);
       all.ensure(to);
       work.run(
@@ -119,10 +170,41 @@ public record PilotStudy(
           },
           piece -> {});
       LossSpread spread = all.spread(to);
-      if (to == limit || sampling.suffices(spread)) {
+      if (to == limit || sampling.suffices(spread, all.spread(to / 2))) {
         return spread;
       }
     }
+  }
+
+  private Optional<DistributionValue> distributed() {
+    return delays.map(DistributionValue::of);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof PilotStudy study
+        && base.equals(study.base)
+        && pilots.equals(study.pilots)
+        && distributed().equals(study.distributed())
+        && seed == study.seed;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(base, pilots, distributed(), seed);
+  }
+
+  /** What all share, who flies, their delays in seconds, and the seed. */
+  @Override
+  public String toString() {
+    return "pilots "
+        + pilots
+        + ", delays "
+        + distributed().map(Object::toString).orElse("as given")
+        + ", seed "
+        + seed
+        + ", of "
+        + base;
   }
 
   /** Samples in pieces, large enough that handing them round costs nothing beside their flights. */

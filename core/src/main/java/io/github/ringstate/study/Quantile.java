@@ -72,14 +72,30 @@ public record Quantile(double share, double value, double low, double high) {
   }
 
   /**
-   * Width of the interval.
+   * Half the width of the interval: how finely the quantile is known.
    *
-   * @return the difference of its ends; infinite if one of them is
+   * @return half the difference of its ends; infinite if one of them is
    */
-  public double width() {
+  public double halfWidth() {
     return Double.isInfinite(high) || Double.isInfinite(low)
         ? Double.POSITIVE_INFINITY
-        : high - low;
+        : 0.5 * (high - low);
+  }
+
+  /**
+   * How finely the quantile is known, whether or not its interval has two ends.
+   *
+   * @return half the width of the interval, or the distance to the only end that it has; zero if it
+   *     has none or the quantile is infinite
+   */
+  public double within() {
+    if (Double.isInfinite(value) || (Double.isInfinite(low) && Double.isInfinite(high))) {
+      return 0;
+    }
+    if (Double.isInfinite(high)) {
+      return value - low;
+    }
+    return Double.isInfinite(low) ? high - value : halfWidth();
   }
 
   /**

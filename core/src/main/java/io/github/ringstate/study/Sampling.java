@@ -6,16 +6,16 @@ import io.github.ringstate.quantity.Unit;
 /**
  * How many pilots are flown, and when that is enough.
  *
- * <p>The band is looked at after every 250 pilots, and the first that is narrow enough ends the
- * sampling. Bands chosen so are a little narrower than their confidence says; whoever needs it
- * exact flies them all.
+ * <p>The interval is looked at after 256 pilots and after every doubling, and the first that is
+ * narrow enough, and not only by chance, ends the sampling.
  *
- * @param limit the greatest number of pilots
- * @param share the quantile whose band decides, between 0 and 1
- * @param confidence how sure the band is, between 0 and 1
- * @param enough the width of the band at which the sampling stops, m; zero to fly them all
+ * @param limit the greatest number of pilots; evenly spread ones are rounded up to full sets
+ * @param share the quantile whose interval decides, between 0 and 1
+ * @param confidence how sure the interval is, between 0 and 1
+ * @param precision half the width of the interval at which the sampling stops, m; zero to fly them
+ *     all
  */
-public record Sampling(int limit, double share, double confidence, double enough) {
+public record Sampling(int limit, double share, double confidence, double precision) {
 
   /** Numbers of pilots that are accepted. */
   public static final Quantity PILOTS = new Quantity("pilots", Unit.ONE, 1, 10_000_000);
@@ -23,16 +23,19 @@ public record Sampling(int limit, double share, double confidence, double enough
   /** Shares that are accepted. */
   public static final Quantity SHARE = new Quantity("share", Unit.ONE, 0.01, 0.999);
 
-  /** Pilots flown between two looks at the band; the same for any number of threads. */
-  static final int BATCH = 250;
+  /** Pilots flown before the first look at the interval; full sets. */
+  static final int FIRST = 256;
+
+  /** How much wider the interval of half as many pilots may be; it is 1.4 to 2 times as wide. */
+  private static final double FROM_HALF = 2;
 
   /** Checks the numbers. */
   public Sampling {
     PILOTS.check(limit);
     SHARE.check(share);
     SHARE.check(confidence);
-    if (!(enough >= 0)) {
-      throw new IllegalArgumentException("a width of band is not negative: " + enough + " m");
+    if (!(precision >= 0)) {
+      throw new IllegalArgumentException("a precision is not negative: " + precision + " m");
     }
   }
 
@@ -54,18 +57,24 @@ public record Sampling(int limit, double share, double confidence, double enough
    * @return the changed sampling
    */
   public Sampling withShare(double other) {
-    return new Sampling(limit, other, confidence, enough);
+    return new Sampling(limit, other, confidence, precision);
   }
 
   /**
-   * Whether the band is narrow enough, or lies beyond all that is finite, where more pilots would
-   * not narrow it.
+   * Whether the interval is narrow enough, or lies beyond all that is finite, where more pilots
+   * would not narrow it. An interval may be narrow by chance, and to stop at the first would mean
+   * to choose those; so that of the first half of the pilots must not be much wider either.
+   *
+   * @param spread what all of them lost
+   * @param half what the first half of them lost
    */
-  boolean suffices(LossSpread spread) {
-    if (!(enough > 0) || spread.samples() == 0) {
+  boolean suffices(LossSpread spread, LossSpread half) {
+    if (!(precision > 0) || half.samples() == 0) {
       return false;
     }
     Quantile quantile = spread.quantile(share, confidence);
-    return quantile.width() <= enough || quantile.low() == Double.POSITIVE_INFINITY;
+    return quantile.low() == Double.POSITIVE_INFINITY
+        || (quantile.halfWidth() <= precision
+            && half.quantile(share, confidence).halfWidth() <= FROM_HALF * precision);
   }
 }

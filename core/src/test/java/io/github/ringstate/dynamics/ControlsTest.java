@@ -43,11 +43,11 @@ class ControlsTest {
     double[] state = Trim.find(motion, 0, 0).state(motion, 0, 0);
     double time = 0;
     for (int leg = 0; leg < 6; leg++) {
-      double pitch = random.nextDouble(-2, 2);
-      double bank = random.nextDouble(-2, 2);
+      double pitch = random.nextDouble(-1.5, 1.5);
+      double bank = random.nextDouble(-1.5, 1.5);
       double collective = random.nextDouble(-1, 1);
-      double yaw = random.nextDouble(-5, 5);
-      double rate = random.nextDouble(0.1, 50);
+      double yaw = random.nextDouble(-2, 2);
+      double rate = random.nextDouble(0.1, 2);
       motion.commandedBy(
           (seen, controls) -> {
             controls.pitch(pitch, rate);
@@ -134,6 +134,26 @@ class ControlsTest {
             () -> controls.collective(0, rate))) {
       IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class, command::run);
       assertTrue(String.valueOf(refusal.getMessage()).contains(Controls.NOT_POSITIVE + rate));
+    }
+  }
+
+  /** Fifteen degrees, five degrees a second and so on, given where radians are meant. */
+  @Test
+  void degreesDoNotPassAsRadians() {
+    Controls controls = new Controls();
+    for (Runnable command :
+        List.<Runnable>of(
+            () -> controls.pitch(-15, 0.2),
+            () -> controls.bank(15, 0.2),
+            () -> controls.collective(8, 0.1),
+            () -> controls.pitch(-0.2, 5),
+            () -> controls.bank(0.2, 12),
+            () -> controls.collective(0.1, 6),
+            () -> controls.yaw(10),
+            () -> controls.pitch(Double.POSITIVE_INFINITY, 0.2),
+            () -> controls.bank(0.2, Double.POSITIVE_INFINITY))) {
+      BadCommandException refusal = assertThrows(BadCommandException.class, command::run);
+      assertTrue(String.valueOf(refusal.getMessage()).contains(Controls.TOO_GREAT));
     }
   }
 

@@ -47,6 +47,9 @@ class EquationsPageTest {
           "air.StandardAtmosphere.TROPOPAUSE_TEMPERATURE",
           "air.StandardAtmosphere.DENSITY_AT_SEA_LEVEL",
           "air.StandardAtmosphere.DENSITY_AT_TROPOPAUSE",
+          "dynamics.Controls.ATTITUDE", // what is refused
+          "dynamics.Controls.LEAST_COLLECTIVE",
+          "dynamics.Controls.RATE",
           "dynamics.Angle.SMALL", // where a series takes over
           "dynamics.RotorTerm.SCALE_DIFFERENCE", // differences for the fast integrator
           "encounter.BulkFlight.LONGEST_LINGERING", // when a fast flight is flown again

@@ -17,6 +17,7 @@ import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
@@ -133,7 +134,9 @@ class ExtremesTest {
                         .anyMatch(
                             seed -> draw(new SplittableRandom(seed)).fly().ending() == ending))
             .toList();
-    assertEquals(List.of(Ending.values()), endings);
+    List<Ending> built = new ArrayList<>(List.of(Ending.values()));
+    built.remove(Ending.STOPPED); // by events of one's own alone
+    assertEquals(built, endings);
     assertTrue(DRAWS > 60);
   }
 }

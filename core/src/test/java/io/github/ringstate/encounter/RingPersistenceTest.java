@@ -122,7 +122,7 @@ class RingPersistenceTest {
         });
     boolean[] crossed = new boolean[1];
     double[] start = trim.state(motion, forward, 0);
-    Propagator<EventKind, Motion> looking = Propagators.dormandPrince(1e-6);
+    Propagator<Happening, Motion> looking = Propagators.dormandPrince(1e-6);
     looking.sample(
         new Sampler<>(
             0.005,
@@ -135,7 +135,7 @@ class RingPersistenceTest {
   }
 
   private static double[] end(
-      Propagator<EventKind, Motion> propagator,
+      Propagator<Happening, Motion> propagator,
       EquationsOfMotion motion,
       double[] start,
       double time) {

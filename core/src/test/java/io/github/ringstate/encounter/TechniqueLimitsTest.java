@@ -84,7 +84,8 @@ class TechniqueLimitsTest {
         assertEquals(encounter.height().orElseThrow(), outcome.altitudeLoss().orElseThrow(), 1e-5);
         assertTrue(outcome.impactSpeed().orElseThrow() > 0);
       }
-      case NOT_ARRESTED, ARREST_NOT_LASTING -> assertFalse(outcome.altitudeLoss().isPresent());
+      case NOT_ARRESTED, ARREST_NOT_LASTING, STOPPED ->
+          assertFalse(outcome.altitudeLoss().isPresent());
       case NO_ONSET -> assertFalse(outcome.onsetTime().isPresent());
     }
   }

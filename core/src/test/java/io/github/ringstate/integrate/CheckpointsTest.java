@@ -17,7 +17,13 @@ class CheckpointsTest {
       control.goOn(0.05 * i, i % 2 == 1);
       // a step tried from the hundredth reached to the hundred and fifth
       checkpoints.add(
-          0.1 * i, i == 100 ? 10.5 : 0.1 * i, new double[] {0, -i, 7}, control, 2 * i, 0.5 * i);
+          0.1 * i,
+          i == 100 ? 10.5 : 0.1 * i,
+          new double[] {0, -i, 7},
+          control,
+          2 * i,
+          0.5 * i,
+          3L * i);
     }
     assertEquals(0, checkpoints.onTheWayTo(-1));
     assertEquals(0, checkpoints.onTheWayTo(0.05));
@@ -33,6 +39,7 @@ class CheckpointsTest {
     assertEquals(0.05 * 205, checkpoints.step(found));
     assertEquals(410, checkpoints.least(found));
     assertEquals(0.5 * 205, checkpoints.timed(found));
+    assertEquals(3 * 205, checkpoints.evaluations(found));
     assertTrue(checkpoints.steady(found));
     assertFalse(checkpoints.steady(204));
     assertEquals(0.1 * 299, checkpoints.last());

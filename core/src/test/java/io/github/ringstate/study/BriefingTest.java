@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class BriefingTest {
 
   private static final Encounter TRAINER = Encounter.of(DemoCraft.TRAINER);
-  private static final Briefing BRIEFING = new Briefing(0.95, 15, Sampling.of(150));
+  private static final Briefing BRIEFING = new Briefing(0.95, 15, Sampling.of(128));
 
   private static PilotStudy study(Technique technique) {
     return new PilotStudy(TRAINER, technique, Optional.of(PilotState.ATTENTIVE.delays()), 4);
@@ -50,7 +50,7 @@ class BriefingTest {
     assertEquals(losses.value() + 15, line.floor().value());
     assertEquals(losses.low() + 15, line.floor().low());
     assertEquals(losses.high() + 15, line.floor().high());
-    assertEquals(150, line.losses().samples());
+    assertEquals(128, line.losses().samples());
     // of those simulated pilots no more than one in twenty would have kept less than the margin
     assertTrue(line.losses().shareLosing(line.floor().value() - 15 + 1e-9) <= 0.05);
   }
@@ -170,7 +170,7 @@ class BriefingTest {
           heard[0] = flown;
           heard[1] = limit;
         });
-    assertEquals(0, heard[1] % 150);
+    assertEquals(0, heard[1] % 128);
     Progress ending =
         new Progress() {
           @Override

@@ -87,12 +87,13 @@ class LossSpreadTest {
     LossSpread hopeless = same(500, Ending.NOT_ARRESTED, 0);
     LossSpread nobody = same(500, Ending.NO_ONSET, 0);
     Sampling meter = new Sampling(1000, 0.95, 0.95, 1);
-    assertTrue(meter.suffices(narrow));
-    assertTrue(meter.suffices(hopeless));
-    assertFalse(meter.suffices(nobody));
+    assertTrue(meter.suffices(narrow, narrow));
+    assertTrue(meter.suffices(hopeless, hopeless));
+    assertFalse(meter.suffices(nobody, nobody));
+    assertFalse(meter.suffices(narrow, MIXED), "narrow by chance");
     Sampling median = new Sampling(1000, 0.5, 0.95, 1);
-    assertFalse(median.suffices(MIXED), "too few for a band");
-    assertFalse(Sampling.of(1000).suffices(narrow), "all are to be flown");
+    assertFalse(median.suffices(MIXED, MIXED), "too few for an interval");
+    assertFalse(Sampling.of(1000).suffices(narrow, narrow), "all are to be flown");
   }
 
   @Test

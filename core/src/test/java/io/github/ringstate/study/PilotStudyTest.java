@@ -7,8 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.chance.RandomStream;
+import io.github.ringstate.chance.SobolStream;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
@@ -100,6 +101,8 @@ class PilotStudyTest {
     PilotStudy study = distracted(UTILITY, Technique.LATERAL);
     List<Double> ten = boxed(study.fly(Sampling.of(10), Progress.SILENT).losses());
     List<Double> thirty = boxed(study.fly(Sampling.of(30), Progress.SILENT).losses());
+    assertEquals(16, ten.size());
+    assertEquals(32, thirty.size());
     assertTrue(thirty.containsAll(ten));
     PilotStudy other = new PilotStudy(UTILITY, Technique.LATERAL, study.delays(), 43);
     assertNotEquals(ten, boxed(other.fly(Sampling.of(10), Progress.SILENT).losses()));
@@ -124,7 +127,7 @@ class PilotStudyTest {
       assertEquals(
           PilotState.DISTRACTED
               .delays()
-              .inverseCumulativeProbability(new IndependentStream(42, i).uniform()),
+              .inverseCumulativeProbability(new SobolStream(42, i).uniform()),
           own);
       assertEquals(
           fixed.encounter(i).withDelay(own).fly().altitudeLoss(),
@@ -136,11 +139,11 @@ class PilotStudyTest {
   void theSamplingStopsAtTheSamePilotForAnyNumberOfThreads() throws Exception {
     PilotStudy study =
         new PilotStudy(UTILITY, Technique.LATERAL, Optional.of(PilotState.PRIMED.delays()), 1);
-    Sampling sampling = new Sampling(5000, 0.5, 0.95, 0.8);
+    Sampling sampling = new Sampling(5000, 0.95, 0.95, 0.4);
     LossSpread one = with(1, () -> study.fly(sampling, Progress.SILENT));
-    assertTrue(one.samples() > Sampling.BATCH && one.samples() < 5000, one.samples() + " pilots");
-    assertEquals(0, one.samples() % Sampling.BATCH);
-    assertTrue(one.quantile(0.5, 0.95).width() <= sampling.enough());
+    assertTrue(one.samples() > Sampling.FIRST && one.samples() < 5000, one.samples() + " pilots");
+    assertEquals(Drawing.SOBOL.samples(one.samples()), one.samples());
+    assertTrue(one.quantile(0.95, 0.95).halfWidth() <= sampling.precision());
     for (int threads : new int[] {2, 8}) {
       LossSpread many = with(threads, () -> study.fly(sampling, Progress.SILENT));
       assertArrayEquals(one.losses(), many.losses(), 0.0);
@@ -152,13 +155,13 @@ class PilotStudyTest {
     List<Long> heard = new ArrayList<>();
     distracted(UTILITY, Technique.LATERAL)
         .fly(
-            Sampling.of(20),
+            Sampling.of(32),
             (flown, limit) -> {
-              assertEquals(20, limit);
+              assertEquals(32, limit);
               heard.add(flown);
             });
     List<Long> counted = new ArrayList<>();
-    for (long i = 1; i <= 20; i++) {
+    for (long i = 1; i <= 32; i++) {
       counted.add(i);
     }
     assertEquals(counted, heard);

@@ -75,7 +75,7 @@ class QuantileTest {
     Quantile quantile = Quantile.of(even, 0.95, 0.95);
     double half = 1.959963984540054 * Math.sqrt(0.95 * 0.05 / n);
     assertEquals(0.95, quantile.value(), 1e-4);
-    assertEquals(2 * half, quantile.width(), 0.02 * half);
+    assertEquals(half, quantile.halfWidth(), 0.01 * half);
   }
 
   /**
@@ -97,7 +97,7 @@ class QuantileTest {
     assertEquals(7, one.value());
     assertEquals(-INFINITE, one.low());
     assertEquals(INFINITE, one.high());
-    assertEquals(INFINITE, one.width());
+    assertEquals(INFINITE, one.halfWidth());
     Quantile five = Quantile.of(upTo(5), 0.5, 0.95);
     assertEquals(-INFINITE, five.low());
     // 0.95^58 = 0.051 but 0.975 confidence of one side takes 0.95^72 = 0.0249: 72 are too few below
@@ -114,7 +114,7 @@ class QuantileTest {
     assertEquals(INFINITE, Quantile.of(losses, 0.9, 0.95).high());
     Quantile hopeless = Quantile.of(new double[] {INFINITE, INFINITE}, 0.5, 0.5);
     assertEquals(INFINITE, hopeless.value());
-    assertEquals(INFINITE, hopeless.width());
+    assertEquals(INFINITE, hopeless.halfWidth());
     assertEquals(INFINITE, hopeless.plus(15).value());
   }
 

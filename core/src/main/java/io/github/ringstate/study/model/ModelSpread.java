@@ -45,7 +45,8 @@ public record ModelSpread(PilotStudy study, List<RingStateInflow> models) {
               study.base().withInflow(inflow, boundary(inflow)),
               study.pilots(),
               study.delays(),
-              study.seed());
+              study.seed(),
+              study.drawing());
       spreads.add(other.fly(sampling, new PartOf(progress, spreads.size(), models.size())));
     }
     return List.copyOf(spreads);

@@ -1,6 +1,6 @@
 package io.github.ringstate.study.model;
 
-import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.inflow.RingStateInflow;
@@ -57,10 +57,11 @@ public final class OpenNumbers {
    *
    * @param seed the seed
    * @param number the number of the draw, from 0
+   * @param drawing how the draws lie to each other
    * @return the model; it may contradict what is published
    */
-  public static RingStateInflow drawn(long seed, long number) {
-    RandomStream draws = new IndependentStream(seed ^ MODEL_DRAWS, number);
+  public static RingStateInflow drawn(long seed, long number, Drawing drawing) {
+    RandomStream draws = drawing.stream(seed ^ MODEL_DRAWS, number);
     ParameterSet numbers = ParameterSet.standard(RingStateInflow.PARAMETERS);
     for (Spread spread : SPREADS) {
       numbers = numbers.with(spread.parameter(), spread.value(draws.uniform()));
@@ -73,11 +74,27 @@ public final class OpenNumbers {
    *
    * @param models how many, at least 1
    * @param seed the seed
+   * @param drawing how the draws lie to each other
+   * @return the models, and how many were drawn for them
+   * @throws IllegalStateException if fewer meet them, of {@link #MOST_DRAWS} for each
+   */
+  public static Accepted<RingStateInflow> accepted(int models, long seed, Drawing drawing) {
+    return Accepted.first(
+        models,
+        (long) models * MOST_DRAWS,
+        number -> drawn(seed, number, drawing),
+        PublishedRanges::hold);
+  }
+
+  /**
+   * The same, evenly spread.
+   *
+   * @param models how many, at least 1
+   * @param seed the seed
    * @return the models, and how many were drawn for them
    * @throws IllegalStateException if fewer meet them, of {@link #MOST_DRAWS} for each
    */
   public static Accepted<RingStateInflow> accepted(int models, long seed) {
-    return Accepted.first(
-        models, (long) models * MOST_DRAWS, number -> drawn(seed, number), PublishedRanges::hold);
+    return accepted(models, seed, Drawing.SOBOL);
   }
 }

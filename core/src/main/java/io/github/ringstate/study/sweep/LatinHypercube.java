@@ -10,9 +10,6 @@ import io.github.ringstate.chance.RandomStream;
  */
 final class LatinHypercube implements Spread {
 
-  /** Keeps the draws apart from those of pilots of the same seed. */
-  private static final long SAMPLE_DRAWS = 0x73616D706C65L;
-
   private final int points;
   private final Permutation[] strata;
   private final long[] within;

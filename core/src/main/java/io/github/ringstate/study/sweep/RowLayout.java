@@ -1,9 +1,10 @@
 package io.github.ringstate.study.sweep;
 
+import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -26,7 +27,11 @@ record RowLayout(
   /** Names that no column of an extension may have. */
   static final List<String> BUILT_IN_NAMES =
       Stream.of(Output.Units.values())
-          .flatMap(units -> Stream.concat(inputs(true).stream(), results(units).stream()))
+          .flatMap(
+              units ->
+                  Stream.concat(
+                      inputs(true, List.of(), List.of(), List.of()).stream(),
+                      results(units).stream()))
           .map(Column::name)
           .distinct()
           .toList();
@@ -44,13 +49,18 @@ record RowLayout(
                 .toList()
             : List.of();
     List<OutputColumn> own = settings.plugins().columns();
-    List<Column> inputs = inputs(spec.pilots() > 0);
+    List<Column> inputs =
+        inputs(
+            spec.pilots() > 0,
+            settings.crafts().keySet(),
+            settings.entryKinds().keySet(),
+            settings.techniques().keySet());
     List<Column> results = results(spec.output().units());
     List<Column> all = new ArrayList<>();
     all.add(inputs.get(0));
     for (Setting setting : shown) {
       Column.Type type = setting.takesWords() ? Column.Type.WORD : Column.Type.NUMBER;
-      all.add(new Column(setting.key().replace('.', '_'), type));
+      all.add(new Column(setting.key().replace('.', '_'), type, setting.words()));
     }
     all.addAll(inputs.subList(1, inputs.size()));
     // behind what every row has, so that these stand where they stand without
@@ -61,15 +71,19 @@ record RowLayout(
     return new RowLayout(List.copyOf(shown), drawn, spec.output().units(), own, List.copyOf(all));
   }
 
-  private static List<Column> inputs(boolean pilots) {
+  private static List<Column> inputs(
+      boolean pilots,
+      Collection<String> crafts,
+      Collection<String> entries,
+      Collection<String> techniques) {
     List<Column> columns = new ArrayList<>();
     columns.add(new Column("index", Column.Type.INTEGER));
     if (pilots) {
       columns.add(new Column("pilot_number", Column.Type.INTEGER));
     }
-    for (String word : Arrays.asList("craft", "entry", "recovery")) {
-      columns.add(new Column(word, Column.Type.WORD));
-    }
+    columns.add(new Column("craft", Column.Type.WORD, List.copyOf(crafts)));
+    columns.add(new Column("entry", Column.Type.WORD, List.copyOf(entries)));
+    columns.add(new Column("recovery", Column.Type.WORD, List.copyOf(techniques)));
     columns.add(new Column("delay_s", Column.Type.NUMBER));
     return columns;
   }
@@ -78,7 +92,8 @@ record RowLayout(
     String length = units.length().suffix();
     String rate = units.rate().suffix();
     return List.of(
-        new Column("outcome", Column.Type.WORD),
+        new Column(
+            "outcome", Column.Type.WORD, Stream.of(Ending.values()).map(Ending::label).toList()),
         new Column("altitude_loss_" + length, Column.Type.NUMBER),
         new Column("loss_after_recognition_" + length, Column.Type.NUMBER),
         new Column("peak_descent_" + rate, Column.Type.NUMBER),

@@ -29,6 +29,29 @@ public final class Rows {
   }
 
   /**
+   * Rows of one's own, for whoever writes rows.
+   *
+   * @param columns the columns
+   * @param rows for each row its values in order: a Long, a Double or a String, as the column has
+   *     it
+   * @return the rows
+   */
+  public static Rows of(List<Column> columns, List<List<Object>> rows) {
+    Rows made = new Rows(List.copyOf(columns), rows.size());
+    for (int row = 0; row < rows.size(); row++) {
+      for (int column = 0; column < columns.size(); column++) {
+        Object value = rows.get(row).get(column);
+        switch (columns.get(column).type()) {
+          case INTEGER -> made.set(column, row, (long) (Long) value);
+          case NUMBER -> made.set(column, row, (double) (Double) value);
+          case WORD -> made.set(column, row, (String) value);
+        }
+      }
+    }
+    return made;
+  }
+
+  /**
    * The columns.
    *
    * @return the columns, in order

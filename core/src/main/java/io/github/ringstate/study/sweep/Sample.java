@@ -25,8 +25,13 @@ public record Sample(Method method, int points, List<Dimension> dimensions)
   public enum Method {
     /** Each setting's range is cut in as many strata as there are points, each met once. */
     LATIN_HYPERCUBE("latin-hypercube"),
-    /** A low-discrepancy sequence; its first point is the corner of all {@code from}. */
-    SOBOL("sobol");
+    /**
+     * Eight sets of scrambled Sobol points, to which the points belong in turn; the sets are
+     * independent of each other, so that they tell how far chance goes.
+     */
+    SOBOL("sobol"),
+    /** Each point by itself; the yardstick. */
+    INDEPENDENT("independent");
 
     private final String label;
 

@@ -1,5 +1,7 @@
 package io.github.ringstate.study.sweep;
 
+import io.github.ringstate.chance.Drawing;
+
 /** Where the points of a sample lie in the unit cube; any point is found without the others. */
 interface Spread {
 
@@ -11,6 +13,9 @@ interface Spread {
    */
   void at(int point, double[] result);
 
+  /** Keeps the draws apart from those of pilots of the same seed. */
+  long SAMPLE_DRAWS = 0x73616D706C65L;
+
   /** The spread of a sample; not to be shared between threads. */
   static Spread of(Sample sample, long seed) {
     if (sample.dimensions().isEmpty()) {
@@ -18,7 +23,8 @@ interface Spread {
     }
     return switch (sample.method()) {
       case LATIN_HYPERCUBE -> new LatinHypercube(sample.dimensions().size(), sample.points(), seed);
-      case SOBOL -> new SobolPoints(sample.dimensions().size());
+      case SOBOL -> new DrawnPoints(Drawing.SOBOL, seed);
+      case INDEPENDENT -> new DrawnPoints(Drawing.INDEPENDENT, seed);
     };
   }
 }

@@ -36,21 +36,21 @@ class ModelSpreadTest {
 
   @Test
   void theBandOverPeopleAndModelsIsWiderThanThatOverPeopleAlone() {
-    Sampling sampling = Sampling.of(200);
+    Sampling sampling = Sampling.of(128);
     Quantile people = STUDY.fly(sampling, Progress.SILENT).quantile(0.9, 0.95);
     List<LossSpread> models = new ModelSpread(STUDY, MODELS).fly(sampling, Progress.SILENT);
     Quantile model = ModelSpread.band(models, 0.9);
     Quantile both = people.widenedBy(model);
     assertEquals(24, models.size());
     assertEquals(people.value(), both.value());
-    assertTrue(both.width() > 1.2 * people.width(), both + " against " + people);
+    assertTrue(both.halfWidth() > 1.2 * people.halfWidth(), both + " against " + people);
     assertTrue(both.low() <= people.low() && people.high() <= both.high());
     assertTrue(model.low() < people.value() && people.value() < model.high());
     // the same people fly each model: the first model is found again alone
     LossSpread first =
         new ModelSpread(STUDY, MODELS.subList(0, 2)).fly(sampling, Progress.SILENT).get(0);
     assertArrayEquals(models.get(0).losses(), first.losses(), 0.0);
-    assertEquals(24 * 200, models.stream().mapToInt(LossSpread::samples).sum());
+    assertEquals(24 * 128, models.stream().mapToInt(LossSpread::samples).sum());
   }
 
   @Test
@@ -109,10 +109,10 @@ class ModelSpreadTest {
         .fly(
             Sampling.of(5),
             (flown, limit) -> {
-              assertEquals(15, limit);
+              assertEquals(24, limit);
               assertEquals(last[0] + 1, flown);
               last[0] = flown;
             });
-    assertEquals(15, last[0]);
+    assertEquals(24, last[0]);
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.QuarticFit;
 import io.github.ringstate.inflow.RingBand;
@@ -92,7 +93,7 @@ class OpenNumbersTest {
   @Test
   void evenDrawsContradictEachOfTheRanges() {
     List<RingStateInflow> drawn =
-        LongStream.range(0, 60).mapToObj(i -> OpenNumbers.drawn(SEED, i)).toList();
+        LongStream.range(0, 60).mapToObj(i -> OpenNumbers.drawn(SEED, i, Drawing.SOBOL)).toList();
     for (PublishedRange range : PublishedRanges.ALL) {
       long met = drawn.stream().filter(range::holds).count();
       assertTrue(met > 0 && met < drawn.size(), range.name() + ": " + met);
@@ -103,7 +104,7 @@ class OpenNumbersTest {
   void theAcceptanceIsThatOfARecount() {
     List<ParameterSet> again =
         LongStream.range(0, ACCEPTED.draws())
-            .mapToObj(i -> OpenNumbers.drawn(SEED, i))
+            .mapToObj(i -> OpenNumbers.drawn(SEED, i, Drawing.SOBOL))
             .filter(PublishedRanges::hold)
             .map(RingStateInflow::numbers)
             .toList();

@@ -1,17 +1,18 @@
 package io.github.ringstate.study.sweep;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.chance.RandomStream;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.SplittableRandom;
-import org.hipparchus.random.SobolSequenceGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SpreadTest {
@@ -84,45 +85,19 @@ class SpreadTest {
     assertEquals(0, 12 * sum / points, 0.05);
   }
 
-  @Test
-  void theSobolPointsStartAsTheSequenceDoes() {
-    // first coordinate: the radical inverse of the Gray code (Antonov and Saleev 1979); second: by
-    // hand from the direction numbers of Joe and Kuo for s = 1, a = 0, m = 1
-    double[][] first = {
-      {0, 0}, {0.5, 0.5}, {0.75, 0.25}, {0.25, 0.75},
-      {0.375, 0.375}, {0.875, 0.875}, {0.625, 0.125}, {0.125, 0.625}
-    };
-    SobolPoints spread = new SobolPoints(2);
-    double[] at = new double[2];
-    for (int point = 0; point < first.length; point++) {
-      spread.at(point, at);
-      assertArrayEquals(first[point], at);
-    }
-  }
-
-  @Test
-  void theFirstSobolCoordinateIsTheRadicalInverseOfTheGrayCode() {
-    SobolPoints spread = new SobolPoints(1);
-    double[] at = new double[1];
-    for (int point = 0; point < 5000; point++) {
-      spread.at(point, at);
-      int gray = point ^ (point >>> 1);
-      assertEquals(Integer.toUnsignedLong(Integer.reverse(gray)) * 0x1p-32, at[0]);
-    }
-  }
-
-  @Test
-  void anySobolPointIsFoundWithoutTheOthers() {
-    SobolSequenceGenerator sequence = new SobolSequenceGenerator(7);
-    double[][] all = new double[3000][];
-    Arrays.setAll(all, i -> sequence.nextVector());
-    SobolPoints spread = new SobolPoints(7);
-    SplittableRandom random = new SplittableRandom(5);
+  /** Source: the streams of pilots, which have tests of their own; a sample has others. */
+  @ParameterizedTest
+  @EnumSource(Drawing.class)
+  void drawnPointsAreNumbersOfStreamsThatNoPilotHas(Drawing drawing) {
+    DrawnPoints spread = new DrawnPoints(drawing, 5);
     double[] at = new double[7];
-    for (int i = 0; i < 2000; i++) {
-      int point = random.nextInt(all.length);
+    for (int point : new int[] {0, 1, 8, 2999}) {
       spread.at(point, at);
-      assertArrayEquals(all[point], at);
+      RandomStream draws = drawing.stream(5 ^ Spread.SAMPLE_DRAWS, point);
+      for (double coordinate : at) {
+        assertEquals(draws.uniform(), coordinate);
+      }
+      assertNotEquals(drawing.stream(5, point).uniform(), at[0]);
     }
   }
 

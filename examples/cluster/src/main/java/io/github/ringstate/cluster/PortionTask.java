@@ -48,7 +48,9 @@ record PortionTask(
     ThreadMXBean clock = ManagementFactory.getThreadMXBean();
     long start = clock.getCurrentThreadCpuTime();
     TaskContext task = TaskContext.get();
-    PortionRows rows = new PortionRows(sweep.value().file(), portion, task::isInterrupted);
+    CarriedSweep carried = sweep.value();
+    PortionRows rows =
+        new PortionRows(carried.file(), carried.provenance(), portion, task::isInterrupted);
     try {
       files.place(place, rows::writeTo);
       return new FlownPortion(portion.size(), clock.getCurrentThreadCpuTime() - start);

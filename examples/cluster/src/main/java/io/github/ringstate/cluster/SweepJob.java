@@ -11,6 +11,10 @@ import io.github.ringstate.cluster.summary.LossSummary;
 import io.github.ringstate.cluster.summary.RowSchema;
 import io.github.ringstate.cluster.summary.SummaryReport;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.provenance.Build;
+import io.github.ringstate.files.provenance.ColumnUnits;
+import io.github.ringstate.files.provenance.Provenance;
+import io.github.ringstate.files.provenance.Source;
 import io.github.ringstate.files.report.CsvWriter;
 import io.github.ringstate.files.report.TextWriter;
 import io.github.ringstate.files.sweep.SweepFile;
@@ -18,8 +22,10 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.unit.UnitSystem;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -109,7 +115,7 @@ public final class SweepJob {
                 + report.summary().points()
                 + " points could not be flown; their rows say why");
       }
-      return 0;
+      return report.summary().failed() == report.summary().points() ? UserError.FILE : 0;
     } catch (UserError error) {
       err.println(NAME + ": " + error.getMessage());
       return error.status();
@@ -163,7 +169,7 @@ public final class SweepJob {
       PortionPlaces places = folder.begin(Manifest.of(file, cut));
       err.println(NAME + ": " + flyMissing(spark, cut, places).text());
       SummaryReport report = new SummaryReport(summary(session, places));
-      folder.summary(out -> new CsvWriter().write(report, out));
+      folder.summary(out -> new CsvWriter().write(report, out), provenance());
       return report;
     } finally {
       session.stop();
@@ -176,7 +182,7 @@ public final class SweepJob {
     if (!missing.isEmpty()) {
       PortionTask task =
           new PortionTask(
-              spark.broadcast(new CarriedSweep(file)),
+              spark.broadcast(new CarriedSweep(file, provenance())),
               places,
               spark.broadcast(new SerializableConfiguration(spark.hadoopConfiguration())));
       long start = System.nanoTime();
@@ -196,6 +202,23 @@ public final class SweepJob {
     }
     folder.removeDrafts(places);
     return cost;
+  }
+
+  /** The same whatever the folder, the cut and the machines. */
+  private Provenance provenance() {
+    List<Source> sources = new ArrayList<>();
+    sources.add(Source.of(file.name(), file.text()));
+    file.crafts().forEach((name, text) -> sources.add(Source.of(name, text)));
+    file.extensions()
+        .jars()
+        .forEach(jar -> sources.add(new Source(jar.name(), jar.digest(), Optional.empty())));
+    return new Provenance(
+        Build.current(),
+        List.of(NAME, file.name()),
+        sources,
+        Map.of(),
+        file.settings(),
+        ColumnUnits.of(file.sweep().rowColumns().stream().map(column -> column.name()).toList()));
   }
 
   private List<Portion> missing(Cut cut, PortionPlaces places) {

@@ -35,7 +35,7 @@ public final class PilotBand {
             Technique.LATERAL,
             Optional.of(PilotState.DISTRACTED.delays()),
             42);
-    LossSpread losses = study.fly(Sampling.of(1000), Progress.SILENT);
+    LossSpread losses = study.fly(Sampling.of(1024), Progress.SILENT);
     Quantile loss = losses.quantile(0.95, 0.95);
     out.printf(
         Locale.ROOT,

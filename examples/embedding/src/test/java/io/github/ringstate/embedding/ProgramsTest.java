@@ -74,6 +74,47 @@ class ProgramsTest {
     assertEquals("-0.50 to -1.45", lines.get(5));
   }
 
+  /** An own wind, an own inflow: of the size of what the built-in ones lose, and not the same. */
+  @Test
+  void ownPartsAreFlown() {
+    for (Consumer<PrintStream> program :
+        List.<Consumer<PrintStream>>of(OwnWind::run, OwnInflow::run)) {
+      double metres = Double.parseDouble(lines(program).get(0).replace(" m", ""));
+      assertTrue(metres > 10 && metres < 150, metres + " m");
+    }
+  }
+
+  /** Range: a light two-seater hovers with some 60 to 110 kW, common practice, no source. */
+  @Test
+  void anOwnCraftIsTrimmedInAHover() {
+    Matcher said =
+        Pattern.compile("collective (\\d+\\.\\d) deg, (\\d+) kW")
+            .matcher(lines(OwnCraft::run).get(0));
+    assertTrue(said.matches());
+    double kilowatts = Double.parseDouble(said.group(2));
+    assertTrue(kilowatts > 60 && kilowatts < 110, kilowatts + " kW");
+  }
+
+  @Test
+  void aFlightIsKeptWithItsEventAndGoesOnPastItsArrest() {
+    List<String> lines = lines(TimeHistory::run);
+    assertTrue(lines.get(0).startsWith("0 s  entry"), lines.get(0));
+    assertTrue(lines.stream().anyMatch(line -> line.endsWith("  ten metres a second")));
+    assertTrue(lines.stream().anyMatch(line -> line.endsWith("  descent arrested")));
+  }
+
+  @Test
+  void aSweepOfDelaysLosesMoreWithEachAndASensitivityIsPositive() {
+    double before = 0;
+    for (String line : lines(SweepOwnRecovery::run)) {
+      double loss = Double.parseDouble(line.split(" ", -1)[2]);
+      assertTrue(loss > before, line);
+      before = loss;
+    }
+    String sensitivity = lines(LossSensitivity::run).get(0);
+    assertTrue(Double.parseDouble(sensitivity.split(" ", -1)[0]) > 0, sensitivity);
+  }
+
   static Stream<Path> pages() {
     return Stream.of(Path.of("GUIDE.md"), Path.of("..", "..", "README.md"));
   }

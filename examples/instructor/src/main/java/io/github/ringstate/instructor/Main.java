@@ -5,10 +5,19 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.floor.CardCommand;
 import io.github.ringstate.instructor.floor.FloorCommand;
+import io.github.ringstate.instructor.floor.LessonCommand;
 import io.github.ringstate.instructor.fly.FlyCommand;
 import io.github.ringstate.instructor.loss.LossCommand;
+import io.github.ringstate.instructor.manual.ManualCommand;
 import io.github.ringstate.instructor.option.Inputs;
+import io.github.ringstate.instructor.option.PlanOption;
+import io.github.ringstate.instructor.origin.Origin;
+import io.github.ringstate.instructor.plan.BriefCommand;
+import io.github.ringstate.instructor.plan.PlanCommand;
+import io.github.ringstate.instructor.plan.PlannedOptions;
+import io.github.ringstate.instructor.rerun.RerunCommand;
 import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
 import java.io.FileDescriptor;
@@ -17,7 +26,9 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ExecutionException;
@@ -55,11 +66,27 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "",
       Caution.TEXT
     })
-public final class Main implements Runnable {
+public final class Main implements Runnable, Origin.Holder {
+
+  private static final String RERUN = "rerun";
 
   /** The commands, in the order in which the help lists them. */
   private static final List<String> COMMANDS =
-      List.of("loss", "floor", "fly", "runs", "boundary", "craft", "sweep", CompletionCommand.NAME);
+      List.of(
+          "loss",
+          "floor",
+          "card",
+          "lesson",
+          "fly",
+          "runs",
+          "plan",
+          "brief",
+          "boundary",
+          "craft",
+          "manual",
+          "sweep",
+          RERUN,
+          CompletionCommand.NAME);
 
   /** Columns of help and version. */
   static final int HELP_WIDTH = 90;
@@ -69,7 +96,16 @@ public final class Main implements Runnable {
 
   @Spec private CommandSpec spec;
 
-  private Main() {}
+  private final Origin origin;
+
+  private Main(Map<String, String> kept) {
+    origin = new Origin(kept);
+  }
+
+  @Override
+  public Origin origin() {
+    return origin;
+  }
 
   /**
    * Runs the tool and ends the virtual machine.
@@ -83,8 +119,17 @@ public final class Main implements Runnable {
   /** A command named first needs none of the others made, and reads as if they were there. */
   private static List<String> asked(String[] args) {
     boolean alone =
-        args.length > 0 && COMMANDS.contains(args[0]) && !args[0].equals(CompletionCommand.NAME);
+        args.length > 0
+            && COMMANDS.contains(args[0])
+            && !args[0].equals(CompletionCommand.NAME)
+            && !takesPlan(args);
     return alone ? List.of(args[0]) : COMMANDS;
+  }
+
+  /** A plan's keys are held against the options of all commands. */
+  private static boolean takesPlan(String... args) {
+    return Stream.of(args)
+        .anyMatch(arg -> arg.equals(PlanOption.NAME) || arg.startsWith(PlanOption.NAME + "="));
   }
 
   /**
@@ -98,7 +143,12 @@ public final class Main implements Runnable {
   }
 
   private static CommandLine commandLine(OutputStream terminal, List<String> commands) {
-    CommandLine tool = new CommandLine(new Main());
+    return commandLine(terminal, commands, Map.of());
+  }
+
+  private static CommandLine commandLine(
+      OutputStream terminal, List<String> commands, Map<String, String> kept) {
+    CommandLine tool = new CommandLine(new Main(kept));
     for (String name : commands) {
       tool.addSubcommand(command(name, terminal));
     }
@@ -117,7 +167,11 @@ public final class Main implements Runnable {
     asked.get(0).setOut(new PrintWriter(said));
     int status;
     try {
-      Inputs.keep(asked.get(asked.size() - 1).getParseResult());
+      ParseResult command = asked.get(asked.size() - 1).getParseResult();
+      Inputs.keep(command);
+      if (asked.get(0).getCommandSpec().userObject() instanceof Origin.Holder holder) {
+        holder.origin().begin(command);
+      }
       status = new RunLast().execute(parsed);
       Delivery.print(said.toString(), terminal);
     } catch (UserError error) {
@@ -131,18 +185,45 @@ public final class Main implements Runnable {
     return switch (name) {
       case "loss" -> new LossCommand(terminal);
       case "floor" -> new FloorCommand(terminal);
+      case "card" -> new CardCommand(terminal);
+      case "lesson" -> new LessonCommand(terminal);
+      case "plan" -> PlanCommand.of(terminal, planned(terminal));
+      case "brief" -> new BriefCommand(args -> commandLine(terminal).execute(args));
       case "fly" -> new FlyCommand(terminal);
       case "runs" -> new RunsCommand(terminal);
       case "boundary" -> new BoundaryCommand(terminal);
       case "craft" -> new CraftCommand(terminal);
+      case "manual" -> new ManualCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
+      case RERUN ->
+          new RerunCommand((arguments, kept, err) -> again(arguments, kept, err, terminal));
       case CompletionCommand.NAME -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };
   }
 
+  private static PlannedOptions planned(OutputStream terminal) {
+    return new PlannedOptions(
+        List.of(
+            () -> new FloorCommand(terminal),
+            () -> new LossCommand(terminal),
+            () -> new CardCommand(terminal),
+            () -> new LessonCommand(terminal)),
+        () -> new RunsCommand(terminal));
+  }
+
+  private static int again(
+      List<String> arguments, Map<String, String> kept, PrintWriter err, OutputStream terminal) {
+    String[] args = arguments.toArray(String[]::new);
+    return commandLine(terminal, asked(args), kept).setErr(err).execute(args);
+  }
+
   private static int notUnderstood(ParameterException refused) {
     CommandLine command = refused.getCommandLine();
+    if (refused.getCause() instanceof UserError error) {
+      say(command, String.valueOf(error.getMessage()));
+      return error.status();
+    }
     say(command, why(refused));
     command.getErr().println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
     return UserError.USAGE;

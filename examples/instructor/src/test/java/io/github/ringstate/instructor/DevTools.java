@@ -222,9 +222,19 @@ final class DevTools implements AutoCloseable {
    * @param width its width, in pixels
    */
   void narrow(int width) throws IOException, InterruptedException {
+    sized(width, 800);
+  }
+
+  /**
+   * Makes the window of a size.
+   *
+   * @param width its width, in pixels
+   * @param height its height
+   */
+  void sized(int width, int height) throws IOException, InterruptedException {
     command(
         "Emulation.setDeviceMetricsOverride",
-        Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
     await("window.innerWidth === " + width);
     // the page hears of its new width when the next frame is drawn, in any case before the one
     // after

@@ -44,6 +44,21 @@ class LossSheetTest {
     return fields;
   }
 
+  /** A number of the file as people read it, no finer than half of its interval. */
+  private static String loss(CSVRecord record, String column, UnitSystem units) {
+    double value = feet(record, column + "_ft");
+    String high = record.get(column + "_high_ft");
+    double within =
+        high.isEmpty()
+            ? value - feet(record, column + "_low_ft")
+            : 0.5 * (Double.parseDouble(high) - feet(record, column + "_low_ft"));
+    return units.loss(0.3048 * value, 0.3048 * within);
+  }
+
+  private static double feet(CSVRecord record, String column) {
+    return Double.parseDouble(record.get(column));
+  }
+
   @ParameterizedTest
   @EnumSource(UnitSystem.class)
   void theSheetShowsTheNumbersOfTheCsv(UnitSystem units) throws IOException {
@@ -52,10 +67,12 @@ class LossSheetTest {
     assertEquals(4, records.size());
     for (CSVRecord record : records) {
       String fields =
-          "<td class=\"gap\">"
-              + units.loss(0.3048 * Double.parseDouble(record.get("p50_ft")))
+          "<td class=\"one\">"
+              + units.loss(0.3048 * Double.parseDouble(record.get("altitude_loss_ft")))
+              + "</td><td class=\"gap\">"
+              + loss(record, "p50", units)
               + "</td><td class=\"most\">"
-              + units.loss(0.3048 * Double.parseDouble(record.get("p95_ft")))
+              + loss(record, "p95", units)
               + "</td>";
       assertTrue(page.contains(fields), fields);
     }
@@ -73,12 +90,11 @@ class LossSheetTest {
     for (String delay : List.of("1.0", "3.0")) {
       for (CSVRecord record : records) {
         if (record.get("delay_s").equals(delay)) {
-          for (String column : List.of("p50_ft", "p95_ft")) {
-            String number = record.get(column);
+          for (String column : List.of("p50", "p95")) {
             expected.add(
-                number.isEmpty()
+                record.get(column + "_ft").isEmpty()
                     ? "&gt; " + height
-                    : UnitSystem.AVIATION.loss(0.3048 * Double.parseDouble(number)));
+                    : loss(record, column, UnitSystem.AVIATION));
           }
         }
       }
@@ -91,8 +107,8 @@ class LossSheetTest {
     String command = "loss --state distracted --recoveries forward,lateral --pilots 40";
     List<String> expected = new ArrayList<>();
     for (CSVRecord record : csv(command)) {
-      expected.add(UnitSystem.AVIATION.loss(0.3048 * Double.parseDouble(record.get("p50_ft"))));
-      expected.add(UnitSystem.AVIATION.loss(0.3048 * Double.parseDouble(record.get("p95_ft"))));
+      expected.add(loss(record, "p50", UnitSystem.AVIATION));
+      expected.add(loss(record, "p95", UnitSystem.AVIATION));
     }
     String page = page(command);
     assertEquals(expected, fields(page));
@@ -103,11 +119,9 @@ class LossSheetTest {
   void withoutPilotsTheSheetAsksForAStandardNumber() throws IOException {
     String one = "loss --delays 1 --recoveries lateral";
     List<String> fields = fields(page(one));
-    CSVRecord record = csv(one + " --pilots 250").get(0);
+    CSVRecord record = csv(one + " --pilots 256").get(0);
     assertEquals(
-        List.of(
-            UnitSystem.AVIATION.loss(0.3048 * Double.parseDouble(record.get("p50_ft"))),
-            UnitSystem.AVIATION.loss(0.3048 * Double.parseDouble(record.get("p95_ft")))),
+        List.of(loss(record, "p50", UnitSystem.AVIATION), loss(record, "p95", UnitSystem.AVIATION)),
         fields);
   }
 
@@ -118,6 +132,44 @@ class LossSheetTest {
     String page = page(FLIGHTS + " --height-ft 20");
     assertTrue(page.contains("<td class=\"most mark\"><span>&gt; 20</span>"), "no mark");
     assertFalse(page(FLIGHTS).contains("class=\"most mark\""), "a mark without a height");
+  }
+
+  @Test
+  void theSheetHasTheTakeAwayOfTheTextAndTheWayOverTheGround() {
+    String text = Run.of(FLIGHTS.split(" ", -1)).out().replaceAll("\\s+", " ");
+    String page = page(FLIGHTS);
+    Matcher inShort =
+        Pattern.compile("What 95 % of the simulated pilots lost[^.]*\\.").matcher(text);
+    assertTrue(inShort.find(), text);
+    assertTrue(page.contains(inShort.group()), page);
+    assertTrue(
+        page.matches("(?s).*<b>lateral</b> [0-9]+ ft ahead and [0-9]+ ft to the right.*"), page);
+  }
+
+  @Test
+  void aWorseDayStandsBesideThePlannedOne() throws IOException {
+    String planned = "loss --mass-kg 520 --oat-c 15 --delays 1,2 --recoveries lateral";
+    List<CSVRecord> both = csv(planned + " --compare 60,10,0.5");
+    List<CSVRecord> worse =
+        csv(planned.replace("520", "580").replace("15", "25").replace("1,2", "1.5,2.5"));
+    List<CSVRecord> alone = csv(planned);
+    for (int i = 0; i < 2; i++) {
+      assertEquals(alone.get(i).toList(), both.get(i).toList());
+      assertEquals(worse.get(i).toList(), both.get(i + 2).toList());
+    }
+    String page = page(planned + " --pilots 20 --compare 60,10,0.5");
+    assertTrue(page.contains("As planned: 520 kg"), page);
+    assertTrue(page.contains("Heavier, hotter, 0.5 s later: 580 kg"), page);
+    Run refused = Run.of((planned + " --compare 600,10,0.5").split(" ", -1));
+    assertEquals(2, refused.status());
+    assertTrue(refused.err().contains("--compare"), refused.err());
+  }
+
+  @Test
+  void emptyPlotsExplainThemselves() {
+    // in so much wind from ahead a hover has airspeed enough to keep out of the ring
+    String page = page("loss --entry settling --wind-kt 30 --delays 1 --pilots 4");
+    assertTrue(page.contains("Nothing to draw"), page);
   }
 
   @Test

@@ -75,10 +75,10 @@ class MainTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "lose|ringstate: there is no command 'lose'; allowed: loss, floor, fly, runs, boundary,",
+        "lose|ringstate: there is no command 'lose'; allowed: loss, floor, card, lesson, fly, runs,",
         "loss 3|ringstate loss: '3' is one argument too many",
         "loss --mass-kg|ringstate loss: --mass-kg has no value; allowed: KG[,KG...]",
-        "loss --masskg 3|ringstate loss: Unknown option"
+        "loss --masskg 3|ringstate loss: there is no option"
       })
   void whatIsNotUnderstoodIsSaidInPlainWords(String args, String beginning) {
     Run run = Run.of(args.split(" ", -1));

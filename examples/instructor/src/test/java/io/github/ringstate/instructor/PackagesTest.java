@@ -20,7 +20,11 @@ class PackagesTest extends ModulePlan {
                     "floor",
                     "fly",
                     "loss",
+                    "manual",
                     "option",
+                    "origin",
+                    "plan",
+                    "rerun",
                     "runs",
                     "sweep")),
             Map.entry("boundary", List.of("conditions", "delivery", "option")),
@@ -30,10 +34,14 @@ class PackagesTest extends ModulePlan {
             Map.entry("floor", List.of("conditions", "delivery", "option", "pilots", "progress")),
             Map.entry("fly", List.of("conditions", "delivery", "option", "pilots")),
             Map.entry("loss", List.of("conditions", "delivery", "option", "pilots", "progress")),
-            Map.entry("option", List.of("delivery")),
+            Map.entry("manual", List.of("delivery", "option")),
+            Map.entry("option", List.of("delivery", "origin")),
+            Map.entry("origin", List.of()),
             Map.entry("pilots", List.of("option", "progress")),
+            Map.entry("plan", List.of("delivery", "option")),
             Map.entry("progress", List.of("delivery")),
+            Map.entry("rerun", List.of()),
             Map.entry("runs", List.of("conditions", "delivery", "option")),
-            Map.entry("sweep", List.of("delivery", "option"))));
+            Map.entry("sweep", List.of("delivery", "option", "origin", "progress"))));
   }
 }

@@ -47,6 +47,8 @@ class PdfAccessibilityTest {
             + " --paper letter --format pdf",
         "loss --pilots 20 --state startled --format pdf",
         "floor --pilots 20 --height-ft 300 --format pdf",
+        "card --pilots 20 --format pdf",
+        "lesson --pilots 20 --format pdf",
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format pdf"
       })
   void aSheetIsAccessible(String command) throws Exception {

@@ -34,13 +34,18 @@ class PdfTest {
       delimiter = '|',
       value = {
         // A4 is 210 x 297 mm (ISO 216), letter 8.5 x 11 in; a point is 1/72 in
-        "loss --pilots 20 --height-ft 300 --format pdf|1|595.3|841.9",
-        "loss --pilots 20 --state distracted --format pdf|1|595.3|841.9",
+        "loss --pilots 20 --height-ft 300 --format pdf|2|595.3|841.9",
+        "loss --pilots 20 --state distracted --format pdf|2|595.3|841.9",
         "loss --pilots 20 --delays 0,1,2,3,4,6 --mass-kg 520,600 --pressure-altitude-ft 0,4000 --height-ft 300"
-            + " --paper letter --format pdf|1|612|792",
+            + " --paper letter --format pdf|3|612|792",
         // the answer on the front, the words on the back
         "floor --pilots 20 --height-ft 300 --format pdf|2|595.3|841.9",
         "floor --pilots 20 --state distracted --units si --paper letter --format pdf|2|612|792",
+        // A6 is 105 x 148 mm (ISO 216), whatever the paper of other sheets
+        "card --pilots 20 --format pdf|2|297.6|419.5",
+        "card --pilots 20 --craft heavy --technique autorotation --units si --paper letter --abort-height-ft 50"
+            + " --format pdf|2|297.6|419.5",
+        "lesson --pilots 20 --technique forward --format pdf|2|595.3|841.9",
         // one page, lying on its longer side, whatever is to be said
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format pdf|1|841.9|595.3",
         "runs --wind-from-deg 240 --pilots 20 --technique autorotation --craft heavy --mass-kg 9600 --oat-c 25"
@@ -85,16 +90,17 @@ class PdfTest {
       })
   void ofALongSheetEveryPageHasTheWholeCautionAndItsNumber(String command) throws IOException {
     try (PDDocument document = Loader.loadPDF(Documents.of(command.split(" ", -1)))) {
-      assertEquals(2, document.getNumberOfPages());
+      int pages = document.getNumberOfPages();
+      assertTrue(pages >= 2 && pages <= 4, pages + " pages");
       PDFTextStripper page = new PDFTextStripper();
-      for (int i = 1; i <= 2; i++) {
+      for (int i = 1; i <= pages; i++) {
         page.setStartPage(i);
         page.setEndPage(i);
         String text = page.getText(document).replaceAll("\\s+", " ");
-        assertTrue(text.contains(Caution.TEXT + " Page " + i + " of 2."), text);
+        assertTrue(text.contains(Caution.TEXT + " Page " + i + " of " + pages + "."), text);
         // the frame around the caution is not torn by the end of a page
-        assertEquals(i == 2, text.contains("CAUTION. " + Caution.TEXT), text);
-        assertEquals(i == 2, text.contains("No number says that a height is safe"), text);
+        assertEquals(i == pages, text.contains("CAUTION. " + Caution.TEXT), text);
+        assertEquals(i == pages, text.contains("No number says that a height is safe"), text);
         assertLettersAreEmbedded(document.getPage(i - 1).getResources());
       }
     }
@@ -130,6 +136,7 @@ class PdfTest {
     for (String title : List.of("altitude loss, ft", "delay, s", "0", "1", "2")) {
       assertTrue(page.contains(">" + title + "</text"), title);
     }
+    assertTrue(picture.contains("@font-face") && picture.contains("base64,"), "letters");
     for (String title : List.of("edgewise airspeed, kt", "-1000", "10")) {
       assertTrue(picture.contains(">" + title + "</text"), title);
     }

@@ -56,7 +56,7 @@ class PilotTablesTest {
       for (String column : STANDARD) {
         assertEquals(without.get(i).get(column), with.get(i).get(column), column);
       }
-      assertEquals("30", with.get(i).get("samples"));
+      assertEquals("32", with.get(i).get("samples"));
     }
   }
 
@@ -71,7 +71,7 @@ class PilotTablesTest {
       assertTrue(number(record, "p50_ft") <= number(record, "p90_ft"));
       assertTrue(number(record, "p90_ft") <= number(record, "p95_ft"));
       assertEquals("1.0000", record.get("arrested_share"));
-      assertEquals("30", record.get("samples"));
+      assertEquals("32", record.get("samples"));
     }
   }
 
@@ -216,13 +216,13 @@ class PilotTablesTest {
 
   @Test
   void theBriefingForAHeightAgreesWithTheShareThatLostIt() throws IOException {
-    JsonNode json = Run.json("floor --pilots 50 --state distracted --height-ft 250");
-    String text = Run.line("floor --pilots 50 --state distracted --height-ft 250").out();
+    JsonNode json = Run.json("floor --pilots 64 --state distracted --height-ft 600");
+    String text = Run.line("floor --pilots 64 --state distracted --height-ft 600").out();
     for (JsonNode cell : json.get("cells")) {
       String recovery = cell.get("recovery").asText();
-      long down = Math.round(50 * cell.get("ground_share").asDouble());
+      long down = Math.round(64 * cell.get("ground_share").asDouble());
       assertTrue(
-          text.replaceAll("\\s+", " ").contains((down == 0 ? "none of 50" : down + " of 50")),
+          text.replaceAll("\\s+", " ").contains((down == 0 ? "none of 64" : down + " of 64")),
           recovery);
     }
     assertEquals(3, json.get("latest_moments").size());

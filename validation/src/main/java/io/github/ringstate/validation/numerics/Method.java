@@ -46,6 +46,8 @@ public enum Method {
 
   private final String label;
   private final int order;
+
+  @SuppressWarnings("ImmutableEnumChecker") // constructors and a lambda that hold nothing
   private final Adaptive adaptive;
 
   Method(String label, int order, Adaptive adaptive) {

@@ -1,5 +1,6 @@
 package io.github.ringstate.validation.open;
 
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.study.OrderedWork;
@@ -64,7 +65,7 @@ public record ModelSets(List<RingStateInflow> even, Accepted<RingStateInflow> ac
    */
   public static ModelSets draw(int size) {
     return new ModelSets(
-        LongStream.range(0, size).mapToObj(i -> OpenNumbers.drawn(SEED, i)).toList(),
+        LongStream.range(0, size).mapToObj(i -> OpenNumbers.drawn(SEED, i, Drawing.INDEPENDENT)).toList(),
         OpenNumbers.accepted(size, SEED));
   }
 

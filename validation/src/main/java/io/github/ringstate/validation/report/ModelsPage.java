@@ -6,6 +6,7 @@ import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.HtmlWriter;
 import io.github.ringstate.sheets.page.Page;
+import io.github.ringstate.study.model.PublishedRanges;
 import io.github.ringstate.validation.open.LossBand;
 import io.github.ringstate.validation.open.ModelSets.NumberSpread;
 import io.github.ringstate.validation.open.ModelSets.RangeShare;
@@ -72,6 +73,8 @@ public final class ModelsPage {
                 Map.entry("acceptance", percent(study.models().accepted().share(), 2)),
                 Map.entry("looked", Integer.toString(study.models().even().size())),
                 Map.entry("flown", Integer.toString(OpenStudy.FLOWN)),
+                Map.entry(
+                    "edges", Digits.of(edges().low(), 2) + " and " + Digits.of(edges().high(), 2)),
                 Map.entry("ninety", Decimals.fixed(Worth.NINE_IN_TEN, 1)),
                 Map.entry("ranges", study.ranges().stream().map(ModelsPage::entry).toList()),
                 Map.entry("numbers", study.numbers().stream().map(ModelsPage::entry).toList()),
@@ -79,6 +82,14 @@ public final class ModelsPage {
                 Map.entry("worths", study.worths().stream().map(ModelsPage::entry).toList()),
                 Map.entry("table", table)),
             Map.of()));
+  }
+
+  /** How far out the boundaries of the accepted models reach, in hover induced velocities. */
+  private Summary edges() {
+    return Summary.of(
+        study.models().accepted().kept().stream()
+            .mapToDouble(PublishedRanges.REACH.measure())
+            .toArray());
   }
 
   private static RangeEntry entry(RangeShare range) {

@@ -131,12 +131,11 @@ record WorthTable(
     Worth late = worths.stream().max(Comparator.comparingDouble(Worth::delay)).orElseThrow();
     StringBuilder words = new StringBuilder();
     words
-        .append("Most of all it matters when the pilot acts: a known delay would narrow a band in")
-        .append(" which the delay varies by up to ")
+        .append("A known delay would narrow a band in which the delay varies by up to ")
         .append(place(late.delay(), late))
         .append(". ");
-    first(narrowing, "pilot").ifPresent(value -> words.append(sentence("what pilots do,", value)));
-    words.append(sentence("the model, all else known,", greatest(alone.get(0))));
+    first(narrowing, "pilot").ifPresent(value -> words.append(sentence("what pilots do", value)));
+    words.append(sentence("the numbers of the model, all else known", greatest(alone.get(0))));
     if (!lasting.isEmpty()) {
       Value value = greatest(lasting.get(0));
       words
@@ -149,12 +148,12 @@ record WorthTable(
     return words.toString().strip();
   }
 
-  private static String sentence(String of, Value value) {
-    return "Of "
-        + of
-        + " it is: "
+  private static String sentence(String among, Value value) {
+    return "Among "
+        + among
+        + ", the "
         + value.known().parameter().name()
-        + ", which would narrow it by up to "
+        + " is worth most: known, it would narrow the band by up to "
         + place(value.value(), value.worth())
         + ". ";
   }

@@ -2,6 +2,8 @@ package io.github.ringstate.cluster.portion;
 
 import io.github.ringstate.files.extension.ExtensionJar;
 import io.github.ringstate.files.extension.Extensions;
+import io.github.ringstate.files.provenance.Provenance;
+import io.github.ringstate.files.provenance.ProvenanceJson;
 import io.github.ringstate.files.sweep.SweepFile;
 import java.io.Serializable;
 import java.util.HashMap;
@@ -22,19 +24,31 @@ public final class CarriedSweep implements Serializable {
   private final String name;
   private final Map<String, String> texts;
   private final List<ExtensionJar> jars;
+  private final String provenance;
   private transient @Nullable SweepFile file;
 
   /**
    * Packs a sweep.
    *
    * @param file the sweep
+   * @param provenance where its rows come from
    */
-  public CarriedSweep(SweepFile file) {
+  public CarriedSweep(SweepFile file, Provenance provenance) {
+    this.provenance = ProvenanceJson.text(provenance);
     name = file.name();
     Map<String, String> all = new HashMap<>(file.crafts());
     all.put(name, file.text());
     texts = Map.copyOf(all);
     jars = file.extensions().jars();
+  }
+
+  /**
+   * Where the rows come from.
+   *
+   * @return the provenance as JSON
+   */
+  public String provenance() {
+    return provenance;
   }
 
   /**

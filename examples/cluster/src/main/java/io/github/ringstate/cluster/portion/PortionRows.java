@@ -1,5 +1,6 @@
 package io.github.ringstate.cluster.portion;
 
+import io.github.ringstate.files.provenance.ProvenanceJson;
 import io.github.ringstate.files.row.Chunk;
 import io.github.ringstate.files.row.ChunkRows;
 import io.github.ringstate.files.row.EncodedRows;
@@ -11,6 +12,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 
@@ -19,10 +21,12 @@ import java.util.function.BooleanSupplier;
  * memory.
  *
  * @param file the sweep
+ * @param provenance where the rows come from, as JSON
  * @param portion what to fly of it
  * @param cancelled whether nobody wants the rows any more
  */
-public record PortionRows(SweepFile file, Portion portion, BooleanSupplier cancelled) {
+public record PortionRows(
+    SweepFile file, String provenance, Portion portion, BooleanSupplier cancelled) {
 
   /**
    * Flies and writes.
@@ -33,12 +37,17 @@ public record PortionRows(SweepFile file, Portion portion, BooleanSupplier cance
    */
   public void writeTo(OutputStream out) throws IOException {
     Sweep sweep = file.sweep();
-    RowFormat format = RowFormat.of("parquet", sweep.rowColumns(), file.text());
+    RowFormat format =
+        RowFormat.of(
+            "parquet",
+            sweep.rowColumns(),
+            Map.of("sweep", file.text(), ProvenanceJson.NAME, provenance));
     out.write(format.head());
     List<Chunk> chunks = new ArrayList<>();
     for (int done = 0; done < portion.size(); done += Chunk.ROWS) {
       ChunkRows rows =
           ChunkRows.of(
+              format,
               flown(
                   sweep,
                   format,

@@ -3,17 +3,17 @@ package io.github.ringstate.cluster.result;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import io.github.ringstate.cluster.portion.Cut;
+import io.github.ringstate.files.provenance.Build;
 import io.github.ringstate.files.sweep.SweepFile;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a folder is filled with. Runs that agree in all of it write the same bits.
  *
- * @param version the version of this program
+ * @param version the version and build of this program
  * @param digests a line for each digest of what the rows depend on
  * @param cut how the sweep is cut
  */
@@ -39,8 +39,8 @@ public record Manifest(String version, List<String> digests, Cut cut) {
    * @return the manifest
    */
   public static Manifest of(SweepFile file, Cut cut) {
-    @Nullable String version = Manifest.class.getPackage().getImplementationVersion();
-    return new Manifest(version == null ? "outside its jar" : version, file.digests(), cut);
+    Build build = Build.current();
+    return new Manifest(build.version() + ", build " + build.digest(), file.digests(), cut);
   }
 
   List<String> lines() {

@@ -2,8 +2,12 @@ package io.github.ringstate.cluster.result;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import io.github.ringstate.files.digest.Digest;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.provenance.Provenance;
+import io.github.ringstate.files.provenance.Sidecar;
 import io.github.ringstate.files.row.Difference;
+import java.io.ByteArrayOutputStream;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -184,19 +188,28 @@ public final class ResultFolder {
   }
 
   /**
-   * Puts the summary in its place, or a new one there.
+   * Puts the summary in its place, or a new one there, and where it comes from beside it.
    *
    * @param content the summary
+   * @param provenance where the rows come from
    * @throws UserError if it cannot be written
    */
-  public void summary(ResultFiles.Content content) {
+  public void summary(ResultFiles.Content content, Provenance provenance) {
     try {
-      Path place = new Path(folder, SUMMARY);
-      files.context().delete(place, false);
-      files.place(place, content);
+      ByteArrayOutputStream written = new ByteArrayOutputStream();
+      content.writeTo(written);
+      replace(SUMMARY, out -> out.write(written.toByteArray()));
+      String digest = Digest.of(written.toByteArray());
+      replace(Sidecar.name(SUMMARY), out -> Sidecar.write(SUMMARY, digest, provenance, out));
     } catch (IOException failed) {
       throw unwritable(failed);
     }
+  }
+
+  private void replace(String last, ResultFiles.Content content) throws IOException {
+    Path place = new Path(folder, last);
+    files.context().delete(place, false);
+    files.place(place, content);
   }
 
   private UserError unreadable(IOException failed) {

@@ -5,6 +5,8 @@ import static org.apache.spark.sql.functions.expr;
 
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.files.sweep.SweepFile;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.sweep.Output;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,9 +28,11 @@ public record LossSummary(String name, Grouping grouping, List<LossGroup> groups
    * ground, none for those who did not meet the ring state or could not be flown.
    */
   private static final String LOSS =
-      "CASE WHEN outcome = '%s' THEN altitude_loss_ft WHEN outcome <> '%s' THEN DOUBLE('Infinity')"
-              .formatted(Ending.ARRESTED.label(), Ending.NO_ONSET.label())
-          + " END";
+      "CASE WHEN outcome = '"
+          + Ending.ARRESTED.label()
+          + "' THEN %s WHEN outcome <> '"
+          + Ending.NO_ONSET.label()
+          + "' THEN DOUBLE('Infinity') END";
 
   /** Copies the groups. */
   public LossSummary {
@@ -53,8 +57,8 @@ public record LossSummary(String name, Grouping grouping, List<LossGroup> groups
                 expr("count(error)").as("failed"),
                 counted("without_onset", Ending.NO_ONSET),
                 counted("arrested", Ending.ARRESTED),
-                quantile("p50_ft", "0.5"),
-                quantile("p95_ft", "0.95"))
+                quantile("p50_ft", "0.5", file),
+                quantile("p95_ft", "0.95", file))
             .orderBy(by)
             .collectAsList()
             .stream()
@@ -67,8 +71,16 @@ public record LossSummary(String name, Grouping grouping, List<LossGroup> groups
     return expr("count_if(outcome = '" + ending.label() + "')").as(name);
   }
 
-  private static Column quantile(String name, String share) {
-    return expr("percentile_disc(" + share + ") WITHIN GROUP (ORDER BY " + LOSS + ")").as(name);
+  private static Column quantile(String name, String share, SweepFile file) {
+    Output.Units units = file.sweep().spec().output().units();
+    String column = "altitude_loss_" + units.length().suffix();
+    String feet = units == Output.Units.SI ? column + " / " + Unit.FOOT.toSi(1) + "D" : column;
+    return expr("percentile_disc("
+            + share
+            + ") WITHIN GROUP (ORDER BY "
+            + LOSS.formatted(feet)
+            + ")")
+        .as(name);
   }
 
   private static LossGroup group(Grouping grouping, Row row) {

@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PortionPlacesTest {
 
-  private static final Manifest MANIFEST = new Manifest("1", List.of("digest of SPEC ab"), new Cut(1000, 10));
+  private static final Manifest MANIFEST =
+      new Manifest("1", List.of("digest of SPEC ab"), new Cut(1000, 10));
 
   private final PortionPlaces places = new PortionPlaces("/rows", MANIFEST.fingerprint());
 

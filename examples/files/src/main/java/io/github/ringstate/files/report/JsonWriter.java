@@ -12,12 +12,21 @@ import java.util.Map;
 
 /**
  * Writes a report as one JSON object: its name, the caution, the definitions, the facts, then the
- * tables as lists of objects. The order is always the same and numbers are rounded as in CSV.
+ * tables as lists of objects, and where it comes from. The order is always the same and numbers are
+ * rounded as in CSV.
  */
 public final class JsonWriter implements CharacterWriter {
 
-  /** Creates the writer. */
-  public JsonWriter() {}
+  private final String provenance;
+
+  /**
+   * Creates the writer.
+   *
+   * @param provenance where the report comes from, as a JSON object; empty for none
+   */
+  public JsonWriter(String provenance) {
+    this.provenance = provenance;
+  }
 
   @Override
   public void write(Report report, Writer out) throws IOException {
@@ -47,6 +56,10 @@ public final class JsonWriter implements CharacterWriter {
         json.writeArrayFieldStart(table.getKey());
         rows(json, table.getValue());
         json.writeEndArray();
+      }
+      if (!provenance.isEmpty()) {
+        json.writeFieldName("provenance");
+        json.writeRawValue(provenance.replace("\n", "\n  "));
       }
       json.writeEndObject();
     }

@@ -49,4 +49,14 @@ public interface Report {
    * @return the tables by name, in the order to print them
    */
   Map<String, Table<?>> tables();
+
+  /**
+   * All that the report was computed with, for its provenance: craft, air, entry, model and the
+   * like, every number that was given or not.
+   *
+   * @return values by keys with their unit; none for a report that was not computed
+   */
+  default Map<String, Cell> settings() {
+    return Map.of();
+  }
 }

@@ -1,7 +1,9 @@
 package io.github.ringstate.files.row;
 
 import io.github.ringstate.study.sweep.SweepFlight;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -12,12 +14,22 @@ import java.util.Optional;
  * @param check CRC-32C of its bytes
  * @param plain how many bytes each part has when it is not compressed
  * @param written how many bytes each part has in the file
+ * @param bounds what is known of the values of each part; none for a format that keeps no such
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared
-public record Chunk(int rows, int failed, int check, long[] plain, long[] written) {
+public record Chunk(
+    int rows, int failed, int check, long[] plain, long[] written, List<Bounds> bounds) {
 
   /** Rows of a chunk: what a kill can cost at most, and what is forced to the disk in one go. */
   public static final int ROWS = 16 * SweepFlight.BLOCK;
+
+  /** What a line of a journal has for a part: two sizes and three of its bounds. */
+  private static final int WITH_BOUNDS = 5;
+
+  /** Copies the list. */
+  public Chunk {
+    bounds = List.copyOf(bounds);
+  }
 
   /**
    * The length of the chunk.
@@ -33,6 +45,9 @@ public record Chunk(int rows, int failed, int check, long[] plain, long[] writte
     StringBuilder line = new StringBuilder("chunk " + rows + " " + failed + " " + check);
     for (int i = 0; i < plain.length; i++) {
       line.append(' ').append(plain[i]).append(':').append(written[i]);
+      if (!bounds.isEmpty()) {
+        line.append(':').append(bounds.get(i).text());
+      }
     }
     return line.toString();
   }
@@ -45,10 +60,14 @@ public record Chunk(int rows, int failed, int check, long[] plain, long[] writte
     }
     long[] plain = new long[words.length - 4];
     long[] written = new long[words.length - 4];
+    List<Bounds> bounds = new ArrayList<>();
     for (int i = 0; i < plain.length; i++) {
       String[] sizes = words[i + 4].split(":", -1);
       plain[i] = Long.parseLong(sizes[0]);
       written[i] = Long.parseLong(sizes[1]);
+      if (sizes.length == WITH_BOUNDS) {
+        bounds.add(Bounds.read(sizes[2], sizes[3], sizes[4]));
+      }
     }
     return Optional.of(
         new Chunk(
@@ -56,6 +75,7 @@ public record Chunk(int rows, int failed, int check, long[] plain, long[] writte
             Integer.parseInt(words[2]),
             Integer.parseInt(words[3]),
             plain,
-            written));
+            written,
+            bounds));
   }
 }

@@ -15,16 +15,22 @@ public record ChunkRows(Chunk chunk, List<byte[]> pieces) {
   /**
    * Puts blocks together.
    *
-   * @param blocks the blocks, in order, at least one, all of the same format
+   * @param format their format
+   * @param blocks the blocks, in order, at least one
    * @return the chunk
    */
-  public static ChunkRows of(List<EncodedRows> blocks) {
+  public static ChunkRows of(RowFormat format, List<EncodedRows> blocks) {
     int parts = blocks.get(0).parts().size();
     long[] plain = new long[parts];
     long[] written = new long[parts];
     List<byte[]> pieces = new ArrayList<>();
     CRC32C crc = new CRC32C();
     for (int i = 0; i < parts; i++) {
+      RowFormat.PartHead head = format.partHead(i);
+      pieces.add(head.bytes());
+      crc.update(head.bytes());
+      plain[i] = head.plain();
+      written[i] = head.bytes().length;
       for (EncodedRows block : blocks) {
         byte[] piece = block.parts().get(i);
         pieces.add(piece);
@@ -35,6 +41,8 @@ public record ChunkRows(Chunk chunk, List<byte[]> pieces) {
     }
     int rows = blocks.stream().mapToInt(EncodedRows::rows).sum();
     int failed = blocks.stream().mapToInt(EncodedRows::failed).sum();
-    return new ChunkRows(new Chunk(rows, failed, (int) crc.getValue(), plain, written), pieces);
+    List<Bounds> bounds = format.joined(blocks.stream().map(EncodedRows::bounds).toList());
+    return new ChunkRows(
+        new Chunk(rows, failed, (int) crc.getValue(), plain, written, bounds), pieces);
   }
 }

@@ -58,6 +58,13 @@ final class CompactThrift {
     return this;
   }
 
+  CompactThrift bytes(int id, byte[] value) {
+    field(id, BINARY);
+    varint(value.length);
+    out.write(value, 0, value.length);
+    return this;
+  }
+
   CompactThrift struct(int id, Consumer<CompactThrift> fields) {
     field(id, STRUCT);
     body(fields);

@@ -45,7 +45,8 @@ final class CsvRows implements RowFormat {
       text.append(END);
     }
     byte[] bytes = text.toString().getBytes(UTF_8);
-    return new EncodedRows(rows.size(), rows.failed(), List.of(bytes), new long[] {bytes.length});
+    return new EncodedRows(
+        rows.size(), rows.failed(), List.of(bytes), new long[] {bytes.length}, List.of());
   }
 
   private static void number(StringBuilder text, double value) {

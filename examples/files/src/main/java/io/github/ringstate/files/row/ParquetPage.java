@@ -10,7 +10,12 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import java.util.function.IntPredicate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Consumer;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 import java.util.zip.Deflater;
 import java.util.zip.GZIPOutputStream;
 
@@ -26,31 +31,61 @@ record ParquetPage(byte[] bytes, long plain) {
 
   private static final int PLAIN = 0;
   private static final int RLE = 3;
+  private static final int RLE_DICTIONARY = 8;
+  private static final int DICTIONARY_PAGE = 2;
 
-  static ParquetPage of(Rows rows, int column) {
-    byte[] content = content(rows, column);
+  static ParquetPage of(Rows rows, int column, Map<String, Integer> dictionary) {
+    int encoding = dictionary.isEmpty() ? PLAIN : RLE_DICTIONARY;
+    return page(
+        content(rows, column, dictionary),
+        0,
+        page ->
+            page.struct(
+                5, data -> data.i32(1, rows.size()).i32(2, encoding).i32(3, RLE).i32(4, RLE)));
+  }
+
+  /** The page of the words to which others refer by number. */
+  static ParquetPage dictionary(List<String> words) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    words.forEach(word -> word(word, out));
+    return page(
+        out.toByteArray(),
+        DICTIONARY_PAGE,
+        page -> page.struct(7, data -> data.i32(1, words.size()).i32(2, PLAIN)));
+  }
+
+  private static ParquetPage page(byte[] content, int type, Consumer<CompactThrift> about) {
     byte[] packed = gzip(content);
     byte[] header =
         CompactThrift.struct(
-            page ->
-                page.i32(1, 0)
-                    .i32(2, content.length)
-                    .i32(3, packed.length)
-                    .struct(
-                        5, data -> data.i32(1, rows.size()).i32(2, PLAIN).i32(3, RLE).i32(4, RLE)));
+            page -> {
+              page.i32(1, type).i32(2, content.length).i32(3, packed.length);
+              about.accept(page);
+            });
     byte[] bytes = new byte[header.length + packed.length];
     System.arraycopy(header, 0, bytes, 0, header.length);
     System.arraycopy(packed, 0, bytes, header.length, packed.length);
     return new ParquetPage(bytes, (long) header.length + content.length);
   }
 
-  private static byte[] content(Rows rows, int column) {
+  private static byte[] content(Rows rows, int column, Map<String, Integer> dictionary) {
     ByteArrayOutputStream out = new ByteArrayOutputStream(rows.size() * Double.BYTES);
     Column.Type type = rows.columns().get(column).type();
     if (type != Column.Type.INTEGER) {
-      byte[] levels = levels(rows.size(), row -> has(rows, type, column, row));
+      byte[] levels = runs(rows.size(), 1, row -> has(rows, type, column, row) ? 1 : 0);
       out.writeBytes(littleEndian(Integer.BYTES).putInt(levels.length).array());
       out.writeBytes(levels);
+    }
+    if (!dictionary.isEmpty()) {
+      int width = Integer.SIZE - Integer.numberOfLeadingZeros(Math.max(dictionary.size() - 1, 1));
+      int[] numbers =
+          IntStream.range(0, rows.size())
+              .filter(row -> rows.word(column, row) != null)
+              .map(row -> Objects.requireNonNull(dictionary.get(rows.word(column, row))))
+              .toArray();
+      out.write(width);
+      out.writeBytes(runs(numbers.length, width, place -> numbers[place]));
+      return out.toByteArray();
     }
     for (int row = 0; row < rows.size(); row++) {
       switch (type) {
@@ -65,9 +100,7 @@ record ParquetPage(byte[] bytes, long plain) {
         case WORD -> {
           String word = rows.word(column, row);
           if (word != null) {
-            byte[] bytes = word.getBytes(UTF_8);
-            out.writeBytes(littleEndian(Integer.BYTES).putInt(bytes.length).array());
-            out.writeBytes(bytes);
+            word(word, out);
           }
         }
       }
@@ -81,16 +114,20 @@ record ParquetPage(byte[] bytes, long plain) {
         : !Double.isNaN(rows.number(column, row));
   }
 
-  /**
-   * Runs of equal levels, 1 where there is a value: run-length encoding with a width of one bit.
-   */
-  private static byte[] levels(int size, IntPredicate has) {
+  private static void word(String word, ByteArrayOutputStream out) {
+    byte[] bytes = word.getBytes(UTF_8);
+    out.writeBytes(littleEndian(Integer.BYTES).putInt(bytes.length).array());
+    out.writeBytes(bytes);
+  }
+
+  /** Runs of equal numbers: run-length encoding with a width in bits. */
+  private static byte[] runs(int size, int width, IntUnaryOperator number) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     int start = 0;
     while (start < size) {
-      boolean level = has.test(start);
+      int value = number.applyAsInt(start);
       int end = start + 1;
-      while (end < size && has.test(end) == level) {
+      while (end < size && number.applyAsInt(end) == value) {
         end++;
       }
       int head = (end - start) << 1;
@@ -99,7 +136,9 @@ record ParquetPage(byte[] bytes, long plain) {
         head >>>= 7;
       }
       out.write(head);
-      out.write(level ? 1 : 0);
+      for (int bits = 0; bits < width; bits += Byte.SIZE) {
+        out.write(value >>> bits);
+      }
       start = end;
     }
     return out.toByteArray();

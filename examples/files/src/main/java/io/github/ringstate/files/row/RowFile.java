@@ -181,7 +181,7 @@ public final class RowFile implements Closeable {
     if (waiting.isEmpty()) {
       return;
     }
-    ChunkRows gathered = ChunkRows.of(waiting);
+    ChunkRows gathered = ChunkRows.of(format, waiting);
     waiting.clear();
     try {
       for (byte[] piece : gathered.pieces()) {

@@ -3,6 +3,7 @@ package io.github.ringstate.files.row;
 import io.github.ringstate.study.sweep.Column;
 import io.github.ringstate.study.sweep.Rows;
 import java.util.List;
+import java.util.Map;
 
 /**
  * How rows stand in a file: a head, one chunk behind the other, and a tail that may need to know
@@ -27,6 +28,39 @@ public interface RowFormat {
   EncodedRows encode(Rows rows);
 
   /**
+   * What a part of a chunk begins with.
+   *
+   * @param bytes the bytes
+   * @param plain how many they are when they are not compressed
+   */
+  @SuppressWarnings("ArrayRecordComponent") // goes straight to a file
+  record PartHead(byte[] bytes, long plain) {
+
+    /** Nothing. */
+    static final PartHead NONE = new PartHead(new byte[0], 0);
+  }
+
+  /**
+   * What each part of a chunk begins with, the same in every chunk.
+   *
+   * @param part which part, from 0
+   * @return its bytes
+   */
+  default PartHead partHead(int part) {
+    return PartHead.NONE;
+  }
+
+  /**
+   * Puts the bounds of blocks together.
+   *
+   * @param blocks the bounds of each column, for each block
+   * @return the bounds of each column; none for a format that keeps no such
+   */
+  default List<Bounds> joined(List<List<Bounds>> blocks) {
+    return List.of();
+  }
+
+  /**
    * What the file ends with.
    *
    * @param chunks the chunks, in order
@@ -42,14 +76,13 @@ public interface RowFormat {
    *
    * @param ending one of {@link #ENDINGS}
    * @param columns the columns of the rows
-   * @param spec the text of what was asked for, kept in the file where the format has a place for
-   *     it
+   * @param said what the file says of itself, by names, where the format has a place for it
    * @return the format
    */
-  static RowFormat of(String ending, List<Column> columns, String spec) {
+  static RowFormat of(String ending, List<Column> columns, Map<String, String> said) {
     return switch (ending) {
       case "csv" -> new CsvRows(columns);
-      case "parquet" -> new ParquetRows(columns, spec);
+      case "parquet" -> new ParquetRows(columns, said);
       default -> throw new IllegalArgumentException("no format of rows: " + ending);
     };
   }

@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import io.github.ringstate.files.digest.Digest;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.extension.Extensions;
+import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.toml.Texts;
 import io.github.ringstate.study.sweep.Sweep;
 import java.io.IOException;
@@ -94,6 +95,15 @@ public record SweepFile(
             lines.add("digest of craft " + UserError.quoted(file) + " " + Digest.of(craft)));
     extensions.jars().forEach(jar -> lines.add("digest of extension " + jar.digest()));
     return lines;
+  }
+
+  /**
+   * What the sweep is flown with, for the provenance of its rows.
+   *
+   * @return what the file sets, and every number that it leaves as it is, by keys with their unit
+   */
+  public Map<String, Cell> settings() {
+    return SweepSettings.of(this);
   }
 
   /**

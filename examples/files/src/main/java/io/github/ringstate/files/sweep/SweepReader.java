@@ -59,6 +59,9 @@ final class SweepReader {
   }
 
   private Sweep sweep() {
+    if (document.keys().isEmpty()) {
+      throw document.refusedAsWhole("the sweep is empty", "at least one setting, or the seed");
+    }
     refuseUnknown();
     long seed =
         document.has(List.of(SEED)) ? whole(List.of(SEED), Long.MIN_VALUE, Long.MAX_VALUE) : 1;

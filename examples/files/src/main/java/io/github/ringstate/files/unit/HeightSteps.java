@@ -53,6 +53,52 @@ public enum HeightSteps {
     return rounded(height, value -> Decimals.down(value, 0));
   }
 
+  /**
+   * Rounds a height no finer than it is known.
+   *
+   * @param height the height, in the unit of these steps, not negative
+   * @param within how finely it is known, in the same unit: half of a confidence interval
+   * @return the height, rounded in the first of the steps 1, 2, 5, 10, 20, 50, ... that is no less,
+   *     if that is coarser than by itself; in a finer one where nothing would be left
+   */
+  public double rounded(double height, double within) {
+    double own = rounded(height);
+    double step = step(within);
+    while (step > 1 && Math.rint(height / step) == 0) {
+      step = step(0.4 * step);
+    }
+    return step > ownStep(own) ? step * Math.rint(height / step) : own;
+  }
+
+  /**
+   * The same upwards.
+   *
+   * @param height the height, in the unit of these steps, not negative
+   * @param within how finely it is known, in the same unit
+   * @return the rounded height, not below the height
+   */
+  public double up(double height, double within) {
+    double own = up(height);
+    double step = step(within);
+    return step > ownStep(own) ? step * Decimals.up(height / step, 0) : own;
+  }
+
+  private double ownStep(double rounded) {
+    if (rounded < middleFrom) {
+      return 1;
+    }
+    return rounded < coarseFrom ? MIDDLE : COARSE;
+  }
+
+  /** The first of 1, 2, 5, 10, 20, 50, ... that is no less. */
+  private static double step(double within) {
+    double step = 1;
+    for (int i = 0; step < within; i++) {
+      step *= i % 3 == 1 ? 2.5 : 2;
+    }
+    return step;
+  }
+
   private double rounded(double height, DoubleUnaryOperator rounding) {
     double whole = rounding.applyAsDouble(height);
     if (whole < middleFrom) {

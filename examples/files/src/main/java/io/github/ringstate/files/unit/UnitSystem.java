@@ -170,6 +170,17 @@ public enum UnitSystem {
   }
 
   /**
+   * A height needed, rounded upwards no finer than it is known, without its unit.
+   *
+   * @param si the height, m, not negative
+   * @param within how finely it is known, m
+   * @return the height in this system
+   */
+  public String needed(double si, double within) {
+    return Decimals.fixed(steps.up(length.fromSi(si), length.fromSi(within)), 0);
+  }
+
+  /**
    * Rounds a height upwards.
    *
    * @param si the height, m, not negative
@@ -207,6 +218,17 @@ public enum UnitSystem {
    */
   public String loss(double si) {
     return Decimals.fixed(roundedLoss(si), 0);
+  }
+
+  /**
+   * A height lost, rounded no finer than it is known, without its unit.
+   *
+   * @param si the height, m, not negative
+   * @param within how finely it is known, m
+   * @return the height in this system
+   */
+  public String loss(double si, double within) {
+    return Decimals.fixed(steps.rounded(length.fromSi(si), length.fromSi(within)), 0);
   }
 
   /**

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import blue.strategic.parquet.ParquetReader;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.files.whole.WholeFile;
@@ -17,9 +18,16 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.parquet.ParquetReadOptions;
+import org.apache.parquet.column.Encoding;
+import org.apache.parquet.conf.PlainParquetConfiguration;
+import org.apache.parquet.hadoop.ParquetFileReader;
+import org.apache.parquet.hadoop.metadata.BlockMetaData;
+import org.apache.parquet.hadoop.metadata.ColumnChunkMetaData;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,7 +68,7 @@ class RowFileTest {
   }
 
   private static RowFormat format(String ending) {
-    return RowFormat.of(ending, SWEEP.sweep().rowColumns(), SWEEP.text());
+    return RowFormat.of(ending, SWEEP.sweep().rowColumns(), Map.of("sweep", SWEEP.text()));
   }
 
   /** Writes on from where the file ends, some chunks at most; true if the file became whole. */
@@ -264,6 +272,55 @@ class RowFileTest {
       assertTrue(String.valueOf(error.getMessage()).contains("no journal"), error.getMessage());
       assertEquals(text, Files.readString(beside("csv", "journal")));
       assertFalse(Files.exists(beside("csv", "part")));
+    }
+  }
+
+  /** What the reference implementation says of a column of a row group. */
+  private static String described(ColumnChunkMetaData column) {
+    var statistics = column.getStatistics();
+    return statistics.getNumNulls()
+        + " "
+        + statistics.minAsString()
+        + " "
+        + statistics.maxAsString()
+        + " "
+        + column.getEncodings().contains(Encoding.RLE_DICTIONARY);
+  }
+
+  @Test
+  void parquetHasTheStatisticsOfItsColumnsAndDictionariesOfItsWords() throws IOException {
+    assertFalse(write("parquet", 2)); // the statistics outlast the end of a run in the journal
+    assertTrue(write("parquet", CHUNKS));
+    try (ParquetFileReader reader =
+        ParquetFileReader.open(
+            ParquetReader.makeInputFile(out("parquet").toFile()),
+            ParquetReadOptions.builder(new PlainParquetConfiguration()).build())) {
+      List<BlockMetaData> groups = reader.getFooter().getBlocks();
+      List<String> header = ParquetTable.read(out("parquet")).header();
+      int index = header.indexOf("index");
+      int craft = header.indexOf("craft");
+      int loss = header.indexOf("altitude_loss_ft");
+      for (int chunk = 0; chunk < CHUNKS; chunk++) {
+        List<ColumnChunkMetaData> columns = groups.get(chunk).getColumns();
+        int from = chunk * PER_CHUNK;
+        assertEquals(
+            "0 " + from + " " + (from + PER_CHUNK - 1) + " false", described(columns.get(index)));
+        assertEquals("0 trainer trainer true", described(columns.get(craft)));
+        double[] losses =
+            IntStream.range(2 * chunk, 2 * chunk + 2)
+                .mapToObj(HALVES::get)
+                .flatMapToDouble(
+                    rows -> IntStream.range(0, rows.size()).mapToDouble(r -> rows.number(loss, r)))
+                .filter(value -> !Double.isNaN(value))
+                .toArray();
+        var statistics = columns.get(loss).getStatistics();
+        assertEquals(PER_CHUNK - losses.length, statistics.getNumNulls());
+        assertEquals(losses.length > 0, statistics.hasNonNullValue());
+        if (losses.length > 0) {
+          assertEquals(Arrays.stream(losses).min().orElseThrow(), statistics.genericGetMin());
+          assertEquals(Arrays.stream(losses).max().orElseThrow(), statistics.genericGetMax());
+        }
+      }
     }
   }
 }

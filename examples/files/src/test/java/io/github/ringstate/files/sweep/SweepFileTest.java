@@ -67,8 +67,9 @@ class SweepFileTest {
   }
 
   @Test
-  void aFileThatSaysNothingFliesTheStandardEncounter() {
-    Encounter encounter = SweepFile.parse("my.toml", "").sweep().encounter(0);
+  void aFileThatSetsNothingFliesTheStandardEncounterAndAnEmptyOneIsAMistake() {
+    assertThrows(UserError.class, () -> SweepFile.parse("my.toml", "# nothing\n"));
+    Encounter encounter = SweepFile.parse("my.toml", "seed = 1").sweep().encounter(0);
     Encounter standard = Encounter.of(DemoCraft.TRAINER);
     assertEquals(standard.fly(), encounter.fly());
   }

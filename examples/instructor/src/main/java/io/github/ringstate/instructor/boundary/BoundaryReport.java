@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.boundary;
 
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Sheet;
@@ -9,6 +10,7 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.ModelNote;
@@ -150,5 +152,14 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
 
   private static String whole(OptionalDouble sink, UnitSystem units) {
     return sink.isPresent() ? units.fineVerticalSpeed(sink.getAsDouble()) : "-";
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    return new ResolvedSettings()
+        .craft(request.conditions().craft())
+        .air(request.conditions().air())
+        .inflow(RingStateInflow.standard())
+        .cells();
   }
 }

@@ -3,6 +3,9 @@ package io.github.ringstate.instructor.delivery;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.provenance.Provenance;
+import io.github.ringstate.files.provenance.ProvenanceJson;
+import io.github.ringstate.files.provenance.Sidecar;
 import io.github.ringstate.files.report.Report;
 import io.github.ringstate.files.report.ReportWriter;
 import io.github.ringstate.files.whole.WholeFile;
@@ -10,41 +13,65 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /** Takes a report to where the user wants it. */
 public final class Delivery {
 
-  private final Supplier<ReportWriter> writer;
-  private final Consumer<WholeFile.Content> place;
+  /**
+   * How reports are written.
+   *
+   * @param writer makes the writer, once there is something to write, with the provenance as JSON
+   * @param provenance where a report comes from
+   * @param keeps whether what is written has a place for its provenance; a file that has none gets
+   *     a file beside it
+   */
+  public record Writing(
+      Function<String, ReportWriter> writer,
+      Function<Report, Provenance> provenance,
+      boolean keeps) {}
 
-  private Delivery(Supplier<ReportWriter> writer, Consumer<WholeFile.Content> place) {
-    this.writer = writer;
+  private final Writing writing;
+  private final Consumer<WholeFile.Content> place;
+  private final Consumer<Provenance> beside;
+
+  private Delivery(
+      Writing writing, Consumer<WholeFile.Content> place, Consumer<Provenance> beside) {
+    this.writing = writing;
     this.place = place;
+    this.beside = beside;
   }
 
   /**
    * To a stream that stays open.
    *
-   * @param writer makes the writer, once there is something to write
+   * @param writing how reports are written
    * @param out the stream
    * @return the way out
    */
-  public static Delivery to(Supplier<ReportWriter> writer, OutputStream out) {
-    return new Delivery(writer, content -> send(content, out));
+  public static Delivery to(Writing writing, OutputStream out) {
+    return new Delivery(writing, content -> send(content, out), provenance -> {});
   }
 
   /**
    * To a file that is replaced as a whole.
    *
-   * @param writer makes the writer, once there is something to write
+   * @param writing how reports are written
    * @param option where the file was named
    * @param file the file, as the user named it
    * @return the way out
    * @throws UserError if the file is no place to write to
    */
-  public static Delivery toFile(Supplier<ReportWriter> writer, String option, String file) {
-    return new Delivery(writer, WholeFile.named(option, file)::replace);
+  public static Delivery toFile(Writing writing, String option, String file) {
+    WholeFile whole = WholeFile.named(option, file);
+    return new Delivery(
+        writing,
+        whole::replace,
+        provenance -> {
+          if (!writing.keeps()) {
+            Sidecar.write(whole, option, file, provenance);
+          }
+        });
   }
 
   /**
@@ -82,6 +109,9 @@ public final class Delivery {
    * @throws UserError if it cannot be written
    */
   public void deliver(Report report) {
-    place.accept(out -> writer.get().write(report, out));
+    Provenance provenance = writing.provenance().apply(report);
+    String json = writing.keeps() ? ProvenanceJson.text(provenance) : "";
+    place.accept(out -> writing.writer().apply(json).write(report, out));
+    beside.accept(provenance);
   }
 }

@@ -8,6 +8,7 @@ import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
+import io.github.ringstate.study.Share;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
@@ -42,8 +43,16 @@ final class FloorColumns {
       List.of(
           new Column<>("way_out", row -> Cell.yesNo(row.recovery().wayOut())),
           new Column<>("arrested_share", row -> PilotCells.share(row.losses().arrestedShare())),
-          new Column<>("p50_ft", row -> PilotCells.feet(row.losses().loss(0.5), Quantile::value)),
-          new Column<>("p95_ft", row -> PilotCells.feet(row.losses().loss(0.95), Quantile::value)),
+          new Column<>(
+              "arrested_low_share", row -> PilotCells.share(row.losses().arrested(), Share::low)),
+          new Column<>(
+              "arrested_high_share", row -> PilotCells.share(row.losses().arrested(), Share::high)),
+          loss("p50_ft", 0.5, Quantile::value),
+          loss("p50_low_ft", 0.5, Quantile::low),
+          loss("p50_high_ft", 0.5, Quantile::high),
+          loss("p95_ft", 0.95, Quantile::value),
+          loss("p95_low_ft", 0.95, Quantile::low),
+          loss("p95_high_ft", 0.95, Quantile::high),
           new Column<>(
               "floor_models_ft", row -> PilotCells.feet(row.modelsFloor(), up(Quantile::value))),
           new Column<>(
@@ -65,14 +74,15 @@ final class FloorColumns {
   }
 
   /** What only a briefing for a height has. */
-  static Column<FloorRow> ground(double height) {
-    return new Column<>(
-        "ground_share",
-        row ->
-            row.losses()
-                .shareLosing(height)
-                .map(share -> Cell.number(share.value(), 4))
-                .orElse(Cell.NOTHING));
+  static List<Column<FloorRow>> ground(double height) {
+    return List.of(
+        ground("ground_share", height, Share::value),
+        ground("ground_low_share", height, Share::low),
+        ground("ground_high_share", height, Share::high));
+  }
+
+  private static Column<FloorRow> ground(String name, double height, Function<Share, Double> part) {
+    return new Column<>(name, row -> PilotCells.share(row.losses().shareLosing(height), part));
   }
 
   /** The latest moments. */
@@ -91,6 +101,10 @@ final class FloorColumns {
                       : Cell.NOTHING));
 
   private FloorColumns() {}
+
+  private static Column<FloorRow> loss(String name, double share, Function<Quantile, Double> part) {
+    return new Column<>(name, row -> PilotCells.feet(row.losses().loss(share), part));
+  }
 
   private static Function<Quantile, Double> up(Function<Quantile, Double> part) {
     return tenths(part, feet -> Decimals.up(feet, 1));

@@ -4,6 +4,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.BriefingOptions;
+import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loadings;
@@ -37,7 +38,9 @@ import picocli.CommandLine.Option;
       "",
       Caution.TEXT
     })
-public final class FloorCommand implements Runnable {
+public final class FloorCommand implements Runnable, Checked {
+
+  private static final int STANDARD_PILOTS = 1024;
 
   private final OutputStream terminal;
 
@@ -70,9 +73,9 @@ public final class FloorCommand implements Runnable {
   @Option(
       names = "--pilots",
       paramLabel = "N",
-      defaultValue = "1000",
-      description = "How many pilots are simulated for each line. Unless given: ${DEFAULT-VALUE}.")
-  private String pilots = "";
+      description =
+          "How many pilots are simulated for each line. Unless given: " + STANDARD_PILOTS + ".")
+  private @Nullable String pilots;
 
   @Mixin private final PilotOptions chance = new PilotOptions();
   @Mixin private final SheetOutput output = new SheetOutput();
@@ -84,6 +87,11 @@ public final class FloorCommand implements Runnable {
    */
   public FloorCommand(OutputStream terminal) {
     this.terminal = terminal;
+  }
+
+  @Override
+  public void check() {
+    request();
   }
 
   @Override
@@ -110,7 +118,12 @@ public final class FloorCommand implements Runnable {
         PilotOptions.states().several(states),
         chance.clock(),
         chance.disturbances(),
-        new Pool(PilotOptions.pilots(pilots), chance.seed(), chance.models()),
+        new Pool(
+            chance.pilots(pilots, STANDARD_PILOTS),
+            chance.precision(),
+            chance.drawing(),
+            chance.seed(),
+            chance.models()),
         briefing.share(),
         briefing.margin(),
         briefing.groundShare());

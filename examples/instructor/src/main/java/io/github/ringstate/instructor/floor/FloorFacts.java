@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.floor;
 
-import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.FlightLimits;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
@@ -41,12 +41,12 @@ record FloorFacts(
         request.pool().pilots() < fewest ? Long.toString(fewest) : "",
         request.clock().from(),
         Decimals.brief(LATEST),
-        Decimals.brief(Encounter.RECOVERY_TIME),
+        Decimals.brief(FlightLimits.RECOVERY_TIME.standard()),
         PilotTerms.pilots(request.pool(), request.disturbances(), true),
         request.pool().models().map(PilotTerms::models).orElse(""),
         PilotTerms.models(),
         PilotTerms.ONSET,
-        PilotTerms.INTERVAL,
+        PilotTerms.interval(request.pool()),
         PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)),
         PilotTerms.spreads(request.recoveries(), units),
         request.recoveries().stream().anyMatch(Technique::isMistaken) ? NotAWayOut.TEXT : "");

@@ -8,7 +8,6 @@ import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.pilot.PilotState;
-import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -59,8 +58,9 @@ record FloorGrids(FloorRequest request, UnitSystem units) {
     texts.add(PilotCells.loss(row.losses(), row.share(), units));
     texts.add(
         row.floor()
-            .map(Quantile::value)
-            .map(feet -> Double.isInfinite(feet) ? "none" : units.needed(feet))
+            .map(
+                floor ->
+                    Double.isInfinite(floor.value()) ? "none" : PilotCells.needed(floor, units))
             .orElse(""));
     texts.add(PilotCells.band(row.floor(), units::down, units::up));
     if (models) {

@@ -30,7 +30,13 @@ interface FloorMessages {
   String doNotFly(String least);
 
   String refused(
-      String way, String count, String limit, String wanted, boolean never, String margin);
+      String way,
+      String count,
+      String others,
+      String limit,
+      String wanted,
+      boolean never,
+      String margin);
 
   String count(String down, String pilots, String percent);
 
@@ -42,7 +48,9 @@ interface FloorMessages {
 
   String orMore(String seconds);
 
-  List<Term> sheetHeading(Situation situation, FloorFacts facts);
+  List<Term> sheetHeading(Situation situation);
+
+  List<Term> sheetOrigin(Situation situation, FloorFacts facts);
 
   List<Term> sheetDefinitions(FloorFacts facts);
 

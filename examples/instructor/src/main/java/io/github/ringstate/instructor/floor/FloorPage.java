@@ -61,14 +61,17 @@ final class FloorPage {
                 units)
             .withoutGround();
     Map<String, Object> model = new HashMap<>();
-    model.put("heading", FloorMessages.SAY.sheetHeading(situation, facts));
+    model.put("heading", FloorMessages.SAY.sheetHeading(situation));
+    model.put("origin", FloorMessages.SAY.sheetOrigin(situation, facts));
     model.put(
         "briefedFor",
         request.briefed().isPresent()
             ? FloorMessages.SAY.briefingFor(units.typed(Unit.FOOT, request.briefed().getAsDouble()))
             : "");
     model.put("blocks", report.blocks().stream().map(this::block).toList());
-    model.put("terms", FloorMessages.SAY.sheetDefinitions(facts));
+    List<Term> terms = new ArrayList<>(FloorMessages.SAY.sheetDefinitions(facts));
+    terms.add(report.reached(units));
+    model.put("terms", terms);
     model.put("states", request.states().stream().map(PilotTerms::state).toList());
     model.put("recoveries", facts.recoveries());
     model.put("spreads", facts.spreads());

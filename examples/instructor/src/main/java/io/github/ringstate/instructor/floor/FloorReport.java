@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Sheet;
@@ -35,6 +36,19 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Pri
   @Override
   public String title() {
     return "height from which simulated pilots recovered";
+  }
+
+  /** How finely the floors are known. */
+  Term reached(UnitSystem units) {
+    return new Term(
+        "floor known to",
+        PilotTerms.reached(
+            request.pool(),
+            blocks.stream()
+                .flatMap(block -> block.rows().stream())
+                .flatMap(row -> row.floor().stream())
+                .toList(),
+            units));
   }
 
   @Override
@@ -86,7 +100,7 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Pri
     List<Column<FloorRow>> more = new ArrayList<>(FloorColumns.MORE);
     tables.put("loadings", new Table<>(FloorColumns.blocks(request), blocks));
     if (request.briefed().isPresent()) {
-      more.add(FloorColumns.ground(request.briefed().getAsDouble()));
+      more.addAll(FloorColumns.ground(request.briefed().getAsDouble()));
       tables.put(
           "latest_moments",
           new Table<>(
@@ -95,5 +109,10 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Pri
     }
     tables.put("cells", table().with(more));
     return tables;
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    return ResolvedSettings.of(request.flown());
   }
 }

@@ -3,13 +3,14 @@ package io.github.ringstate.instructor.floor;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.Briefing;
-import io.github.ringstate.study.Sampling;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -60,7 +61,7 @@ record FloorRequest(
 
   /** The library's briefing. */
   Briefing briefing() {
-    return new Briefing(share, margin, Sampling.of(pool.pilots()));
+    return new Briefing(share, margin, pool.sampling(share));
   }
 
   /** How many flights a search for a latest moment takes at most. */
@@ -73,5 +74,25 @@ record FloorRequest(
     long searches = briefed.isPresent() ? waysOut().size() * search() : 0;
     long lines = (long) recoveries.size() * states.size();
     return (long) loaded.size() * airs.size() * (lines * pool.flights() + searches);
+  }
+
+  /** What the pilots fly, by the standard techniques and with the median delays. */
+  List<Encounter> flown() {
+    List<Encounter> all = new ArrayList<>();
+    for (Helicopter craft : loaded) {
+      for (Air air : airs) {
+        Encounter base =
+            approach
+                .encounter(craft, air)
+                .withRecognition(clock.recognition(approach.entry()))
+                .withDisturbances(disturbances);
+        for (Technique recovery : recoveries) {
+          for (PilotState state : states) {
+            all.add(base.withRecovery(recovery.standard()).withDelay(state.median()));
+          }
+        }
+      }
+    }
+    return all;
   }
 }

@@ -54,6 +54,7 @@ final class FloorSheet {
     if (request.recoveries().stream().anyMatch(Technique::isMistaken)) {
       blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
     }
+    blocks.add(new Sheet.Terms(List.of(report.reached(units))));
     blocks.add(
         new Sheet.Terms(
             FloorMessages.SAY.definitions(

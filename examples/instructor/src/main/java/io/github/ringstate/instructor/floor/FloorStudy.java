@@ -47,7 +47,7 @@ final class FloorStudy {
       for (PilotState state : request.states()) {
         for (Technique recovery : request.recoveries()) {
           PilotStudy study = request.pool().study(base, recovery, Optional.of(state));
-          PilotLosses losses = request.pool().fly(study, work);
+          PilotLosses losses = request.pool().fly(study, request.share(), work);
           rows.add(
               new FloorRow(
                   conditions,

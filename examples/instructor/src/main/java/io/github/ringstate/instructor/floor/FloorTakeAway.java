@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -41,7 +42,7 @@ final class FloorTakeAway {
     }
     FloorRow best = rows.get(0);
     return FloorMessages.SAY.with(
-        units.needed(best.floor().orElseThrow().value()) + " " + units.length().symbol(),
+        PilotCells.needed(best.floor().orElseThrow(), units) + " " + units.length().symbol(),
         best.recovery().label(),
         AlikeFacts.of(best, rows.subList(1, rows.size())));
   }

@@ -132,6 +132,7 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
     return FloorMessages.SAY.refused(
         first.ground().value() == 1 ? "" : first.name(),
         count(first),
+        others(),
         FloorFacts.percent(limit),
         FloorFacts.percent(wanted()),
         Double.isInfinite(leastHeight()),
@@ -140,19 +141,23 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
 
   private String briefed() {
     Way first = ways.get(0);
-    List<Way> others = ways.subList(1, ways.size());
     boolean below = height < first.row().floor().orElseThrow().value();
     return FloorMessages.SAY.briefed(
         first.name(),
         count(first),
-        others.isEmpty()
-            ? ""
-            : Words.and(
-                others.stream()
-                    .map(way -> FloorMessages.SAY.countWith(count(way), way.name()))
-                    .toList()),
+        others(),
         below ? FloorFacts.percent(first.row().share()) : "",
         AlikeFacts.of(first.row(), alike().stream().map(Way::row).toList()));
+  }
+
+  /** How many would have hit the ground with each of the other ways; empty without others. */
+  private String others() {
+    return ways.size() == 1
+        ? ""
+        : Words.and(
+            ways.subList(1, ways.size()).stream()
+                .map(way -> FloorMessages.SAY.countWith(count(way), way.name()))
+                .toList());
   }
 
   private static String count(Way way) {

@@ -168,6 +168,7 @@ final class ClassroomPage {
       case GROUND -> "ground";
       case NOT_ARRESTED -> "not arrested";
       case ARREST_NOT_LASTING -> "not for good";
+      case STOPPED -> "stopped";
       case NO_ONSET -> "no ring state";
     };
   }

@@ -4,6 +4,7 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
+import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
@@ -31,7 +32,7 @@ import picocli.CommandLine.Option;
       "",
       Caution.TEXT
     })
-public final class FlyCommand implements Runnable {
+public final class FlyCommand implements Runnable, Checked {
 
   /** The finest step is ten times finer than anything in a flight; the coarsest still shows it. */
   private static final Quantity STEP = new Quantity("step", Unit.SECOND, 0.01, 10);
@@ -76,6 +77,11 @@ public final class FlyCommand implements Runnable {
    */
   public FlyCommand(OutputStream terminal) {
     this.terminal = terminal;
+  }
+
+  @Override
+  public void check() {
+    request();
   }
 
   @Override

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Sheet;
@@ -113,5 +114,15 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
     tables.put("events", new Table<>(EVENTS, flown.outcome().occurrences()));
     tables.put("samples", table());
     return tables;
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    return ResolvedSettings.of(
+        List.of(
+            request
+                .encounter()
+                .withRecovery(request.recovery().standard())
+                .withDelay(request.delay())));
   }
 }

@@ -10,6 +10,7 @@ import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
+import io.github.ringstate.study.Share;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -44,11 +45,21 @@ final class LossColumns {
                 standard("peak_descent_fpm", Unit.FOOT_PER_MINUTE, Outcome::peakDescent),
                 standard("time_to_arrest_s", Unit.SECOND, Outcome::timeToArrest),
                 loss("p50_ft", 0.5, Quantile::value),
+                loss("p50_low_ft", 0.5, Quantile::low),
+                loss("p50_high_ft", 0.5, Quantile::high),
                 loss("p90_ft", 0.9, Quantile::value),
+                loss("p90_low_ft", 0.9, Quantile::low),
+                loss("p90_high_ft", 0.9, Quantile::high),
                 loss("p95_ft", 0.95, Quantile::value),
                 loss("p95_low_ft", 0.95, Quantile::low),
                 loss("p95_high_ft", 0.95, Quantile::high),
                 pilots("arrested_share", losses -> PilotCells.share(losses.arrestedShare())),
+                pilots(
+                    "arrested_low_share",
+                    losses -> PilotCells.share(losses.arrested(), Share::low)),
+                pilots(
+                    "arrested_high_share",
+                    losses -> PilotCells.share(losses.arrested(), Share::high)),
                 pilots("samples", losses -> Cell.number(losses.samples(), 0))))
         .flatMap(List::stream)
         .toList();

@@ -6,12 +6,15 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
+import io.github.ringstate.instructor.option.Checked;
+import io.github.ringstate.instructor.option.CompareOption;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loadings;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PilotOptions;
 import io.github.ringstate.instructor.option.RecoveriesOption;
 import io.github.ringstate.instructor.option.SheetOutput;
+import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.PilotState;
@@ -38,19 +41,19 @@ import picocli.CommandLine.Option;
       "  ringstate loss --mass-kg 560 --oat-c 35 --height-ft 300",
       "",
       "and what nine in ten distracted pilots lose there",
-      "  ringstate loss --mass-kg 560 --oat-c 35 --pilots 1000 --state distracted",
+      "  ringstate loss --mass-kg 560 --oat-c 35 --pilots 1024 --state distracted",
       "",
       "a sheet to print, for two masses and a planned height of 500 ft",
       "  ringstate loss --mass-kg 520,600 --height-ft 500 --format pdf --output loss.pdf",
       "",
       Caution.TEXT
     })
-public final class LossCommand implements Runnable {
+public final class LossCommand implements Runnable, Checked {
 
   private static final String DELAYS = "0,0.5,1,2,3,4";
 
   /** The pilots of a sheet unless the user asks for others. */
-  private static final int ON_A_SHEET = 250;
+  private static final int ON_A_SHEET = 256;
 
   private final OutputStream terminal;
 
@@ -87,6 +90,7 @@ public final class LossCommand implements Runnable {
               + " primed, attentive, distracted or startled.")
   private @Nullable String state;
 
+  @Mixin private final CompareOption compare = new CompareOption();
   @Mixin private final PilotOptions chance = new PilotOptions();
   @Mixin private final SheetOutput output = new SheetOutput();
 
@@ -97,6 +101,11 @@ public final class LossCommand implements Runnable {
    */
   public LossCommand(OutputStream terminal) {
     this.terminal = terminal;
+  }
+
+  @Override
+  public void check() {
+    request();
   }
 
   @Override
@@ -126,11 +135,21 @@ public final class LossCommand implements Runnable {
         chance.disturbances(),
         pool(),
         state(),
-        output.isPage());
+        output.isPage(),
+        compared());
+  }
+
+  private Optional<Worse> compared() {
+    Optional<Worse> worse = compare.worse();
+    if (worse.isPresent() && state != null) {
+      throw UserError.usage(
+          "--compare and --state exclude each other: it adds to delays that are given");
+    }
+    return worse;
   }
 
   private Optional<Pool> pool() {
-    if (pilots == null && !output.isPage()) {
+    if (!isFlownByPilots()) {
       chance.refuseWithoutPilots();
       return Optional.empty();
     }
@@ -139,15 +158,24 @@ public final class LossCommand implements Runnable {
       throw UserError.usage(
           "--models has no place on a sheet (html, pdf)" + UserError.ALLOWED + "text, csv, json");
     }
-    int number = pilots == null ? ON_A_SHEET : PilotOptions.pilots(pilots);
-    return Optional.of(new Pool(number, chance.seed(), models));
+    return Optional.of(
+        new Pool(
+            chance.pilots(pilots, ON_A_SHEET),
+            chance.precision(),
+            chance.drawing(),
+            chance.seed(),
+            models));
+  }
+
+  private boolean isFlownByPilots() {
+    return pilots != null || chance.isPrecise() || output.isPage();
   }
 
   private Optional<PilotState> state() {
     if (state == null) {
       return Optional.empty();
     }
-    if (pilots == null && !output.isPage()) {
+    if (!isFlownByPilots()) {
       throw UserError.usage("--state" + PilotOptions.NEEDS_PILOTS + ": it gives each a delay");
     }
     if (delays != null) {

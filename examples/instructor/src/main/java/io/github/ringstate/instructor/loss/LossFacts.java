@@ -1,6 +1,6 @@
 package io.github.ringstate.instructor.loss;
 
-import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.FlightLimits;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
@@ -43,7 +43,7 @@ record LossFacts(
         request.clock().from(),
         request.clock() == Clock.BOUNDARY,
         units.steps().inWords(),
-        Decimals.brief(Encounter.RECOVERY_TIME),
+        Decimals.brief(FlightLimits.RECOVERY_TIME.standard()),
         units.verticalSpeed().symbol(),
         height.isPresent() ? units.typed(Unit.FOOT, height.getAsDouble()) : "",
         height.isPresent() ? units.typedNumber(Unit.FOOT, height.getAsDouble()) : "",
@@ -61,7 +61,7 @@ record LossFacts(
         request.state().map(PilotTerms::delays).orElse(""),
         request.state().map(PilotState::origin).orElse(""),
         PilotTerms.ONSET,
-        PilotTerms.INTERVAL,
+        request.pool().map(PilotTerms::interval).orElse(""),
         PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)),
         request.pool().isPresent() ? PilotTerms.spreads(request.recoveries(), units) : List.of(),
         request.recoveries().stream().anyMatch(Technique::isMistaken) ? NotAWayOut.TEXT : "");

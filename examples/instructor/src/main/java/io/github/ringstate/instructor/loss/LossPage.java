@@ -1,9 +1,12 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.HoverPower;
 import io.github.ringstate.instructor.conditions.ModelNote;
+import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.Technique;
@@ -17,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** A loss table of many pilots as a sheet for the briefing room. */
 final class LossPage {
@@ -54,14 +58,19 @@ final class LossPage {
   record Figure(String text, boolean over) {}
 
   /** One field of the table. */
-  record Field(Figure median, Figure most) {}
+  record Field(String standard, Figure median, Figure most) {}
 
   /** One line of the table. */
   record Line(String delay, List<Field> fields) {}
 
   /** The table at one mass in one air. */
   record Block(
-      String name, String power, boolean isShort, List<Head> recoveries, List<Line> lines) {}
+      String name,
+      String power,
+      boolean isShort,
+      String inShort,
+      List<Head> recoveries,
+      List<Line> lines) {}
 
   /** The head of a recovery's columns. */
   record Head(String name, boolean isMistaken) {}
@@ -88,7 +97,7 @@ final class LossPage {
     Map<String, Object> model = new HashMap<>();
     LossFacts facts = LossFacts.of(request, units);
     model.put("heading", LossMessages.SAY.sheetHeading(request.situation(units), facts));
-    model.put("rows", rows(report.result().blocks().stream().map(this::block).toList()));
+    model.put("rows", rows(blocks()));
     model.put("lengthUnit", units.length().symbol());
     model.put("lineHead", request.state().isPresent() ? "pilots" : "delay, s");
     model.put("byWhat", request.state().isPresent() ? "by recovery" : "by delay and recovery");
@@ -96,12 +105,31 @@ final class LossPage {
     model.put("isSpread", request.state().isPresent());
     model.put("plotted", name(first.conditions()));
     model.put("shownDelay", Decimals.brief(request.shownDelay()));
-    model.put("terms", LossMessages.SAY.sheetDefinitions(facts));
+    List<Term> terms = new ArrayList<>(LossMessages.SAY.sheetDefinitions(facts));
+    terms.addAll(report.reached(units));
+    model.put("terms", terms);
     model.put("recoveries", facts.recoveries());
     model.put("isMistaken", request.recoveries().stream().anyMatch(Technique::isMistaken));
     model.put("pilots", pool.pilots());
     model.put("seed", pool.seed());
-    model.put("isLong", lines() > MOST_ON_A_PAGE);
+    model.put("tracks", tracks());
+    model.put("isByDelay", request.state().isEmpty());
+    model.put("isSingle", report.result().blocks().size() == 1);
+    model.put(
+        "isLossEmpty",
+        first.pilots().stream()
+            .allMatch(
+                row ->
+                    row.losses()
+                        .loss(MEDIAN)
+                        .map(quantile -> Double.isInfinite(quantile.value()))
+                        .orElse(true)));
+    model.put(
+        "isHeightEmpty",
+        report.result().shown().stream()
+            .allMatch(flight -> flight.outcome().onsetTime().isEmpty()));
+    model.put("empty", LossMessages.SAY.emptyPlot());
+    model.put("isLong", true);
     model.put("parameters", ModelNote.standard());
     return new Page(
         LossPage.class,
@@ -130,18 +158,30 @@ final class LossPage {
     return lines <= 16 || lines > MOST_ON_A_PAGE ? MIDDLE : LOW;
   }
 
-  private Block block(LossBlock block) {
+  private List<Block> blocks() {
+    List<LossBlock> blocks = report.result().blocks();
+    return IntStream.range(0, blocks.size()).mapToObj(i -> block(blocks.get(i), i > 0)).toList();
+  }
+
+  private Block block(LossBlock block, boolean isSecond) {
     Conditions conditions = block.conditions();
     List<Line> lines =
         request.state().isPresent()
             ? List.of(line(block, request.state().get().label(), OptionalDouble.empty()))
-            : request.delays().stream()
+            : block.delays().stream()
                 .map(delay -> line(block, Decimals.given(delay), OptionalDouble.of(delay)))
                 .toList();
     return new Block(
-        name(conditions),
+        request
+                .compared()
+                .map(
+                    worse ->
+                        LossMessages.SAY.compared(isSecond, Decimals.brief(worse.later())) + " ")
+                .orElse("")
+            + name(conditions),
         conditions.hoverInWords(),
         conditions.hover().isShort(),
+        block.inShort(units),
         request.recoveries().stream()
             .map(kind -> new Head(kind.label(), kind.isMistaken()))
             .toList(),
@@ -151,10 +191,48 @@ final class LossPage {
   private Line line(LossBlock block, String name, OptionalDouble delay) {
     return new Line(
         name,
-        request.recoveries().stream()
-            .map(recovery -> block.pilots(recovery, delay).losses())
-            .map(losses -> new Field(number(losses, MEDIAN), number(losses, MOST)))
-            .toList());
+        request.recoveries().stream().map(recovery -> field(block, recovery, delay)).toList());
+  }
+
+  private Field field(LossBlock block, Technique recovery, OptionalDouble delay) {
+    PilotLosses losses = block.pilots(recovery, delay).losses();
+    return new Field(
+        delay.isPresent() ? standard(block.row(recovery, delay.getAsDouble())) : "",
+        number(losses, MEDIAN),
+        number(losses, MOST));
+  }
+
+  /** The one flight that the text shows, in as few letters as the others. */
+  private String standard(LossRow row) {
+    return switch (row.ending()) {
+      case ARRESTED -> units.loss(row.loss());
+      case GROUND -> "ground";
+      case NOT_ARRESTED, ARREST_NOT_LASTING, STOPPED -> "open";
+      case NO_ONSET -> "–";
+    };
+  }
+
+  /** Where each recovery goes over the ground, and what the pedals have to hold. */
+  private List<Term> tracks() {
+    HoverPower power = report.result().blocks().get(0).conditions().hover();
+    double hover = power.needed() / power.continuous();
+    return report.result().shown().stream()
+        .map(
+            flight ->
+                new Term(
+                    flight.recovery().label(),
+                    flight
+                        .track()
+                        .map(
+                            track ->
+                                LossMessages.SAY.track(
+                                    units.lossInWords(Math.abs(track.ahead())),
+                                    track.ahead() >= 0,
+                                    units.lossInWords(Math.abs(track.right())),
+                                    track.right() >= 0,
+                                    Decimals.fixed(Unit.PERCENT.fromSi(track.torque() / hover), 0)))
+                        .orElse(LossMessages.SAY.noTrack())))
+        .toList();
   }
 
   private String name(Conditions conditions) {
@@ -172,7 +250,7 @@ final class LossPage {
       return new Figure("–", false);
     }
     if (!Double.isInfinite(loss.get().value())) {
-      return new Figure(units.loss(loss.get().value()), false);
+      return new Figure(PilotCells.loss(loss.get(), units), false);
     }
     return losses.failure().equals(PilotLosses.GROUND) && planned.isPresent()
         ? new Figure("> " + units.typedNumber(Unit.FOOT, planned.getAsDouble()), true)

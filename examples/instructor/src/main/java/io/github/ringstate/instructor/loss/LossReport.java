@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
@@ -8,6 +9,7 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotFacts;
+import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
@@ -37,6 +39,25 @@ record LossReport(LossRequest request, LossResult result) implements Printable {
   @Override
   public Page page(PageSettings settings) {
     return LossPage.of(this, settings);
+  }
+
+  /** How finely the 95 % losses are known; nothing without pilots. */
+  List<Term> reached(UnitSystem units) {
+    return request
+        .pool()
+        .map(
+            pool ->
+                new Term(
+                    "95 % known to",
+                    PilotTerms.reached(
+                        pool,
+                        result.blocks().stream()
+                            .flatMap(block -> block.pilots().stream())
+                            .flatMap(row -> row.losses().loss(LossPage.MOST).stream())
+                            .toList(),
+                        units)))
+        .stream()
+        .toList();
   }
 
   @Override
@@ -74,5 +95,10 @@ record LossReport(LossRequest request, LossResult result) implements Printable {
         LossColumns.cells(result.blocks(), request.approach().kind().label())
             .with(LossColumns.MORE));
     return tables;
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    return ResolvedSettings.of(request.flown());
   }
 }

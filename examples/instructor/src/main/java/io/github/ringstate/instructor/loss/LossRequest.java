@@ -8,10 +8,12 @@ import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
+import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +31,7 @@ import java.util.Optional;
  * @param pool the pilots; empty for the standard technique alone
  * @param state the state that the pilots' own delays go with; empty if the delays are given
  * @param drawn whether flights are shown one by one too
+ * @param compared what a second table beside the first is worse by; empty for no such table
  */
 record LossRequest(
     List<Helicopter> loaded,
@@ -40,7 +43,8 @@ record LossRequest(
     Disturbances disturbances,
     Optional<Pool> pool,
     Optional<PilotState> state,
-    boolean drawn) {
+    boolean drawn,
+    Optional<Worse> compared) {
 
   /** Drawn are the flights with the delay nearest to this, s. */
   private static final double SHOWN_DELAY = 2;
@@ -52,6 +56,28 @@ record LossRequest(
     delays = List.copyOf(delays);
   }
 
+  /**
+   * One table.
+   *
+   * @param craft the craft at its mass
+   * @param air the air
+   * @param delays the delays, s
+   */
+  record Planned(Helicopter craft, Air air, List<Double> delays) {}
+
+  /** The tables: one for each mass in each air, or as planned and worse. */
+  List<Planned> tables() {
+    List<Planned> tables = new ArrayList<>();
+    for (Helicopter craft : loaded) {
+      airs.forEach(air -> tables.add(new Planned(craft, air, delays)));
+    }
+    compared.ifPresent(
+        worse ->
+            tables.add(
+                new Planned(worse.on(loaded.get(0)), worse.on(airs.get(0)), worse.on(delays))));
+    return tables;
+  }
+
   /** What is flown, in words. */
   Situation situation(UnitSystem units) {
     return Situation.of(loaded.get(0), approach, clock, disturbances, units);
@@ -59,7 +85,7 @@ record LossRequest(
 
   /** How many flights of sampled pilots it takes. */
   long flights() {
-    long cells = (long) loaded.size() * airs.size() * recoveries.size();
+    long cells = (long) tables().size() * recoveries.size();
     return cells * Math.max(1, delays.size()) * pool.map(Pool::flights).orElse(0L);
   }
 
@@ -92,5 +118,27 @@ record LossRequest(
                     .with(Disturbances.SHAKING, 0)
                     .with(Disturbances.GUST_WIND, 0),
                 disturbances.seed()));
+  }
+
+  /** All that is flown by the standard techniques, for those who want to fly it again. */
+  List<Encounter> flown() {
+    List<Encounter> all = new ArrayList<>();
+    for (Helicopter craft : loaded) {
+      for (Air air : airs) {
+        Encounter base =
+            approach
+                .encounter(craft, air)
+                .withRecognition(clock.recognition(approach.entry()))
+                .withDisturbances(disturbances);
+        for (Technique recovery : recoveries) {
+          Encounter encounter = base.withRecovery(recovery.standard());
+          all.addAll(
+              delays.isEmpty()
+                  ? List.of(encounter)
+                  : delays.stream().map(encounter::withDelay).toList());
+        }
+      }
+    }
+    return all;
   }
 }

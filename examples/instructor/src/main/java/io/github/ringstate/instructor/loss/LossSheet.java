@@ -34,7 +34,17 @@ final class LossSheet {
     if (!single) {
       blocks.add(new Sheet.Terms(heading));
     }
+    boolean second = false;
     for (LossBlock block : report.result().blocks()) {
+      boolean worse = second;
+      request
+          .compared()
+          .ifPresent(
+              by ->
+                  blocks.add(
+                      new Sheet.Heading(
+                          LossMessages.SAY.compared(worse, Decimals.brief(by.later())))));
+      second = true;
       List<Term> terms = new ArrayList<>(single ? heading : List.of());
       terms.addAll(block.conditions().terms(units));
       blocks.add(new Sheet.Terms(terms));
@@ -44,7 +54,9 @@ final class LossSheet {
     if (request.recoveries().stream().anyMatch(Technique::isMistaken)) {
       blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
     }
-    blocks.add(new Sheet.Terms(LossMessages.SAY.definitions(LossFacts.of(request, units))));
+    List<Term> definitions = new ArrayList<>(report.reached(units));
+    definitions.addAll(LossMessages.SAY.definitions(LossFacts.of(request, units)));
+    blocks.add(new Sheet.Terms(definitions));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
   }
@@ -90,6 +102,7 @@ final class LossSheet {
       case GROUND -> "GROUND " + units.verticalSpeed(row.outcome().impactSpeed().getAsDouble());
       case NOT_ARRESTED -> "not arrested";
       case ARREST_NOT_LASTING -> "not for good";
+      case STOPPED -> "stopped";
       case NO_ONSET -> "no ring state";
     };
   }

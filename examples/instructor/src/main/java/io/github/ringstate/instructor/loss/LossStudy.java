@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.loss;
 
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.UserError;
@@ -39,28 +38,29 @@ final class LossStudy {
   }
 
   private LossResult run() {
-    List<Conditions> all = new ArrayList<>();
-    for (Helicopter craft : request.loaded()) {
-      request.airs().forEach(air -> all.add(Conditions.of(craft, air)));
-    }
     List<LossBlock> blocks = new ArrayList<>();
     try {
-      for (Conditions conditions : all) {
+      for (LossRequest.Planned planned : request.tables()) {
+        Conditions conditions = Conditions.of(planned.craft(), planned.air());
         blocks.add(
             new LossBlock(
                 conditions,
                 request.recoveries(),
-                request.delays(),
-                rows(conditions),
-                request.pool().map(pool -> pilots(conditions, pool)).orElse(List.of())));
+                planned.delays(),
+                rows(conditions, planned.delays()),
+                request
+                    .pool()
+                    .map(pool -> pilots(conditions, planned.delays(), pool))
+                    .orElse(List.of())));
       }
-      return new LossResult(blocks, request.drawn() ? shown(all.get(0)) : List.of());
+      return new LossResult(
+          blocks, request.drawn() ? shown(blocks.get(0).conditions()) : List.of());
     } catch (NoSteadyFlightException noStart) {
       throw Conditions.noStart(request.approach().kind().label(), noStart);
     }
   }
 
-  private List<LossRow> rows(Conditions conditions) {
+  private List<LossRow> rows(Conditions conditions, List<Double> waited) {
     Encounter base =
         request.pool().isPresent()
             ? request.undisturbed(conditions)
@@ -71,31 +71,33 @@ final class LossStudy {
                 List.of(conditions.craft()),
                 List.of(conditions.air()),
                 request.recoveries().stream().map(Technique::standard).toList(),
-                request.delays())
+                waited)
             .cells()
             .iterator();
     List<LossRow> rows = new ArrayList<>();
     for (Technique recovery : request.recoveries()) {
-      for (double delay : request.delays()) {
+      for (double delay : waited) {
         rows.add(new LossRow(recovery, delay, cells.next().outcome()));
       }
     }
     return rows;
   }
 
-  private List<PilotRow> pilots(Conditions conditions, Pool pool) {
+  private List<PilotRow> pilots(Conditions conditions, List<Double> waited, Pool pool) {
     Encounter base = request.encounter(conditions);
     List<OptionalDouble> delays =
         request.state().isPresent()
             ? List.of(OptionalDouble.empty())
-            : request.delays().stream().map(OptionalDouble::of).toList();
+            : waited.stream().map(OptionalDouble::of).toList();
     List<PilotRow> rows = new ArrayList<>();
     for (Technique recovery : request.recoveries()) {
       for (OptionalDouble delay : delays) {
         Encounter flown = delay.isPresent() ? base.withDelay(delay.getAsDouble()) : base;
         rows.add(
             new PilotRow(
-                recovery, delay, pool.fly(pool.study(flown, recovery, request.state()), work)));
+                recovery,
+                delay,
+                pool.fly(pool.study(flown, recovery, request.state()), LossPage.MOST, work)));
       }
     }
     return rows;

@@ -39,9 +39,11 @@ record PilotTakeAway(LossBlock block, UnitSystem units) {
   }
 
   private String lost(PilotRow row) {
-    Optional<Double> loss = row.losses().loss(LossPage.MOST).map(Quantile::value);
+    Optional<Quantile> loss = row.losses().loss(LossPage.MOST);
     return LossMessages.SAY.mostAt(
-        loss.filter(Double::isFinite).map(units::lossInWords).orElse(""),
+        loss.filter(known -> Double.isFinite(known.value()))
+            .map(known -> PilotCells.loss(known, units) + " " + units.length().symbol())
+            .orElse(""),
         loss.isPresent(),
         row.losses().failure().equals(PilotLosses.GROUND),
         PilotCells.arrested(row.losses()),

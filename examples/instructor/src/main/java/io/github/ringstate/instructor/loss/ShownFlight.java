@@ -1,12 +1,17 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.hipparchus.util.FastMath;
 
 /**
  * One flight with its way through the air, to be drawn.
@@ -24,8 +29,14 @@ record ShownFlight(Technique recovery, Outcome outcome, List<Point> path) {
    *
    * @param time since the flight began, s
    * @param height above the ground, or above the height at onset, m
+   * @param north speed over the ground to the north, m/s
+   * @param east speed over the ground to the east, m/s
+   * @param heading where the nose points, rad, clockwise from north
+   * @param torque torque of the rotors and gearbox over that of continuous power at full rotor
+   *     speed
    */
-  record Point(double time, double height) {}
+  record Point(
+      double time, double height, double north, double east, double heading, double torque) {}
 
   ShownFlight {
     path = List.copyOf(path);
@@ -37,8 +48,49 @@ record ShownFlight(Technique recovery, Outcome outcome, List<Point> path) {
         base.withRecovery(recovery.standard())
             .fly(
                 Simulator.precise(),
-                new Trajectory(
-                    STEP, (phase, motion) -> path.add(new Point(motion.time(), motion.height()))));
+                new Trajectory(STEP, (phase, motion) -> path.add(point(motion))));
     return new ShownFlight(recovery, outcome, path);
+  }
+
+  private static Point point(Motion motion) {
+    return new Point(
+        motion.time(),
+        motion.height(),
+        motion.state(State.SPEED_NORTH),
+        motion.state(State.SPEED_EAST),
+        motion.heading(),
+        motion.power() / motion.rotorSpeed());
+  }
+
+  /**
+   * The way over the ground from onset to the end: the lowest point, or the ground.
+   *
+   * @return the way; empty if the descent was not arrested above the ground, or there was none
+   */
+  Optional<GroundTrack> track() {
+    if (outcome.onsetTime().isEmpty() || outcome.ending() != Ending.ARRESTED) {
+      return Optional.empty();
+    }
+    double onset = outcome.onsetTime().getAsDouble();
+    double end = onset + outcome.timeToArrest().getAsDouble();
+    List<Point> flown = path.stream().filter(at -> at.time() >= onset && at.time() <= end).toList();
+    if (flown.size() < 2) {
+      return Optional.empty();
+    }
+    double north = 0;
+    double east = 0;
+    double torque = 0;
+    for (int i = 1; i < flown.size(); i++) {
+      Point before = flown.get(i - 1);
+      Point after = flown.get(i);
+      double step = after.time() - before.time();
+      north += step * (before.north() + after.north()) / 2;
+      east += step * (before.east() + after.east()) / 2;
+      torque = Math.max(torque, after.torque());
+    }
+    double heading = flown.get(0).heading();
+    double ahead = north * FastMath.cos(heading) + east * FastMath.sin(heading);
+    double right = east * FastMath.cos(heading) - north * FastMath.sin(heading);
+    return Optional.of(new GroundTrack(ahead, right, torque));
   }
 }

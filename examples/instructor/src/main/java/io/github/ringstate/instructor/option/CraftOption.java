@@ -5,6 +5,7 @@ import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.craft.CraftFile;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.instructor.origin.Origin;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -73,7 +74,7 @@ public final class CraftOption {
    */
   public static CraftFile find(String option, String name, CommandSpec spec) {
     if (CraftFile.isNamed(name)) {
-      CraftFile file = CraftFile.read(name);
+      CraftFile file = CraftFile.read(name, Origin.of(spec));
       Notices.print(file.notices(), spec);
       return file;
     }

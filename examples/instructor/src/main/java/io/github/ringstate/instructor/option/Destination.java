@@ -2,29 +2,43 @@ package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.report.Format;
+import io.github.ringstate.files.report.Report;
 import io.github.ringstate.files.report.ReportWriter;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.delivery.StandardStream;
+import io.github.ringstate.instructor.origin.Origin;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Where a report goes. */
 public abstract class Destination {
 
+  /** Formats that have a place for where a file comes from. */
+  private static final Set<Format> KEEPING =
+      EnumSet.of(Format.JSON, Format.HTML, Format.PDF, Format.SVG, Format.PNG);
+
   private static final Set<Format> BINARY = Set.of(Format.PDF, Format.PNG);
 
   @Option(
-      names = "--output",
+      names = Origin.OUTPUT,
       paramLabel = "FILE",
       description =
           "Write to this file, whole or not at all, in place of the terminal. Its folder must"
-              + " exist; an old file is replaced.")
+              + " exist; an old file is replaced."
+              + " Where a text or CSV file came from goes to FILE.provenance.json.")
   private @Nullable String output;
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec = CommandSpec.create();
 
   Destination() {}
 
@@ -33,14 +47,14 @@ public abstract class Destination {
    *
    * @param format the format's name, as the user gave it
    * @param formats the formats that there are
-   * @param writer makes the writer for one of them
+   * @param writer makes the writer for one of them, with the provenance of the report as JSON
    * @param terminal where the report goes if no file is given
    * @return the way out
    */
   final Delivery delivery(
       String format,
       List<Format> formats,
-      Function<Format, ReportWriter> writer,
+      BiFunction<Format, String, ReportWriter> writer,
       OutputStream terminal) {
     Format chosen = new Choice<>("--format", formats, Format::label).one(format);
     if (output == null
@@ -54,8 +68,20 @@ public abstract class Destination {
               + UserError.ALLOWED
               + "with --output FILE, or into a file or a pipe");
     }
+    Origin origin = Origin.of(spec);
+    Delivery.Writing writing =
+        new Delivery.Writing(
+            json -> writer.apply(chosen, json),
+            report -> origin.provenance(chosen.label(), report.settings(), columns(report)),
+            KEEPING.contains(chosen));
     return output == null
-        ? Delivery.to(() -> writer.apply(chosen), terminal)
-        : Delivery.toFile(() -> writer.apply(chosen), "--output", output);
+        ? Delivery.to(writing, terminal)
+        : Delivery.toFile(writing, Origin.OUTPUT, output);
+  }
+
+  private static Set<String> columns(Report report) {
+    Set<String> columns = new LinkedHashSet<>(report.table().header());
+    report.tables().values().forEach(table -> columns.addAll(table.header()));
+    return columns;
   }
 }

@@ -31,7 +31,7 @@ public final class OutputOptions extends Destination {
     return delivery(
         format,
         List.of(Format.TEXT, Format.CSV, Format.JSON),
-        chosen -> Writers.plain(chosen, UnitSystem.AVIATION),
+        (chosen, json) -> Writers.plain(chosen, UnitSystem.AVIATION, json),
         terminal);
   }
 }

@@ -1,11 +1,14 @@
 package io.github.ringstate.instructor.option;
 
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Sampling;
 import io.github.ringstate.study.model.Accepted;
 import io.github.ringstate.study.model.OpenNumbers;
@@ -21,7 +24,10 @@ public final class PilotOptions {
   private static final String SHAKING = "--shaking-pct";
   private static final String GUSTS = "--gust-kt";
   private static final String SHEAR = "--shear";
+  private static final String PRECISION = "--precision-ft";
   private static final long STANDARD_SEED = 1;
+  private static final int MOST_FOR_A_PRECISION = 1 << 17;
+  private static final Quantity PRECISIONS = new Quantity("precision", Unit.FOOT, 0.5, 1000);
   private static final int MOST_MODELS = 1000;
 
   @Option(
@@ -32,6 +38,26 @@ public final class PilotOptions {
               + STANDARD_SEED
               + ".")
   private @Nullable String seed;
+
+  @Option(
+      names = PRECISION,
+      paramLabel = "FT",
+      description =
+          "In place of --pilots: as many as it takes to know the 95 %% loss, or the floor, of each"
+              + " line to so many feet, half of its 95 %% confidence interval; at most "
+              + MOST_FOR_A_PRECISION
+              + ".")
+  private @Nullable String precision;
+
+  @Option(
+      names = "--draws",
+      paramLabel = "DRAWS",
+      defaultValue = "sobol",
+      description =
+          "How pilots are drawn: sobol (spread evenly over all in which they differ, in eight sets,"
+              + " to which their number is rounded up) or independent (for comparison; takes several"
+              + " times as many for the same precision). Unless given: ${DEFAULT-VALUE}.")
+  private String draws = "";
 
   @Option(
       names = "--clock",
@@ -78,16 +104,57 @@ public final class PilotOptions {
   public PilotOptions() {}
 
   /**
-   * Reads a number of pilots.
+   * How many pilots fly, or at the most where a precision is asked for.
    *
-   * @param text what was given
+   * @param pilots the number that was given, if one was
+   * @param standard how many fly unless a number or a precision is given
    * @return the number
-   * @throws UserError if it is no whole number or out of range
+   * @throws UserError if it is no whole number or out of range, or both are given
    */
-  public static int pilots(String text) {
-    return (int)
-        NumberText.whole(
-            "--pilots", text, (long) Sampling.PILOTS.low(), (long) Sampling.PILOTS.high());
+  public int pilots(@Nullable String pilots, int standard) {
+    if (pilots != null && precision != null) {
+      throw UserError.usage(
+          "--pilots and "
+              + PRECISION
+              + " exclude each other: a precision takes as many as it needs");
+    }
+    if (precision != null) {
+      return MOST_FOR_A_PRECISION;
+    }
+    return pilots == null
+        ? standard
+        : (int)
+            NumberText.whole(
+                "--pilots", pilots, (long) Sampling.PILOTS.low(), (long) Sampling.PILOTS.high());
+  }
+
+  /**
+   * Half of the interval at which the pilots are enough.
+   *
+   * @return the precision, m; zero if none is asked for
+   * @throws UserError if it is no number or out of range
+   */
+  public double precision() {
+    return precision == null ? 0 : NumberText.one(PRECISION, precision, PRECISIONS);
+  }
+
+  /**
+   * How pilots are drawn.
+   *
+   * @return the way
+   * @throws UserError if it is unknown
+   */
+  public Drawing drawing() {
+    return new Choice<>("--draws", List.of(Drawing.values()), Drawing::label).one(draws);
+  }
+
+  /**
+   * Whether a precision is asked for.
+   *
+   * @return true if so
+   */
+  public boolean isPrecise() {
+    return precision != null;
   }
 
   /**
@@ -132,7 +199,7 @@ public final class PilotOptions {
         ? Optional.empty()
         : Optional.of(
             OpenNumbers.accepted(
-                (int) NumberText.whole("--models", models, 2, MOST_MODELS), seed()));
+                (int) NumberText.whole("--models", models, 2, MOST_MODELS), seed(), drawing()));
   }
 
   /**

@@ -44,6 +44,7 @@ public final class ScreenOutput extends Destination {
    */
   public Delivery delivery(OutputStream terminal) {
     PageSettings settings = sheet.settings();
-    return delivery(format, FORMATS, chosen -> Writers.any(chosen, settings), terminal);
+    return delivery(
+        format, FORMATS, (chosen, json) -> Writers.any(chosen, settings, json), terminal);
   }
 }

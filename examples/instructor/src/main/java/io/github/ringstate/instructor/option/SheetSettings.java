@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.option;
 
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Paper;
 import io.github.ringstate.sheets.page.PrintDate;
@@ -19,6 +20,7 @@ public final class SheetSettings {
           "Paper for which pages (html, pdf) are laid out: a4 or letter. Unless given: ${DEFAULT-VALUE}.")
   private String paper = "";
 
+  @Mixin private final PlanOption plan = new PlanOption();
   @Mixin private final UnitsOption units = new UnitsOption();
 
   /** Made by picocli. */
@@ -30,9 +32,11 @@ public final class SheetSettings {
    * @return paper, units and date
    */
   PageSettings settings() {
+    UnitSystem spoken = units.units();
     return new PageSettings(
         new Choice<>("--paper", List.of(Paper.values()), Paper::label).one(paper),
-        units.units(),
-        PrintDate.of(System.getenv(PrintDate.VARIABLE), Clock.systemUTC()));
+        spoken,
+        PrintDate.of(System.getenv(PrintDate.VARIABLE), Clock.systemUTC()),
+        plan.terms(spoken));
   }
 }

@@ -22,13 +22,14 @@ final class Writers {
    *
    * @param format text, CSV or JSON
    * @param units the units of text
+   * @param provenance where the report comes from, as JSON
    * @return the writer
    */
-  static ReportWriter plain(Format format, UnitSystem units) {
+  static ReportWriter plain(Format format, UnitSystem units, String provenance) {
     return switch (format) {
       case TEXT -> new TextWriter(units);
       case CSV -> new CsvWriter();
-      case JSON -> new JsonWriter();
+      case JSON -> new JsonWriter(provenance);
       case HTML, PDF, SVG, PNG -> throw new IllegalArgumentException(format.label());
     };
   }
@@ -38,15 +39,16 @@ final class Writers {
    *
    * @param format the format
    * @param settings paper, units and date
+   * @param provenance where the report comes from, as JSON
    * @return the writer
    */
-  static ReportWriter any(Format format, PageSettings settings) {
+  static ReportWriter any(Format format, PageSettings settings, String provenance) {
     return switch (format) {
-      case TEXT, CSV, JSON -> plain(format, settings.units());
-      case HTML -> new HtmlWriter(settings);
-      case PDF -> new PdfWriter(settings);
-      case SVG -> new SvgWriter(settings);
-      case PNG -> new PngWriter(settings);
+      case TEXT, CSV, JSON -> plain(format, settings.units(), provenance);
+      case HTML -> new HtmlWriter(settings, provenance);
+      case PDF -> new PdfWriter(settings, provenance);
+      case SVG -> new SvgWriter(settings, provenance);
+      case PNG -> new PngWriter(settings, provenance);
     };
   }
 }

@@ -5,6 +5,7 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
+import io.github.ringstate.study.Share;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -12,6 +13,8 @@ import java.util.function.Function;
 
 /** Quantiles and shares as fields for machines and as texts for people. */
 public final class PilotCells {
+
+  private static final int DIGITS = 4;
 
   private PilotCells() {}
 
@@ -41,6 +44,17 @@ public final class PilotCells {
   }
 
   /**
+   * A part of a share for machines.
+   *
+   * @param share the share; nothing if there is none
+   * @param part which of its three numbers
+   * @return the field
+   */
+  public static Cell share(Optional<Share> share, Function<Share, Double> part) {
+    return share.map(part).map(value -> Cell.number(value, DIGITS)).orElse(Cell.NOTHING);
+  }
+
+  /**
    * The ends of an interval for people.
    *
    * @param quantile the quantile, m
@@ -67,6 +81,28 @@ public final class PilotCells {
   }
 
   /**
+   * A loss for people, no finer than it is known.
+   *
+   * @param loss the loss, m, finite
+   * @param units the units to speak in
+   * @return a number without its unit
+   */
+  public static String loss(Quantile loss, UnitSystem units) {
+    return units.loss(loss.value(), loss.within());
+  }
+
+  /**
+   * A height needed, rounded upwards for people, no finer than it is known.
+   *
+   * @param height the height, m, finite
+   * @param units the units to speak in
+   * @return a number without its unit
+   */
+  public static String needed(Quantile height, UnitSystem units) {
+    return units.needed(height.value(), height.within());
+  }
+
+  /**
    * What a share of the pilots lost at most, for people.
    *
    * @param losses the losses
@@ -77,8 +113,7 @@ public final class PilotCells {
   public static String loss(PilotLosses losses, double share, UnitSystem units) {
     return losses
         .loss(share)
-        .map(Quantile::value)
-        .map(loss -> Double.isInfinite(loss) ? losses.failure() : units.loss(loss))
+        .map(loss -> Double.isInfinite(loss.value()) ? losses.failure() : loss(loss, units))
         .orElse("no ring state");
   }
 

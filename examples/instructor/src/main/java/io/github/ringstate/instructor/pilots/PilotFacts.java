@@ -30,6 +30,12 @@ public final class PilotFacts {
     facts.put("gust_kt", Cell.given(disturbances.numbers().get(Disturbances.GUST_WIND)));
     facts.put("shear_exponent", Cell.given(disturbances.numbers().get(Disturbances.SHEAR)));
     facts.put("pilots", pool.map(drawn -> Cell.number(drawn.pilots(), 0)).orElse(Cell.NOTHING));
+    facts.put(
+        "precision_ft",
+        pool.filter(Pool::isPrecise)
+            .map(drawn -> Cell.in(Unit.FOOT, drawn.precision()))
+            .orElse(Cell.NOTHING));
+    facts.put("draws", pool.map(drawn -> Cell.text(drawn.drawing().label())).orElse(Cell.NOTHING));
     facts.put("models", number(models, drawn -> drawn.kept().size(), 0));
     facts.put("model_draws", number(models, Accepted::draws, 0));
     facts.put("model_draws_kept_share", number(models, Accepted::share, 6));

@@ -20,7 +20,7 @@ import org.hipparchus.util.FastMath;
 public record PilotLosses(LossSpread people, List<LossSpread> models) {
 
   /** The confidence of every interval. */
-  private static final double CONFIDENCE = 0.95;
+  static final double CONFIDENCE = 0.95;
 
   private static final int DIGITS = 4;
 
@@ -124,6 +124,15 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
    */
   public Optional<BigDecimal> arrestedShare() {
     return arrestedShare(DIGITS);
+  }
+
+  /**
+   * The same part with its confidence interval.
+   *
+   * @return the share; empty if nobody met the ring state
+   */
+  public Optional<Share> arrested() {
+    return people.samples() == 0 ? Optional.empty() : Optional.of(people.arrested(CONFIDENCE));
   }
 
   /**

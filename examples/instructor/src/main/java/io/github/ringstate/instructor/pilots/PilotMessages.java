@@ -12,7 +12,14 @@ interface PilotMessages {
 
   List<Term> situation(Situation situation);
 
-  String pilots(int count, long seed, String varying);
+  String pilots(
+      String count,
+      String asked,
+      boolean precise,
+      String seed,
+      String varying,
+      boolean even,
+      boolean disturbed);
 
   String delays(String median, String ninety);
 
@@ -22,7 +29,10 @@ interface PilotMessages {
 
   String onset();
 
-  String interval();
+  String interval(boolean even);
+
+  String reached(
+      String least, String greatest, String unit, boolean open, String asked, String missed);
 
   String models(String draws, String kept, String percent);
 }

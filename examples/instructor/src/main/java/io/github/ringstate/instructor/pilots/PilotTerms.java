@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.pilots;
 
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.report.Term;
@@ -12,6 +13,7 @@ import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.message.Words;
+import io.github.ringstate.study.Quantile;
 import io.github.ringstate.study.model.Accepted;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,9 +25,6 @@ public final class PilotTerms {
 
   /** What the onset is. */
   public static final String ONSET = PilotMessages.SAY.onset();
-
-  /** What stands beside an interval. */
-  public static final String INTERVAL = PilotMessages.SAY.interval();
 
   private PilotTerms() {}
 
@@ -46,7 +45,59 @@ public final class PilotTerms {
     if (disturbances.random()) {
       varying.add("the disturbances they meet");
     }
-    return PilotMessages.SAY.pilots(pool.pilots(), pool.seed(), Words.and(varying));
+    return PilotMessages.SAY.pilots(
+        Integer.toString(pool.pilots()),
+        pool.isPrecise() || pool.asked() == pool.pilots() ? "" : Integer.toString(pool.asked()),
+        pool.isPrecise(),
+        Long.toString(pool.seed()),
+        Words.and(varying),
+        isEven(pool),
+        disturbances.random());
+  }
+
+  private static boolean isEven(Pool pool) {
+    return pool.drawing() == Drawing.SOBOL;
+  }
+
+  /**
+   * What stands beside an interval.
+   *
+   * @param pool the pilots
+   * @return the explanation
+   */
+  public static String interval(Pool pool) {
+    return PilotMessages.SAY.interval(isEven(pool));
+  }
+
+  /**
+   * How finely the lines of a table are known.
+   *
+   * @param pool the pilots
+   * @param quantiles the figures of the lines
+   * @param units the units to speak in
+   * @return half of the narrowest and of the widest interval, in words
+   */
+  public static String reached(Pool pool, List<Quantile> quantiles, UnitSystem units) {
+    List<Double> halves =
+        quantiles.stream()
+            .filter(quantile -> Double.isFinite(quantile.value()))
+            .map(Quantile::halfWidth)
+            .sorted()
+            .toList();
+    List<Double> closed = halves.stream().filter(Double::isFinite).toList();
+    long missed =
+        pool.isPrecise() ? halves.stream().filter(half -> half > pool.precision()).count() : 0;
+    return PilotMessages.SAY.reached(
+        closed.isEmpty() ? "" : fine(closed.get(0), units),
+        closed.isEmpty() ? "" : fine(closed.get(closed.size() - 1), units),
+        units.length().symbol(),
+        halves.size() > closed.size(),
+        pool.isPrecise() ? units.typed(Unit.FOOT, pool.precision()) : "",
+        missed == 0 ? "" : Long.toString(missed));
+  }
+
+  private static String fine(double half, UnitSystem units) {
+    return Decimals.fixed(units.length().fromSi(half), 1);
   }
 
   /**

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.pilots;
 
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.progress.Work;
@@ -16,11 +17,46 @@ import java.util.Optional;
 /**
  * The pilots that are drawn, and the models with which they fly.
  *
- * @param pilots how many pilots
+ * @param asked how many pilots are asked for, or at the most
+ * @param precision half of the interval at which the pilots are enough, m; zero to fly them all
+ * @param drawing how the pilots are drawn
  * @param seed the seed from which they are drawn
  * @param models the models that they fly beside the standard one; empty for none
  */
-public record Pool(int pilots, long seed, Optional<Accepted<RingStateInflow>> models) {
+public record Pool(
+    int asked,
+    double precision,
+    Drawing drawing,
+    long seed,
+    Optional<Accepted<RingStateInflow>> models) {
+
+  /**
+   * Whether as many pilots fly as a precision takes.
+   *
+   * @return true if so
+   */
+  public boolean isPrecise() {
+    return precision > 0;
+  }
+
+  /**
+   * How many pilots fly, or at the most.
+   *
+   * @return the number asked for, rounded up to full sets
+   */
+  public int pilots() {
+    return drawing.samples(asked);
+  }
+
+  /**
+   * How many pilots are flown, and when that is enough.
+   *
+   * @param share the quantile that is to be known, between 0 and 1
+   * @return the sampling
+   */
+  public Sampling sampling(double share) {
+    return new Sampling(asked, share, PilotLosses.CONFIDENCE, precision);
+  }
 
   /**
    * How many flights one cell of a table takes.
@@ -28,7 +64,7 @@ public record Pool(int pilots, long seed, Optional<Accepted<RingStateInflow>> mo
    * @return pilots times models, the standard one among them
    */
   public long flights() {
-    return pilots * (1L + models.map(drawn -> drawn.kept().size()).orElse(0));
+    return pilots() * (1L + models.map(drawn -> drawn.kept().size()).orElse(0));
   }
 
   /**
@@ -40,26 +76,28 @@ public record Pool(int pilots, long seed, Optional<Accepted<RingStateInflow>> mo
    * @return the study
    */
   public PilotStudy study(Encounter base, Technique recovery, Optional<PilotState> state) {
-    return new PilotStudy(base, recovery, state.map(PilotState::delays), seed);
+    return new PilotStudy(base, recovery, state.map(PilotState::delays), seed, drawing);
   }
 
   /**
-   * Flies the pilots of a study.
+   * Flies the pilots of a study; with the other models as many as were enough with the standard
+   * one.
    *
    * @param study the study
+   * @param share the quantile that is to be known, between 0 and 1
    * @param work hears how far it has come
    * @return what they lost
    */
-  public PilotLosses fly(PilotStudy study, Work work) {
-    Sampling sampling = Sampling.of(pilots);
-    LossSpread people = study.fly(sampling, work.part(pilots));
+  public PilotLosses fly(PilotStudy study, double share, Work work) {
+    LossSpread people = study.fly(sampling(share), work.part(pilots()));
+    Sampling same = Sampling.of(people.samples() + people.withoutOnset());
     List<LossSpread> others =
         models
             .map(Accepted::kept)
             .map(
                 kept ->
                     new ModelSpread(study, kept)
-                        .fly(sampling, work.part((long) pilots * kept.size())))
+                        .fly(same, work.part((long) pilots() * kept.size())))
             .orElse(List.of());
     return new PilotLosses(people, others);
   }

@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.progress;
 import io.github.ringstate.instructor.delivery.StandardStream;
 import io.github.ringstate.study.Progress;
 import java.io.PrintStream;
+import java.time.Duration;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
@@ -14,29 +15,62 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A computation of many flights, one part after the other. Once it has taken a second, a bar on
- * standard error shows how far it has come, if that is a terminal.
+ * standard error shows how far it has come, with the rate and the time left, if that is a terminal.
+ * Elsewhere, as in the log of a batch job, a long run says it every half minute.
  */
 public final class Work implements AutoCloseable {
 
   private static final long PATIENCE = TimeUnit.SECONDS.toNanos(1);
+  private static final long BETWEEN_LINES = TimeUnit.SECONDS.toNanos(30);
+  private static final double NANOS = TimeUnit.SECONDS.toNanos(1);
   private static final int UPDATE = 200;
 
+  /** Takes what there is to say where nobody watches. */
+  @FunctionalInterface
+  public interface Log {
+
+    /** Says nothing. */
+    Log SILENT = (flown, rate, left) -> {};
+
+    /**
+     * A run goes on.
+     *
+     * @param flown how many are flown, those of runs before included
+     * @param rate how many a second, in this run
+     * @param left the time left at that rate, s
+     */
+    void line(long flown, double rate, double left);
+  }
+
   private final long flights;
+  private final long before;
+  private final Log log;
   private final TerminalLine line;
   private final BooleanSupplier isTerminal;
   private final LongSupplier nanoseconds;
   private final long start;
   private long begun;
+  private long said;
   private boolean asked;
   private @Nullable ProgressBar bar;
   private @Nullable Thread wiper;
 
-  Work(long flights, PrintStream err, BooleanSupplier isTerminal, LongSupplier nanoseconds) {
+  Work(
+      long flights,
+      long before,
+      Log log,
+      PrintStream err,
+      BooleanSupplier isTerminal,
+      LongSupplier nanoseconds) {
     this.flights = flights;
+    this.before = before;
+    this.log = log;
     line = new TerminalLine(err);
     this.isTerminal = isTerminal;
     this.nanoseconds = nanoseconds;
     start = nanoseconds.getAsLong();
+    said = start;
+    begun = before;
   }
 
   /**
@@ -46,7 +80,20 @@ public final class Work implements AutoCloseable {
    * @return the computation
    */
   public static Work of(long flights) {
-    return new Work(flights, System.err, StandardStream.ERROR::isTerminal, System::nanoTime);
+    return longRun(flights, 0, Log.SILENT);
+  }
+
+  /**
+   * Begins a computation that may take hours, or goes on with it.
+   *
+   * @param flights how many flights it has
+   * @param before how many of them were flown by runs before
+   * @param log hears of it where there is no terminal
+   * @return the computation
+   */
+  public static Work longRun(long flights, long before, Log log) {
+    return new Work(
+        flights, before, log, System.err, StandardStream.ERROR::isTerminal, System::nanoTime);
   }
 
   /**
@@ -62,7 +109,8 @@ public final class Work implements AutoCloseable {
   }
 
   private void show(long flown) {
-    if (!asked && nanoseconds.getAsLong() - start > PATIENCE) {
+    long now = nanoseconds.getAsLong();
+    if (!asked && now - start > PATIENCE) {
       asked = true;
       if (isTerminal.getAsBoolean()) {
         bar = bar();
@@ -70,6 +118,10 @@ public final class Work implements AutoCloseable {
     }
     if (bar != null) {
       bar.stepTo(flown);
+    } else if (now - said >= BETWEEN_LINES && flown > before) {
+      said = now;
+      double rate = (flown - before) * NANOS / (now - start);
+      log.line(flown, rate, (flights - flown) / rate);
     }
   }
 
@@ -84,6 +136,8 @@ public final class Work implements AutoCloseable {
     return new ProgressBarBuilder()
         .setTaskName("flights")
         .setInitialMax(flights)
+        .startsFrom(before, Duration.ZERO)
+        .showSpeed()
         .setUpdateIntervalMillis(UPDATE)
         .setStyle(ProgressBarStyle.ASCII)
         .setConsumer(line)

@@ -4,6 +4,7 @@ import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
@@ -41,7 +42,7 @@ import picocli.CommandLine.Option;
       "",
       Caution.TEXT
     })
-public final class RunsCommand implements Runnable {
+public final class RunsCommand implements Runnable, Checked {
 
   private static final List<Technique> TO_BRIEF =
       List.of(Technique.FORWARD, Technique.LATERAL, Technique.AUTOROTATION);
@@ -155,6 +156,11 @@ public final class RunsCommand implements Runnable {
    */
   public RunsCommand(OutputStream terminal) {
     this.terminal = terminal;
+  }
+
+  @Override
+  public void check() {
+    request();
   }
 
   @Override

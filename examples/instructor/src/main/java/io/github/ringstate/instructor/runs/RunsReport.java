@@ -1,10 +1,12 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.pilot.PilotState;
@@ -80,5 +82,15 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
   @Override
   public Map<String, Table<?>> tables() {
     return Map.of("tracks", table().with(new RunsColumns(request, analysis).more()));
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    return new ResolvedSettings()
+        .craft(request.conditions().craft())
+        .air(request.conditions().air())
+        .inflow(RingStateInflow.standard())
+        .recovery(analysis.technique().standard())
+        .cells();
   }
 }

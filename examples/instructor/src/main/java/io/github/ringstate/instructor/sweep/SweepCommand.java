@@ -3,20 +3,23 @@ package io.github.ringstate.instructor.sweep;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.extension.ExtensionJar;
 import io.github.ringstate.files.extension.Extensions;
+import io.github.ringstate.files.provenance.Provenance;
 import io.github.ringstate.files.row.RowFormat;
 import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.files.toml.Texts;
 import io.github.ringstate.files.whole.WholeFile;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Notices;
 import io.github.ringstate.instructor.option.NumberText;
+import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.study.sweep.Column;
 import io.github.ringstate.study.sweep.SweepFlight;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,13 +37,17 @@ import picocli.CommandLine.Spec;
           + " [craft], [air], [entry], [pilot], [model] and [disturbance] each key is a setting with"
           + " its unit, and its value is fixed (3000), a list ([0, 3000]), a range ({ from = 0, to ="
           + " 6000, values = 7 }, with scale = \"log\" by equal ratios) or sampled together with"
-          + " others ({ from = 0, to = 6000, sampled = true }; [sample] says how: latin-hypercube or"
-          + " sobol, and how many points). Lists, ranges and the sample are multiplied. 'count' in"
+          + " others ({ from = 0, to = 6000, sampled = true } or { distribution = \"normal\", mean ="
+          + " 560, sd = 20 }; [sample] says how: latin-hypercube, sobol or independent, and how many"
+          + " points). Lists, ranges and the sample are multiplied. 'count' in"
           + " [pilot] draws so many pilots for each.",
       "",
       "A row has an index, what varies, craft, entry, recovery and delay_s, outcome,"
           + " altitude_loss_ft, loss_after_recognition_ft, peak_descent_fpm, time_to_arrest_s,"
-          + " impact_fpm, and an error that says why a point could not be flown.",
+          + " impact_fpm, and an error that says why a point could not be flown. [output] asks for"
+          + " SI units and for the numbers of drawn pilots. Where the rows come from is kept in a"
+          + " Parquet file, and beside a CSV file in FILE.provenance.json; 'ringstate rerun' makes"
+          + " them again. If no point could be flown, the exit status is 1.",
       "",
       "Rows are kept beside FILE as FILE.part, with FILE.journal, until they are whole. A run that"
           + " was ended at any instant goes on with --resume, to the same rows as if it had not been.",
@@ -55,7 +62,7 @@ import picocli.CommandLine.Spec;
       "",
       Caution.TEXT
     })
-public final class SweepCommand implements Runnable {
+public final class SweepCommand implements Callable<Integer> {
 
   private static final Quantity THREADS =
       new Quantity("threads", Unit.ONE, 1, SweepFlight.MOST_THREADS);
@@ -98,6 +105,13 @@ public final class SweepCommand implements Runnable {
       description = "Go on with a run that was ended; begin if there is none.")
   private boolean resume;
 
+  @Option(
+      names = "--quiet",
+      description =
+          "Say nothing of how far it has come. Unless given: a bar on a terminal, elsewhere a line"
+              + " every half minute.")
+  private boolean quiet;
+
   @Option(names = "--example", description = "Print a sweep that explains itself, and fly nothing.")
   private boolean example;
 
@@ -111,20 +125,22 @@ public final class SweepCommand implements Runnable {
   }
 
   @Override
-  public void run() {
+  public Integer call() {
     if (example) {
       Delivery.print(SweepFile.example(), terminal);
-      return;
+      return 0;
     }
     SweepRequest request = request();
     Notices.print(request.sweep().notices(), spec);
     long points = request.sweep().sweep().count();
-    try (Interruption interruption = new Interruption(points, this::say)) {
-      SweepResult result = SweepRun.fly(request, interruption);
-      if (result.failed() > 0) {
-        say(SweepMessages.SAY.failed(result.failed(), result.points()));
-      }
+    SweepResult result;
+    try (SweepReporter reporter = new SweepReporter(points, quiet, this::say)) {
+      result = SweepRun.fly(request, reporter);
     }
+    if (result.failed() > 0) {
+      say(SweepMessages.SAY.failed(result.failed(), result.points()));
+    }
+    return result.failed() == result.points() ? UserError.FILE : 0;
   }
 
   private SweepRequest request() {
@@ -143,10 +159,16 @@ public final class SweepCommand implements Runnable {
       throw UserError.option("--output", output, FILES);
     }
     WholeFile place = WholeFile.named("--output", output);
-    SweepFile sweep =
-        SweepFile.read(
-            file, Extensions.of(extensions.stream().map(ExtensionJar::read).toList()), Texts.FILES);
-    return new SweepRequest(sweep, output, place, ending, flying, resume);
+    Origin origin = Origin.of(spec);
+    List<ExtensionJar> jars = extensions.stream().map(ExtensionJar::read).toList();
+    jars.forEach(jar -> origin.read(jar.name(), jar.digest()));
+    SweepFile sweep = SweepFile.read(file, Extensions.of(jars), origin);
+    Provenance provenance =
+        origin.provenance(
+            ending,
+            sweep.settings(),
+            sweep.sweep().rowColumns().stream().map(Column::name).toList());
+    return new SweepRequest(sweep, output, place, ending, flying, resume, provenance);
   }
 
   private static int threadCount(String text) {

@@ -10,5 +10,7 @@ interface SweepMessages {
 
   String failed(long failed, long points);
 
+  String progress(long flown, long points, String rate, String left);
+
   String interrupted(long kept, long points);
 }

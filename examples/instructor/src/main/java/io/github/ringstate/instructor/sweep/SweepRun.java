@@ -2,6 +2,8 @@ package io.github.ringstate.instructor.sweep;
 
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.extension.Extensions;
+import io.github.ringstate.files.provenance.Build;
+import io.github.ringstate.files.provenance.Sidecar;
 import io.github.ringstate.files.row.Chunk;
 import io.github.ringstate.files.row.RowFile;
 import io.github.ringstate.files.row.RowFormat;
@@ -10,7 +12,6 @@ import io.github.ringstate.study.sweep.PointFaultException;
 import io.github.ringstate.study.sweep.SweepFlight;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Flies a sweep into a file of rows, from where the file ends. */
 public final class SweepRun {
@@ -37,6 +38,9 @@ public final class SweepRun {
       rows.open(asked(request));
       fly(request, format, rows, watch);
       rows.finish();
+      if (request.needsSidecar()) {
+        Sidecar.write(request.place(), "--output", request.output(), request.provenance());
+      }
       return new SweepResult(request.sweep().sweep().count(), rows.failedCount());
     } catch (PointFaultException fault) {
       Extensions extensions = request.sweep().extensions();
@@ -72,10 +76,9 @@ public final class SweepRun {
   }
 
   private static List<String> asked(SweepRequest request) {
-    @Nullable String version = SweepRun.class.getPackage().getImplementationVersion();
     List<String> lines = new ArrayList<>();
     lines.add("ringstate sweep");
-    lines.add("version " + (version == null ? "outside its jar" : version));
+    lines.add(Build.current().toString());
     lines.add("format " + request.ending());
     lines.add("points " + request.sweep().sweep().count());
     lines.addAll(request.sweep().digests());

@@ -26,12 +26,19 @@
   /* The plots are as wide as the window shows them, so that letters keep their size; on paper they
      are low, so that all of it is one page. */
   var SCREEN = { side: 380, strips: 640 };
+  /* A projector or a laptop: both drawings stand beside each other, all of it in one window. */
+  var PROJECTOR = { side: 290, strips: 500 };
   var PAPER = { side: 262, strips: 460, wide: 960 };
   /* A letter of a name is not wider. */
   var LETTER = 8;
   var LEAST = 420;
   var MOST = 960;
-  var shape = SCREEN;
+  var shape = screen();
+
+  function screen() {
+    return window.matchMedia("(min-width: 1200px) and (min-height: 640px)").matches
+      ? PROJECTOR : SCREEN;
+  }
 
   function wide() {
     return shape.wide || Math.round(Math.min(MOST, Math.max(LEAST, side.clientWidth || MOST)));
@@ -175,8 +182,13 @@
     }).sort(function (one, other) { return other.y - one.y; });
     labels.forEach(function (label, i) {
       labels.slice(0, i).forEach(function (below) {
-        if (label.x < below.x + below.width && below.x < label.x + label.width) { label.y = Math.min(label.y, below.y - 15); }
+        if (label.x < below.x + below.width && below.x < label.x + label.width) { label.y = Math.min(label.y, below.y - 17); }
       });
+    });
+    /* The title stands above the box: names that would reach into it move down together. */
+    var down = labels.reduce(function (most, label) { return Math.max(most, box.top + 12 - label.y); }, 0);
+    labels.forEach(function (label) {
+      label.y += down;
       element(parent, "text", {
         x: label.x, y: label.y, "font-weight": 600,
         stroke: "#fff", "stroke-width": 3, "paint-order": "stroke"
@@ -314,8 +326,8 @@
       draw();
     };
   }
-  window.addEventListener("resize", draw);
+  window.addEventListener("resize", function () { drawFor(screen())(); });
   window.addEventListener("beforeprint", drawFor(PAPER));
-  window.addEventListener("afterprint", drawFor(SCREEN));
+  window.addEventListener("afterprint", function () { drawFor(screen())(); });
   draw();
 })();

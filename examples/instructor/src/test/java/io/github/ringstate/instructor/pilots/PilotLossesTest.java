@@ -116,10 +116,10 @@ class PilotLossesTest {
     int fewest = Math.toIntExact(PilotLosses.fewest(share));
     PilotLosses enough = losses(spread(new double[fewest]));
     assertFalse(enough.tooFew(share));
-    assertTrue(Double.isFinite(enough.loss(share).orElseThrow().width()));
+    assertTrue(Double.isFinite(enough.loss(share).orElseThrow().halfWidth()));
     PilotLosses few = losses(spread(new double[fewest - 1]));
     assertTrue(few.tooFew(share));
-    assertTrue(Double.isInfinite(few.loss(share).orElseThrow().width()));
+    assertTrue(Double.isInfinite(few.loss(share).orElseThrow().halfWidth()));
   }
 
   @Test

@@ -9,8 +9,9 @@ import java.io.Writer;
  * Writes a page that needs nothing else: style, letters, drawings and data are part of it.
  *
  * @param settings paper, units and date
+ * @param provenance where the file comes from, as JSON; empty for none
  */
-public record HtmlWriter(PageSettings settings) implements CharacterWriter {
+public record HtmlWriter(PageSettings settings, String provenance) implements CharacterWriter {
 
   /**
    * A page that is no sheet: on no paper, with a head and a style of its own.
@@ -24,7 +25,8 @@ public record HtmlWriter(PageSettings settings) implements CharacterWriter {
 
   @Override
   public void write(Report report, Writer out) throws IOException {
-    out.write(html(settings.dress(((Printable) report).page(settings))));
+    String page = html(settings.dress(((Printable) report).page(settings)));
+    out.write(provenance.isEmpty() ? page : ProvenanceMark.intoHtml(page, provenance));
     out.flush();
   }
 }

@@ -4,6 +4,7 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
+import io.github.ringstate.files.provenance.ProvenanceJson;
 import io.github.ringstate.files.report.Report;
 import io.github.ringstate.files.report.ReportWriter;
 import java.io.ByteArrayInputStream;
@@ -20,8 +21,9 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  * embedded, drawings in vectors.
  *
  * @param settings paper, units and date
+ * @param provenance where the file comes from, as JSON; empty for none
  */
-public record PdfWriter(PageSettings settings) implements ReportWriter {
+public record PdfWriter(PageSettings settings, String provenance) implements ReportWriter {
 
   private static final String PRODUCER = "ringstate";
 
@@ -56,6 +58,9 @@ public record PdfWriter(PageSettings settings) implements ReportWriter {
       printed.setTimeInMillis(settings.date().instant().toEpochMilli());
       document.getDocumentInformation().setCreationDate(printed);
       document.getDocumentInformation().setModificationDate(printed);
+      if (!provenance.isEmpty()) {
+        document.getDocumentInformation().setCustomMetadataValue(ProvenanceJson.NAME, provenance);
+      }
       document.setDocumentId(settings.date().instant().getEpochSecond());
       document.save(out);
     }

@@ -6,6 +6,7 @@ import io.github.ringstate.sheets.page.Pictured.Picture;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import javax.imageio.ImageIO;
@@ -14,8 +15,9 @@ import javax.imageio.ImageIO;
  * Writes a picture in dots, fine enough for a projector.
  *
  * @param settings units
+ * @param provenance where the file comes from, as JSON; empty for none
  */
-public record PngWriter(PageSettings settings) implements ReportWriter {
+public record PngWriter(PageSettings settings, String provenance) implements ReportWriter {
 
   private static final int DOTS = 2;
 
@@ -33,7 +35,12 @@ public record PngWriter(PageSettings settings) implements ReportWriter {
     picture.paint(graphics);
     graphics.dispose();
     ImageIO.setUseCache(false);
-    ImageIO.write(image, "png", out);
+    ByteArrayOutputStream png = new ByteArrayOutputStream();
+    ImageIO.write(image, "png", png);
+    out.write(
+        provenance.isEmpty()
+            ? png.toByteArray()
+            : ProvenanceMark.intoPng(png.toByteArray(), provenance));
     out.flush();
   }
 }

@@ -119,6 +119,27 @@ public enum SheetFont {
   }
 
   /**
+   * The letters of a text as style sheets take them in.
+   *
+   * @param text all the text of a page or picture
+   * @return a rule for each weight
+   */
+  static String faces(String text) {
+    StringBuilder faces = new StringBuilder();
+    for (SheetFont font : values()) {
+      faces
+          .append("@font-face{font-family:\"")
+          .append(FAMILY)
+          .append("\";font-weight:")
+          .append(font.weight())
+          .append(";src:url(data:font/ttf;base64,")
+          .append(font.subset(text))
+          .append(")}\n");
+    }
+    return faces.toString();
+  }
+
+  /**
    * As much of the font as a page needs, to be part of that page.
    *
    * @param text all the text of the page

@@ -28,7 +28,7 @@ final class Template {
   static final String LACKING = "isLacking";
 
   private static final Mustache.Compiler COMPILER =
-      Mustache.compiler().withEscaper(Template::escaped);
+      Mustache.compiler().emptyStringIsFalse(true).withEscaper(Template::escaped);
 
   private Template() {}
 
@@ -48,18 +48,7 @@ final class Template {
     model.put("version", version());
     model.put("fonts", "");
     String bare = compiler.loadTemplate(page.template()).execute(model);
-    StringBuilder fonts = new StringBuilder();
-    for (SheetFont font : SheetFont.values()) {
-      fonts
-          .append("@font-face{font-family:\"")
-          .append(SheetFont.FAMILY)
-          .append("\";font-weight:")
-          .append(font.weight())
-          .append(";src:url(data:font/ttf;base64,")
-          .append(font.subset(bare))
-          .append(")}\n");
-    }
-    model.put("fonts", fonts.toString());
+    model.put("fonts", SheetFont.faces(bare));
     return compiler.loadTemplate(page.template()).execute(model);
   }
 

@@ -1,0 +1,11 @@
+package io.github.ringstate.study;
+
+/** Confidence intervals of what a sample shows; how wide they are depends on how it was drawn. */
+interface Intervals {
+
+  /** The loss that a part of the samples does not exceed; see {@link LossSpread#quantile}. */
+  Quantile quantile(double share, double confidence);
+
+  /** The part that lost at least a height; see {@link LossSpread#shareLosing(double, double)}. */
+  Share shareLosing(double height, double confidence);
+}

@@ -1,0 +1,155 @@
+package io.github.ringstate.encounter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.quantity.OutOfRangeException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/** A flight that is kept: dense, at any time, and safe to keep. */
+class HistoryTest {
+
+  private static final Encounter ENCOUNTER =
+      Encounter.of(DemoCraft.TRAINER).withDelay(1.5).withHeight(120);
+
+  /** Samples of the streaming trajectory, by time. */
+  private static Map<Double, double[]> streamed(Encounter encounter, Simulator simulator) {
+    Map<Double, double[]> samples = new TreeMap<>();
+    Trajectory trajectory =
+        new Trajectory(
+            0.25,
+            (phase, motion) ->
+                samples.put(
+                    motion.time(),
+                    new double[] {
+                      motion.height(),
+                      motion.verticalSpeed(),
+                      motion.pitch(),
+                      motion.inducedOverHover(),
+                      motion.loadFactor(),
+                      motion.power()
+                    }));
+    encounter.fly(simulator, trajectory);
+    return samples;
+  }
+
+  private static double[] same(Instant instant) {
+    return new double[] {
+      instant.get(FlightQuantity.HEIGHT),
+      instant.get(FlightQuantity.VERTICAL_SPEED),
+      instant.get(FlightQuantity.PITCH),
+      instant.get(FlightQuantity.INDUCED_OVER_HOVER),
+      instant.get(FlightQuantity.LOAD_FACTOR),
+      instant.get(FlightQuantity.POWER)
+    };
+  }
+
+  /** Second method: samples by the integrator's own interpolation, of order 7. */
+  @Test
+  void theHistoryOfAPreciseFlightIsThatOfItsIntegrator() {
+    RecordedFlight flight = ENCOUNTER.record();
+    assertEquals(ENCOUNTER.fly(), flight.outcome());
+    Map<Double, double[]> samples = streamed(ENCOUNTER, Simulator.precise());
+    assertTrue(samples.size() > 40, samples.size() + " samples");
+    for (Map.Entry<Double, double[]> sample : samples.entrySet()) {
+      double[] kept = same(flight.history().at(sample.getKey()));
+      for (int i = 0; i < kept.length; i++) {
+        assertEquals(sample.getValue()[i], kept[i], 1e-5, i + " at " + sample.getKey() + " s");
+      }
+    }
+  }
+
+  /** The cubic is the method's own; a step that an event cuts short is stepped anew. */
+  @Test
+  void theHistoryOfAFastFlightIsItsDenseOutput() {
+    RecordedFlight flight = ENCOUNTER.record(Simulator.fast());
+    for (Map.Entry<Double, double[]> sample : streamed(ENCOUNTER, Simulator.fast()).entrySet()) {
+      double[] kept = same(flight.history().at(sample.getKey()));
+      for (int i = 0; i < kept.length; i++) {
+        assertEquals(sample.getValue()[i], kept[i], 1e-4, i + " at " + sample.getKey() + " s");
+      }
+    }
+  }
+
+  @Test
+  void theHistoryEndsWhereTheFlightDoesAndNamesItsPhases() {
+    RecordedFlight flight = ENCOUNTER.record();
+    History history = flight.history();
+    double onset = flight.outcome().onsetTime().orElseThrow();
+    assertEquals(0, history.start());
+    assertEquals(onset + flight.outcome().timeToArrest().orElseThrow(), history.end(), 1e-12);
+    Instant last = history.at(history.end());
+    assertEquals(0, last.get(FlightQuantity.VERTICAL_SPEED), 1e-6);
+    assertEquals(
+        flight.outcome().altitudeLoss().orElseThrow(), 120 - last.get(FlightQuantity.HEIGHT), 1e-6);
+    assertEquals(120, history.at(onset).get(FlightQuantity.HEIGHT), 1e-9);
+    List<String> phases = new ArrayList<>();
+    for (Instant instant : history.steps()) {
+      if (phases.isEmpty() || !phases.get(phases.size() - 1).equals(instant.phase())) {
+        phases.add(instant.phase());
+      }
+    }
+    assertEquals(List.of("entry", "unrecognised", "nose down", "power back", "climb away"), phases);
+    assertThrows(OutOfRangeException.class, () -> history.at(history.end() + 0.1));
+    assertThrows(OutOfRangeException.class, () -> history.at(Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> history.sampled(0));
+  }
+
+  @Test
+  void samplesAreEquallySpacedAndStepsAreInOrder() {
+    History history = ENCOUNTER.record(Simulator.fast()).history();
+    List<Instant> samples = history.sampled(0.5);
+    for (int i = 0; i < samples.size() - 1; i++) {
+      assertEquals(0.5 * i, samples.get(i).time(), 1e-12);
+    }
+    assertEquals(history.end(), samples.get(samples.size() - 1).time());
+    List<Instant> steps = history.steps();
+    for (int i = 1; i < steps.size(); i++) {
+      assertTrue(steps.get(i).time() > steps.get(i - 1).time());
+    }
+    assertEquals(0, steps.get(0).time());
+    assertEquals(history.end(), steps.get(steps.size() - 1).time());
+  }
+
+  @Test
+  void aHistoryIsAValueAndAnotherFlightLeavesItAsItIs() {
+    Simulator simulator = Simulator.fast();
+    RecordedFlight first = ENCOUNTER.record(simulator);
+    String before = first.history().at(3).toString();
+    ENCOUNTER.withDelay(3).record(simulator);
+    assertEquals(before, first.history().at(3).toString());
+    assertEquals(first, ENCOUNTER.record(simulator));
+    assertTrue(before.contains("height_m = ") && before.contains("pitch_rate_rad_per_s = "));
+    assertFalse(first.toString().contains("@"), first.toString());
+  }
+
+  /** A trajectory is used again from the start of the next flight. */
+  @Test
+  void aTrajectoryThatIsUsedAgainBeginsAgain() {
+    List<Double> times = new ArrayList<>();
+    Trajectory trajectory = new Trajectory(0.5, (phase, motion) -> times.add(motion.time()));
+    ENCOUNTER.fly(Simulator.fast(), trajectory);
+    List<Double> first = List.copyOf(times);
+    times.clear();
+    ENCOUNTER.fly(Simulator.fast(), trajectory);
+    assertEquals(first, times);
+  }
+
+  @Test
+  void anEncounterThatNeverMeetsTheRingStateHasAHistoryToo() {
+    RecordedFlight flight =
+        ENCOUNTER
+            .withEntry(new Settling(new Settling().numbers().with(Settling.WIND, 30)))
+            .record(Simulator.fast());
+    assertEquals(Ending.NO_ONSET, flight.outcome().ending());
+    assertEquals(60, flight.history().end(), 1e-9);
+    assertEquals("entry", flight.history().at(59).phase());
+  }
+}

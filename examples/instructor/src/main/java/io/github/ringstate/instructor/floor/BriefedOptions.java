@@ -1,0 +1,95 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.instructor.option.BriefingOptions;
+import io.github.ringstate.instructor.option.Choice;
+import io.github.ringstate.instructor.option.CraftOption;
+import io.github.ringstate.instructor.option.EntryOptions;
+import io.github.ringstate.instructor.option.Loading;
+import io.github.ringstate.instructor.option.PilotOptions;
+import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.pilot.Technique;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What card and lesson are asked for: one craft at one mass in one air, one technique. */
+final class BriefedOptions {
+
+  /** Ways out that are chosen from unless the user wants another. */
+  private static final List<Technique> TO_CHOOSE_FROM =
+      List.of(Technique.FORWARD, Technique.LATERAL);
+
+  private static final int STANDARD_PILOTS = 1000;
+
+  @Mixin private final CraftOption craft = new CraftOption();
+  @Mixin private final Loading loading = new Loading();
+  @Mixin private final EntryOptions entry = new EntryOptions();
+
+  @Option(
+      names = "--technique",
+      paramLabel = "NAME",
+      description =
+          "Recovery briefed: forward, lateral or autorotation. Unless given: forward or lateral,"
+              + " whichever needs less height for the slowest pilots asked for.")
+  private @Nullable String technique;
+
+  @Option(
+      names = "--state",
+      paramLabel = "STATE[,STATE...]",
+      defaultValue = "primed,attentive,distracted,startled",
+      description =
+          "States of the pilots; the height is that of the state that needs most. Unless given: all"
+              + " of them.")
+  private String states = "";
+
+  @Mixin private final BriefingOptions briefing = new BriefingOptions();
+
+  @Option(
+      names = "--pilots",
+      paramLabel = "N",
+      description =
+          "How many pilots are simulated for each state. Unless given: " + STANDARD_PILOTS + ".")
+  private @Nullable String pilots;
+
+  @Mixin private final PilotOptions chance = new PilotOptions();
+
+  /** Made by picocli. */
+  BriefedOptions() {}
+
+  /**
+   * What was asked for.
+   *
+   * @return the floors to fly
+   * @throws io.github.ringstate.files.error.UserError if an option is wrong
+   */
+  FloorRequest request() {
+    return new FloorRequest(
+        List.of(loading.load(craft.craft())),
+        List.of(loading.air()),
+        entry.approach(OptionalDouble.empty()),
+        OptionalDouble.empty(),
+        technique == null
+            ? TO_CHOOSE_FROM
+            : List.of(
+                new Choice<>(
+                        "--technique",
+                        Technique.ALL.stream().filter(Technique::wayOut).toList(),
+                        Technique::name)
+                    .one(technique)),
+        PilotOptions.states().several(states),
+        chance.clock(),
+        chance.disturbances(),
+        new Pool(
+            chance.pilots(pilots, STANDARD_PILOTS),
+            chance.precision(),
+            chance.drawing(),
+            chance.seed(),
+            Optional.empty()),
+        briefing.share(),
+        briefing.margin(),
+        briefing.groundShare());
+  }
+}

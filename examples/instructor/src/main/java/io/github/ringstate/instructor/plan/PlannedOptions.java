@@ -1,0 +1,171 @@
+package io.github.ringstate.instructor.plan;
+
+import io.github.ringstate.files.plan.PlanFile;
+import io.github.ringstate.files.plan.PlanFile.Part;
+import io.github.ringstate.instructor.option.Checked;
+import io.github.ringstate.instructor.option.PlanArguments;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/**
+ * The options that a plan holds: those of the commands that it is for, under the same names; those
+ * of a run with {@code --run-} in front.
+ */
+public final class PlannedOptions {
+
+  private static final String RUN = "run-";
+
+  /** Options that every command shares. */
+  private static final Set<String> CONDITIONS =
+      Set.of(
+          "craft",
+          "mass-kg",
+          "mass-lb",
+          "pressure-altitude-ft",
+          "elevation-ft",
+          "qnh-hpa",
+          "altimeter-inhg",
+          "oat-c",
+          "oat-f");
+
+  /** What belongs to one print, or stands elsewhere in a plan. */
+  private static final Set<String> LEFT_OUT =
+      Set.of(
+          "help",
+          "version",
+          "output",
+          "format",
+          "paper",
+          "units",
+          "plan",
+          "technique",
+          "start-height-ft",
+          "abort-height-ft");
+
+  private final List<Supplier<Object>> encounters;
+  private final Supplier<Object> run;
+
+  /**
+   * Options of some commands.
+   *
+   * @param encounters make the commands that fly encounters
+   * @param run makes the command that plans a run
+   */
+  public PlannedOptions(List<Supplier<Object>> encounters, Supplier<Object> run) {
+    this.encounters = List.copyOf(encounters);
+    this.run = run;
+  }
+
+  /**
+   * Adds the options to a command.
+   *
+   * @param plan the command
+   */
+  void addTo(CommandSpec plan) {
+    for (Supplier<Object> command : encounters) {
+      options(command).forEach((name, option) -> add(plan, name, option));
+    }
+    options(run)
+        .forEach(
+            (name, option) -> {
+              if (!CONDITIONS.contains(name)) {
+                add(plan, RUN + name, option);
+              }
+            });
+  }
+
+  private static void add(CommandSpec plan, String name, OptionSpec option) {
+    if (!plan.optionsMap().containsKey("--" + name)) {
+      plan.addOption(
+          OptionSpec.builder("--" + name)
+              .type(isFlag(option) ? boolean.class : String.class)
+              .paramLabel(option.paramLabel())
+              .defaultValue(option.defaultValue())
+              .description(option.description())
+              .build());
+    }
+  }
+
+  private static boolean isFlag(OptionSpec option) {
+    return option.type() == boolean.class;
+  }
+
+  private static Map<String, OptionSpec> options(Supplier<Object> command) {
+    Map<String, OptionSpec> options = new LinkedHashMap<>();
+    for (OptionSpec option : new CommandLine(command.get()).getCommandSpec().options()) {
+      String name = option.longestName().substring(2);
+      if (!LEFT_OUT.contains(name)) {
+        options.put(name, option);
+      }
+    }
+    return options;
+  }
+
+  /**
+   * The options as given, with the defaults of those that were not, by the parts of a plan.
+   *
+   * @param plan the command with its options parsed
+   * @return the options; those of a run only if one was given
+   */
+  Map<Part, Map<String, String>> given(CommandSpec plan) {
+    Map<String, String> conditions = new LinkedHashMap<>();
+    Map<String, String> encounter = new LinkedHashMap<>();
+    Set<String> ofEncounters = new LinkedHashSet<>();
+    encounters.forEach(command -> ofEncounters.addAll(options(command).keySet()));
+    for (String name : ofEncounters) {
+      put(CONDITIONS.contains(name) ? conditions : encounter, name, plan, name);
+    }
+    Map<Part, Map<String, String>> given = new LinkedHashMap<>();
+    given.put(Part.CONDITIONS, conditions);
+    given.put(Part.ENCOUNTER, encounter);
+    boolean runs =
+        plan.options().stream()
+            .anyMatch(
+                option ->
+                    option.longestName().startsWith("--" + RUN)
+                        && !option.stringValues().isEmpty());
+    if (runs) {
+      Map<String, String> run = new LinkedHashMap<>();
+      for (String name : options(this.run).keySet()) {
+        if (!CONDITIONS.contains(name)) {
+          put(run, name, plan, RUN + name);
+        }
+      }
+      given.put(Part.RUN, run);
+    }
+    return given;
+  }
+
+  private static void put(Map<String, String> to, String key, CommandSpec plan, String name) {
+    Object value = Objects.requireNonNull(plan.findOption("--" + name)).getValue();
+    if (value != null && !value.equals(false)) {
+      to.put(key, value.toString());
+    }
+  }
+
+  /**
+   * Lets each command look at its options; nothing is flown.
+   *
+   * @param plan the plan
+   */
+  void check(PlanFile plan) {
+    List<Supplier<Object>> all = new ArrayList<>(encounters);
+    if (plan.options().containsKey(Part.RUN)) {
+      all.add(run);
+    }
+    for (Supplier<Object> command : all) {
+      CommandLine parsed = new CommandLine(command.get());
+      parsed.parseArgs(PlanArguments.of(plan, parsed.getCommandSpec()).toArray(String[]::new));
+      ((Checked) parsed.getCommand()).check();
+    }
+  }
+}
