@@ -57,7 +57,7 @@ public class InstructorsSheet {
         Technique.ALL.stream()
             .filter(
                 technique ->
-                    technique.wayOut() || collective && technique.equals(Technique.COLLECTIVE))
+                    technique.wayOut() || (collective && technique.equals(Technique.COLLECTIVE)))
             .map(Technique::name)
             .toList();
     long encounters = (long) ENCOUNTERS_OF_ONE * flown.size();

@@ -24,6 +24,12 @@ public record PowerSetting(double gain) {
       Parameter.of("climb power", Unit.PERCENT, 50, 110, 100, "assumed: continuous power");
 
   /**
+   * No error makes a pilot ask for more than this at once, rad. It is beyond the travel of any
+   * lever, so that the craft's limits are what is felt.
+   */
+  private static final double FARTHEST = 1;
+
+  /**
    * The habit that the numbers of a technique describe.
    *
    * @param numbers values for at least {@link #GAIN}
@@ -42,6 +48,7 @@ public record PowerSetting(double gain) {
    * @return blade pitch at three quarters of the radius, rad
    */
   public double collective(Cockpit seen, double power) {
-    return seen.collective() + gain * (Math.min(power, seen.takeOffPower()) - seen.power());
+    double wanted = gain * (Math.min(power, seen.takeOffPower()) - seen.power());
+    return seen.collective() + Math.min(Math.max(wanted, -FARTHEST), FARTHEST);
   }
 }

@@ -30,8 +30,10 @@
  * each. The wind matters most: two knots are a quarter of the speed at which the ring state ends.
  *
  * <p>What can be found depends on the instruments. At five readings a second onset comes out within
- * half a second and the loss within 10 ft; without attitude or controls nothing is said of the
- * pilot's delay.
+ * half a second and the loss within 10 ft, unless the descent creeps along the boundary, which the
+ * deviation of the onset says. Without attitude or controls nothing is said of the pilot's delay,
+ * and where the nose still moves at the onset, as in a quick stop, the first movement found may
+ * belong to the entry.
  *
  * <h2>Recordings for trials</h2>
  *

@@ -129,7 +129,7 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
       return switch (way) {
         case AHEAD -> seen.forwardAirspeed();
         case ASIDE -> seen.tailPush() * seen.sidewaysAirspeed();
-        case NOWHERE -> Double.NEGATIVE_INFINITY;
+        case NOWHERE -> -Double.MAX_VALUE; // never comes to an end
       };
     }
 

@@ -68,6 +68,7 @@ public record PilotStudy(
     Objects.requireNonNull(base, "base");
     Objects.requireNonNull(pilots, "pilots");
     Objects.requireNonNull(delays, "delays");
+    Objects.requireNonNull(drawing, "drawing");
     delays.ifPresent(PilotStudy::requireSome);
   }
 
