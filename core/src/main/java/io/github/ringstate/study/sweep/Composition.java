@@ -133,7 +133,8 @@ final class Composition {
           .withRecovery(recovery);
     }
     Optional<RealDistribution> delays = state.map(DelayKind::delays);
-    return new PilotStudy(fixed, technique, delays, spec.seed()).encounter(values.pilot());
+    return new PilotStudy(fixed, technique, delays, spec.seed(), spec.drawing())
+        .encounter(values.pilot());
   }
 
   private Optional<DelayKind> state(Values values) {

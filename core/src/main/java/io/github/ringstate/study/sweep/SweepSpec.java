@@ -1,5 +1,6 @@
 package io.github.ringstate.study.sweep;
 
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.study.Sampling;
 import java.io.Serializable;
 import java.util.List;
@@ -10,13 +11,20 @@ import java.util.List;
  * @param seed the seed of all that is drawn
  * @param pilots how many pilots of each technique fly every point, drawn by number; 0 if all fly by
  *     the technique's own numbers
+ * @param drawing how the pilots are drawn
  * @param fixed what is set to one value throughout
  * @param axes the axes of the grid, every value with every other
  * @param sample the settings that are sampled together; {@link Sample#NONE} if none are
  * @param output what rows hold, and in which units
  */
 public record SweepSpec(
-    long seed, int pilots, List<Axis> fixed, List<Axis> axes, Sample sample, Output output)
+    long seed,
+    int pilots,
+    Drawing drawing,
+    List<Axis> fixed,
+    List<Axis> axes,
+    Sample sample,
+    Output output)
     implements Serializable {
 
   /** The most pilots that fly a point. */
@@ -37,7 +45,7 @@ public record SweepSpec(
   }
 
   /**
-   * A sweep with the standard output.
+   * A sweep of evenly spread pilots with the standard output.
    *
    * @param seed the seed of all that is drawn
    * @param pilots how many pilots of each technique fly every point; 0 for none
@@ -46,6 +54,6 @@ public record SweepSpec(
    * @param sample the settings that are sampled together
    */
   public SweepSpec(long seed, int pilots, List<Axis> fixed, List<Axis> axes, Sample sample) {
-    this(seed, pilots, fixed, axes, sample, Output.STANDARD);
+    this(seed, pilots, Drawing.SOBOL, fixed, axes, sample, Output.STANDARD);
   }
 }

@@ -242,4 +242,32 @@ class PilotTablesTest {
     assertEquals("", run.out());
     assertTrue(run.err().contains("interrupted; nothing was written"), run.err());
   }
+
+  @Test
+  void asManyPilotsAreFlownAsAPrecisionTakesAndWhatIsReachedIsSaid() throws IOException {
+    String command = "loss --state attentive --recoveries lateral,forward --precision-ft ";
+    double samples = 0;
+    for (double asked : new double[] {30, 10}) {
+      double most = 0;
+      for (CSVRecord record : records(command + asked)) {
+        double half = 0.5 * (number(record, "p95_high_ft") - number(record, "p95_low_ft"));
+        assertTrue(half <= asked, record.toString());
+        most = Math.max(most, number(record, "samples"));
+      }
+      assertTrue(most > samples, most + " pilots for " + asked + " ft");
+      samples = most;
+    }
+    String said = Run.line(command + "10").out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("10 ft was asked for"), said);
+    assertTrue(said.contains("as many simulated pilots a line as the precision takes"), said);
+  }
+
+  @Test
+  void independentPilotsAreAsManyAsAreAskedFor() throws IOException {
+    String command = "loss --delays 1 --recoveries lateral --pilots 30";
+    assertEquals("30", records(command + " --draws independent").get(0).get("samples"));
+    assertEquals("32", records(command).get(0).get("samples"));
+    String said = Run.line(command).out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("32 simulated pilots a line (30 rounded up to full sets)"), said);
+  }
 }

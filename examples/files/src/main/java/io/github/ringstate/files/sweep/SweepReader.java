@@ -1,6 +1,7 @@
 package io.github.ringstate.files.sweep;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.extension.Extensions;
 import io.github.ringstate.files.toml.RenamedKeys;
@@ -30,6 +31,7 @@ final class SweepReader {
   private static final List<String> METHOD = List.of(SAMPLE, "method");
   private static final List<String> POINTS = List.of(SAMPLE, "points");
   private static final List<String> PILOTS = List.of("pilot", "count");
+  private static final List<String> DRAWS = List.of("pilot", "draws");
   private static final String FORMS =
       "a value, a list [a, b, c], { from = a, to = b, values = n } or { from = a, to = b, sampled ="
           + " true }, both also with scale = \"log\", or { distribution = \"normal\", mean = a, sd ="
@@ -70,15 +72,28 @@ final class SweepReader {
       for (String group : Settings.GROUPS) {
         for (String name : document.keys(group)) {
           List<String> path = List.of(group, name);
-          if (!path.equals(PILOTS)) {
+          if (!path.equals(PILOTS) && !path.equals(DRAWS)) {
             setting(path);
           }
         }
       }
-      return new Sweep(new SweepSpec(seed, pilots, fixed, axes, sample(), output()), settings);
+      return new Sweep(
+          new SweepSpec(seed, pilots, drawing(), fixed, axes, sample(), output()), settings);
     } catch (SettingException bad) {
       throw refused(bad);
     }
+  }
+
+  private Drawing drawing() {
+    if (!document.has(DRAWS)) {
+      return Drawing.SOBOL;
+    }
+    String known =
+        Stream.of(Drawing.values())
+            .map(drawing -> '"' + drawing.label() + '"')
+            .collect(Collectors.joining(", "));
+    JsonNode label = document.get(DRAWS, known);
+    return Drawing.named(label.asText()).orElseThrow(() -> document.bad(DRAWS, known));
   }
 
   private UserError refused(SettingException bad) {
@@ -135,6 +150,7 @@ final class SweepReader {
               .collect(Collectors.toCollection(ArrayList::new));
       if (path.get(0).equals(PILOTS.get(0))) {
         names.add(PILOTS.get(1));
+        names.add(DRAWS.get(1));
       }
       throw unknown(path, String.join(", ", names));
     }

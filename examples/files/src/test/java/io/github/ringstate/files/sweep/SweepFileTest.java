@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
@@ -37,6 +38,7 @@ class SweepFileTest {
             pressure_altitude_ft = [0, 4e3]
             [pilot]
             count = 12
+            draws = "independent"
             state = ["primed", "startled"]
             technique = "lateral"
             [entry]
@@ -46,6 +48,7 @@ class SweepFileTest {
             """);
     assertEquals(-3, spec.seed());
     assertEquals(12, spec.pilots());
+    assertEquals(Drawing.INDEPENDENT, spec.drawing());
     assertEquals(
         List.of(
             new Axis.Words("craft.name", List.of("twin")),
@@ -122,6 +125,7 @@ class SweepFileTest {
         "[entry];kind = \"spiral\"                           | 2 | 'spiral'         | steep",
         "[pilot];delay_s = -1                                | 2 | '-1.0'           | 0 to 60 s",
         "[pilot];count = 0                                   | 2 | pilot.count      | 1 to 10000000",
+        "[pilot];count = 9;draws = \"even\"                 | 3 | pilot.draws      | \"sobol\", \"independent\"",
         "[pilot];count = 2.5                                 | 2 | pilot.count      | a whole number",
         "[pilot];state = \"primed\";delay_s = 1              | 2 | pilot.state      | one of them",
         "[pilot];count = 9;bank_deg = 15;technique = \"lateral\"| 3 | bank_deg      | no pilot.count",

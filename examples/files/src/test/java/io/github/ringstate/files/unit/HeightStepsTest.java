@@ -80,4 +80,30 @@ class HeightStepsTest {
     assertEquals(aviation, UnitSystem.AVIATION.given(unit, value));
     assertEquals(si, UnitSystem.SI.given(unit, value));
   }
+
+  /** By hand: the first of 1, 2, 5, 10, 20, 50, ... that is no less than what is known. */
+  @ParameterizedTest
+  @CsvSource({
+    // known better than the steps are fine
+    "286, 0, 285, 290",
+    "286, 4.9, 285, 290",
+    // worse
+    "286, 5.1, 290, 290",
+    "284, 10, 280, 290",
+    "284, 11, 280, 300",
+    "284, 47, 300, 300",
+    "62, 1.5, 62, 62",
+    "62, 4, 60, 65",
+    "1234, 10, 1230, 1240",
+    "1234, 47, 1250, 1250",
+    // in a finer one where nothing would be left
+    "38, 95, 50, 100",
+    "3, 95, 5, 100",
+    "0, 95, 0, 0"
+  })
+  void aHeightIsRoundedNoFinerThanItIsKnown(
+      double height, double within, double nearest, double upward) {
+    assertEquals(nearest, HeightSteps.FEET.rounded(height, within));
+    assertEquals(upward, HeightSteps.FEET.up(height, within));
+  }
 }
