@@ -42,9 +42,8 @@ public record EntryKind(
               + " towards {arrival ground speed}, the collective left alone or raised to"
               + " {arrival power} of hover power",
           "People arrive like this, with little power. Settling from a hover flatters power: the craft"
-              + " holds nearly hover power and has only begun to sink. More wind behind meets the ring state"
-              + " sooner, before the sink has built up, so that less is lost from onset: it is no milder"
-              + " for that, for the pilot has less time and sees less of it.",
+              + " holds nearly hover power and has only begun to sink. More wind behind loses less from"
+              + " onset, which comes before the sink has built up, and is no milder for that.",
           TailwindApproach.WIND,
           FROM_BEHIND,
           TailwindApproach.PARAMETERS,

@@ -143,9 +143,12 @@ class PageTest {
     // A tail rotor that balances a rotor turning counter-clockwise (from above) pushes to the
     // right:
     // the craft drifts right in the hover. Common practice, no source.
-    assertTrue(Run.of("loss", "--delays", "0").out().contains("pushes to (right)"));
-    assertTrue(
-        Run.of("loss", "--craft", "utility", "--delays", "0").out().contains("pushes to (left)"));
+    assertTrue(inOneLine("loss --delays 0").contains("pushes to (right)"));
+    assertTrue(inOneLine("loss --craft utility --delays 0").contains("pushes to (left)"));
+  }
+
+  private static String inOneLine(String command) {
+    return Run.of(command.split(" ", -1)).out().replaceAll("\\s+", " ");
   }
 
   /** At most 100 columns, plain ASCII without control characters, nothing behind the last word. */

@@ -1,6 +1,8 @@
 package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.encounter.EventKind;
+import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
@@ -20,6 +22,7 @@ record FlyFacts(
     boolean ground,
     boolean notArrested,
     boolean notLasting,
+    boolean fellThrough,
     String arrestTime,
     String loss,
     String impact,
@@ -42,6 +45,7 @@ record FlyFacts(
         outcome.ending() == Ending.GROUND,
         outcome.ending() == Ending.NOT_ARRESTED,
         outcome.ending() == Ending.ARREST_NOT_LASTING,
+        fellThrough(outcome),
         words(outcome.timeToArrest(), time -> Decimals.fixed(time, 1)),
         words(outcome.altitudeLoss(), units::lengthInWords),
         words(outcome.impactSpeed(), units::fineVerticalSpeedInWords),
@@ -52,6 +56,19 @@ record FlyFacts(
         request.recovery().isMistaken() ? NotAWayOut.TEXT : "",
         Decimals.brief(conditions.massKg()),
         units.lengthInWords(conditions.air().densityAltitude()));
+  }
+
+  /** The ring state is behind, and nothing stopped the sink: the craft went through it. */
+  private static boolean fellThrough(Outcome outcome) {
+    boolean out = false;
+    for (Occurrence seen : outcome.occurrences()) {
+      out = seen.kind() == EventKind.RING_STATE_LEFT || (out && !isIn(seen.kind()));
+    }
+    return out && (outcome.ending() == Ending.NOT_ARRESTED || outcome.ending() == Ending.GROUND);
+  }
+
+  private static boolean isIn(EventKind kind) {
+    return kind == EventKind.ONSET || kind == EventKind.RING_STATE_ENTERED_AGAIN;
   }
 
   private static String words(OptionalDouble value, DoubleFunction<String> words) {

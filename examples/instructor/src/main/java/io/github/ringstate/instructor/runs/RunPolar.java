@@ -22,7 +22,7 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
  */
 final class RunPolar {
 
-  private static final int SIZE = 230;
+  private static final int SIZE = 210;
   private static final int RINGS = 4;
 
   /** The arrow of the wind on its way to the middle, over the outermost ring. */

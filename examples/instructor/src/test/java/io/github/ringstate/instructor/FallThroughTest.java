@@ -1,0 +1,23 @@
+package io.github.ringstate.instructor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FallThroughTest {
+
+  @ParameterizedTest
+  @CsvSource({
+    // with nothing done, the model lets a craft sink past the exit of the ring state unless the
+    // ground is met before; the events of the flight say where it left
+    "fly --recovery none, true",
+    "fly --recovery none --height-ft 20, false", // the ground is met inside
+    "fly --recovery lateral, false"
+  })
+  void aCraftThatFallsThroughTheRingStateIsSaidTo(String line, boolean through) {
+    String said = Run.of(line.split(" ")).out().replaceAll("\\s+", " ");
+    assertEquals(through, said.contains("falling through it"), said);
+    assertEquals(through || line.contains("lateral"), said.contains("ring state left"), said);
+  }
+}
