@@ -36,7 +36,7 @@ public final class SheetError {
   public static void main(String[] args) {
     int sets = args.length > 0 ? Integer.parseInt(args[0]) : 256;
     System.out.println(
-        "technique | delay, s | true 95 %, ft | error of 1000 independent, ft | of 64 | of 128 | of"
+        "technique | delay, s | 95 per cent point, ft | error of 1000 independent, ft | of 64 | of 128 | of"
             + " 256 | of 512 evenly spread");
     for (Technique technique :
         List.of(

@@ -65,7 +65,9 @@ public record ModelSets(List<RingStateInflow> even, Accepted<RingStateInflow> ac
    */
   public static ModelSets draw(int size) {
     return new ModelSets(
-        LongStream.range(0, size).mapToObj(i -> OpenNumbers.drawn(SEED, i, Drawing.INDEPENDENT)).toList(),
+        LongStream.range(0, size)
+            .mapToObj(i -> OpenNumbers.drawn(SEED, i, Drawing.INDEPENDENT))
+            .toList(),
         OpenNumbers.accepted(size, SEED));
   }
 
