@@ -23,9 +23,9 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * All that a full sheet of altitude losses asks for, once, in a process that has just begun: four
- * masses, three heights of the field, nine delays, pilots, and every way out that there is; or those
- * with collective alone, of which figures from before it left the default set are known. 512 evenly
- * spread pilots know the 95 per cent losses as well as a thousand independent ones ({@link
+ * masses, three heights of the field, nine delays, pilots, and every way out that there is; or
+ * those with collective alone, of which figures from before it left the default set are known. 512
+ * evenly spread pilots know the 95 per cent losses as well as a thousand independent ones ({@link
  * SheetError}).
  */
 @State(Scope.Benchmark)

@@ -169,8 +169,7 @@ public record PilotStudy(
             };
           },
           piece -> {});
-      LossSpread spread =
-          sampling.precision() > 0 ? all.spread(to).stopped() : all.spread(to);
+      LossSpread spread = sampling.precision() > 0 ? all.spread(to).stopped() : all.spread(to);
       if (to == limit || sampling.suffices(spread)) {
         return spread;
       }

@@ -11,10 +11,10 @@
  * {@link io.github.ringstate.study.PilotStudy} flies one encounter with many people and gives a
  * {@link io.github.ringstate.study.LossSpread}: its {@link io.github.ringstate.study.Quantile}s and
  * {@link io.github.ringstate.study.Share}s have confidence intervals that assume no distribution. A
- * descent that was not arrested counts as an infinite loss. The pilots are spread evenly over all in
- * which they differ, in eight sets, and it is how the sets differ that the intervals are made of; as
- * {@link io.github.ringstate.chance.Drawing} may be asked for, each is drawn by itself. {@link
- * io.github.ringstate.study.Sampling} says how many pilots are enough, {@link
+ * descent that was not arrested counts as an infinite loss. The pilots are spread evenly over all
+ * in which they differ, in eight sets, and it is how the sets differ that the intervals are made
+ * of; as {@link io.github.ringstate.chance.Drawing} may be asked for, each is drawn by itself.
+ * {@link io.github.ringstate.study.Sampling} says how many pilots are enough, {@link
  * io.github.ringstate.study.Progress} hears how far it is and may end it. {@link
  * io.github.ringstate.study.Briefing} turns spreads into what a briefing needs.
  *

@@ -155,7 +155,8 @@ record BadInput(String what, int status, List<String> args, List<String> message
               "loss --pilots 8 --precision-ft 5",
               "--pilots and --precision-ft exclude each other"),
           option("no precision", "floor --precision-ft 0", "--precision-ft", "0.5 to 1000 ft"),
-          option("draws of cards", "loss --pilots 8 --draws cards", "'cards'", "sobol, independent"),
+          option(
+              "draws of cards", "loss --pilots 8 --draws cards", "'cards'", "sobol, independent"),
           option("no pilots", "loss --pilots 0", "--pilots", "'0'", "1 to 10000000"),
           option("negative pilots", "floor --pilots -5", "--pilots", "'-5'", "1 to 10000000"),
           option("half a pilot", "loss --pilots 2.5", "--pilots", "'2.5'", "a whole number"),

@@ -240,7 +240,8 @@ class BrowserTest {
       throws IOException, InterruptedException {
     try (DevTools page =
         open("fly", "--entry", "settling", "--wind-kt", "40", "--format", "html")) {
-      assertEquals("0", page.ask("document.querySelectorAll('input, svg, script:not([type])').length"));
+      assertEquals(
+          "0", page.ask("document.querySelectorAll('input, svg, script:not([type])').length"));
       String text = page.ask("document.body.textContent.replace(/\\s+/g, ' ')");
       assertTrue(text.contains("This entry does not lead into the ring state"), text);
       assertTrue(text.contains(Caution.TEXT), text);

@@ -18,9 +18,10 @@
  * <p>Settings that are {@code sampled} need a table {@code [sample]} with {@code method =
  * "latin-hypercube"}, {@code "sobol"} or {@code "independent"} and the number of {@code points}. In
  * {@code [pilot]}, {@code count} draws so many pilots by number, the same ones for every point,
- * evenly spread or, with {@code draws = "independent"}, each by itself; {@code state} then draws their delays, and without a count sets the median delay. {@code seed}
- * stands at the top. {@code [output]} says in which {@code units} results are written, {@code
- * "aviation"} or {@code "si"}, and whether the {@code drawn_numbers} of each pilot are columns.
+ * evenly spread or, with {@code draws = "independent"}, each by itself; {@code state} then draws
+ * their delays, and without a count sets the median delay. {@code seed} stands at the top. {@code
+ * [output]} says in which {@code units} results are written, {@code "aviation"} or {@code "si"},
+ * and whether the {@code drawn_numbers} of each pilot are columns.
  *
  * <p>A distribution is normal ({@code mean}, {@code sd}), log-normal ({@code median}, {@code p90}),
  * gamma ({@code mean}, {@code sd}), uniform ({@code from}, {@code to}) or triangular ({@code from},

@@ -135,9 +135,7 @@ public final class PilotOptions {
    * @throws UserError if it is no number or out of range
    */
   public double precision() {
-    return precision == null
-        ? 0
-        : Unit.FOOT.toSi(NumberText.one(PRECISION, precision, PRECISIONS));
+    return precision == null ? 0 : Unit.FOOT.toSi(NumberText.one(PRECISION, precision, PRECISIONS));
   }
 
   /**
