@@ -1,6 +1,7 @@
 package io.github.ringstate.study.run;
 
 import io.github.ringstate.study.LossSpread;
+import io.github.ringstate.study.Quantile;
 
 /**
  * Altitude loss to reckon with on a run: how much half of the simulated pilots lose at most, and
@@ -9,8 +10,13 @@ import io.github.ringstate.study.LossSpread;
  * @param half loss of the half of the pilots, m; infinite where so many did not arrest the descent
  * @param most loss of the greater share that is asked for, m, not below that of the half; infinite
  *     where so many did not arrest the descent
+ * @param mostLow lower end of the 95 per cent confidence interval of {@code most}, m; minus infinity
+ *     if there are too few pilots for one
+ * @param mostHigh upper end of it, m; infinite if there are too few pilots for one
  */
-public record RunLoss(double half, double most) {
+public record RunLoss(double half, double most, double mostLow, double mostHigh) {
+
+  private static final double CONFIDENCE = 0.95;
 
   /** A descent that is not arrested, or a flight that cannot be begun. */
   public static final RunLoss OPEN =
@@ -25,6 +31,16 @@ public record RunLoss(double half, double most) {
   }
 
   /**
+   * A loss that is known for certain.
+   *
+   * @param half loss of the half of the pilots, m
+   * @param most loss of the greater share, m
+   */
+  public RunLoss(double half, double most) {
+    this(half, most, most, most);
+  }
+
+  /**
    * Reads a spread.
    *
    * @param losses what the pilots lost; at least one sample
@@ -32,7 +48,8 @@ public record RunLoss(double half, double most) {
    * @return the loss
    */
   public static RunLoss of(LossSpread losses, double share) {
-    return new RunLoss(losses.loss(0.5), losses.loss(share));
+    Quantile most = losses.quantile(share, CONFIDENCE);
+    return new RunLoss(losses.loss(0.5), most.value(), most.low(), most.high());
   }
 
   /**
@@ -42,6 +59,10 @@ public record RunLoss(double half, double most) {
    * @return a loss that is nowhere below either
    */
   public RunLoss worse(RunLoss other) {
-    return new RunLoss(Math.max(half, other.half), Math.max(most, other.most));
+    return new RunLoss(
+        Math.max(half, other.half),
+        Math.max(most, other.most),
+        Math.max(mostLow, other.mostLow),
+        Math.max(mostHigh, other.mostHigh));
   }
 }

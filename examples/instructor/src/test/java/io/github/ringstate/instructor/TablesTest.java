@@ -40,7 +40,8 @@ class TablesTest {
             + "axial_over_hover,edgewise_over_hover,phase",
         "boundary|criterion,airspeed_kt,onset_fpm,exit_fpm",
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20|track_deg,ground_speed_kt,airspeed_kt,tailwind_kt,crosswind_kt,"
-            + "power_margin_pct,boundary_margin_fpm,loss_p95_ft,height_ft,verdict,reason"
+            + "power_margin_pct,boundary_margin_fpm,loss_p95_ft,loss_p95_low_ft,loss_p95_high_ft,"
+            + "height_ft,verdict,reason"
       })
   void theHeaderIsAsAgreed(String command, String header) {
     Run run = Run.line(command + " --format csv");

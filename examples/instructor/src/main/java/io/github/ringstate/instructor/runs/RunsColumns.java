@@ -10,6 +10,7 @@ import io.github.ringstate.study.run.RunLoss;
 import io.github.ringstate.study.run.RunPlan;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** The columns of a run for machines. */
 final class RunsColumns {
@@ -39,7 +40,9 @@ final class RunsColumns {
             new Column<>(
                 "boundary_margin_fpm",
                 row -> Cell.in(Unit.FOOT_PER_MINUTE, row.track().boundaryMargin())),
-            new Column<>("loss_p95_ft", row -> loss(analysis.worst())),
+            new Column<>("loss_p95_ft", row -> loss(analysis.worst(), RunLoss::most)),
+            new Column<>("loss_p95_low_ft", row -> loss(analysis.worst(), RunLoss::mostLow)),
+            new Column<>("loss_p95_high_ft", row -> loss(analysis.worst(), RunLoss::mostHigh)),
             new Column<>("height_ft", row -> Cell.given(Unit.FOOT, plan.height())),
             new Column<>("verdict", row -> Cell.text(row.verdict().label())),
             new Column<>("reason", row -> Cell.text(reason(row)))),
@@ -59,7 +62,9 @@ final class RunsColumns {
         new Column<>(
             "hover_continuous_margin_pct",
             row -> share(row.judgement().hover().continuousMargin())),
-        new Column<>("own_loss_p95_ft", row -> loss(row.own())),
+        new Column<>("own_loss_p95_ft", row -> loss(row.own(), RunLoss::most)),
+        new Column<>("own_loss_p95_low_ft", row -> loss(row.own(), RunLoss::mostLow)),
+        new Column<>("own_loss_p95_high_ft", row -> loss(row.own(), RunLoss::mostHigh)),
         new Column<>("loss_covered", row -> covered()),
         new Column<>("height_needed_ft", row -> finite(row.judgement().height().needed())),
         new Column<>(
@@ -89,8 +94,8 @@ final class RunsColumns {
     return request.plan().craft().sense();
   }
 
-  private static Cell loss(Optional<RunLoss> loss) {
-    return loss.map(found -> finite(found.most())).orElse(Cell.NOTHING);
+  private static Cell loss(Optional<RunLoss> loss, ToDoubleFunction<RunLoss> part) {
+    return loss.map(found -> finite(part.applyAsDouble(found))).orElse(Cell.NOTHING);
   }
 
   private static Cell finite(double metres) {

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
@@ -118,8 +119,10 @@ public final class RunsCommand implements Runnable, Checked {
   @Option(
       names = "--pilots",
       paramLabel = "N",
-      defaultValue = "250",
-      description = "Simulated pilots for each track. Unless given: ${DEFAULT-VALUE}.")
+      defaultValue = "256",
+      description =
+          "Simulated pilots for each track, rounded up to 8 times a power of two. Unless given:"
+              + " ${DEFAULT-VALUE}.")
   private String pilots = "";
 
   @Option(
@@ -194,7 +197,7 @@ public final class RunsCommand implements Runnable, Checked {
         techniques(),
         NumberText.si("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN),
         NumberText.si("--minimum-airspeed-kt", minimumAirspeed, RunLimits.MINIMUM_AIRSPEED),
-        (int) NumberText.whole("--pilots", pilots, 20, 100_000),
+        Drawing.SOBOL.samples((int) NumberText.whole("--pilots", pilots, 20, 100_000)),
         NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
         new CrewMinimum(
             NumberText.si("--command-hours", commandHours, CrewMinimum.COMMAND),

@@ -9,6 +9,7 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.run.Finding;
 import io.github.ringstate.study.run.RunJudgement;
 import io.github.ringstate.study.run.RunLimits;
+import io.github.ringstate.study.run.RunLoss;
 import io.github.ringstate.study.run.RunPlan;
 import java.util.Arrays;
 import java.util.Optional;
@@ -40,6 +41,7 @@ record RunsFacts(
     boolean lowInATurn,
     boolean met,
     String loss,
+    String lossBand,
     String needed,
     boolean covered,
     String best,
@@ -104,6 +106,7 @@ record RunsFacts(
         analysis.worst().isEmpty() || analysis.isOpen()
             ? ""
             : units.lossInWords(analysis.worst().get().most()),
+        analysis.worst().map(loss -> band(loss, units)).orElse(""),
         Double.isInfinite(needed) ? "" : units.needed(needed) + " " + units.length().symbol(),
         analysis.worst().filter(loss -> plan.covers(loss.most())).isPresent(),
         directions.best(),
@@ -134,5 +137,12 @@ record RunsFacts(
         plan.minimumByCurve().isPresent()
             ? units.speedInWords(plan.minimumByCurve().getAsDouble())
             : "");
+  }
+
+  /** The interval of the loss; empty without two ends. */
+  private static String band(RunLoss loss, UnitSystem units) {
+    return Double.isFinite(loss.mostLow()) && Double.isFinite(loss.mostHigh())
+        ? units.loss(loss.mostLow()) + " to " + units.lossInWords(loss.mostHigh())
+        : "";
   }
 }
