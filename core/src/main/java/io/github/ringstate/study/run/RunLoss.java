@@ -10,8 +10,8 @@ import io.github.ringstate.study.Quantile;
  * @param half loss of the half of the pilots, m; infinite where so many did not arrest the descent
  * @param most loss of the greater share that is asked for, m, not below that of the half; infinite
  *     where so many did not arrest the descent
- * @param mostLow lower end of the 95 per cent confidence interval of {@code most}, m; minus infinity
- *     if there are too few pilots for one
+ * @param mostLow lower end of the 95 per cent confidence interval of {@code most}, m; minus
+ *     infinity if there are too few pilots for one
  * @param mostHigh upper end of it, m; infinite if there are too few pilots for one
  */
 public record RunLoss(double half, double most, double mostLow, double mostHigh) {
