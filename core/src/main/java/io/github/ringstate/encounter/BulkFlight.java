@@ -5,7 +5,9 @@ import io.github.ringstate.dynamics.Propagators;
 import io.github.ringstate.integrate.FastPropagator;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
+import java.lang.invoke.VarHandle;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -110,12 +112,27 @@ public final class BulkFlight {
     return descent.ending();
   }
 
-  /** The last descent, for the thread that flew it; null if there was no onset. */
-  private @Nullable Descent mine() {
+  /** What the last descent has of a number, for the thread that flew it; NaN without onset. */
+  private double asked(ToDoubleFunction<Descent> number) {
+    requireMine();
+    double answer = onset ? number.applyAsDouble(descent) : Double.NaN;
+    requireStillMine();
+    return answer;
+  }
+
+  private void requireMine() {
     if (flownBy != null && flownBy != Thread.currentThread()) {
       throw new IllegalStateException(TWO_THREADS);
     }
-    return onset ? descent : null;
+  }
+
+  /** Another thread that began to fly while an answer was read has spoilt it. */
+  private void requireStillMine() {
+    VarHandle.loadLoadFence();
+    if (flying.get()) {
+      throw new IllegalStateException(TWO_THREADS);
+    }
+    requireMine();
   }
 
   private Descent careful() {
@@ -132,8 +149,7 @@ public final class BulkFlight {
    * @return the loss, m; NaN unless the descent was arrested or the ground reached
    */
   public double altitudeLoss() {
-    Descent flown = mine();
-    return flown == null ? Double.NaN : flown.altitudeLoss();
+    return asked(Descent::altitudeLoss);
   }
 
   /**
@@ -142,8 +158,7 @@ public final class BulkFlight {
    * @return the loss, m; NaN as above, and where the descent ended before recognition
    */
   public double lossAfterRecognition() {
-    Descent flown = mine();
-    return flown == null ? Double.NaN : flown.lossAfterRecognition();
+    return asked(Descent::lossAfterRecognition);
   }
 
   /**
@@ -152,8 +167,7 @@ public final class BulkFlight {
    * @return the rate, m/s, positive; NaN without onset
    */
   public double peakDescent() {
-    Descent flown = mine();
-    return flown == null ? Double.NaN : flown.peakDescent();
+    return asked(Descent::peakDescent);
   }
 
   /**
@@ -162,8 +176,7 @@ public final class BulkFlight {
    * @return the time, s; NaN unless arrested
    */
   public double timeToArrest() {
-    Descent flown = mine();
-    return flown == null ? Double.NaN : flown.timeToArrest();
+    return asked(Descent::timeToArrest);
   }
 
   /**
@@ -181,8 +194,7 @@ public final class BulkFlight {
    * @return the speed, m/s, positive; NaN unless the ground was reached
    */
   public double impactSpeed() {
-    Descent flown = mine();
-    return flown == null ? Double.NaN : flown.impactSpeed();
+    return asked(Descent::impactSpeed);
   }
 
   /**
@@ -192,7 +204,9 @@ public final class BulkFlight {
    *     #withEvents}
    */
   public Outcome outcome() {
-    Descent flown = mine();
-    return flown == null ? Outcome.NO_ONSET : flown.outcome();
+    requireMine();
+    Outcome answer = onset ? descent.outcome() : Outcome.NO_ONSET;
+    requireStillMine();
+    return answer;
   }
 }
