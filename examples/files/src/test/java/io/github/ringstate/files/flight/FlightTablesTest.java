@@ -78,11 +78,11 @@ class FlightTablesTest {
                 Technique.LATERAL,
                 Optional.of(PilotState.DISTRACTED.delays()),
                 3)
-            .fly(Sampling.of(12), Progress.SILENT);
+            .fly(Sampling.of(16), Progress.SILENT);
     FlightTables.write(file("pilots.csv"), spread, "pilots");
     List<CSVRecord> records = csv("pilots.csv");
-    assertEquals(12, records.size());
-    for (int i = 0; i < 12; i++) {
+    assertEquals(16, records.size());
+    for (int i = 0; i < 16; i++) {
       PilotFlight flight = spread.flights().get(i);
       CSVRecord record = records.get(i);
       assertEquals(i, Integer.parseInt(record.get("pilot")));
