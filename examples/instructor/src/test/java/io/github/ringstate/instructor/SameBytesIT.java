@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.files.row.ParquetTable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,8 +47,12 @@ class SameBytesIT {
       String parallelism = "-Djava.util.concurrent.ForkJoinPool.common.parallelism=" + threads;
       assertEquals(first, JarRun.of(List.of(parallelism), args));
     }
-    // and the same as in this virtual machine, whatever ran in it before
-    assertEquals(first.out(), Run.of(args).out());
+    // and the same as in this virtual machine, whatever ran in it before; its classes are of no jar
+    assertEquals(withoutBuild(first.out()), withoutBuild(Run.of(args).out()));
+  }
+
+  private static String withoutBuild(String json) {
+    return json.replaceFirst("\"build\" : \"[^\"]*\"", "\"build\" : ");
   }
 
   @Test
@@ -62,9 +67,9 @@ class SameBytesIT {
       Path out = folder.resolve("sweep." + ending);
       String[] args = {"sweep", spec.toString(), "--output", out.toString()};
       assertEquals(new Run(0, "", ""), JarRun.of(german, args));
-      byte[] there = Files.readAllBytes(out);
+      List<?> there = rows(out);
       assertEquals(new Run(0, "", ""), Run.of(args));
-      assertArrayEquals(there, Files.readAllBytes(out));
+      assertEquals(there, rows(out));
     }
   }
 
@@ -80,6 +85,16 @@ class SameBytesIT {
       throws IOException, InterruptedException {
     // SOURCE_DATE_EPOCH of reproducible-builds.org
     assertArrayEquals(sheet(command, "first"), sheet(command, "second"));
+  }
+
+  /**
+   * The rows alone: a Parquet file also says from which jar it comes, and these classes are of
+   * none.
+   */
+  private static List<?> rows(Path file) throws IOException {
+    return file.toString().endsWith("csv")
+        ? Files.readAllLines(file)
+        : ParquetTable.read(file).records();
   }
 
   private static byte[] sheet(String command, String name)
