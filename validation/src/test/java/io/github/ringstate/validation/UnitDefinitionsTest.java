@@ -61,7 +61,10 @@ class UnitDefinitionsTest {
         "KELVIN",
         "PASCAL",
         "METRE_PER_SECOND_SQUARED",
-        "SQUARE_RADIAN"
+        "RADIAN_PER_SECOND",
+        "SQUARE_RADIAN",
+        "NEWTON",
+        "WATT"
       })
   void aCoherentSiUnitIsLeftAlone(Unit unit) {
     assertEquals(1, unit.toSi(1));
@@ -80,6 +83,6 @@ class UnitDefinitionsTest {
 
   @Test
   void theUnitsTestedHereAreAllThatThereAre() {
-    assertEquals(5 + 3 + 16, Unit.values().length);
+    assertEquals(5 + 3 + 19, Unit.values().length);
   }
 }
