@@ -8,6 +8,7 @@ import io.github.ringstate.files.row.ParquetTable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,6 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The jar prints the same bytes whatever runs it. */
 class SameBytesIT {
+
+  private static final List<String> GERMAN = List.of("-Duser.language=de", "-Duser.country=DE");
 
   @TempDir static Path folder = Path.of("");
 
@@ -40,19 +43,20 @@ class SameBytesIT {
     Run first = JarRun.of(List.of(), args);
     assertEquals(0, first.status(), first.err());
     assertEquals("", first.err());
-    assertEquals(first, JarRun.of(List.of(), args));
-    List<String> german = List.of("-Duser.language=de", "-Duser.country=DE");
-    assertEquals(first, JarRun.of(german, args));
     for (int threads : new int[] {1, 2, 5}) {
-      String parallelism = "-Djava.util.concurrent.ForkJoinPool.common.parallelism=" + threads;
-      assertEquals(first, JarRun.of(List.of(parallelism), args));
+      List<String> options = new ArrayList<>();
+      options.add("-Djava.util.concurrent.ForkJoinPool.common.parallelism=" + threads);
+      if (threads == 1) {
+        options.addAll(GERMAN);
+      }
+      assertEquals(first, JarRun.of(options, args));
     }
     // and the same as in this virtual machine, whatever ran in it before; its classes are of no jar
     assertEquals(withoutBuild(first.out()), withoutBuild(Run.of(args).out()));
   }
 
   private static String withoutBuild(String json) {
-    return json.replaceFirst("\"build\" : \"[^\"]*\"", "\"build\" : ");
+    return json.replaceFirst("\"version\" : .*\n *\"build\" : .*\n", "");
   }
 
   @Test
@@ -62,11 +66,10 @@ class SameBytesIT {
     Files.writeString(
         spec,
         JarRun.of(List.of(), "sweep", "--example").out().replace("points = 25", "points = 5"));
-    List<String> german = List.of("-Duser.language=de", "-Duser.country=DE");
     for (String ending : List.of("csv", "parquet")) {
       Path out = folder.resolve("sweep." + ending);
       String[] args = {"sweep", spec.toString(), "--output", out.toString()};
-      assertEquals(new Run(0, "", ""), JarRun.of(german, args));
+      assertEquals(new Run(0, "", ""), JarRun.of(GERMAN, args));
       List<?> there = rows(out);
       assertEquals(new Run(0, "", ""), Run.of(args));
       assertEquals(there, rows(out));
