@@ -65,10 +65,15 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
   public static final Parameter EXIT_AIRSPEED =
       Parameter.of("exit airspeed", Unit.KNOT, 5, 60, 16, "that of the lateral recovery");
 
+  /** Share of the lean from which reduced power comes back. Default 50 %, range 0 to 90 %. */
+  public static final Parameter LEANED =
+      Parameter.of("leaned for power", Unit.PERCENT, 0, 90, 50, "that of the forward recovery");
+
   /** All parameters. */
   public static final List<Parameter> PARAMETERS =
       List.of(
           LEAN,
+          LEANED,
           RATE,
           REDUCTION,
           COLLECTIVE_RATE,
@@ -100,6 +105,7 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
         new Leaning(
             way,
             way == Way.NOWHERE ? 0 : numbers.si(LEAN),
+            numbers.si(LEANED),
             numbers.si(PowerSetting.CLIMB_POWER),
             PowerSetting.of(numbers),
             Drift.of(numbers),
@@ -115,14 +121,20 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
             Phase.of(
                 "lean, collective reduced",
                 (seen, controls) -> leaning.leanReduced(seen, reduction, controls),
-                seen -> Math.min(leaning.halfLeaned(seen), leaning.along(seen) - power)),
+                seen -> Math.min(leaning.leanedFar(seen), leaning.along(seen) - power)),
             lean,
             level);
   }
 
   /** What is done, in SI units. */
   private record Leaning(
-      Way way, double lean, double climbPower, PowerSetting setting, Drift drift, Hands hands) {
+      Way way,
+      double lean,
+      double leaned,
+      double climbPower,
+      PowerSetting setting,
+      Drift drift,
+      Hands hands) {
 
     /** Airspeed the way the craft leans, m/s. */
     double along(Cockpit seen) {
@@ -133,13 +145,13 @@ public record EqualTerms(Way way, boolean atOnce, ParameterSet numbers) implemen
       };
     }
 
-    /** How much more than half leaned the craft is, rad. */
-    double halfLeaned(Cockpit seen) {
-      double leaned =
+    /** How much more the craft is leaned than power waits for, rad. */
+    double leanedFar(Cockpit seen) {
+      double now =
           way == Way.AHEAD
               ? seen.hoverPitch() - seen.pitch()
               : seen.tailPush() * (seen.bank() - seen.hoverBank());
-      return leaned - 0.5 * lean;
+      return now - leaned * lean;
     }
 
     void leanWithPower(Cockpit seen, Controls controls) {

@@ -7,6 +7,7 @@ import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.UnfinishedFlightException;
 import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.study.sweep.PilotCache.Pilot;
@@ -84,7 +85,10 @@ final class RowFlight {
     }
     try {
       flyOn(index, values, rows, column + 3, row);
-    } catch (OutOfRangeException | IncompatibleValuesException | NoSteadyFlightException bad) {
+    } catch (OutOfRangeException
+        | IncompatibleValuesException
+        | NoSteadyFlightException
+        | UnfinishedFlightException bad) {
       rows.set(error, row, bad.getMessage());
       rows.countFailed();
     } catch (RuntimeException fault) {
@@ -173,7 +177,10 @@ final class RowFlight {
       if (values.pilot() < 0 || !set.disturbances().random()) {
         shared = new BulkFlight(Approach.fly(set, Simulator.fast()));
       }
-    } catch (OutOfRangeException | IncompatibleValuesException | NoSteadyFlightException bad) {
+    } catch (OutOfRangeException
+        | IncompatibleValuesException
+        | NoSteadyFlightException
+        | UnfinishedFlightException bad) {
       noScene = bad;
     }
   }

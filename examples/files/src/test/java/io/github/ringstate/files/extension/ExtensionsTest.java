@@ -226,6 +226,36 @@ class ExtensionsTest {
   }
 
   @Test
+  void aRecoveryThatSwitchesForEverIsARowThatSaysSo() throws IOException {
+    Extensions switching =
+        BuiltJar.load(
+            BuiltJar.of(
+                folder,
+                "X",
+                """
+                public final class X implements SweepExtension {
+                  public String name() { return "x"; }
+                  record Bang() implements Recovery {
+                    public String name() { return "bang"; }
+                    public List<Phase> phases() {
+                      return List.of(Phase.last("bang bang",
+                          (seen, c) -> c.collective(seen.power() < 1 ? 1 : 0, 0.1)));
+                    }
+                  }
+                  public List<Technique> recoveries() {
+                    return List.of(new Technique("bang", "bang", "pulls and drops",
+                        Technique.Purpose.NOTHING, "", List.of(), List.of(), n -> new Bang()));
+                  }
+                }
+                """));
+    Rows rows = rows("[pilot]\ntechnique = [\"bang\", \"forward\"]\n", switching);
+    assertEquals(1, rows.failed());
+    String error = rows.word(rows.columns().size() - 1, 0);
+    assertTrue(error.contains("'bang bang'"), error);
+    assertTrue(rows.number(column(rows, "altitude_loss_ft"), 1) > 0);
+  }
+
+  @Test
   void aSweepReadsCraftFromFilesBesideIt() throws IOException {
     Path own = folder.resolve("own.toml");
     Files.writeString(own, String.join("\n", CraftWriter.lines(DemoCraft.TWIN)));
