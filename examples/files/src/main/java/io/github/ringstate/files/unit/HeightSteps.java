@@ -83,6 +83,19 @@ public enum HeightSteps {
     return step > ownStep(own) ? step * Decimals.up(height / step, 0) : own;
   }
 
+  /**
+   * The same downwards.
+   *
+   * @param height the height, in the unit of these steps, not negative
+   * @param within how finely it is known, in the same unit
+   * @return the rounded height, not above the height
+   */
+  public double down(double height, double within) {
+    double own = down(height);
+    double step = step(within);
+    return step > ownStep(own) ? step * Decimals.down(height / step, 0) : own;
+  }
+
   private double ownStep(double rounded) {
     if (rounded < middleFrom) {
       return 1;

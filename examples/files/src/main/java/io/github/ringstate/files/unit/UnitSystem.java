@@ -177,7 +177,29 @@ public enum UnitSystem {
    * @return the height in this system
    */
   public String needed(double si, double within) {
-    return Decimals.fixed(steps.up(length.fromSi(si), length.fromSi(within)), 0);
+    return Decimals.fixed(up(si, within), 0);
+  }
+
+  /**
+   * Rounds a height upwards, no finer than it is known.
+   *
+   * @param si the height, m, not negative
+   * @param within how finely it is known, m
+   * @return the height in this system
+   */
+  public double up(double si, double within) {
+    return steps.up(length.fromSi(si), length.fromSi(within));
+  }
+
+  /**
+   * Rounds a height downwards, no finer than it is known.
+   *
+   * @param si the height, m, not negative
+   * @param within how finely it is known, m
+   * @return the height in this system
+   */
+  public double down(double si, double within) {
+    return steps.down(length.fromSi(si), length.fromSi(within));
   }
 
   /**

@@ -62,7 +62,7 @@ record FloorGrids(FloorRequest request, UnitSystem units) {
                 floor ->
                     Double.isInfinite(floor.value()) ? "none" : PilotCells.needed(floor, units))
             .orElse(""));
-    texts.add(PilotCells.band(row.floor(), units::down, units::up));
+    texts.add(PilotCells.interval(row.floor(), units));
     if (models) {
       texts.add(PilotCells.band(row.widestFloor(), units::down, units::up));
     }

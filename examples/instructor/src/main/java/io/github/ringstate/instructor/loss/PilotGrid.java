@@ -61,7 +61,7 @@ final class PilotGrid {
     List<String> texts = new ArrayList<>();
     texts.add(PilotCells.loss(losses, 0.5, units));
     texts.add(PilotCells.loss(losses, 0.95, units));
-    texts.add(PilotCells.band(losses.loss(0.95), units::roundedLoss, units::roundedLoss));
+    texts.add(PilotCells.interval(losses.loss(0.95), units));
     if (models) {
       texts.add(PilotCells.band(losses.widestLoss(0.95), units::roundedLoss, units::roundedLoss));
     }

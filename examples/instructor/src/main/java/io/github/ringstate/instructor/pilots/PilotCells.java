@@ -76,6 +76,19 @@ public final class PilotCells {
         + (open ? " and up" : " to " + text(high, quantile.get().high()));
   }
 
+  /**
+   * The confidence interval of a height for people, rounded outwards in the steps of the height
+   * itself, so that it holds the height.
+   *
+   * @param quantile the quantile, m
+   * @param units the units to speak in
+   * @return as {@link #band}
+   */
+  public static String interval(Optional<Quantile> quantile, UnitSystem units) {
+    double within = quantile.map(Quantile::within).orElse(0.0);
+    return band(quantile, low -> units.down(low, within), high -> units.up(high, within));
+  }
+
   private static String text(DoubleUnaryOperator rounding, double height) {
     return Decimals.fixed(rounding.applyAsDouble(height), 0);
   }

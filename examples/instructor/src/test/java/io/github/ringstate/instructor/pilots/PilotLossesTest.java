@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.Quantile;
 import java.math.BigDecimal;
@@ -23,6 +24,20 @@ class PilotLossesTest {
 
   private static PilotLosses losses(LossSpread people, LossSpread... models) {
     return new PilotLosses(people, List.of(models));
+  }
+
+  @Test
+  void anIntervalIsRoundedInTheStepsOfItsHeightAndHoldsIt() {
+    for (double height = 60; height < 400; height += 0.7) {
+      for (double width : new double[] {0.5, 3, 9, 20}) {
+        Quantile floor = new Quantile(0.95, height, height - width, height + 0.6 * width);
+        String needed = PilotCells.needed(floor, UnitSystem.AVIATION);
+        String[] ends =
+            PilotCells.interval(Optional.of(floor), UnitSystem.AVIATION).split(" to ", -1);
+        assertTrue(Double.parseDouble(ends[0]) <= Double.parseDouble(needed), ends[0] + needed);
+        assertTrue(Double.parseDouble(needed) <= Double.parseDouble(ends[1]), needed + ends[1]);
+      }
+    }
   }
 
   @Test
