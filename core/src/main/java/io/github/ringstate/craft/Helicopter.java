@@ -5,6 +5,7 @@ import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.Rotor;
@@ -152,9 +153,7 @@ public final class Helicopter {
           new Section("body", List.of(FORWARD_AREA, SIDE_AREA, UNDERSIDE_AREA, DOWNLOAD, TAIL_ARM)),
           new Section("limits", CraftLimits.PARAMETERS));
 
-  /**
-   * Parameters that may be left out where a craft is written down; see {@link EngineKind#usual}.
-   */
+  /** Parameters that a written craft may leave out; see {@link EngineKind#usual}. */
   public static final List<Parameter> OPTIONAL =
       List.of(
           BladeDrag.PROFILE_DRAG_SLOPE,
@@ -167,9 +166,7 @@ public final class Helicopter {
           CraftLimits.COLLECTIVE_TIME,
           CraftLimits.HIGH_ROTOR_SPEED);
 
-  /**
-   * The standard value of every parameter; with no more than this a craft is light and two-seated.
-   */
+  /** The standard value of every parameter: a light craft with two seats. */
   public static final ParameterSet STANDARD_NUMBERS = ParameterSet.standard(parameters().toList());
 
   private final String name;
@@ -187,8 +184,7 @@ public final class Helicopter {
    * @param sense which way the main rotor turns
    * @param engine the kind of engine
    * @param numbers a value for each parameter of {@link #SECTIONS}
-   * @throws OutOfRangeException if the mass is outside the craft's own least and greatest mass, or
-   *     another pair of limits is in the wrong order
+   * @throws OutOfRangeException if the mass is outside its limits, or two limits are out of order
    */
   public Helicopter(
       String name,
@@ -200,9 +196,8 @@ public final class Helicopter {
     inOrder(numbers, CONTINUOUS_POWER, TAKE_OFF_POWER);
     inOrder(numbers, TAKE_OFF_POWER, SEA_LEVEL_POWER);
     inOrder(numbers, CraftLimits.MINIMUM_COLLECTIVE, CraftLimits.MAXIMUM_COLLECTIVE);
-    MASS.quantity()
-        .within(numbers.get(MINIMUM_MASS), numbers.get(MAXIMUM_MASS))
-        .check(numbers.get(MASS));
+    Quantity mass = MASS.quantity();
+    mass.within(numbers.get(MINIMUM_MASS), numbers.get(MAXIMUM_MASS)).check(numbers.get(MASS));
     this.name = name;
     this.description = description;
     this.sense = sense;

@@ -6,14 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -28,7 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RunsTest {
 
   /** A wind for what has none, since there is no standard one. */
-  private static String[] runs(String args) {
+  static String[] runs(String args) {
     String wind = args.contains("--calm") || args.contains("--wind-kt") ? "" : " --wind-kt 12";
     String from =
         args.contains("--calm") || args.contains("--wind-from") ? "" : " --wind-from-deg 240";
@@ -140,12 +138,12 @@ class RunsTest {
     // 8 kt from the north at all heights, no gusts, 3 kt of allowance: with it behind, 24 kt of air
     // take 24 + 8 + 3 = 35 kt over the ground, in place of 25
     String wind = "--wind-from-deg 0 --wind-kt 8 --gust-kt 8 --wind-exponent 0 --height-ft 1000 ";
-    JsonNode behind = json(wind).get("tracks").get(18);
+    JsonNode behind = RunsJsonTest.json(wind).get("tracks").get(18);
     assertEquals("not as planned", behind.get("verdict").asText());
     assertEquals(35, behind.get("ground_speed_instead_kt").asDouble(), 1e-9);
     String reason = behind.get("reason").asText();
     assertTrue(reason.contains("35 kt over the ground") && reason.contains("25 kt"), reason);
-    JsonNode there = json(wind + "--ground-speed-kt 35").get("tracks").get(18);
+    JsonNode there = RunsJsonTest.json(wind + "--ground-speed-kt 35").get("tracks").get(18);
     assertEquals("fly", there.get("verdict").asText());
   }
 
@@ -390,71 +388,5 @@ class RunsTest {
     assertTrue(text(args + " --height-ft 150").contains("height-velocity area"));
     assertEquals("fly", records(args + " --height-ft 500").get(0).get("verdict"));
     assertTrue(text("").contains("NOT JUDGED"));
-  }
-
-  private static JsonNode json(String args) throws IOException {
-    Run run = Run.of(runs("--format json " + args));
-    assertEquals(0, run.status(), run.err());
-    return new ObjectMapper().readTree(run.out());
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    // Wind from the north, 20 kt, gusts 30, hence lulls of 10, at all heights; 25 kt over the
-    // ground:
-    // arithmetic. With it behind, a wind between lull and gust leaves no airspeed; across, the
-    // airspeed is that of the lull and of the gust by Pythagoras.
-    "0, 35, 55",
-    "18, 0, 15",
-    "9, 26.9, 39.1"
-  })
-  void gustsAndLullsChangeTheAirspeed(int row, double least, double greatest) throws IOException {
-    JsonNode track =
-        json("--wind-from-deg 0 --wind-kt 20 --gust-kt 30 --wind-exponent 0 --allowance-kt 0")
-            .get("tracks")
-            .get(row);
-    assertEquals(least, track.get("minimum_airspeed_kt").asDouble(), 0.05);
-    assertEquals(greatest, track.get("maximum_airspeed_kt").asDouble(), 0.05);
-    // what a turn downwind leaves is what the track with the wind behind has
-    assertEquals(0, track.get("airspeed_downwind_kt").asDouble(), 0.05);
-  }
-
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "",
-        "--craft heavy --height-ft 1000 --units si",
-        "--craft heavy --mass-kg 9000 --oat-c 35 --ground-speed-kt 45 --gust-kt 40 --height-ft 1500"
-      })
-  void aLimitIsKeptByTheRunAndToldByItsReason(String args) throws IOException {
-    Set<String> kinds = new TreeSet<>();
-    for (JsonNode track : json(args).get("tracks")) {
-      JsonNode airspeed = track.get("minimum_airspeed_limit_kt");
-      JsonNode groundSpeed = track.get("ground_speed_instead_kt");
-      String verdict = track.get("verdict").asText();
-      kinds.add(verdict);
-      assertEquals(verdict.equals("fly with a limit"), !airspeed.isNull());
-      assertEquals(verdict.equals("not as planned"), !groundSpeed.isNull());
-      String reason = track.get("reason").asText();
-      for (JsonNode said : List.of(airspeed, groundSpeed)) {
-        assertTrue(said.isNull() || reason.contains(Math.round(said.asDouble()) + " kt"), reason);
-      }
-      if (!airspeed.isNull()) {
-        assertTrue(
-            track.get("minimum_airspeed_kt").asDouble() >= airspeed.asDouble(), track.toString());
-      }
-    }
-    assertTrue(kinds.contains("fly with a limit"), kinds.toString());
-  }
-
-  @Test
-  void aTailRotorSectorThatOnlyAGustReachesIsFlagged() throws IOException {
-    // 15 kt behind a run of 25 kt come from ahead of the nose; in a gust of 40 kt the wind comes
-    // from
-    // behind, in the weathercock sector of FAA AC 90-95 (from memory).
-    String wind = "--wind-from-deg 0 --wind-kt 15 --wind-exponent 0 --gust-kt ";
-    assertEquals("none", json(wind + 15).get("tracks").get(18).get("tail_rotor_sectors").asText());
-    assertEquals(
-        "weathercock", json(wind + 40).get("tracks").get(18).get("tail_rotor_sectors").asText());
   }
 }
