@@ -161,7 +161,7 @@ class RunsTest {
     Matcher given = Pattern.compile("--margin-ft ([0-9]+)").matcher(args);
     double margin = given.find() ? Double.parseDouble(given.group(1)) : 50;
     double lowest = args.contains("--lowest") ? 300 : 500;
-    JsonNode tracks = json(args).get("tracks");
+    JsonNode tracks = RunsJsonTest.json(args).get("tracks");
     double worst = 0;
     for (JsonNode track : tracks) {
       worst = Math.max(worst, track.get("own_loss_p95_ft").asDouble());
@@ -240,10 +240,11 @@ class RunsTest {
 
   @Test
   void inCalmAirNoDirectionIsBestOrWorst() throws IOException {
-    JsonNode conditions = json("--calm --ground-speed-kt 40").get("conditions");
+    JsonNode conditions = RunsJsonTest.json("--calm --ground-speed-kt 40").get("conditions");
     assertEquals("every track is alike; fly", conditions.get("best_direction").asText());
     assertEquals("every track is alike; fly", conditions.get("worst_direction").asText());
-    assertTrue(json("").get("conditions").get("best_direction").asText().contains("(240)"));
+    assertTrue(
+        RunsJsonTest.json("").get("conditions").get("best_direction").asText().contains("(240)"));
   }
 
   @ParameterizedTest
@@ -257,7 +258,8 @@ class RunsTest {
   void theTextSaysWhetherTheHeightCoversTheLoss() throws IOException {
     for (int height : new int[] {500, 280}) {
       String args = "--lowest-height-ft 200 --height-ft " + height;
-      double needed = json(args).get("tracks").get(0).get("height_needed_ft").asDouble();
+      double needed =
+          RunsJsonTest.json(args).get("tracks").get(0).get("height_needed_ft").asDouble();
       assertEquals(
           needed <= height,
           text(args).replaceAll("\\s+", " ").contains("to be left below: covered by the height"));
@@ -297,7 +299,7 @@ class RunsTest {
         Pattern.compile(
             "(more than |)([0-9]+) ft of the ([0-9]+) ft, which leaves less than ([0-9]+) ft");
     boolean just = false;
-    double loss = json("").get("tracks").get(0).get("loss_p95_ft").asDouble();
+    double loss = RunsJsonTest.json("").get("tracks").get(0).get("loss_p95_ft").asDouble();
     for (double height = Math.rint(loss) + 47; height <= Math.rint(loss) + 53; height++) {
       for (CSVRecord record : records("--lowest-height-ft 100 --height-ft " + (int) height)) {
         Matcher said = numbers.matcher(record.get("reason"));
@@ -316,7 +318,8 @@ class RunsTest {
   @Test
   void withoutThePowerToHoverNoRunIsFlown() throws IOException {
     String thinAir = "--pressure-altitude-ft 8000 --oat-c 20 --height-ft 5000";
-    assertTrue(json(thinAir).get("tracks").get(0).get("hover_margin_pct").asDouble() < 0);
+    assertTrue(
+        RunsJsonTest.json(thinAir).get("tracks").get(0).get("hover_margin_pct").asDouble() < 0);
     for (CSVRecord record : records(thinAir)) {
       assertEquals("do not fly", record.get("verdict"), record.toString());
       assertTrue(record.get("reason").contains("does not suffice to hover"), record.toString());
