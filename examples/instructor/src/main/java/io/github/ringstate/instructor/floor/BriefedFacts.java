@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import java.util.Comparator;
@@ -88,11 +89,11 @@ record BriefedFacts(
             : "",
         FloorFacts.percent(request.share()),
         units.typed(Unit.FOOT, request.margin()),
-        height(least, units),
+        height(slowest, units),
         Double.isInfinite(least),
         slowest.map(row -> row.state().label()).orElse(""),
         quickest.map(row -> row.state().label()).orElse(""),
-        height(quickest.map(BriefedFacts::floor).orElse(Double.NaN), units),
+        height(quickest, units),
         given(agreed, AgreedHeight.LEAST, units),
         isLess(agreed, AgreedHeight.LEAST, least),
         given(agreed, AgreedHeight.START, units),
@@ -107,8 +108,12 @@ record BriefedFacts(
     return row.floor().orElseThrow().value();
   }
 
-  private static String height(double si, UnitSystem units) {
-    return Double.isFinite(si) ? units.needed(si) + " " + units.length().symbol() : "";
+  /** The floor as the table has it, no finer than it is known. */
+  private static String height(Optional<FloorRow> row, UnitSystem units) {
+    return row.flatMap(FloorRow::floor)
+        .filter(floor -> Double.isFinite(floor.value()))
+        .map(floor -> PilotCells.needed(floor, units) + " " + units.length().symbol())
+        .orElse("");
   }
 
   private static String given(
