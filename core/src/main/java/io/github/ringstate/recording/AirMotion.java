@@ -19,6 +19,11 @@ final class AirMotion {
   private final VerticalMotion motion;
   private final WindField wind;
   private final double hoverInduced;
+
+  /** Velocity over the ground, m/s; NaN where it is not recorded. */
+  private final double[] north;
+
+  private final double[] east;
   private final double[] windSpeed = new double[3];
 
   AirMotion(VerticalMotion motion, WindField wind, double hoverInduced) {
@@ -26,21 +31,19 @@ final class AirMotion {
     this.wind = wind;
     this.hoverInduced = hoverInduced;
     recording = motion.recording();
+    north = new double[recording.size()];
+    east = new double[recording.size()];
+    for (int k = 0; k < recording.size(); k++) {
+      double speed = recording.value(Channel.GROUND_SPEED, k);
+      double track = recording.value(Channel.TRACK, k);
+      north[k] = speed * FastMath.cos(track);
+      east[k] = speed * FastMath.sin(track);
+    }
   }
 
   /** Whether the velocity over the ground is recorded at a time. */
   boolean known(int k) {
-    return !Double.isNaN(north(k)) && !Double.isNaN(east(k));
-  }
-
-  private double north(int k) {
-    return recording.value(Channel.GROUND_SPEED, k)
-        * FastMath.cos(recording.value(Channel.TRACK, k));
-  }
-
-  private double east(int k) {
-    return recording.value(Channel.GROUND_SPEED, k)
-        * FastMath.sin(recording.value(Channel.TRACK, k));
+    return !Double.isNaN(north[k]) && !Double.isNaN(east[k]);
   }
 
   private void wind(int k) {
@@ -50,7 +53,7 @@ final class AirMotion {
   /** Horizontal airspeed, m/s. */
   double horizontal(int k) {
     wind(k);
-    return FastMath.hypot(north(k) - windSpeed[0], east(k) - windSpeed[1]);
+    return FastMath.hypot(north[k] - windSpeed[0], east[k] - windSpeed[1]);
   }
 
   /**
@@ -59,8 +62,8 @@ final class AirMotion {
    */
   double margin(BoundaryCriterion boundary, int k, double faster, double ahead) {
     wind(k);
-    double airNorth = north(k) - windSpeed[0];
-    double airEast = east(k) - windSpeed[1];
+    double airNorth = north[k] - windSpeed[0];
+    double airEast = east[k] - windSpeed[1];
     double horizontal = FastMath.hypot(airNorth, airEast);
     double stretch = horizontal < 0.1 ? 1 : Math.max(0, horizontal + ahead) / horizontal;
     airNorth *= stretch;
@@ -77,8 +80,8 @@ final class AirMotion {
       to++;
     }
     double dt = recording.time(to) - recording.time(from);
-    double thrustNorth = dt > 0 ? (north(to) - north(from)) / dt : 0;
-    double thrustEast = dt > 0 ? (east(to) - east(from)) / dt : 0;
+    double thrustNorth = dt > 0 ? (north[to] - north[from]) / dt : 0;
+    double thrustEast = dt > 0 ? (east[to] - east[from]) / dt : 0;
     double thrustUp =
         Math.max(1, StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901 + motion.acceleration(k));
     double thrust =

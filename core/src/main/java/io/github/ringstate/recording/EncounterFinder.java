@@ -128,7 +128,7 @@ public final class EncounterFinder {
       List<FoundEncounter> found = new ArrayList<>();
       int k = 0;
       while (k < margin.length) {
-        if (margin[k] < 0 || sinksWithAllPower(k)) {
+        if (isPartOfOne(k)) {
           int last = lastInside(k);
           if (recording.time(last) - recording.time(k) >= SHORTEST) {
             FoundEncounter encounter = encounter(firstInside(k, last), last);
@@ -141,6 +141,10 @@ public final class EncounterFinder {
         k++;
       }
       return found;
+    }
+
+    private boolean isPartOfOne(int k) {
+      return margin[k] < 0 || sinksWithAllPower(k);
     }
 
     /** A sink that all the power there is does not hold, at a low airspeed. */
@@ -169,7 +173,7 @@ public final class EncounterFinder {
       for (int k = first;
           k < margin.length && recording.time(k) - recording.time(last) < APART;
           k++) {
-        last = margin[k] < 0 || sinksWithAllPower(k) ? k : last;
+        last = isPartOfOne(k) ? k : last;
       }
       return last;
     }

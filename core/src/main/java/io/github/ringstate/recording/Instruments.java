@@ -1,11 +1,9 @@
 package io.github.ringstate.recording;
 
-import io.github.ringstate.dynamics.Motion;
-import io.github.ringstate.dynamics.State;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.FlightQuantity;
+import io.github.ringstate.encounter.Instant;
 import io.github.ringstate.encounter.Simulator;
-import io.github.ringstate.encounter.Trajectory;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -62,39 +60,27 @@ public record Instruments(
    * @return the recording, from the start of the entry to the end of the flight
    */
   public Recording record(Encounter encounter, long seed) {
-    List<double[]> rows = new ArrayList<>();
-    Trajectory trajectory = new Trajectory(1 / rate, (phase, motion) -> rows.add(row(motion)));
-    encounter.fly(Simulator.precise(), trajectory);
-    return written(rows, new SplittableRandom(seed));
+    List<Instant> flown = encounter.record(Simulator.precise()).history().sampled(1 / rate);
+    return written(flown, new SplittableRandom(seed));
   }
 
-  private static double[] row(Motion motion) {
-    double north = motion.state(State.SPEED_NORTH);
-    double east = motion.state(State.SPEED_EAST);
-    return new double[] {
-      motion.time(),
-      motion.height(),
-      motion.verticalSpeed(),
-      north,
-      east,
-      motion.pitch(),
-      motion.bank(),
-      motion.collective(),
-      motion.rotorSpeed()
-    };
-  }
-
-  private Recording written(List<double[]> rows, SplittableRandom random) {
-    int size = rows.size();
+  private Recording written(List<Instant> flown, SplittableRandom random) {
+    int size = flown.size();
     double[] time = new double[size];
     Map<Channel, double[]> values = new EnumMap<>(Channel.class);
     double kept = FastMath.exp(-1 / (rate * noise.driftTime()));
     double drift = noise.drift() * random.nextGaussian();
     for (int k = 0; k < size; k++) {
-      double[] row = rows.get(k);
-      time[k] = row[0];
-      put(values, Channel.HEIGHT, k, size, row[1] + drift + noise.height() * random.nextGaussian());
-      double speed = row[2] + noise.verticalSpeed() * random.nextGaussian();
+      Instant now = flown.get(k);
+      time[k] = now.time();
+      put(
+          values,
+          Channel.HEIGHT,
+          k,
+          size,
+          now.get(FlightQuantity.HEIGHT) + drift + noise.height() * random.nextGaussian());
+      double speed =
+          now.get(FlightQuantity.VERTICAL_SPEED) + noise.verticalSpeed() * random.nextGaussian();
       double step = verticalSpeedStep;
       put(
           values,
@@ -102,15 +88,27 @@ public record Instruments(
           k,
           size,
           step > 0 ? Math.rint(speed / step) * step : speed);
-      double north = row[3] + groundSpeedDeviation * random.nextGaussian();
-      double east = row[4] + groundSpeedDeviation * random.nextGaussian();
+      double north =
+          now.get(FlightQuantity.SPEED_NORTH) + groundSpeedDeviation * random.nextGaussian();
+      double east =
+          now.get(FlightQuantity.SPEED_EAST) + groundSpeedDeviation * random.nextGaussian();
       put(values, Channel.GROUND_SPEED, k, size, FastMath.hypot(north, east));
       put(values, Channel.TRACK, k, size, FastMath.atan2(east, north + SHORTEST_SPEED));
       if (attitude) {
-        put(values, Channel.PITCH, k, size, row[5] + attitudeDeviation * random.nextGaussian());
-        put(values, Channel.BANK, k, size, row[6] + attitudeDeviation * random.nextGaussian());
-        put(values, Channel.COLLECTIVE, k, size, row[7]);
-        put(values, Channel.ROTOR_SPEED, k, size, row[8]);
+        put(
+            values,
+            Channel.PITCH,
+            k,
+            size,
+            now.get(FlightQuantity.PITCH) + attitudeDeviation * random.nextGaussian());
+        put(
+            values,
+            Channel.BANK,
+            k,
+            size,
+            now.get(FlightQuantity.BANK) + attitudeDeviation * random.nextGaussian());
+        put(values, Channel.COLLECTIVE, k, size, now.get(FlightQuantity.COLLECTIVE));
+        put(values, Channel.ROTOR_SPEED, k, size, now.get(FlightQuantity.ROTOR_SPEED));
       }
       drift = kept * drift + FastMath.sqrt(1 - kept * kept) * noise.drift() * random.nextGaussian();
     }

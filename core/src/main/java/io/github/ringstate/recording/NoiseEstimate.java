@@ -52,14 +52,12 @@ public final class NoiseEstimate {
 
   private static double likelihood(
       Recording recording, double[] logs, double drift, double driftTime) {
-    double outside = 0;
-    for (double log : logs) {
-      outside += Math.max(0, LOW - log) + Math.max(0, log - HIGH);
-    }
     // a slope beyond the bounds leads back inside; noise of a channel that is not recorded would
-    // wander without it, so a faint pull holds it where it began
+    // wander, so a faint pull holds it where it began
+    double outside = 0;
     double pull = 0;
     for (double log : logs) {
+      outside += Math.max(0, LOW - log) + Math.max(0, log - HIGH);
       pull += log * log;
     }
     return VerticalMotion.logLikelihood(recording, noise(logs, drift, driftTime))
