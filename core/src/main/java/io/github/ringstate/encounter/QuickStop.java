@@ -80,13 +80,7 @@ public record QuickStop(ParameterSet numbers) implements Entry {
 
   @Override
   public Start start(EquationsOfMotion motion) {
-    double before = numbers.si(GROUND_SPEED);
-    return new Slowing(
-            before - motion.windAtStart()[0],
-            0,
-            numbers.si(NOSE_UP),
-            ApproachHands.of(numbers),
-            seen -> seen.groundSpeed())
-        .raising(motion, before, 0, numbers.si(POWER));
+    return Slowing.overGround(
+        motion, numbers, numbers.si(GROUND_SPEED), 0, 0, numbers.si(NOSE_UP), numbers.si(POWER));
   }
 }

@@ -5,6 +5,7 @@ import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Entry.Start;
 import io.github.ringstate.pilot.Cockpit;
+import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.SoftLimit;
 import java.util.function.ToDoubleFunction;
 
@@ -27,6 +28,35 @@ record Slowing(
 
   /** Ground speed over which the collective is moved at the least, m/s. */
   private static final double LEAST_SLOWING = 1;
+
+  /**
+   * The start of an entry in which the ground speed is brought down by the view over the ground,
+   * with the collective raised as in {@link #raising}.
+   *
+   * @param motion the equations of motion
+   * @param numbers values for at least what {@link ApproachHands} takes
+   * @param from ground speed of the steady flight, m/s
+   * @param to ground speed at which the craft is to arrive, m/s
+   * @param descent rate of descent of the steady flight over the ground, m/s
+   * @param noseUsed as above
+   * @param power power that the collective at arrival stands for, over that of the hover
+   */
+  static Start overGround(
+      EquationsOfMotion motion,
+      ParameterSet numbers,
+      double from,
+      double to,
+      double descent,
+      double noseUsed,
+      double power) {
+    return new Slowing(
+            from - motion.windAtStart()[0],
+            descent,
+            noseUsed,
+            ApproachHands.of(numbers),
+            seen -> seen.groundSpeed() - to)
+        .raising(motion, from, to, power);
+  }
 
   /** The steady flight. */
   Trim trim(EquationsOfMotion motion) {
@@ -68,7 +98,7 @@ record Slowing(
    * @param to ground speed at which the craft is to arrive, m/s
    * @param power power that the collective at arrival stands for, over that of the hover
    */
-  Start raising(EquationsOfMotion motion, double from, double to, double power) {
+  private Start raising(EquationsOfMotion motion, double from, double to, double power) {
     Trim steady = trim(motion);
     Trim hover = Trim.find(motion, 0, 0);
     double held = power(motion, state(motion, steady));

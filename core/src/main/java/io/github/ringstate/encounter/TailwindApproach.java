@@ -111,14 +111,13 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
 
   @Override
   public Start start(EquationsOfMotion motion) {
-    double approach = numbers.si(GROUND_SPEED);
-    double arrival = numbers.si(ARRIVAL_GROUND_SPEED);
-    return new Slowing(
-            approach - motion.windAtStart()[0],
-            intendedDescent(),
-            numbers.si(NOSE_UP),
-            ApproachHands.of(numbers),
-            seen -> seen.groundSpeed() - arrival)
-        .raising(motion, approach, arrival, numbers.si(POWER));
+    return Slowing.overGround(
+        motion,
+        numbers,
+        numbers.si(GROUND_SPEED),
+        numbers.si(ARRIVAL_GROUND_SPEED),
+        intendedDescent(),
+        numbers.si(NOSE_UP),
+        numbers.si(POWER));
   }
 }

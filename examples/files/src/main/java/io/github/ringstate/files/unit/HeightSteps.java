@@ -78,9 +78,7 @@ public enum HeightSteps {
    * @return the rounded height, not below the height
    */
   public double up(double height, double within) {
-    double own = up(height);
-    double step = step(within);
-    return step > ownStep(own) ? step * Decimals.up(height / step, 0) : own;
+    return known(height, within, value -> Decimals.up(value, 0));
   }
 
   /**
@@ -91,9 +89,13 @@ public enum HeightSteps {
    * @return the rounded height, not above the height
    */
   public double down(double height, double within) {
-    double own = down(height);
+    return known(height, within, value -> Decimals.down(value, 0));
+  }
+
+  private double known(double height, double within, DoubleUnaryOperator rounding) {
+    double own = rounded(height, rounding);
     double step = step(within);
-    return step > ownStep(own) ? step * Decimals.down(height / step, 0) : own;
+    return step > ownStep(own) ? step * rounding.applyAsDouble(height / step) : own;
   }
 
   private double ownStep(double rounded) {

@@ -1,14 +1,8 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.instructor.delivery.Delivery;
-import io.github.ringstate.instructor.option.AgreedHeights;
-import io.github.ringstate.instructor.option.Checked;
-import io.github.ringstate.instructor.option.SheetOutput;
-import io.github.ringstate.instructor.progress.Work;
 import java.io.OutputStream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Prints what is briefed as a lesson. */
 @Command(
@@ -24,13 +18,7 @@ import picocli.CommandLine.Mixin;
       "",
       Caution.TEXT
     })
-public final class LessonCommand implements Runnable, Checked {
-
-  private final OutputStream terminal;
-
-  @Mixin private final BriefedOptions options = new BriefedOptions();
-  @Mixin private final AgreedHeights agreed = new AgreedHeights();
-  @Mixin private final SheetOutput output = new SheetOutput();
+public final class LessonCommand extends BriefedCommand {
 
   /**
    * Creates the command.
@@ -38,23 +26,6 @@ public final class LessonCommand implements Runnable, Checked {
    * @param terminal where the report goes if no file is given
    */
   public LessonCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
-
-  @Override
-  public void check() {
-    options.request();
-    agreed.heights();
-  }
-
-  @Override
-  public void run() {
-    Delivery delivery = output.delivery(terminal);
-    FloorRequest request = options.request();
-    BriefedTechnique briefed;
-    try (Work work = Work.of(request.flights())) {
-      briefed = BriefedTechnique.of(request, FloorStudy.run(request, work).get(0));
-    }
-    delivery.deliver(new BriefedReport(BriefedReport.Kind.LESSON, briefed, agreed.heights()));
+    super(BriefedReport.Kind.LESSON, terminal);
   }
 }

@@ -1,0 +1,42 @@
+package io.github.ringstate.instructor.floor;
+
+import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.AgreedHeights;
+import io.github.ringstate.instructor.option.Checked;
+import io.github.ringstate.instructor.option.SheetOutput;
+import io.github.ringstate.instructor.progress.Work;
+import java.io.OutputStream;
+import picocli.CommandLine.Mixin;
+
+/** Prints what is briefed of one technique; a command says as what. */
+abstract class BriefedCommand implements Runnable, Checked {
+
+  private final BriefedReport.Kind kind;
+  private final OutputStream terminal;
+
+  @Mixin private final BriefedOptions options = new BriefedOptions();
+  @Mixin private final AgreedHeights agreed = new AgreedHeights();
+  @Mixin private final SheetOutput output = new SheetOutput();
+
+  BriefedCommand(BriefedReport.Kind kind, OutputStream terminal) {
+    this.kind = kind;
+    this.terminal = terminal;
+  }
+
+  @Override
+  public void check() {
+    options.request();
+    agreed.heights();
+  }
+
+  @Override
+  public void run() {
+    Delivery delivery = output.delivery(terminal);
+    FloorRequest request = options.request();
+    BriefedTechnique briefed;
+    try (Work work = Work.of(request.flights())) {
+      briefed = BriefedTechnique.of(request, FloorStudy.run(request, work).get(0));
+    }
+    delivery.deliver(new BriefedReport(kind, briefed, agreed.heights()));
+  }
+}
