@@ -16,7 +16,7 @@ final class ControlWatch {
   private static final double PITCH = FastMath.toRadians(3);
 
   private static final double BANK = FastMath.toRadians(4);
-  private static final double COLLECTIVE = 0.03;
+  private static final double COLLECTIVE = 0.115;
 
   /** Before the onset a channel is watched for so long, s. */
   private static final double BEFORE = 1.5;

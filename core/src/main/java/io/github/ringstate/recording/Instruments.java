@@ -1,5 +1,7 @@
 package io.github.ringstate.recording;
 
+import io.github.ringstate.craft.CraftLimits;
+import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.FlightQuantity;
 import io.github.ringstate.encounter.Instant;
@@ -61,10 +63,12 @@ public record Instruments(
    */
   public Recording record(Encounter encounter, long seed) {
     List<Instant> flown = encounter.record(Simulator.precise()).history().sampled(1 / rate);
-    return written(flown, new SplittableRandom(seed));
+    return written(encounter.craft(), flown, new SplittableRandom(seed));
   }
 
-  private Recording written(List<Instant> flown, SplittableRandom random) {
+  private Recording written(Helicopter craft, List<Instant> flown, SplittableRandom random) {
+    double lowest = craft.si(CraftLimits.MINIMUM_COLLECTIVE);
+    double travel = craft.si(CraftLimits.MAXIMUM_COLLECTIVE) - lowest;
     int size = flown.size();
     double[] time = new double[size];
     Map<Channel, double[]> values = new EnumMap<>(Channel.class);
@@ -107,7 +111,8 @@ public record Instruments(
             k,
             size,
             now.get(FlightQuantity.BANK) + attitudeDeviation * random.nextGaussian());
-        put(values, Channel.COLLECTIVE, k, size, now.get(FlightQuantity.COLLECTIVE));
+        double lever = (now.get(FlightQuantity.COLLECTIVE) - lowest) / travel;
+        put(values, Channel.COLLECTIVE, k, size, lever);
         put(values, Channel.ROTOR_SPEED, k, size, now.get(FlightQuantity.ROTOR_SPEED));
       }
       drift = kept * drift + FastMath.sqrt(1 - kept * kept) * noise.drift() * random.nextGaussian();

@@ -4,13 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.encounter.EntryKind;
+import io.github.ringstate.encounter.FlightQuantity;
+import io.github.ringstate.encounter.History;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.TailwindApproach;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
@@ -96,6 +100,23 @@ class EncounterFinderTest {
         new Instruments(5, RECEIVER.noise(), RECEIVER.groundSpeedDeviation(), 0, 0.1, false);
     FoundEncounter one = found(encounter, bare.record(encounter, 1)).get(0);
     assertTrue(one.movement().isEmpty() && one.delay().isEmpty());
+  }
+
+  @Test
+  void theLeverIsWrittenDownAsAShareOfItsTravel() {
+    Helicopter craft = DemoCraft.TRAINER;
+    Encounter encounter =
+        Encounter.of(craft).withRecovery(Technique.AUTOROTATION.standard()).withDelay(1);
+    Recording recording = RECEIVER.record(encounter, 1);
+    double low = craft.si(CraftLimits.MINIMUM_COLLECTIVE);
+    double high = craft.si(CraftLimits.MAXIMUM_COLLECTIVE);
+    History flown = encounter.record(Simulator.precise()).history();
+    for (int k = 0; k < recording.size(); k++) {
+      double pitch = flown.at(recording.time(k)).get(FlightQuantity.COLLECTIVE);
+      double lever = recording.value(Channel.COLLECTIVE, k);
+      assertEquals(pitch, low + lever * (high - low), 1e-9);
+      assertTrue(lever >= 0 && lever <= 1, "lever " + lever);
+    }
   }
 
   static List<Entry> ordinary() {
