@@ -1,6 +1,7 @@
 package io.github.ringstate.study;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Confidence intervals of samples that have nothing to do with each other: by order statistics and
@@ -20,5 +21,15 @@ record IndependentIntervals(double[] sorted) implements Intervals {
   public Share shareLosing(double height, double confidence) {
     int losing = (int) Arrays.stream(sorted).filter(loss -> loss >= height).count();
     return Share.of(losing, sorted.length, confidence);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof IndependentIntervals same && Arrays.equals(sorted, same.sorted);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(sorted);
   }
 }

@@ -106,6 +106,7 @@ public final class LossSpread {
     return other instanceof LossSpread spread
         && Arrays.equals(sorted, spread.sorted)
         && Arrays.equals(endings, spread.endings)
+        && intervals.equals(spread.intervals)
         && flights.equals(spread.flights);
   }
 

@@ -186,15 +186,16 @@ public record PilotStudy(
         && base.equals(study.base)
         && pilots.equals(study.pilots)
         && distributed().equals(study.distributed())
-        && seed == study.seed;
+        && seed == study.seed
+        && drawing == study.drawing;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(base, pilots, distributed(), seed);
+    return Objects.hash(base, pilots, distributed(), seed, drawing);
   }
 
-  /** What all share, who flies, their delays in seconds, and the seed. */
+  /** What all share, who flies, their delays in seconds, the seed, and how they are drawn. */
   @Override
   public String toString() {
     return "pilots "
@@ -203,6 +204,8 @@ public record PilotStudy(
         + distributed().map(Object::toString).orElse("as given")
         + ", seed "
         + seed
+        + ", drawn "
+        + drawing.label()
         + ", of "
         + base;
   }

@@ -3,6 +3,7 @@ package io.github.ringstate.study;
 import io.github.ringstate.chance.SobolStream;
 import java.util.Arrays;
 import org.hipparchus.distribution.continuous.TDistribution;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Confidence intervals of samples that are evenly spread: their sets are independent of each other,
@@ -161,5 +162,15 @@ final class SetIntervals implements Intervals {
 
   private double greatest(double confidence) {
     return new TDistribution(sets.length - 1.0).inverseCumulativeProbability((1 + confidence) / 2);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SetIntervals same && Arrays.deepEquals(sets, same.sets);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.deepHashCode(sets);
   }
 }

@@ -12,11 +12,13 @@ import io.github.ringstate.air.PowerLawWind;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.TurningWind;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.RingStateShaking;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.encounter.FlightLimits;
 import io.github.ringstate.inflow.HeaveDamping;
@@ -42,6 +44,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.distribution.continuous.UniformRealDistribution;
@@ -162,6 +165,25 @@ class ValuesTest {
     assertFalse(
         study.equals(
             new PilotStudy(encounter(), study.pilots(), Optional.of(Delays.logNormal(1, 2.1)), 5)));
+    PilotStudy independent =
+        new PilotStudy(
+            study.base(), study.pilots(), study.delays(), study.seed(), Drawing.INDEPENDENT);
+    assertFalse(study.equals(independent));
+    assertTrue(independent.toString().contains("drawn independent"), independent.toString());
+  }
+
+  @Test
+  void spreadsOfOneSampleThatIsDrawnInAnotherWayDifferAsTheirIntervalsDo() {
+    Ending[] endings = new Ending[64];
+    Arrays.fill(endings, Ending.ARRESTED);
+    double[] losses = IntStream.range(0, 64).mapToDouble(i -> 10 + i).toArray();
+    LossSpread even = LossSpread.of(endings, losses, Drawing.SOBOL);
+    LossSpread independent = LossSpread.of(endings, losses, Drawing.INDEPENDENT);
+    assertEquals(even, LossSpread.of(endings, losses, Drawing.SOBOL));
+    assertEquals(independent, LossSpread.of(endings, losses));
+    assertFalse(even.quantile(0.5, 0.95).equals(independent.quantile(0.5, 0.95)));
+    assertFalse(even.equals(independent));
+    assertFalse(even.equals(even.stopped()));
   }
 
   static Stream<Record> records() {
