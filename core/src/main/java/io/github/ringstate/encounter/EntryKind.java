@@ -183,6 +183,16 @@ public record EntryKind(
     return behind ? FROM_BEHIND : FROM_AHEAD;
   }
 
+  /**
+   * The value of {@link #wind} for a wind that blows along the flight.
+   *
+   * @param fromBehind its speed, from behind positive, in any unit
+   * @return the value in that unit; it may be outside the range of the parameter
+   */
+  public double windAlong(double fromBehind) {
+    return windFrom.equals(FROM_BEHIND) ? fromBehind : -fromBehind;
+  }
+
   /** The name and the standard numbers. */
   @Override
   public String toString() {

@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
  * Looks for the moment at which attitude or a control leaves where it was at the onset. A channel
  * has left when it is beyond a threshold, and beyond what it wavers by, for some time; where it
  * began to leave is found on the straight line through a quarter and the whole of the threshold.
+ *
+ * <p>What moves already at the onset, as the nose does in a flare, moves for the entry: there the
+ * pilot's movement is the way back from the furthest point that is reached.
  */
 final class ControlWatch {
 
@@ -106,19 +109,58 @@ final class ControlWatch {
     return count == 0 ? 0 : FastMath.sqrt(sum / count);
   }
 
+  /** By how much a channel changes before the onset, on the straight line of least squares. */
+  private double trend(Channel channel) {
+    double n = 0;
+    double t = 0;
+    double v = 0;
+    double tt = 0;
+    double tv = 0;
+    for (int k = from; k <= onset; k++) {
+      double value = recording.value(channel, k);
+      if (!Double.isNaN(value)) {
+        double time = recording.time(k) - recording.time(onset);
+        n++;
+        t += time;
+        v += value;
+        tt += time * time;
+        tv += time * value;
+      }
+    }
+    return n < 3 ? 0 : (n * tv - t * v) / (n * tt - t * t) * BEFORE;
+  }
+
+  /** From where a channel departs, at each time: one level, or the furthest point so far. */
+  private double[] references(Channel channel, double level) {
+    double trend = trend(channel);
+    double[] references = new double[to];
+    Arrays.fill(references, level);
+    if (FastMath.abs(trend) > threshold(channel) / 2) {
+      double furthest = recording.value(channel, onset);
+      for (int k = from; k < to; k++) {
+        double value = recording.value(channel, k);
+        boolean further = trend > 0 ? value > furthest : value < furthest;
+        furthest = k > onset && (further || Double.isNaN(furthest)) ? value : furthest;
+        references[k] = k <= onset ? value : furthest;
+      }
+    }
+    return references;
+  }
+
   private @Nullable Estimate leaves(Channel channel) {
     double level = level(channel);
     if (Double.isNaN(level)) {
       return null;
     }
+    double[] references = references(channel, level);
     double threshold = Math.max(threshold(channel), WAVERING * wavering(channel));
     int beyond = -1;
     for (int k = from; k < to; k++) {
-      double departure = FastMath.abs(recording.value(channel, k) - level);
+      double departure = FastMath.abs(recording.value(channel, k) - references[k]);
       if (departure > threshold) {
         beyond = beyond < 0 ? k : beyond;
         if (recording.time(k) - recording.time(beyond) >= LASTS || k + 1 == to) {
-          return start(channel, level, threshold, beyond);
+          return start(channel, references[beyond], threshold, beyond);
         }
       } else if (departure <= threshold) {
         beyond = -1;
@@ -148,8 +190,9 @@ final class ControlWatch {
   private double change(Channel channel, int until) {
     double level = level(channel);
     double most = Double.isNaN(level) ? Double.NaN : 0;
+    double[] references = references(channel, level);
     for (int k = onset; k < until; k++) {
-      double departure = recording.value(channel, k) - level;
+      double departure = recording.value(channel, k) - references[k];
       most = FastMath.abs(departure) > FastMath.abs(most) ? departure : most;
     }
     return most;

@@ -27,7 +27,7 @@ final class Surprises {
   private final Map<Channel, SortedMap<Integer, Double>> steps = new EnumMap<>(Channel.class);
   private final Map<Channel, SortedSet<Integer>> outliers = new EnumMap<>(Channel.class);
   private final Map<Channel, Row> rows = new EnumMap<>(Channel.class);
-  private boolean stepFound;
+  private int stepFound = -1;
 
   /** Surprises of one channel, one straight after the other. */
   private static final class Row {
@@ -48,13 +48,6 @@ final class Surprises {
     }
   }
 
-  /** Before each run of the filter; the steps that were found stay. */
-  void begin() {
-    stepFound = false;
-    rows.clear();
-    outliers.clear();
-  }
-
   /** The variance that a step found before adds to the level, m2. */
   double step(Channel channel, int index) {
     SortedMap<Integer, Double> found = steps.get(channel);
@@ -73,14 +66,27 @@ final class Surprises {
     boolean agree = row.count >= AGREEING && row.highest - row.lowest <= 2 * GATE * deviation;
     if (channel != Channel.VERTICAL_SPEED && (agree || row.count >= IN_A_ROW)) {
       double size = Math.max(Math.abs(row.lowest), Math.abs(row.highest));
-      steps.computeIfAbsent(channel, any -> new TreeMap<>()).put(row.first, size * size);
-      stepFound = true;
+      steps
+          .computeIfAbsent(channel, any -> new TreeMap<>())
+          .merge(row.first, size * size, Double::sum);
+      stepFound = row.first;
     }
     return false;
   }
 
-  boolean stepFound() {
-    return stepFound;
+  /**
+   * Where the step begins that the last reading showed, or negative. What was surprising from there
+   * on is forgotten, for the filter goes there again.
+   */
+  int stepFound() {
+    int from = stepFound;
+    if (from >= 0) {
+      stepFound = -1;
+      rows.clear();
+      outliers.values().forEach(found -> found.tailSet(from).clear());
+      outliers.values().removeIf(SortedSet::isEmpty);
+    }
+    return from;
   }
 
   /** The first readings after a step of the level, by channel. */

@@ -27,6 +27,7 @@ final class VerticalFilter {
   private final DMatrixRMaj work;
   private final DMatrixRMaj column;
   private final double[] gain;
+  private final double[] logLikelihoods;
   private double logLikelihood;
 
   VerticalFilter(Recording recording, VerticalModel model, Surprises surprises) {
@@ -36,6 +37,7 @@ final class VerticalFilter {
     n = model.size;
     states = new double[recording.size() * n];
     covariances = new double[recording.size() * n * n];
+    logLikelihoods = new double[recording.size()];
     x = new DMatrixRMaj(n, 1);
     p = new DMatrixRMaj(n, n);
     f = new DMatrixRMaj(n, n);
@@ -44,26 +46,38 @@ final class VerticalFilter {
     gain = new double[n];
   }
 
-  /** Goes over all times; false if a step of a level was found, after which it must go again. */
-  boolean run() {
-    logLikelihood = 0;
-    surprises.begin();
-    model.first(firstHeight(), x, p);
-    for (int k = 0; k < recording.size(); k++) {
-      if (k > 0) {
-        predict(k, f, p, work);
-        CommonOps_DDRM.mult(f, x, column);
-        x.setTo(column);
-      }
-      for (Channel channel : model.channels()) {
-        if (!take(channel, k)) {
-          return false;
-        }
-      }
-      System.arraycopy(x.data, 0, states, k * n, n);
-      System.arraycopy(p.data, 0, covariances, k * n * n, n * n);
+  /** Goes over all times. Where a step of a level is found, it goes on from before the step. */
+  void run() {
+    int k = 0;
+    while (k < recording.size()) {
+      int again = reading(k);
+      k = again < 0 ? k + 1 : again;
     }
-    return true;
+  }
+
+  /** Takes the readings of a time; where to go on if they show a step before them, or negative. */
+  private int reading(int k) {
+    if (k == 0) {
+      logLikelihood = 0;
+      model.first(firstHeight(), x, p);
+    } else {
+      logLikelihood = logLikelihoods[k - 1];
+      state(k - 1, x);
+      covariance(k - 1, p);
+      predict(k, f, p, work);
+      CommonOps_DDRM.mult(f, x, column);
+      x.setTo(column);
+    }
+    for (Channel channel : model.channels()) {
+      int step = take(channel, k);
+      if (step >= 0) {
+        return step;
+      }
+    }
+    System.arraycopy(x.data, 0, states, k * n, n);
+    System.arraycopy(p.data, 0, covariances, k * n * n, n * n);
+    logLikelihoods[k] = logLikelihood;
+    return -1;
   }
 
   private double firstHeight() {
@@ -93,11 +107,14 @@ final class VerticalFilter {
     }
   }
 
-  /** One reading: the state expects the sum of what is measured and its slow error. */
-  private boolean take(Channel channel, int k) {
+  /**
+   * One reading: the state expects the sum of what is measured and its slow error. The time from
+   * which to go on if it shows a step, or negative.
+   */
+  private int take(Channel channel, int k) {
     double reading = recording.value(channel, k);
     if (Double.isNaN(reading)) {
-      return true;
+      return -1;
     }
     int a = model.measured(channel);
     int b = model.offset(channel);
@@ -114,8 +131,9 @@ final class VerticalFilter {
                 + FastMath.min(ratio * ratio, Surprises.GATE * Surprises.GATE))
             / 2;
     boolean taken = surprises.takes(channel, k, innovation, ratio, deviation);
-    if (surprises.stepFound()) {
-      return false;
+    int step = surprises.stepFound();
+    if (step >= 0) {
+      return step;
     }
     if (taken) {
       for (int i = 0; i < n; i++) {
@@ -124,7 +142,7 @@ final class VerticalFilter {
       }
       update(a, b, deviation * deviation);
     }
-    return true;
+    return -1;
   }
 
   /** (I - K H) P (I - K H)' + K R K', where H has a one at a and at b. */

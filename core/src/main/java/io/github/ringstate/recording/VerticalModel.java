@@ -20,6 +20,9 @@ final class VerticalModel {
   static final int ACCELERATION = 2;
   private static final int OFFSETS = 3;
 
+  /** Beyond a gap as long as this nothing of the motion before it is known, s. */
+  private static final double LONGEST_GAP = 60;
+
   /** Before the first reading: 1 km around it, 30 m/s and 10 m/s2 either way. */
   private static final double[] FIRST_DEVIATION = {1e3, 30, 10};
 
@@ -90,11 +93,13 @@ final class VerticalModel {
   void transition(double dt, DMatrixRMaj result) {
     result.zero();
     result.set(HEIGHT, HEIGHT, 1);
-    result.set(HEIGHT, SPEED, dt);
-    result.set(HEIGHT, ACCELERATION, dt * dt / 2);
-    result.set(SPEED, SPEED, 1);
-    result.set(SPEED, ACCELERATION, dt);
-    result.set(ACCELERATION, ACCELERATION, 1);
+    if (dt < LONGEST_GAP) {
+      result.set(HEIGHT, SPEED, dt);
+      result.set(HEIGHT, ACCELERATION, dt * dt / 2);
+      result.set(SPEED, SPEED, 1);
+      result.set(SPEED, ACCELERATION, dt);
+      result.set(ACCELERATION, ACCELERATION, 1);
+    }
     result.set(OFFSETS, OFFSETS, FastMath.exp(-dt / noise.driftTime()));
     for (int i = OFFSETS + 1; i < size; i++) {
       result.set(i, i, 1);
@@ -103,6 +108,22 @@ final class VerticalModel {
 
   /** The covariance that the noise adds over a time, s: the integral of what jerks do. */
   void addNoise(double dt, DMatrixRMaj covariance) {
+    if (dt < LONGEST_GAP) {
+      addJerks(dt, covariance);
+    } else {
+      for (int i = 0; i < OFFSETS; i++) {
+        covariance.add(i, i, FIRST_DEVIATION[i] * FIRST_DEVIATION[i]);
+      }
+    }
+    double forgotten = -FastMath.expm1(-2 * dt / noise.driftTime());
+    covariance.add(OFFSETS, OFFSETS, driftVariance() * forgotten);
+    for (int i = OFFSETS + 1; i < size; i++) {
+      // as fast as that of the first height at once, but it does not come back to a level
+      covariance.add(i, i, driftVariance() * 2 * dt / noise.driftTime());
+    }
+  }
+
+  private void addJerks(double dt, DMatrixRMaj covariance) {
     double q = noise.jerk();
     double dt2 = dt * dt;
     double dt3 = dt2 * dt;
@@ -112,12 +133,6 @@ final class VerticalModel {
     covariance.add(SPEED, SPEED, q * dt3 / 3);
     symmetric(covariance, SPEED, ACCELERATION, q * dt2 / 2);
     covariance.add(ACCELERATION, ACCELERATION, q * dt);
-    double forgotten = -FastMath.expm1(-2 * dt / noise.driftTime());
-    covariance.add(OFFSETS, OFFSETS, driftVariance() * forgotten);
-    for (int i = OFFSETS + 1; i < size; i++) {
-      // as fast as that of the first height at once, but it does not come back to a level
-      covariance.add(i, i, driftVariance() * 2 * dt / noise.driftTime());
-    }
   }
 
   private static void symmetric(DMatrixRMaj matrix, int row, int column, double value) {

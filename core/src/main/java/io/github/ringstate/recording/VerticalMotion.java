@@ -66,10 +66,7 @@ public final class VerticalMotion {
   private static VerticalFilter filtered(Recording recording, Noise noise, Surprises surprises) {
     VerticalFilter filter =
         new VerticalFilter(recording, new VerticalModel(recording, noise), surprises);
-    boolean done = filter.run();
-    while (!done) {
-      done = filter.run();
-    }
+    filter.run();
     return filter;
   }
 

@@ -28,12 +28,14 @@
  * {@link io.github.ringstate.recording.FoundEncounter} has the onset, the first movement of
  * attitude or lever, the arrest and the altitude lost, with what the errors of the data make of
  * each. The wind matters most: two knots are a quarter of the speed at which the ring state ends.
+ * Where nobody wrote it down, {@link io.github.ringstate.recording.WindEstimate} takes it from the
+ * flight, or says that it is unknown.
  *
  * <p>What can be found depends on the instruments. At five readings a second onset comes out within
  * half a second and the loss within 10 ft, unless the descent creeps along the boundary, which the
- * deviation of the onset says. Without attitude or controls nothing is said of the pilot's delay,
- * and where the nose still moves at the onset, as in a quick stop, the first movement found may
- * belong to the entry.
+ * deviation of the onset says. Without attitude or controls nothing is said of the pilot's delay.
+ * Where the nose or the lever still moves at the onset, as in a quick stop, it moves for the entry,
+ * and the pilot's movement is the way back; a recovery that goes on the same way is not seen.
  *
  * <h2>Recordings for trials</h2>
  *

@@ -93,6 +93,31 @@ class EncounterFinderTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource("encounters")
+  void whatMovesForTheEntryIsNotTakenForTheRecovery(Encounter encounter) {
+    FoundEncounter one = found(encounter, RECEIVER.record(encounter, 1)).get(0);
+    one.delay()
+        .ifPresent(delay -> assertTrue(delay.value() > encounter.delay() - 0.6, delay::toString));
+    one.movement()
+        .flatMap(Movement::technique)
+        .ifPresent(seen -> assertEquals(encounter.recovery().name(), seen.name()));
+  }
+
+  @Test
+  void aFlightOfWhichNothingElseIsKnownHasANoiseToo() {
+    // a straight line without noise has no most likely noise: it is as small as may be
+    double[] time = new double[100];
+    double[] height = new double[100];
+    for (int k = 0; k < time.length; k++) {
+      time[k] = k;
+      height[k] = 100;
+    }
+    Noise found =
+        NoiseEstimate.of(new Recording(time, Map.of(Channel.HEIGHT, height)), 1.5, 60);
+    assertTrue(found.height() >= 1e-3 && found.height() < 0.1, found::toString);
+  }
+
   @Test
   void withoutAttitudeOrControlsNothingIsSaidOfTheDelay() {
     Encounter encounter = Encounter.of(DemoCraft.TRAINER);

@@ -18,6 +18,7 @@ import io.github.ringstate.instructor.plan.BriefCommand;
 import io.github.ringstate.instructor.plan.PlanCommand;
 import io.github.ringstate.instructor.plan.PlannedOptions;
 import io.github.ringstate.instructor.rerun.RerunCommand;
+import io.github.ringstate.instructor.review.ReviewCommand;
 import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
 import java.io.FileDescriptor;
@@ -84,6 +85,7 @@ public final class Main implements Runnable, Origin.Holder {
           "boundary",
           "craft",
           "manual",
+          "review",
           "sweep",
           RERUN,
           CompletionCommand.NAME);
@@ -194,6 +196,7 @@ public final class Main implements Runnable, Origin.Holder {
       case "boundary" -> new BoundaryCommand(terminal);
       case "craft" -> new CraftCommand(terminal);
       case "manual" -> new ManualCommand(terminal);
+      case "review" -> new ReviewCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
       case RERUN ->
           new RerunCommand((arguments, kept, err) -> again(arguments, kept, err, terminal));

@@ -25,6 +25,7 @@ class PackagesTest extends ModulePlan {
                     "origin",
                     "plan",
                     "rerun",
+                    "review",
                     "runs",
                     "sweep")),
             Map.entry("boundary", List.of("conditions", "delivery", "option")),
@@ -41,6 +42,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("plan", List.of("delivery", "option")),
             Map.entry("progress", List.of("delivery")),
             Map.entry("rerun", List.of()),
+            Map.entry("review", List.of("conditions", "delivery", "option", "origin")),
             Map.entry("runs", List.of("conditions", "delivery", "option")),
             Map.entry("sweep", List.of("delivery", "option", "origin", "progress"))));
   }

@@ -25,6 +25,9 @@ public final class PlanArguments implements IParameterPreprocessor {
   /** The command that plans a run; all others meet the ring state. */
   private static final String RUNS = "runs";
 
+  /** What was flown: a wind that was planned is not the one that blew. */
+  private static final String REVIEW = "review";
+
   /** A table by delay: what states the plan is for does not concern it. */
   private static final String LOSS = "loss";
 
@@ -68,6 +71,9 @@ public final class PlanArguments implements IParameterPreprocessor {
     String command = spec.name();
     Map<String, String> options = new LinkedHashMap<>(plan.options(Part.CONDITIONS));
     options.putAll(plan.options(command.equals(RUNS) ? Part.RUN : Part.ENCOUNTER));
+    if (command.equals(REVIEW)) {
+      options.remove("wind-kt");
+    }
     if (command.equals(LOSS)) {
       options.remove(STATE);
     }

@@ -1,0 +1,66 @@
+package io.github.ringstate.instructor.review;
+
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.sheets.message.Messages;
+import java.util.List;
+
+/** What is said of recorded flights. */
+interface ReviewMessages {
+
+  /** The words of {@code ReviewMessages.txt}. */
+  ReviewMessages SAY = Messages.of(ReviewMessages.class);
+
+  List<Term> situation(
+      String name,
+      boolean invented,
+      String format,
+      String readings,
+      String seconds,
+      String start,
+      String craft,
+      String wind,
+      String ground);
+
+  String invented();
+
+  String wind(String speed, String from, String deviation, String source, boolean known);
+
+  String none();
+
+  String descent(
+      String onset,
+      String height,
+      String sink,
+      String moved,
+      String channel,
+      String recovery,
+      String loss,
+      String deviation,
+      String peak,
+      String arrest,
+      String verdict);
+
+  String model(
+      String entry,
+      String wind,
+      String recovery,
+      boolean recoverySeen,
+      String delay,
+      boolean delaySeen,
+      String loss,
+      boolean met,
+      String oneMore,
+      String twoMore);
+
+  String noModel(String entry);
+
+  String plotted(String most);
+
+  List<Term> briefed(
+      String technique, String flown, boolean same, String start, String onset, String least,
+      String lowest, boolean below, boolean ground);
+
+  List<Term> definitions();
+
+  List<Term> dataDefinitions();
+}

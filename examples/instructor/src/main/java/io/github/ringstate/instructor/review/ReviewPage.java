@@ -1,0 +1,73 @@
+package io.github.ringstate.instructor.review;
+
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.conditions.ModelNote;
+import io.github.ringstate.sheets.page.Page;
+import io.github.ringstate.sheets.page.Pictured.Picture;
+import io.github.ringstate.sheets.page.PrintedGrid;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A reviewed flight as a sheet for the debriefing. */
+final class ReviewPage {
+
+  private static final int LEGEND_WIDTH = 690;
+
+  /** The template has places for the plots of so many descents. */
+  private static final int PLOTTED = 6;
+
+  private final Debrief debrief;
+  private final UnitSystem units;
+  private final ReviewText text;
+
+  ReviewPage(Debrief debrief, UnitSystem units) {
+    this.debrief = debrief;
+    this.units = units;
+    text = new ReviewText(debrief, units);
+  }
+
+  Page page() {
+    Map<String, Object> model = new HashMap<>();
+    List<Term> situation = text.situation();
+    model.put("heading", situation);
+    model.put("invented", debrief.request().invented() ? ReviewMessages.SAY.invented() : "");
+    model.put("none", debrief.descents().isEmpty() ? ReviewMessages.SAY.none() : "");
+    model.put("isFlown", !debrief.descents().isEmpty());
+    model.put("encounters", PrintedGrid.of(text.encounters()));
+    model.put("descents", text.descents());
+    model.put("isBriefed", !text.briefed().isEmpty());
+    model.put("briefed", text.briefed());
+    model.put("isMended", !debrief.repairs().isEmpty());
+    model.put("repairs", PrintedGrid.of(text.repairs()));
+    model.put(
+        "plotted",
+        debrief.descents().size() > PLOTTED
+            ? ReviewMessages.SAY.plotted(String.valueOf(PLOTTED))
+            : "");
+    model.put("terms", ReviewMessages.SAY.definitions());
+    model.put("isLong", true);
+    model.put("pilots", "");
+    model.put("parameters", ModelNote.standard());
+    return new Page(
+        ReviewPage.class,
+        "review.mustache",
+        "Vortex ring state: review of a recorded flight",
+        false,
+        model,
+        pictures());
+  }
+
+  private Map<String, Picture> pictures() {
+    Map<String, Picture> pictures = new HashMap<>();
+    for (FlownDescent descent : debrief.descents()) {
+      if (descent.number() <= PLOTTED) {
+        pictures.put(
+            "plots" + descent.number(), new DescentPlots(debrief, descent, units).picture());
+        pictures.put("legend", DescentPlots.legend(LEGEND_WIDTH));
+      }
+    }
+    return pictures;
+  }
+}

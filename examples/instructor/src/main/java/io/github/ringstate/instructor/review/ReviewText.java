@@ -1,0 +1,214 @@
+package io.github.ringstate.instructor.review;
+
+import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.files.plan.PlanFile;
+import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
+import io.github.ringstate.files.report.Sheet;
+import io.github.ringstate.files.report.Sheet.GridColumn;
+import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.recording.Estimate;
+import io.github.ringstate.recording.Movement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** A reviewed flight in words and numbers, the same in the text and on the sheet. */
+final class ReviewText {
+
+  private final Debrief debrief;
+  private final ReviewRequest request;
+  private final UnitSystem units;
+
+  ReviewText(Debrief debrief, UnitSystem units) {
+    this.debrief = debrief;
+    this.request = debrief.request();
+    this.units = units;
+  }
+
+  List<Term> situation() {
+    int last = debrief.motion().recording().size() - 1;
+    double length = debrief.motion().recording().time(last) - debrief.motion().recording().time(0);
+    List<Term> terms =
+        new ArrayList<>(
+            ReviewMessages.SAY.situation(
+                request.name(),
+                request.invented(),
+                request.file().format().label(),
+                String.valueOf(last + 1),
+                Decimals.fixed(length, 0),
+                request.file().start().map(Object::toString).orElse(""),
+                request.conditions().craft().name()
+                    + ": "
+                    + request.conditions().craft().description(),
+                wind(),
+                request.ground().isPresent()
+                    ? units.typed(Unit.FOOT, request.ground().getAsDouble())
+                    : ""));
+    terms.addAll(request.conditions().terms(units));
+    return terms;
+  }
+
+  private String wind() {
+    DebriefedWind wind = request.wind();
+    double speed = wind.wind().speed();
+    return ReviewMessages.SAY.wind(
+        units.speedInWords(speed),
+        speed > 0 ? Decimals.fixed(Unit.DEGREE.fromSi(wind.wind().directionFrom()), 0) : "",
+        units.speedInWords(wind.deviation()),
+        wind.source(),
+        wind.known());
+  }
+
+  Sheet.Grid encounters() {
+    return new Sheet.Grid(
+        List.of(
+            GridColumn.right("", "no."),
+            GridColumn.right("onset", "s"),
+            GridColumn.right("height", units.length().symbol()),
+            GridColumn.right("delay", "s"),
+            GridColumn.right("loss", units.length().symbol()),
+            GridColumn.right("+-", units.length().symbol()),
+            GridColumn.right("peak", units.verticalSpeed().symbol()),
+            GridColumn.right("arrest", "s"),
+            GridColumn.left("", "recovery"),
+            GridColumn.left("", "verdict")),
+        debrief.descents().stream().map(this::line).toList());
+  }
+
+  private List<String> line(FlownDescent descent) {
+    Estimate loss = descent.found().altitudeLoss();
+    return List.of(
+        String.valueOf(descent.number()),
+        Decimals.fixed(descent.found().onsetTime().value(), 1),
+        units.length(request.shown(descent.found().onsetHeight())),
+        number(descent.delay()),
+        units.loss(loss.value()),
+        Decimals.fixed(units.length().fromSi(loss.deviation()), 0),
+        units.verticalSpeed(descent.found().peakDescent().value()),
+        number(descent.timeToArrest()),
+        descent.recovery().map(Technique::shown).orElse("-"),
+        descent.found().verdict().label());
+  }
+
+  private static String number(OptionalDouble value) {
+    return value.isPresent() ? Decimals.fixed(value.getAsDouble(), 1) : "-";
+  }
+
+  private static String orEmpty(OptionalDouble value) {
+    return value.isPresent() ? Decimals.fixed(value.getAsDouble(), 1) : "";
+  }
+
+  /** For each descent what was flown, and what the model makes of it. */
+  List<Term> descents() {
+    List<Term> terms = new ArrayList<>();
+    for (FlownDescent descent : debrief.descents()) {
+      terms.add(new Term("flown " + descent.number(), flown(descent)));
+      terms.add(new Term("model " + descent.number(), model(descent.model())));
+    }
+    return terms;
+  }
+
+  private String flown(FlownDescent descent) {
+    Estimate loss = descent.found().altitudeLoss();
+    return ReviewMessages.SAY.descent(
+        Decimals.fixed(descent.found().onsetTime().value(), 1),
+        units.lengthInWords(request.shown(descent.found().onsetHeight())),
+        descent.found().sinkTime().map(time -> Decimals.fixed(time.value(), 1)).orElse(""),
+        orEmpty(descent.delay()),
+        descent.found().movement().map(ReviewText::channel).orElse(""),
+        descent.recovery().map(Technique::shown).orElse(""),
+        units.lossInWords(loss.value()),
+        units.lossInWords(loss.deviation()),
+        units.verticalSpeedInWords(descent.found().peakDescent().value()),
+        orEmpty(descent.timeToArrest()),
+        descent.found().verdict().label());
+  }
+
+  private static String channel(Movement movement) {
+    return movement.channel().name().toLowerCase(Locale.ROOT);
+  }
+
+  private String model(ModelledDescent model) {
+    if (model.flight().isEmpty()) {
+      return ReviewMessages.SAY.noModel(request.entry().label());
+    }
+    double behind = model.fromBehind();
+    return ReviewMessages.SAY.model(
+        request.entry().label(),
+        units.speedInWords(Math.abs(behind)) + (behind >= 0 ? " from behind" : " from ahead"),
+        model.recovery().label(),
+        model.recoverySeen(),
+        Decimals.fixed(model.delay(), 1),
+        model.delaySeen(),
+        loss(model.losses().flown()),
+        model.flight().get().outcome().ending() != Ending.NO_ONSET,
+        loss(model.losses().oneMore()),
+        loss(model.losses().twoMore()));
+  }
+
+  private String loss(OptionalDouble loss) {
+    return loss.isPresent() ? units.lossInWords(loss.getAsDouble()) : "";
+  }
+
+  /** What was briefed beside what was flown, descent by descent. */
+  List<Term> briefed() {
+    if (request.plan().isEmpty()) {
+      return List.of();
+    }
+    List<Term> terms = new ArrayList<>();
+    for (FlownDescent descent : debrief.descents()) {
+      briefed(request.plan().get(), descent)
+          .forEach(
+              term ->
+                  terms.add(new Term(term.word() + " " + descent.number(), term.meaning())));
+    }
+    return terms;
+  }
+
+  private List<Term> briefed(PlanFile plan, FlownDescent descent) {
+    double onset = request.shown(descent.found().onsetHeight());
+    double lowest = onset - descent.found().altitudeLoss().value();
+    Double least = plan.agreed().get(AgreedHeight.LEAST);
+    boolean ground = request.ground().isPresent();
+    return ReviewMessages.SAY.briefed(
+        plan.technique(),
+        descent.recovery().map(Technique::name).orElse(""),
+        descent.recovery().map(Technique::name).orElse("").equals(plan.technique()),
+        agreed(plan, AgreedHeight.START),
+        units.lengthInWords(onset),
+        agreed(plan, AgreedHeight.LEAST),
+        units.lengthInWords(lowest),
+        ground && least != null && lowest < Unit.FOOT.toSi(least),
+        ground);
+  }
+
+  private String agreed(PlanFile plan, AgreedHeight height) {
+    Double feet = plan.agreed().get(height);
+    return feet == null ? "" : units.given(Unit.FOOT, feet);
+  }
+
+  Sheet.Grid repairs() {
+    return new Sheet.Grid(
+        List.of(
+            GridColumn.right("", "count"),
+            GridColumn.left("", "left out or mended"),
+            GridColumn.left("", "quantity"),
+            GridColumn.right("first", "s"),
+            GridColumn.right("last", "s")),
+        debrief.repairs().stream()
+            .map(
+                repair ->
+                    List.of(
+                        String.valueOf(repair.count()),
+                        repair.kind().label(),
+                        repair.quantity().map(quantity -> quantity.key().replace('_', ' ')).orElse("-"),
+                        Decimals.fixed(repair.first(), 1),
+                        Decimals.fixed(repair.last(), 1)))
+            .toList());
+  }
+}
