@@ -83,8 +83,8 @@ final class Surprises {
     if (from >= 0) {
       stepFound = -1;
       rows.clear();
-      outliers.values().forEach(found -> found.tailSet(from).clear());
-      outliers.values().removeIf(SortedSet::isEmpty);
+      outliers.values().forEach(found -> found.removeIf(index -> index >= from));
+      outliers.values().removeIf(found -> found.isEmpty());
     }
     return from;
   }

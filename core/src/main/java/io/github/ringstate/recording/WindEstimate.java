@@ -41,13 +41,25 @@ public record WindEstimate(double north, double east, double deviation, Source s
           "assumed: standard deviation of a wind of which nothing is known (common practice, no"
               + " source)");
 
+  /** How far a wind estimated elsewhere in a flight is off. Default 1 kt, range 0 to 20 kt. */
+  public static final Parameter ELSEWHERE_DEVIATION =
+      Parameter.of(
+          "wind elsewhere",
+          Unit.KNOT,
+          0,
+          20,
+          1,
+          "assumed: standard deviation of the change of a wind over some minutes and some hundred"
+              + " feet (common practice, no source)");
+
   /** A stretch, s. */
   private static final double STRETCH = 10;
 
   /** Slower flight tells nothing of the wind: gauges fail and the nose is not ahead, m/s. */
   private static final double SLOWEST = 10;
 
-  private static final int FEWEST_STRETCHES = 6;
+  /** A turn at one airspeed is looked for among so many stretches that follow each other. */
+  private static final int[] STRETCHES = {8, 12, 18};
 
   /** Tracks that leave no more than this of the circle open count as several, rad. */
   private static final double WIDEST_OPEN = FastMath.toRadians(150);
@@ -84,7 +96,8 @@ public record WindEstimate(double north, double east, double deviation, Source s
 
   /** A wind of which nothing is known. */
   private static final WindEstimate NOTHING =
-      new WindEstimate(0, 0, UNKNOWN_DEVIATION.unit().toSi(UNKNOWN_DEVIATION.standard()), Source.UNKNOWN);
+      new WindEstimate(
+          0, 0, UNKNOWN_DEVIATION.unit().toSi(UNKNOWN_DEVIATION.standard()), Source.UNKNOWN);
 
   /** The mean over a stretch: velocity over the ground and through the air, m/s. */
   private record Leg(double north, double east, double airNorth, double airEast) {
@@ -110,7 +123,7 @@ public record WindEstimate(double north, double east, double deviation, Source s
     if (withAir.size() >= 2) {
       return left(withAir);
     }
-    return legs.size() >= FEWEST_STRETCHES && open(legs) <= WIDEST_OPEN ? circle(legs) : NOTHING;
+    return circle(legs);
   }
 
   /**
@@ -131,8 +144,7 @@ public record WindEstimate(double north, double east, double deviation, Source s
     for (int k = 0; k < recording.size(); k++) {
       if (recording.time(k) - from >= STRETCH) {
         if (count > 0 && fast && recording.time(k) - from < 2 * STRETCH) {
-          legs.add(
-              new Leg(sum[0] / count, sum[1] / count, sum[2] / count, sum[3] / count));
+          legs.add(new Leg(sum[0] / count, sum[1] / count, sum[2] / count, sum[3] / count));
         }
         sum = new double[4];
         count = 0;
@@ -171,7 +183,7 @@ public record WindEstimate(double north, double east, double deviation, Source s
             .sum();
     double variance = squares / (2.0 * (n - 1));
     return new WindEstimate(
-        north, east, FastMath.sqrt(variance * (1 + 1.0 / n)), Source.AIRSPEED);
+        north, east, elsewhere(FastMath.sqrt(variance * (1 + 1.0 / n))), Source.AIRSPEED);
   }
 
   /** The widest angle between neighbouring tracks. */
@@ -184,26 +196,35 @@ public record WindEstimate(double north, double east, double deviation, Source s
     return widest;
   }
 
+  /** Together with what the wind may have changed since. */
+  private static double elsewhere(double deviation) {
+    return FastMath.hypot(
+        deviation, ELSEWHERE_DEVIATION.unit().toSi(ELSEWHERE_DEVIATION.standard()));
+  }
+
+  /** The circle that is known best, of all that fit some stretches in a row. */
   private static WindEstimate circle(List<Leg> legs) {
-    double radius = legs.stream().mapToDouble(Leg::speed).average().orElse(0);
+    WindEstimate best = NOTHING;
+    for (int count : STRETCHES) {
+      for (int from = 0; from + count <= legs.size(); from++) {
+        List<Leg> row = legs.subList(from, from + count);
+        if (open(row) <= WIDEST_OPEN) {
+          WindEstimate found = around(row);
+          best = found.deviation() < best.deviation() ? found : best;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static WindEstimate around(List<Leg> legs) {
     try {
-      LeastSquaresOptimizer.Optimum best =
-          new LevenbergMarquardtOptimizer()
-              .optimize(
-                  new LeastSquaresBuilder()
-                      .start(new double[] {0, 0, radius})
-                      .target(new double[legs.size()])
-                      .model(point -> misses(legs, point))
-                      .maxEvaluations(ITERATIONS)
-                      .maxIterations(ITERATIONS)
-                      .build());
-      int free = legs.size() - 3;
-      double variance = best.getCost() * best.getCost() / free;
+      LeastSquaresOptimizer.Optimum best = fit(legs);
+      // of Student's t with the free count, since the spread is known from few
+      double variance = best.getCost() * best.getCost() / (legs.size() - 3 - 2);
       RealMatrix covariance = best.getCovariances(1e-10);
-      double off =
-          FastMath.sqrt(
-              variance
-                  * (1 + Math.max(covariance.getEntry(0, 0), covariance.getEntry(1, 1))));
+      double widest = Math.max(covariance.getEntry(0, 0), covariance.getEntry(1, 1));
+      double off = elsewhere(FastMath.sqrt(variance * (1 + widest)));
       RealVector found = best.getPoint();
       return off < TOO_UNSURE
           ? new WindEstimate(found.getEntry(0), found.getEntry(1), off, Source.TRACKS)
@@ -211,6 +232,19 @@ public record WindEstimate(double north, double east, double deviation, Source s
     } catch (MathRuntimeException none) {
       return NOTHING;
     }
+  }
+
+  private static LeastSquaresOptimizer.Optimum fit(List<Leg> legs) {
+    double radius = legs.stream().mapToDouble(Leg::speed).average().orElse(0);
+    return new LevenbergMarquardtOptimizer()
+        .optimize(
+            new LeastSquaresBuilder()
+                .start(new double[] {0, 0, radius})
+                .target(new double[legs.size()])
+                .model(point -> misses(legs, point))
+                .maxEvaluations(ITERATIONS)
+                .maxIterations(ITERATIONS)
+                .build());
   }
 
   /** By how much each velocity misses the circle, and how that changes with centre and radius. */

@@ -113,8 +113,7 @@ class EncounterFinderTest {
       time[k] = k;
       height[k] = 100;
     }
-    Noise found =
-        NoiseEstimate.of(new Recording(time, Map.of(Channel.HEIGHT, height)), 1.5, 60);
+    Noise found = NoiseEstimate.of(new Recording(time, Map.of(Channel.HEIGHT, height)), 1.5, 60);
     assertTrue(found.height() >= 1e-3 && found.height() < 0.1, found::toString);
   }
 

@@ -31,7 +31,9 @@ record Debrief(
     List<FlownDescent> descents,
     List<Repair> repairs) {
 
-  /** A receiver's own ground speed, and one worked out from places, are off so far (assumed), m/s. */
+  /**
+   * A receiver's own ground speed, and one worked out from places, are off so far (assumed), m/s.
+   */
   private static final double RECEIVER_SPEED = 0.1;
 
   private static final double PLACES_SPEED = 0.4;
@@ -74,8 +76,7 @@ record Debrief(
             .find(motion);
     List<FlownDescent> descents = new ArrayList<>();
     for (FoundEncounter one : found) {
-      descents.add(
-          new FlownDescent(descents.size() + 1, one, ModelledDescent.of(request, one)));
+      descents.add(new FlownDescent(descents.size() + 1, one, ModelledDescent.of(request, one)));
     }
     return new Debrief(
         request,

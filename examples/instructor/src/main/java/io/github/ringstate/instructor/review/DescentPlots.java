@@ -45,7 +45,7 @@ final class DescentPlots {
   private static final double STEP = 0.1;
 
   private static final Pen FLOWN = Pen.of(0);
-  private static final Pen MODEL = Pen.of(1);
+  private static final Pen MODEL = Pen.of(2);
   private static final Color BAND = new Color(0xDADADA);
   private static final Marker ONSET = SeriesMarkers.DIAMOND;
   private static final Marker ACTS = SeriesMarkers.TRIANGLE_UP;
@@ -105,8 +105,7 @@ final class DescentPlots {
         k ->
             units
                 .length()
-                .fromSi(
-                    motion.heightDifferenceDeviation(Math.min(k, onset), Math.max(k, onset))));
+                .fromSi(motion.heightDifferenceDeviation(Math.min(k, onset), Math.max(k, onset))));
     double offset = found.onsetHeight();
     model(
         plot,

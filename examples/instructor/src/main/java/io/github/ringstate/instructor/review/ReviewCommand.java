@@ -99,7 +99,9 @@ public final class ReviewCommand implements Runnable {
       names = WIND,
       paramLabel = "KT",
       description =
-          "Wind at the height flown, with " + FROM + ". Unless given: estimated from the recording.")
+          "Wind at the height flown, with "
+              + FROM
+              + ". Unless given: estimated from the recording.")
   private @Nullable String wind;
 
   @Option(
@@ -175,9 +177,7 @@ public final class ReviewCommand implements Runnable {
           .read();
     }
     ColumnMap map =
-        columns == null
-            ? ColumnMap.BY_NAMES
-            : ColumnMap.of("--columns", columns, Origin.of(spec));
+        columns == null ? ColumnMap.BY_NAMES : ColumnMap.of("--columns", columns, Origin.of(spec));
     return RecordingFile.read(name, map);
   }
 

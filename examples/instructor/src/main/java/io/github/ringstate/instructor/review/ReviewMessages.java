@@ -25,7 +25,7 @@ interface ReviewMessages {
 
   String wind(String speed, String from, String deviation, String source, boolean known);
 
-  String none();
+  String none(boolean known);
 
   String descent(
       String onset,
@@ -57,8 +57,15 @@ interface ReviewMessages {
   String plotted(String most);
 
   List<Term> briefed(
-      String technique, String flown, boolean same, String start, String onset, String least,
-      String lowest, boolean below, boolean ground);
+      String technique,
+      String flown,
+      boolean same,
+      String start,
+      String onset,
+      String least,
+      String lowest,
+      boolean below,
+      boolean ground);
 
   List<Term> definitions();
 

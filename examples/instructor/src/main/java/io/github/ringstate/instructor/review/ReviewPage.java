@@ -33,7 +33,11 @@ final class ReviewPage {
     List<Term> situation = text.situation();
     model.put("heading", situation);
     model.put("invented", debrief.request().invented() ? ReviewMessages.SAY.invented() : "");
-    model.put("none", debrief.descents().isEmpty() ? ReviewMessages.SAY.none() : "");
+    model.put(
+        "none",
+        debrief.descents().isEmpty()
+            ? ReviewMessages.SAY.none(debrief.request().wind().known())
+            : "");
     model.put("isFlown", !debrief.descents().isEmpty());
     model.put("encounters", PrintedGrid.of(text.encounters()));
     model.put("descents", text.descents());

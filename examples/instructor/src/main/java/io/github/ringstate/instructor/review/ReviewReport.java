@@ -47,8 +47,7 @@ record ReviewReport(Debrief debrief) implements Printable {
           new Column<>("arrest_time_s", row -> time(row.found().arrestTime())),
           new Column<>("model_recovery", row -> Cell.text(row.model().recovery().name())),
           new Column<>("model_delay_s", row -> Cell.number(row.model().delay(), 2)),
-          new Column<>(
-              "model_loss_ft", row -> Cell.in(Unit.FOOT, row.model().losses().flown())),
+          new Column<>("model_loss_ft", row -> Cell.in(Unit.FOOT, row.model().losses().flown())),
           new Column<>(
               "model_loss_1_s_more_ft", row -> Cell.in(Unit.FOOT, row.model().losses().oneMore())),
           new Column<>(
@@ -76,7 +75,8 @@ record ReviewReport(Debrief debrief) implements Printable {
             row -> Cell.in(Unit.FOOT_PER_MINUTE, row.found().peakDescent().value())),
         new Column<>("time_to_arrest_s", row -> Cell.number(row.timeToArrest())),
         new Column<>(
-            "recovery", row -> row.recovery().map(Technique::name).map(Cell::text).orElse(Cell.NOTHING)),
+            "recovery",
+            row -> row.recovery().map(Technique::name).map(Cell::text).orElse(Cell.NOTHING)),
         new Column<>("verdict", row -> Cell.text(row.found().verdict().label())));
   }
 
@@ -107,13 +107,11 @@ record ReviewReport(Debrief debrief) implements Printable {
     facts.put("recording", Cell.text(request.name()));
     facts.put("invented", Cell.yesNo(request.invented()));
     facts.put("format", Cell.text(request.file().format().label()));
-    facts.put(
-        "time_zero", Cell.text(request.file().start().map(Object::toString).orElse("")));
+    facts.put("time_zero", Cell.text(request.file().start().map(Object::toString).orElse("")));
     facts.putAll(ConditionCells.facts(request.conditions(), true));
     facts.put("entry", Cell.text(request.entry().name()));
     facts.put("wind_source", Cell.text(request.wind().source()));
-    facts.put(
-        "wind_from_deg", Cell.in(Unit.DEGREE, request.wind().wind().directionFrom()));
+    facts.put("wind_from_deg", Cell.in(Unit.DEGREE, request.wind().wind().directionFrom()));
     facts.put("wind_kt", Cell.in(Unit.KNOT, request.wind().wind().speed()));
     facts.put("wind_sd_kt", Cell.in(Unit.KNOT, request.wind().deviation()));
     facts.put("ground_ft", Cell.in(Unit.FOOT, request.ground()));

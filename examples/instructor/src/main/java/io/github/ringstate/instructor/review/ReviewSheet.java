@@ -25,7 +25,7 @@ final class ReviewSheet {
     }
     blocks.add(new Sheet.Terms(text.situation()));
     if (debrief.descents().isEmpty()) {
-      blocks.add(new Sheet.Paragraph(ReviewMessages.SAY.none()));
+      blocks.add(new Sheet.Paragraph(ReviewMessages.SAY.none(debrief.request().wind().known())));
     } else {
       blocks.add(text.encounters());
       blocks.add(new Sheet.Terms(text.descents()));

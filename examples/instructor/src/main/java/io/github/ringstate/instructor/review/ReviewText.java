@@ -72,7 +72,7 @@ final class ReviewText {
             GridColumn.right("height", units.length().symbol()),
             GridColumn.right("delay", "s"),
             GridColumn.right("loss", units.length().symbol()),
-            GridColumn.right("+-", units.length().symbol()),
+            GridColumn.right("sd", units.length().symbol()),
             GridColumn.right("peak", units.verticalSpeed().symbol()),
             GridColumn.right("arrest", "s"),
             GridColumn.left("", "recovery"),
@@ -164,8 +164,7 @@ final class ReviewText {
     for (FlownDescent descent : debrief.descents()) {
       briefed(request.plan().get(), descent)
           .forEach(
-              term ->
-                  terms.add(new Term(term.word() + " " + descent.number(), term.meaning())));
+              term -> terms.add(new Term(term.word() + " " + descent.number(), term.meaning())));
     }
     return terms;
   }
@@ -206,7 +205,10 @@ final class ReviewText {
                     List.of(
                         String.valueOf(repair.count()),
                         repair.kind().label(),
-                        repair.quantity().map(quantity -> quantity.key().replace('_', ' ')).orElse("-"),
+                        repair
+                            .quantity()
+                            .map(quantity -> quantity.key().replace('_', ' '))
+                            .orElse("-"),
                         Decimals.fixed(repair.first(), 1),
                         Decimals.fixed(repair.last(), 1)))
             .toList());

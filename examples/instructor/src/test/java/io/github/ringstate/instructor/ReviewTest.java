@@ -1,0 +1,139 @@
+package io.github.ringstate.instructor;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.study.ModelRevision;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReviewTest {
+
+  private static final String DEMO = "review --demo instruments";
+
+  @TempDir private Path folder;
+
+  @Test
+  void theTableHasALineForEachEncounter() {
+    List<String> lines = Run.line(DEMO + " --format csv").lines();
+    assertEquals(
+        "encounter,onset_time_s,onset_height_ft,recognition_delay_s,altitude_loss_ft,"
+            + "altitude_loss_sd_ft,peak_descent_fpm,time_to_arrest_s,recovery,verdict",
+        lines.get(0));
+    assertEquals(2, lines.size());
+    assertTrue(lines.get(1).endsWith(",forward,ring state"), lines.get(1));
+  }
+
+  @Test
+  void whatIsNotRecordedIsEmpty() {
+    List<String> lines = Run.line("review --demo gnss-5hz --format csv").lines();
+    assertTrue(lines.get(1).matches("1,[0-9.]+,[0-9.]+,,[0-9.,]+,,ring state"), lines.get(1));
+  }
+
+  @Test
+  void eachSecondMoreCostsMoreByTheModel() throws IOException {
+    JsonNode row = Run.json(DEMO).path("encounters").path(0);
+    double flown = row.path("model_loss_ft").doubleValue();
+    double one = row.path("model_loss_1_s_more_ft").doubleValue();
+    double two = row.path("model_loss_2_s_more_ft").doubleValue();
+    assertTrue(0 < flown && flown < one && one < two, row::toString);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"instruments", "gnss-1hz"})
+  void theSheetHasPlotsCautionAndRevisionAndSaysWhatIsInvented(String demo) {
+    String page =
+        new String(Documents.of("review", "--demo", demo, "--format", "html"), UTF_8)
+            .replaceAll("\\s+", " ");
+    assertTrue(page.contains(Caution.TEXT));
+    assertTrue(page.contains(ModelRevision.current()));
+    assertTrue(page.contains("INVENTED DEMO RECORDING"));
+    assertTrue(page.contains("descent 1: height against time since onset"));
+  }
+
+  @Test
+  void inAWindFromAheadTheSameFlightMeetsNothing() {
+    Run run = Run.line("review --demo gnss-5hz --wind-kt 8 --wind-from-deg 360");
+    assertTrue(run.out().contains("No descent in this recording"), run.out());
+    assertTrue(run.out().contains("8 kt from 0 deg, given"), run.out());
+  }
+
+  @Test
+  void whatWasBriefedStandsBesideWhatWasFlown() throws IOException {
+    Path plan = folder.resolve("plan.toml");
+    Run.line(
+        "plan --technique lateral --agreed-height-ft 1000 --pilots 20 --state primed --wind-kt 20"
+            + " --output "
+            + plan);
+    String bare = Run.line(DEMO + " --plan " + plan).out().replaceAll("\\s+", " ");
+    assertTrue(bare.contains("briefed lateral; flown forward: NOT AS BRIEFED"), bare);
+    assertTrue(bare.contains("give --ground-ft to compare"), bare);
+    // a wind that was planned is not the one that blew
+    assertTrue(bare.contains("estimated from airspeed and heading"), bare);
+    String low =
+        Run.line(DEMO + " --ground-ft 600 --plan " + plan).out().replaceAll("\\s+", " ");
+    assertTrue(low.contains("BELOW WHAT WAS BRIEFED"), low);
+  }
+
+  @Test
+  void aFileIsReadWithAMapAndMadeAgainFromItsProvenance() throws IOException {
+    StringBuilder csv = new StringBuilder("t;alt;v;c\n");
+    for (int k = 0; k < 60; k++) {
+      csv.append(k).append(";").append(500 - k).append(";20;90\n");
+    }
+    Path file = folder.resolve("log.csv");
+    Files.writeString(file, csv);
+    Path first = folder.resolve("first.json");
+    String map = "time=t:s,height=alt:m,ground_speed=v:m/s,track=c:deg";
+    Run run =
+        Run.of(
+            "review", file.toString(), "--columns", map, "--format", "json", "--output",
+            first.toString());
+    assertEquals(0, run.status(), run.err());
+    Path again = folder.resolve("again.json");
+    Run rerun = Run.of("rerun", first.toString(), "--output", again.toString());
+    assertEquals(0, rerun.status(), rerun.err());
+    assertEquals(Files.readString(first), Files.readString(again));
+    Files.writeString(file, csv + "60;1;20;90\n");
+    assertEquals(UserError.FILE, Run.of("rerun", first.toString()).status());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "review",
+        "review x.csv --demo instruments",
+        "review --demo other",
+        "review --demo instruments --wind-kt 5",
+        "review --demo instruments --wind-from-deg 5",
+        "review --demo instruments --wind-from-deg 5 --wind-kt -5",
+        "review --demo instruments --entry none",
+        "review x.csv --columns time=t:h",
+      })
+  void aWrongCommandIsAnErrorOfUse(String command) {
+    Run run = Run.of(command.split(" ", -1));
+    assertEquals(UserError.USAGE, run.status(), run.err());
+    assertEquals("", run.out());
+  }
+
+  @Test
+  void aFileWithoutGroundSpeedIsRefusedWithAReason() throws IOException {
+    Path file = folder.resolve("heights.csv");
+    Files.writeString(file, "time_s,height_ft\n1,500\n2,490\n");
+    Run run = Run.of("review", file.toString());
+    assertEquals(UserError.FILE, run.status());
+    assertTrue(run.err().contains("ground speed"), run.err());
+    assertFalse(run.err().contains("Exception"), run.err());
+  }
+}
