@@ -81,8 +81,7 @@ class ReviewTest {
     assertTrue(bare.contains("give --ground-ft to compare"), bare);
     // a wind that was planned is not the one that blew
     assertTrue(bare.contains("estimated from airspeed and heading"), bare);
-    String low =
-        Run.line(DEMO + " --ground-ft 600 --plan " + plan).out().replaceAll("\\s+", " ");
+    String low = Run.line(DEMO + " --ground-ft 600 --plan " + plan).out().replaceAll("\\s+", " ");
     assertTrue(low.contains("BELOW WHAT WAS BRIEFED"), low);
   }
 
@@ -98,7 +97,13 @@ class ReviewTest {
     String map = "time=t:s,height=alt:m,ground_speed=v:m/s,track=c:deg";
     Run run =
         Run.of(
-            "review", file.toString(), "--columns", map, "--format", "json", "--output",
+            "review",
+            file.toString(),
+            "--columns",
+            map,
+            "--format",
+            "json",
+            "--output",
             first.toString());
     assertEquals(0, run.status(), run.err());
     Path again = folder.resolve("again.json");
