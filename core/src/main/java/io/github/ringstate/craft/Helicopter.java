@@ -2,6 +2,7 @@ package io.github.ringstate.craft;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -10,6 +11,7 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.Rotor;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -175,6 +177,7 @@ public final class Helicopter {
   private final EngineKind engine;
   private final ParameterSet numbers;
   private final Rotor rotor;
+  private final Optional<FittedModel> fitted;
 
   /**
    * Builds a helicopter.
@@ -192,6 +195,16 @@ public final class Helicopter {
       RotationSense sense,
       EngineKind engine,
       ParameterSet numbers) {
+    this(name, description, sense, engine, numbers, Optional.empty());
+  }
+
+  private Helicopter(
+      String name,
+      String description,
+      RotationSense sense,
+      EngineKind engine,
+      ParameterSet numbers,
+      Optional<FittedModel> fitted) {
     inOrder(numbers, MINIMUM_MASS, MAXIMUM_MASS);
     inOrder(numbers, CONTINUOUS_POWER, TAKE_OFF_POWER);
     inOrder(numbers, TAKE_OFF_POWER, SEA_LEVEL_POWER);
@@ -204,6 +217,7 @@ public final class Helicopter {
     this.engine = engine;
     this.numbers = numbers;
     this.rotor = new Rotor(numbers);
+    this.fitted = fitted;
   }
 
   private static void inOrder(ParameterSet numbers, Parameter lower, Parameter upper) {
@@ -301,7 +315,7 @@ public final class Helicopter {
    * @throws OutOfRangeException if the value is outside its range, or the craft's limits are broken
    */
   public Helicopter with(Parameter parameter, double value) {
-    return new Helicopter(name, description, sense, engine, numbers.with(parameter, value));
+    return new Helicopter(name, description, sense, engine, numbers.with(parameter, value), fitted);
   }
 
   /**
@@ -311,7 +325,37 @@ public final class Helicopter {
    * @return the changed craft
    */
   public Helicopter with(RotationSense newSense) {
-    return new Helicopter(name, description, newSense, engine, numbers);
+    return new Helicopter(name, description, newSense, engine, numbers, fitted);
+  }
+
+  /**
+   * The same craft with a model that was fitted to recordings of it.
+   *
+   * @param model the fitted model
+   * @return the craft, whose {@link #inflow} is that of the model; its own numbers stay
+   */
+  public Helicopter withFitted(FittedModel model) {
+    return new Helicopter(name, description, sense, engine, numbers, Optional.of(model));
+  }
+
+  /**
+   * The model that was fitted to recordings of the craft.
+   *
+   * @return the model; empty if none was
+   */
+  public Optional<FittedModel> fitted() {
+    return fitted;
+  }
+
+  /**
+   * The inflow with which the craft flies unless another is asked for.
+   *
+   * @return that of the fitted model, or the standard one
+   */
+  public RingStateInflow inflow() {
+    return fitted
+        .map(model -> new RingStateInflow(model.ring()))
+        .orElseGet(RingStateInflow::standard);
   }
 
   /**
@@ -384,7 +428,8 @@ public final class Helicopter {
         && description.equals(craft.description)
         && sense == craft.sense
         && engine == craft.engine
-        && numbers.equals(craft.numbers);
+        && numbers.equals(craft.numbers)
+        && fitted.equals(craft.fitted);
   }
 
   @Override

@@ -99,13 +99,13 @@ public record Encounter(
 
   /**
    * An encounter at sea level on a standard day, away from the ground: the standard entry, forward
-   * recovery after one second, the ring-state inflow and its heave-damping boundary.
+   * recovery after one second, the craft's ring-state inflow and its heave-damping boundary.
    *
    * @param craft the helicopter
    * @return the encounter
    */
   public static Encounter of(Helicopter craft) {
-    RingStateInflow inflow = RingStateInflow.standard();
+    RingStateInflow inflow = craft.inflow();
     return new Encounter(
         craft,
         StandardAtmosphere.at(0),
@@ -205,6 +205,17 @@ public record Encounter(
           parts.inflow = otherInflow;
           parts.boundary = otherBoundary;
         });
+  }
+
+  /**
+   * The same encounter with other numbers of the ring state.
+   *
+   * @param other the inflow
+   * @return the changed encounter; a boundary that is read off the inflow moves with it, any other
+   *     stays
+   */
+  public Encounter withRingState(RingStateInflow other) {
+    return withInflow(other, boundary instanceof HeaveDamping ? new HeaveDamping(other) : boundary);
   }
 
   /**
@@ -331,7 +342,21 @@ public record Encounter(
    * @throws NoSteadyFlightException as {@link #fly()}
    */
   public RecordedFlight record(Simulator simulator) {
-    return simulator.record(this, Approach.fly(this, simulator));
+    return record(Approach.fly(this, simulator), simulator);
+  }
+
+  /**
+   * Flies the encounter on from an approach that is shared with others, and keeps all of the
+   * flight.
+   *
+   * @param approach the approach of an encounter that differs from this one in recognition and
+   *     recovery at most
+   * @param simulator what flies it
+   * @return the flight, with its outcome and its history
+   * @throws IllegalArgumentException if the approach is that of another encounter
+   */
+  public RecordedFlight record(Approach approach, Simulator simulator) {
+    return simulator.record(this, approach);
   }
 
   private Encounter with(Consumer<Parts> change) {
