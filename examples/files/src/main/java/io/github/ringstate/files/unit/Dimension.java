@@ -8,26 +8,15 @@ import java.util.stream.Stream;
 /** Kinds of quantity for which people use more than one unit. */
 public enum Dimension {
   /** Mass. */
-  MASS(Unit.KILOGRAM, Unit.POUND),
+  MASS,
   /** Heights and distances. */
-  LENGTH(Unit.FOOT, Unit.METRE, Unit.INCH),
+  LENGTH,
   /** Speeds, vertical ones too. */
-  SPEED(
-      Unit.KNOT,
-      Unit.METRE_PER_SECOND,
-      Unit.KILOMETRE_PER_HOUR,
-      Unit.MILE_PER_HOUR,
-      Unit.FOOT_PER_MINUTE),
+  SPEED,
   /** Power. */
-  POWER(Unit.KILOWATT, Unit.HORSEPOWER),
+  POWER,
   /** Pressure. */
-  PRESSURE(Unit.HECTOPASCAL, Unit.INCH_OF_MERCURY, Unit.PASCAL);
-
-  private final List<Unit> units;
-
-  Dimension(Unit... units) {
-    this.units = List.of(units);
-  }
+  PRESSURE;
 
   /**
    * The units that people use.
@@ -35,7 +24,19 @@ public enum Dimension {
    * @return the units
    */
   public List<Unit> units() {
-    return units;
+    return switch (this) {
+      case MASS -> List.of(Unit.KILOGRAM, Unit.POUND);
+      case LENGTH -> List.of(Unit.FOOT, Unit.METRE, Unit.INCH);
+      case SPEED ->
+          List.of(
+              Unit.KNOT,
+              Unit.METRE_PER_SECOND,
+              Unit.KILOMETRE_PER_HOUR,
+              Unit.MILE_PER_HOUR,
+              Unit.FOOT_PER_MINUTE);
+      case POWER -> List.of(Unit.KILOWATT, Unit.HORSEPOWER);
+      case PRESSURE -> List.of(Unit.HECTOPASCAL, Unit.INCH_OF_MERCURY, Unit.PASCAL);
+    };
   }
 
   /**
@@ -45,7 +46,7 @@ public enum Dimension {
    * @return its dimension; empty if people use but one unit for it
    */
   public static Optional<Dimension> of(Unit unit) {
-    return Stream.of(values()).filter(dimension -> dimension.units.contains(unit)).findFirst();
+    return Stream.of(values()).filter(dimension -> dimension.units().contains(unit)).findFirst();
   }
 
   /**
@@ -56,7 +57,7 @@ public enum Dimension {
    */
   public static Optional<Unit> unit(String word) {
     return Stream.of(values())
-        .flatMap(dimension -> dimension.units.stream())
+        .flatMap(dimension -> dimension.units().stream())
         .filter(
             unit -> unit.symbol().equalsIgnoreCase(word) || unit.suffix().equalsIgnoreCase(word))
         .findFirst();
