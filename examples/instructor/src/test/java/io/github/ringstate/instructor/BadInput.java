@@ -115,7 +115,7 @@ record BadInput(String what, int status, List<String> args, List<String> message
           option("empty part", "loss --delays 0,,1", "--delays", "'0,,1'"),
           option("same delay twice", "loss --delays 1,2,1.0", "--delays", "twice"),
           option("negative delay", "loss --delays -1", "--delays", "'-1'", "0 to 60 s"),
-          option("delay too long", "loss --delays 0,61.0", "--delays", "'61'", "0 to 60 s"),
+          option("delay too long", "loss --delays 0.0,61", "--delays", "'61'", "0 to 60 s"),
           option("huge delay", "loss --delays 1e999", "--delays", "'1e999'", "0 to 60 s"),
           option("list where one is due", "fly --delay 1,2", "--delay", "'1,2'"),
           option("unknown entry", "loss --entry spiral", "'spiral'", "settling, steep, downwind"),

@@ -148,10 +148,10 @@ class LossSheetTest {
 
   @Test
   void aWorseDayStandsBesideThePlannedOne() throws IOException {
-    String planned = "loss --mass-kg 520 --oat-c 15 --delays 1,2.0 --recovery lateral";
+    String planned = "loss --mass-kg 520 --oat-c 15 --delays 1.0,2 --recovery lateral";
     List<CSVRecord> both = csv(planned + " --compare 60,10,0.5");
     List<CSVRecord> worse =
-        csv(planned.replace("520", "580").replace("15", "25").replace("1,2", "1.5,2.5"));
+        csv(planned.replace("520", "580").replace("15", "25").replace("1.0,2", "1.5,2.5"));
     List<CSVRecord> alone = csv(planned);
     for (int i = 0; i < 2; i++) {
       assertEquals(alone.get(i).toList(), both.get(i).toList());
