@@ -204,7 +204,7 @@ public final class EquationsOfMotion implements Equations<Motion> {
    * @param state the state, in the order of {@link State}, SI units
    * @return the motion, worked out, valid until the next use
    */
-  Motion inBalance(double[] state) {
+  public Motion inBalance(double[] state) {
     engine.balance(true);
     motion.look(0, state);
     complete();

@@ -27,16 +27,7 @@ public final class PlannedOptions {
 
   /** Options that every command shares. */
   private static final Set<String> CONDITIONS =
-      Set.of(
-          "craft",
-          "mass-kg",
-          "mass-lb",
-          "pressure-altitude-ft",
-          "elevation-ft",
-          "qnh-hpa",
-          "altimeter-inhg",
-          "oat-c",
-          "oat-f");
+      Set.of("craft", "mass-kg", "pressure-altitude-ft", "elevation-ft", "altimeter-hpa", "oat-c");
 
   /** What belongs to one print, or stands elsewhere in a plan. */
   private static final Set<String> LEFT_OUT =
