@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.option;
 import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.Fact;
 import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.toml.Texts;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.message.Words;
@@ -34,10 +35,11 @@ public final class PlanOption {
    * What a sheet says of the plan.
    *
    * @param units the units to speak in
+   * @param texts where the plan comes from
    * @return a line each; none without a plan
    */
-  List<Term> terms(UnitSystem units) {
-    return plan == null ? List.of() : terms(PlanFile.read(plan), units);
+  List<Term> terms(UnitSystem units, Texts texts) {
+    return plan == null ? List.of() : terms(PlanFile.read(plan, texts), units);
   }
 
   private static List<Term> terms(PlanFile plan, UnitSystem units) {

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.option;
 
+import io.github.ringstate.files.toml.Texts;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Paper;
@@ -29,14 +30,15 @@ public final class SheetSettings {
   /**
    * What was given.
    *
+   * @param texts where a plan comes from
    * @return paper, units and date
    */
-  PageSettings settings() {
+  PageSettings settings(Texts texts) {
     UnitSystem spoken = units.units();
     return new PageSettings(
         new Choice<>("--paper", List.of(Paper.values()), Paper::label).one(paper),
         spoken,
         PrintDate.of(System.getenv(PrintDate.VARIABLE), Clock.systemUTC()),
-        plan.terms(spoken));
+        plan.terms(spoken, texts));
   }
 }
