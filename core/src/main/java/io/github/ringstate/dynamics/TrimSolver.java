@@ -54,7 +54,16 @@ final class TrimSolver {
    */
   double[] reached(double[] guess) {
     double[] newton = byNewton(guess);
-    return newton != null ? newton : byLeastSquares(guess);
+    double[] found = newton != null && upright(newton) ? newton : byLeastSquares(guess);
+    if (!upright(found)) {
+      throw new ArithmeticException("no steady flight nearby but one upside down");
+    }
+    return found;
+  }
+
+  /** Upside down there is a steady flight too, with the thrust downward. */
+  private static boolean upright(double[] x) {
+    return Math.abs(x[0]) < 0.5 * Math.PI && Math.abs(x[1]) < 0.5 * Math.PI;
   }
 
   private double @Nullable [] byNewton(double[] guess) {

@@ -15,6 +15,7 @@ import io.github.ringstate.instructor.loss.LossCommand;
 import io.github.ringstate.instructor.manual.ManualCommand;
 import io.github.ringstate.instructor.option.Inputs;
 import io.github.ringstate.instructor.option.PlanOption;
+import io.github.ringstate.instructor.option.ShortNames;
 import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.instructor.plan.BriefCommand;
 import io.github.ringstate.instructor.plan.PlanCommand;
@@ -166,6 +167,10 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
     for (String name : commands) {
       tool.addSubcommand(command(name, terminal));
     }
+    ShortNames shortNames = new ShortNames();
+    tool.getSubcommands()
+        .values()
+        .forEach(command -> command.getCommandSpec().preprocessor(shortNames));
     return tool.setExpandAtFiles(false)
         .setUsageHelpWidth(HELP_WIDTH)
         .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

@@ -141,17 +141,6 @@ public record PlanFile(
    * Reads a plan.
    *
    * @param name the file, as the user named it
-   * @return what it holds
-   * @throws UserError if the file cannot be read or holds a bad value
-   */
-  public static PlanFile read(String name) {
-    return read(name, Texts.FILES);
-  }
-
-  /**
-   * Reads a plan.
-   *
-   * @param name the file, as the user named it
    * @param texts where its text comes from
    * @return what it holds
    * @throws UserError if the file cannot be read or holds a bad value

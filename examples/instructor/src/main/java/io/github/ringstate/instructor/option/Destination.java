@@ -74,7 +74,7 @@ public abstract class Destination {
               + UserError.ALLOWED
               + "with --output FILE, or into a file or a pipe");
     }
-    Origin origin = origin();
+    Origin origin = Origin.of(spec);
     Delivery.Writing writing =
         new Delivery.Writing(
             json -> writer.apply(chosen, json),
@@ -83,11 +83,6 @@ public abstract class Destination {
     return output == null
         ? Delivery.to(writing, terminal)
         : Delivery.toFile(writing, Origin.OUTPUT, output);
-  }
-
-  /** Where the run comes from, which also keeps the texts that it reads. */
-  final Origin origin() {
-    return Origin.of(spec);
   }
 
   private static Set<String> columns(Report report) {

@@ -44,7 +44,7 @@ public final class PictureOutput extends Destination {
    * @return the way out
    */
   public Delivery delivery(OutputStream terminal) {
-    PageSettings settings = sheet.settings(origin());
+    PageSettings settings = sheet.settings();
     return delivery(
         format, FORMATS, (chosen, json) -> Writers.any(chosen, settings, json), terminal);
   }

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.files.toml.Texts;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Paper;
@@ -30,15 +29,14 @@ public final class SheetSettings {
   /**
    * What was given.
    *
-   * @param texts where a plan comes from
    * @return paper, units and date
    */
-  PageSettings settings(Texts texts) {
+  PageSettings settings() {
     UnitSystem spoken = units.units();
     return new PageSettings(
         new Choice<>("--paper", List.of(Paper.values()), Paper::label).one(paper),
         spoken,
         PrintDate.of(System.getenv(PrintDate.VARIABLE), Clock.systemUTC()),
-        plan.terms(spoken, texts));
+        plan.terms(spoken));
   }
 }

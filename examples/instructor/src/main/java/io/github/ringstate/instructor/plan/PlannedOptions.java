@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.plan;
 
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.Part;
 import io.github.ringstate.instructor.option.Checked;
@@ -26,16 +27,7 @@ public final class PlannedOptions {
 
   /** Options that every command shares. */
   private static final Set<String> CONDITIONS =
-      Set.of(
-          "craft",
-          "mass-kg",
-          "mass-lb",
-          "pressure-altitude-ft",
-          "elevation-ft",
-          "qnh-hpa",
-          "altimeter-inhg",
-          "oat-c",
-          "oat-f");
+      Set.of("craft", "mass-kg", "pressure-altitude-ft", "elevation-ft", "altimeter-hpa", "oat-c");
 
   /** What belongs to one print, or stands elsewhere in a plan. */
   private static final Set<String> LEFT_OUT =
@@ -183,16 +175,19 @@ public final class PlannedOptions {
    * Lets each command look at its options; nothing is flown.
    *
    * @param plan the plan
+   * @return what the commands would fly
    */
-  void check(PlanFile plan) {
+  List<Encounter> flown(PlanFile plan) {
     List<Supplier<Object>> all = new ArrayList<>(encounters);
     if (plan.options().containsKey(Part.RUN)) {
       all.add(run);
     }
+    List<Encounter> flown = new ArrayList<>();
     for (Supplier<Object> command : all) {
       CommandLine parsed = new CommandLine(command.get());
       parsed.parseArgs(PlanArguments.of(plan, parsed.getCommandSpec()).toArray(String[]::new));
-      ((Checked) parsed.getCommand()).check();
+      flown.addAll(((Checked) parsed.getCommand()).flown());
     }
+    return flown;
   }
 }
