@@ -57,6 +57,33 @@ public final class PlannedOptions {
   }
 
   /**
+   * The options that a part of a plan may hold.
+   *
+   * @param part the part
+   * @return by name, what each is for
+   */
+  public Map<String, String> described(Part part) {
+    Map<String, String> described = new LinkedHashMap<>();
+    for (Supplier<Object> command : part == Part.RUN ? List.of(run) : encounters) {
+      options(command)
+          .forEach(
+              (name, option) -> {
+                if (CONDITIONS.contains(name) == (part == Part.CONDITIONS)) {
+                  described.putIfAbsent(name, description(option));
+                }
+              });
+    }
+    return described;
+  }
+
+  /** As the help of the command says it. */
+  private static String description(OptionSpec option) {
+    return String.join(" ", option.description())
+        .replace("${DEFAULT-VALUE}", String.valueOf(option.defaultValue()))
+        .replace("%%", "%");
+  }
+
+  /**
    * Adds the options to a command.
    *
    * @param plan the command
