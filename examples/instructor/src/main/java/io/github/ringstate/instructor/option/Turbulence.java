@@ -1,27 +1,27 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.air.LowAltitudeGusts;
+import io.github.ringstate.quantity.Unit;
 
 /**
  * How rough the air is, in the words of a forecast; MIL-F-8785C (1980) says what they stand for.
  */
 public enum Turbulence {
   /** Light. */
-  LIGHT("light", LowAltitudeGusts.LIGHT_WIND_MIL_F_8785C),
+  LIGHT("light", 15),
   /** Moderate. */
-  MODERATE("moderate", LowAltitudeGusts.MODERATE_WIND_MIL_F_8785C),
+  MODERATE("moderate", 30),
   /** Severe. */
-  SEVERE("severe", LowAltitudeGusts.SEVERE_WIND_MIL_F_8785C);
+  SEVERE("severe", 45);
 
   /** The option that takes such a word, in all commands. */
   public static final String OPTION = "--turbulence";
 
   private final String label;
-  private final double wind;
+  private final double knots;
 
-  Turbulence(String label, double wind) {
+  Turbulence(String label, double knots) {
     this.label = label;
-    this.wind = wind;
+    this.knots = knots;
   }
 
   /**
@@ -39,6 +39,6 @@ public enum Turbulence {
    * @return the wind 20 ft above the ground, m/s
    */
   public double wind() {
-    return wind;
+    return Unit.KNOT.toSi(knots);
   }
 }
