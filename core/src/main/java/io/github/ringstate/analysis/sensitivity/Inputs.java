@@ -85,8 +85,7 @@ public final class Inputs {
   public static Input pressureAltitude(double altitude) {
     return new Input(
         "air",
-        new Quantity(
-            "pressure altitude", Unit.METRE, altitude - ALTITUDE, altitude + ALTITUDE),
+        new Quantity("pressure altitude", Unit.METRE, altitude - ALTITUDE, altitude + ALTITUDE),
         altitude,
         (base, other) -> base.withAir(StandardAtmosphere.at(other)));
   }
@@ -126,7 +125,9 @@ public final class Inputs {
                 value,
                 (base, other) ->
                     base.withRecovery(
-                        technique.maker().apply(base.recovery().numbers().with(parameter, other)))));
+                        technique
+                            .maker()
+                            .apply(base.recovery().numbers().with(parameter, other)))));
       }
     }
     return List.copyOf(inputs);
@@ -157,8 +158,7 @@ public final class Inputs {
   }
 
   private static Encounter changed(Encounter base, Parameter parameter, double value) {
-    RingStateInflow inflow =
-        new RingStateInflow(base.inflow().numbers().with(parameter, value));
+    RingStateInflow inflow = new RingStateInflow(base.inflow().numbers().with(parameter, value));
     return base.withInflow(
         inflow,
         base.boundary() instanceof HeaveDamping ? new HeaveDamping(inflow) : base.boundary());

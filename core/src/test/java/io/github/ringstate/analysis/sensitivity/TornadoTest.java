@@ -60,7 +60,8 @@ class TornadoTest {
     // half a second more of delay costs more height, whatever the model
     Tornado.Bar delay =
         bars.stream().filter(bar -> bar.input().name().contains("delay")).findFirst().orElseThrow();
-    assertTrue(delay.high().orElseThrow() > TORNADO.base() && delay.low().orElseThrow() < TORNADO.base());
+    assertTrue(
+        delay.high().orElseThrow() > TORNADO.base() && delay.low().orElseThrow() < TORNADO.base());
   }
 
   /** The shares of the numbers of the model: each between none and all, and together about all. */
@@ -71,7 +72,8 @@ class TornadoTest {
     LossIndices found = LossIndices.of(BASE, inputs, 300, 64, 3);
     double sum = 0;
     for (SobolIndices.Index index : found.indices().indices()) {
-      assertTrue(index.first() > -index.firstHalfWidth() - 0.02 && index.first() < 1, index.toString());
+      assertTrue(
+          index.first() > -index.firstHalfWidth() - 0.02 && index.first() < 1, index.toString());
       assertTrue(index.total() > -0.01, index.toString());
       sum += index.total();
     }
