@@ -46,7 +46,10 @@ public record LossBand(double middle, double low, double high) {
         normals -> {
           Helicopter drawn = fitted.drawn(encounter.craft(), normals);
           Outcome outcome =
-              encounter.withCraft(drawn).withRingState(drawn.inflow()).fly(Simulator.fast(), null);
+              encounter
+                  .withCraft(drawn)
+                  .withInflow(drawn.inflow(), encounter.boundary().over(drawn.inflow()))
+                  .fly(Simulator.fast(), null);
           return outcome.ending() == Ending.NO_ONSET
               ? Double.NaN
               : outcome.altitudeLoss().orElse(Double.POSITIVE_INFINITY);

@@ -90,7 +90,7 @@ final class PilotNumbers {
     return demonstration
         .flown()
         .withCraft(craft)
-        .withRingState(craft.inflow())
+        .withInflow(craft.inflow(), demonstration.flown().boundary().over(craft.inflow()))
         .withEntry(demonstration.entry().maker().apply(entered))
         .withRecovery(demonstration.technique().maker().apply(together(recovered)))
         .withRecognition(Recognition.afterOnset(0))

@@ -5,10 +5,12 @@ package io.github.ringstate.dynamics;
  * and hold it within the limits of the craft.
  *
  * <p>Angles in radians, and an angle or a rate that is too great to be one in radians is refused;
- * {@link io.github.ringstate.quantity.Unit#DEGREE} converts. What is not commanded stays as it is:
- * the equations of motion first set the attitude and collective that the craft has at that instant,
- * with the craft's own greatest rates. What is not a number is refused, so that a mistake is not
- * flown as full deflection.
+ * {@link io.github.ringstate.quantity.Unit#DEGREE} converts. The bound is a quarter of a turn, 1.57
+ * rad, so a number in degrees that is smaller passes unnoticed: 1 for a degree is flown as 57
+ * degrees, as far as the craft goes. What is not commanded stays as it is: the equations of motion
+ * first set the attitude and collective that the craft has at that instant, with the craft's own
+ * greatest rates. What is not a number is refused, so that a mistake is not flown as full
+ * deflection.
  */
 public final class Controls {
 
@@ -26,7 +28,7 @@ public final class Controls {
   private static final double ATTITUDE = 0.5 * Math.PI;
 
   /** The least collective that can be meant, rad: a law may ask for less than there is. */
-  private static final double LEAST_COLLECTIVE = -4;
+  private static final double MINIMUM_COLLECTIVE = -4;
 
   /** The greatest rate that can be meant, rad/s: more than the greatest of any craft here. */
   private static final double RATE = 2;
@@ -92,7 +94,7 @@ public final class Controls {
    *     collective below -4 rad), or the rate is not positive or beyond 2 rad/s
    */
   public void collective(double angle, double rate) {
-    collective = angle("collective", angle, LEAST_COLLECTIVE, ATTITUDE);
+    collective = angle("collective", angle, MINIMUM_COLLECTIVE, ATTITUDE);
     collectiveRate = positive("collective", rate);
   }
 

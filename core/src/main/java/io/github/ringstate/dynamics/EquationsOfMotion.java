@@ -5,6 +5,7 @@ import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.integrate.Equations;
+import io.github.ringstate.quantity.NotFiniteException;
 
 /**
  * The equations of motion of a point-mass helicopter in three dimensions, as a sum of terms: rotor
@@ -75,7 +76,7 @@ public final class EquationsOfMotion implements Equations<Motion> {
     body = new BodyTerm(craft, air.density());
     controls = new ControlTerm(craft);
     indicator = new IndicatorTerm(craft);
-    motion = new Motion(this, hoverInduced);
+    motion = new Motion(craft, air, wind, hoverInduced, new Terms());
   }
 
   /**
@@ -109,11 +110,22 @@ public final class EquationsOfMotion implements Equations<Motion> {
    * The wind at the origin of the earth frame at time zero, where trims are looked for.
    *
    * @return the velocity of the air over the ground, m/s: north, east, up; a new array
+   * @throws NotFiniteException if the wind gives what is not a finite number
    */
   public double[] windAtStart() {
     double[] velocity = new double[3];
     wind.velocity(0, 0, 0, 0, velocity);
+    NotFiniteException.check(
+        velocity[0] + velocity[1] + velocity[2], "the velocity at the start in the wind", wind);
     return velocity;
+  }
+
+  /** Sets the speeds over the ground of a state to those through the air in that wind, m/s. */
+  void inAir(double[] state, double forward, double sideways, double verticalSpeed) {
+    double[] velocity = windAtStart();
+    state[State.SPEED_NORTH] = forward + velocity[0];
+    state[State.SPEED_EAST] = sideways + velocity[1];
+    state[State.SPEED_UP] = verticalSpeed + velocity[2];
   }
 
   /**
@@ -192,7 +204,7 @@ public final class EquationsOfMotion implements Equations<Motion> {
    * @param state the state, in the order of {@link State}, SI units
    * @return the motion, worked out, valid until the next use
    */
-  Motion inBalance(double[] state) {
+  public Motion inBalance(double[] state) {
     engine.balance(true);
     motion.look(0, state);
     complete();
@@ -200,17 +212,31 @@ public final class EquationsOfMotion implements Equations<Motion> {
     return motion;
   }
 
-  /** Works out loads, commands and rates of the motion that is looked at. */
-  void complete() {
+  /** The terms in their order, for the motion that is looked at. */
+  private final class Terms implements Workings {
+
+    @Override
+    public void complete() {
+      EquationsOfMotion.this.complete();
+    }
+
+    @Override
+    public double inflowDecay() {
+      return rotor.inflowDecay(motion);
+    }
+
+    @Override
+    public boolean sinkFeedsItself() {
+      return rotor.sinkFeedsItself(motion);
+    }
+  }
+
+  private void complete() {
     double[] rates = motion.complete();
     rotor.add(motion, rates);
     engine.add(motion, rates);
     body.add(motion, rates);
     indicator.add(motion, rates);
     controls.add(motion, rates);
-  }
-
-  RotorTerm rotor() {
-    return rotor;
   }
 }

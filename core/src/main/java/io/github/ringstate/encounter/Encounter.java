@@ -208,17 +208,6 @@ public record Encounter(
   }
 
   /**
-   * The same encounter with other numbers of the ring state.
-   *
-   * @param other the inflow
-   * @return the changed encounter; a boundary that is read off the inflow moves with it, any other
-   *     stays
-   */
-  public Encounter withRingState(RingStateInflow other) {
-    return withInflow(other, boundary instanceof HeaveDamping ? new HeaveDamping(other) : boundary);
-  }
-
-  /**
    * The same encounter with other disturbances.
    *
    * @param other what disturbs the flight
@@ -321,7 +310,7 @@ public record Encounter(
    * @throws IllegalArgumentException if the approach is that of another encounter
    */
   public Outcome fly(Approach approach, Simulator simulator, @Nullable Trajectory trajectory) {
-    return simulator.fly(this, approach, trajectory);
+    return Flight.fly(this, approach, simulator, trajectory);
   }
 
   /**
@@ -342,21 +331,7 @@ public record Encounter(
    * @throws NoSteadyFlightException as {@link #fly()}
    */
   public RecordedFlight record(Simulator simulator) {
-    return record(Approach.fly(this, simulator), simulator);
-  }
-
-  /**
-   * Flies the encounter on from an approach that is shared with others, and keeps all of the
-   * flight.
-   *
-   * @param approach the approach of an encounter that differs from this one in recognition and
-   *     recovery at most
-   * @param simulator what flies it
-   * @return the flight, with its outcome and its history
-   * @throws IllegalArgumentException if the approach is that of another encounter
-   */
-  public RecordedFlight record(Approach approach, Simulator simulator) {
-    return simulator.record(this, approach);
+    return RecordedFlight.of(this, Approach.fly(this, simulator), simulator);
   }
 
   private Encounter with(Consumer<Parts> change) {

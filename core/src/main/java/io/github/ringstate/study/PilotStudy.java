@@ -10,6 +10,7 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.DistributionValue;
 import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.pilot.Recognition;
@@ -124,7 +125,8 @@ public record PilotStudy(
       normals[i] = NORMAL.inverseCumulativeProbability(draws.uniform());
     }
     Helicopter drawn = fitted.drawn(flown.craft(), normals);
-    return flown.withCraft(drawn).withRingState(drawn.inflow());
+    RingStateInflow inflow = drawn.inflow();
+    return flown.withCraft(drawn).withInflow(inflow, flown.boundary().over(inflow));
   }
 
   /** A delay at the nearer end of the range if it is outside; what is no number stays. */

@@ -16,7 +16,7 @@ import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.inflow.SmoothMomentum;
 import io.github.ringstate.integrate.Event.Crossing;
 import io.github.ringstate.pilot.ControlLaw;
-import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
@@ -282,6 +282,16 @@ class GuardedFlightTest {
     }
   }
 
+  /** A wind of one's own that is wrong where the entry is trimmed. */
+  record OwnStartingWind(double speed) implements WindField {
+    @Override
+    public void velocity(double time, double north, double east, double height, double[] result) {
+      result[0] = speed;
+      result[1] = 0;
+      result[2] = 0;
+    }
+  }
+
   static Stream<Part> parts() {
     return Stream.of(Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY)
         .flatMap(GuardedFlightTest::parts);
@@ -309,8 +319,9 @@ class GuardedFlightTest {
                 new One("own-command", (seen, controls) -> controls.bank(wrong, 0.1)))),
         new Part(
             "own-cue",
-            ENCOUNTER.withRecognition(Recognition.afterCue(Cue.of("own-cue", seen -> wrong), 1))),
+            ENCOUNTER.withRecognition(Recognition.afterCue(Cues.of("own-cue", seen -> wrong), 1))),
         new Part("OwnWind[later=" + wrong + "]", ENCOUNTER.withWind(new OwnWind(wrong))),
+        new Part("OwnStartingWind", ENCOUNTER.withWind(new OwnStartingWind(wrong))),
         new Part("OwnShaking", ENCOUNTER.withShaking(new OwnShaking(wrong))),
         new Part("OwnInflow", ENCOUNTER.withInflow(new OwnInflow(wrong, 0), new OwnBoundary(0))),
         new Part("OwnInflow", ENCOUNTER.withInflow(new OwnInflow(0, wrong), new OwnBoundary(0))),

@@ -40,7 +40,7 @@ public record ModelSpread(PilotStudy study, List<RingStateInflow> models) {
     for (RingStateInflow inflow : models) {
       PilotStudy other =
           new PilotStudy(
-              study.base().withRingState(inflow),
+              study.base().withInflow(inflow, study.base().boundary().over(inflow)),
               study.pilots(),
               study.delays(),
               study.seed(),

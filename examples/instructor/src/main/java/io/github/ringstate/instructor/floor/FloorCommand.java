@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.BriefingOptions;
@@ -32,7 +33,7 @@ import picocli.CommandLine.Option;
     footer = {
       "",
       "Example: which of two ways out to brief for 300 ft, for pilots who look elsewhere",
-      "  ringstate floor --height-ft 300 --recoveries forward,lateral --state distracted",
+      "  ringstate floor --height-ft 300 --recovery forward,lateral --state distracted",
       "and the sheet to brief from",
       "  ringstate floor --height-ft 300 --format pdf --output floor.pdf",
       "",
@@ -90,8 +91,8 @@ public final class FloorCommand implements Runnable, Checked {
   }
 
   @Override
-  public void check() {
-    request();
+  public List<Encounter> flown() {
+    return request().flown();
   }
 
   @Override

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.chance.Drawing;
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
@@ -92,7 +93,7 @@ public final class RunsCommand implements Runnable, Checked {
   @Mixin private final MarginOption heightMargin = new MarginOption();
 
   @Option(
-      names = "--technique",
+      names = "--recovery",
       paramLabel = "NAME",
       description =
           "Recovery briefed: forward, lateral or autorotation. Unless given: forward or lateral,"
@@ -162,8 +163,8 @@ public final class RunsCommand implements Runnable, Checked {
   }
 
   @Override
-  public void check() {
-    request();
+  public List<Encounter> flown() {
+    return request().flown();
   }
 
   @Override
@@ -210,11 +211,11 @@ public final class RunsCommand implements Runnable, Checked {
     }
     if (technique.strip().equals(Technique.COLLECTIVE.name())) {
       throw UserError.option(
-          "--technique",
+          "--recovery",
           technique,
           "forward, lateral, autorotation; collective alone is not a way out and no technique to"
               + " brief");
     }
-    return List.of(new Choice<>("--technique", TO_BRIEF, Technique::name).one(technique));
+    return List.of(new Choice<>("--recovery", TO_BRIEF, Technique::name).one(technique));
   }
 }
