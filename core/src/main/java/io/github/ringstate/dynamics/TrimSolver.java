@@ -27,6 +27,7 @@ final class TrimSolver {
   private static final double DIFFERENCE = 1e-6;
   private static final double ENOUGH = 1e-13;
   private static final int NEWTON_STEPS = 12;
+  private static final double QUARTER_TURN = Math.PI / 2;
 
   private final EquationsOfMotion motion;
   private final double forward;
@@ -54,7 +55,12 @@ final class TrimSolver {
    */
   double[] reached(double[] guess) {
     double[] newton = byNewton(guess);
-    return newton != null ? newton : byLeastSquares(guess);
+    return newton != null && isUpright(newton) ? newton : byLeastSquares(guess);
+  }
+
+  /** Whether the attitude is less than a quarter of a turn; a whole turn more solves as well. */
+  private static boolean isUpright(double[] x) {
+    return Math.abs(x[0]) < QUARTER_TURN && Math.abs(x[1]) < QUARTER_TURN;
   }
 
   private double @Nullable [] byNewton(double[] guess) {
@@ -97,10 +103,11 @@ final class TrimSolver {
             .withParameterRelativeTolerance(1e-14)
             .withOrthoTolerance(1e-15)
             .optimize(problem);
-    if (!(optimum.getResiduals().getNorm() < GREATEST_RESIDUAL)) {
+    double[] x = optimum.getPoint().toArray();
+    if (!(optimum.getResiduals().getNorm() < GREATEST_RESIDUAL) || !isUpright(x)) {
       throw new ArithmeticException("no steady flight nearby");
     }
-    return optimum.getPoint().toArray();
+    return x;
   }
 
   private double[] residuals(double[] x) {
