@@ -38,6 +38,7 @@ final class HouseRules {
     STANDS_ON.put("pilot", List.of("dynamics", "chance"));
     STANDS_ON.put("encounter", List.of("pilot"));
     STANDS_ON.put("study", List.of("encounter"));
+    STANDS_ON.put("analysis", List.of("study"));
     STANDS_ON.put("recording", List.of("encounter"));
   }
 

@@ -5,10 +5,12 @@ package io.github.ringstate.dynamics;
  * and hold it within the limits of the craft.
  *
  * <p>Angles in radians, and an angle or a rate that is too great to be one in radians is refused;
- * {@link io.github.ringstate.quantity.Unit#DEGREE} converts. What is not commanded stays as it is:
- * the equations of motion first set the attitude and collective that the craft has at that instant,
- * with the craft's own greatest rates. What is not a number is refused, so that a mistake is not
- * flown as full deflection.
+ * {@link io.github.ringstate.quantity.Unit#DEGREE} converts. The bound is a quarter of a turn, 1.57
+ * rad, so a number in degrees that is smaller passes unnoticed: 1 for a degree is flown as 57
+ * degrees, as far as the craft goes. What is not commanded stays as it is: the equations of motion
+ * first set the attitude and collective that the craft has at that instant, with the craft's own
+ * greatest rates. What is not a number is refused, so that a mistake is not flown as full
+ * deflection.
  */
 public final class Controls {
 

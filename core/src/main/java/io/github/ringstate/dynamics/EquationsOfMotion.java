@@ -5,6 +5,7 @@ import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.integrate.Equations;
+import io.github.ringstate.quantity.NotFiniteException;
 
 /**
  * The equations of motion of a point-mass helicopter in three dimensions, as a sum of terms: rotor
@@ -109,10 +110,13 @@ public final class EquationsOfMotion implements Equations<Motion> {
    * The wind at the origin of the earth frame at time zero, where trims are looked for.
    *
    * @return the velocity of the air over the ground, m/s: north, east, up; a new array
+   * @throws NotFiniteException if the wind gives what is not a finite number
    */
   public double[] windAtStart() {
     double[] velocity = new double[3];
     wind.velocity(0, 0, 0, 0, velocity);
+    NotFiniteException.check(
+        velocity[0] + velocity[1] + velocity[2], "the velocity at the start in the wind", wind);
     return velocity;
   }
 
@@ -192,7 +196,7 @@ public final class EquationsOfMotion implements Equations<Motion> {
    * @param state the state, in the order of {@link State}, SI units
    * @return the motion, worked out, valid until the next use
    */
-  Motion inBalance(double[] state) {
+  public Motion inBalance(double[] state) {
     engine.balance(true);
     motion.look(0, state);
     complete();

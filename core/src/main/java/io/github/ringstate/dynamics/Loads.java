@@ -28,7 +28,6 @@ public final class Loads {
   double shaftPower;
   double enginePower;
 
-  /** Power that the governor asks of the engine, over the greatest that it gives. */
   double engineDemand;
 
   double download;
@@ -91,6 +90,16 @@ public final class Loads {
    */
   public double enginePower() {
     return enginePower;
+  }
+
+  /**
+   * Power that the governor asks of the engine.
+   *
+   * @return the power, over the greatest that engine and drive train give; what {@link
+   *     State#ENGINE} is in steady flight
+   */
+  public double engineDemand() {
+    return engineDemand;
   }
 
   /**

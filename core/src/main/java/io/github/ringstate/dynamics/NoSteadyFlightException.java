@@ -9,6 +9,15 @@ public final class NoSteadyFlightException extends IllegalStateException {
   private static final long serialVersionUID = 1L;
 
   /**
+   * Creates the exception where a limit stands against a steady flight that was found.
+   *
+   * @param message one sentence with the craft, the limit and what would be needed
+   */
+  public NoSteadyFlightException(String message) {
+    super(message);
+  }
+
+  /**
    * Creates the exception.
    *
    * @param message one sentence with the craft and its speeds, m/s

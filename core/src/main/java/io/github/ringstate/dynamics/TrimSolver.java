@@ -27,7 +27,6 @@ final class TrimSolver {
   private static final double DIFFERENCE = 1e-6;
   private static final double ENOUGH = 1e-13;
   private static final int NEWTON_STEPS = 12;
-  private static final double QUARTER_TURN = Math.PI / 2;
 
   private final EquationsOfMotion motion;
   private final double forward;
@@ -55,12 +54,16 @@ final class TrimSolver {
    */
   double[] reached(double[] guess) {
     double[] newton = byNewton(guess);
-    return newton != null && isUpright(newton) ? newton : byLeastSquares(guess);
+    double[] found = newton != null && upright(newton) ? newton : byLeastSquares(guess);
+    if (!upright(found)) {
+      throw new ArithmeticException("no steady flight nearby but one upside down");
+    }
+    return found;
   }
 
-  /** Whether the attitude is less than a quarter of a turn; a whole turn more solves as well. */
-  private static boolean isUpright(double[] x) {
-    return Math.abs(x[0]) < QUARTER_TURN && Math.abs(x[1]) < QUARTER_TURN;
+  /** Upside down there is a steady flight too, with the thrust downward. */
+  private static boolean upright(double[] x) {
+    return Math.abs(x[0]) < 0.5 * Math.PI && Math.abs(x[1]) < 0.5 * Math.PI;
   }
 
   private double @Nullable [] byNewton(double[] guess) {
@@ -103,11 +106,10 @@ final class TrimSolver {
             .withParameterRelativeTolerance(1e-14)
             .withOrthoTolerance(1e-15)
             .optimize(problem);
-    double[] x = optimum.getPoint().toArray();
-    if (!(optimum.getResiduals().getNorm() < GREATEST_RESIDUAL) || !isUpright(x)) {
+    if (!(optimum.getResiduals().getNorm() < GREATEST_RESIDUAL)) {
       throw new ArithmeticException("no steady flight nearby");
     }
-    return x;
+    return optimum.getPoint().toArray();
   }
 
   private double[] residuals(double[] x) {

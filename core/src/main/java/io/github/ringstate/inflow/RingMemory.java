@@ -119,6 +119,15 @@ public final class RingMemory {
   }
 
   /**
+   * Half width of the switch between deepening and dissolving.
+   *
+   * @return the half width b, in hover induced velocities, positive
+   */
+  public double switchWidth() {
+    return width;
+  }
+
+  /**
    * How far the ring is deeper than that of the flow of the instant.
    *
    * @param axial axial speed z of the instant, in hover induced velocities, positive in climb

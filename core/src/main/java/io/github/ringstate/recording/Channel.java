@@ -16,6 +16,8 @@ public enum Channel {
   TRACK,
   /** True airspeed, m/s, not negative. */
   AIRSPEED,
+  /** Where the nose points, rad clockwise from north. */
+  HEADING,
   /** Attitude of the nose, rad, positive up. */
   PITCH,
   /** Bank, rad, positive to the right. */

@@ -282,6 +282,16 @@ class GuardedFlightTest {
     }
   }
 
+  /** A wind of one's own that is wrong where the entry is trimmed. */
+  record OwnStartingWind(double speed) implements WindField {
+    @Override
+    public void velocity(double time, double north, double east, double height, double[] result) {
+      result[0] = speed;
+      result[1] = 0;
+      result[2] = 0;
+    }
+  }
+
   static Stream<Part> parts() {
     return Stream.of(Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY)
         .flatMap(GuardedFlightTest::parts);
@@ -311,6 +321,7 @@ class GuardedFlightTest {
             "own-cue",
             ENCOUNTER.withRecognition(Recognition.afterCue(Cue.of("own-cue", seen -> wrong), 1))),
         new Part("OwnWind[later=" + wrong + "]", ENCOUNTER.withWind(new OwnWind(wrong))),
+        new Part("OwnStartingWind", ENCOUNTER.withWind(new OwnStartingWind(wrong))),
         new Part("OwnShaking", ENCOUNTER.withShaking(new OwnShaking(wrong))),
         new Part("OwnInflow", ENCOUNTER.withInflow(new OwnInflow(wrong, 0), new OwnBoundary(0))),
         new Part("OwnInflow", ENCOUNTER.withInflow(new OwnInflow(0, wrong), new OwnBoundary(0))),

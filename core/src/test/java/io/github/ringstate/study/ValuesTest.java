@@ -35,6 +35,7 @@ import io.github.ringstate.pilot.Switched;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.study.model.ModelSpread;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
@@ -108,6 +109,7 @@ class ValuesTest {
             () -> FlightLimits.STANDARD.with(FlightLimits.ENTRY_TIME, 20),
             ValuesTest::encounter,
             ValuesTest::study,
+            () -> new ModelSpread(study(), List.of(inflow(), RingStateInflow.standard())),
             () -> Sampling.of(50),
             () -> new Briefing(0.95, 5, Sampling.of(50)));
     Stream<Supplier<Object>> entries = EntryKind.ALL.stream().map(kind -> kind::standard);

@@ -5,6 +5,7 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.inflow.VortexRing;
 import java.io.PrintStream;
 import java.util.Locale;
 
@@ -35,6 +36,11 @@ public record OwnInflow(RingStateInflow base, double more) implements InflowMode
   @Override
   public double lossShare(double edgewise, double axial) {
     return base.lossShare(edgewise, axial);
+  }
+
+  @Override
+  public VortexRing ring() {
+    return base.ring();
   }
 
   private static double sink(double axial) {

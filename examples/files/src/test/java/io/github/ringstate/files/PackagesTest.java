@@ -19,6 +19,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("plan", List.of("error", "text", "toml")),
             Map.entry("report", List.of("text", "unit")),
             Map.entry("provenance", List.of("digest", "report", "whole")),
+            Map.entry("recording", List.of("error", "text", "toml")),
             Map.entry("row", List.of("error", "whole")),
             Map.entry(
                 "sweep",

@@ -1,7 +1,7 @@
 package io.github.ringstate.files.plan;
 
 import io.github.ringstate.files.error.UserError;
-import io.github.ringstate.files.toml.TextFile;
+import io.github.ringstate.files.toml.Texts;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -141,11 +141,12 @@ public record PlanFile(
    * Reads a plan.
    *
    * @param name the file, as the user named it
+   * @param texts where its text comes from
    * @return what it holds
    * @throws UserError if the file cannot be read or holds a bad value
    */
-  public static PlanFile read(String name) {
-    return PlanReader.read(name, TextFile.read(name, "a plan", LARGEST));
+  public static PlanFile read(String name, Texts texts) {
+    return PlanReader.read(name, texts.read(name, "a plan", LARGEST));
   }
 
   /**

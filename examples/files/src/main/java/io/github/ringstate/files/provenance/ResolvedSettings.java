@@ -32,9 +32,7 @@ public final class ResolvedSettings {
    * @return values by their keys
    */
   public static Map<String, Cell> of(Collection<Encounter> encounters) {
-    ResolvedSettings settings = new ResolvedSettings();
-    encounters.forEach(settings::add);
-    return settings.cells();
+    return new ResolvedSettings().encounters(encounters).cells();
   }
 
   /**
@@ -89,6 +87,17 @@ public final class ResolvedSettings {
     return this;
   }
 
+  /**
+   * Adds encounters, with all that belongs to them.
+   *
+   * @param encounters the encounters
+   * @return these settings
+   */
+  public ResolvedSettings encounters(Collection<Encounter> encounters) {
+    encounters.forEach(this::add);
+    return this;
+  }
+
   private void add(Encounter encounter) {
     craft(encounter.craft()).air(encounter.air());
     put("entry.kind", Cell.text(encounter.entry().name()));
@@ -118,6 +127,18 @@ public final class ResolvedSettings {
    */
   public ResolvedSettings numbers(String start, ParameterSet numbers) {
     put(start, numbers);
+    return this;
+  }
+
+  /**
+   * Adds a value.
+   *
+   * @param key its key, the unit last
+   * @param value the value
+   * @return these settings
+   */
+  public ResolvedSettings value(String key, Cell value) {
+    put(key, value);
     return this;
   }
 

@@ -9,6 +9,7 @@ import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
 import io.github.ringstate.files.plan.PlanFile.Fact;
 import io.github.ringstate.files.plan.PlanFile.Part;
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.toml.Texts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,7 +28,7 @@ class PlanFileTest {
   private PlanFile read(String text) throws IOException {
     Path file = folder.resolve("plan.toml");
     Files.writeString(file, text);
-    return PlanFile.read(file.toString());
+    return PlanFile.read(file.toString(), Texts.FILES);
   }
 
   @Test

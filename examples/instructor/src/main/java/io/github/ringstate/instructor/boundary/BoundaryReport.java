@@ -160,6 +160,11 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
         .craft(request.conditions().craft())
         .air(request.conditions().air())
         .inflow(RingStateInflow.standard())
+        .value("model.boundaries", Cell.text(String.join(", ", result.chart().criteria())))
+        .value("boundary.step_m_per_s", Cell.exact(request.step()))
+        .encounters(
+            request.flight().map(flight -> flight.encounter(request.conditions())).stream()
+                .toList())
         .cells();
   }
 }

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.boundary;
 
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.pilot.Technique;
@@ -22,5 +23,14 @@ record BoundaryRequest(Conditions conditions, double step, Optional<Flight> flig
    * @param recovery what the pilot does
    * @param delay from onset to the pilot's action, s
    */
-  record Flight(Approach approach, Technique recovery, double delay) {}
+  record Flight(Approach approach, Technique recovery, double delay) {
+
+    /** The encounter with a craft in some air. */
+    Encounter encounter(Conditions conditions) {
+      return approach
+          .encounter(conditions.craft(), conditions.air())
+          .withRecovery(recovery.standard())
+          .withDelay(delay);
+    }
+  }
 }

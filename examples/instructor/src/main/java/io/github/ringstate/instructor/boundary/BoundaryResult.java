@@ -20,15 +20,7 @@ record BoundaryResult(Chart chart, Optional<Chart> drawn, Optional<FlightPath> p
         request.drawn()
             ? Optional.of(Chart.closed(request.conditions(), FINE_STEP))
             : Optional.empty(),
-        request
-            .flight()
-            .map(
-                flight ->
-                    FlightPath.fly(
-                        request.conditions(),
-                        flight.approach(),
-                        flight.recovery(),
-                        flight.delay())));
+        request.flight().map(flight -> FlightPath.fly(request.conditions(), flight)));
   }
 
   /** Whether the flight is of a recovery that is taken for a way out and is none. */

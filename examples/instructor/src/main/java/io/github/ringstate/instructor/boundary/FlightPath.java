@@ -1,14 +1,12 @@
 package io.github.ringstate.instructor.boundary;
 
 import io.github.ringstate.dynamics.NoSteadyFlightException;
-import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.EventKind;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.Trajectory;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,13 +44,10 @@ record FlightPath(
    * Flies the encounter.
    *
    * @param conditions craft, mass and air
-   * @param approach how the flight comes to the ring state
-   * @param recovery what the pilot does
-   * @param delay from onset to the pilot's action, s
+   * @param flight the flight
    * @return the way
    */
-  static FlightPath fly(
-      Conditions conditions, Approach approach, Technique recovery, double delay) {
+  static FlightPath fly(Conditions conditions, BoundaryRequest.Flight flight) {
     double hover = conditions.hoverInduced();
     List<Point> points = new ArrayList<>();
     Trajectory trajectory =
@@ -65,16 +60,12 @@ record FlightPath(
                         motion.edgewiseOverHover() * hover,
                         motion.axialOverHover() * hover,
                         "")));
-    Encounter encounter =
-        approach
-            .encounter(conditions.craft(), conditions.air())
-            .withRecovery(recovery.standard())
-            .withDelay(delay);
+    String entry = flight.approach().kind().label();
     Outcome outcome;
     try {
-      outcome = encounter.fly(Simulator.precise(), trajectory);
+      outcome = flight.encounter(conditions).fly(Simulator.precise(), trajectory);
     } catch (NoSteadyFlightException noStart) {
-      throw Conditions.noStart(approach.kind().label(), noStart);
+      throw Conditions.noStart(entry, noStart);
     }
     List<Point> marks = new ArrayList<>();
     outcome.occurrences().stream()
@@ -84,7 +75,7 @@ record FlightPath(
                     || seen.kind() == EventKind.RECOGNITION
                     || seen.kind() == EventKind.ARREST)
         .forEach(seen -> marks.add(near(points, seen.time(), seen.kind().label())));
-    return new FlightPath(recovery, delay, approach.kind().label(), points, marks);
+    return new FlightPath(flight.recovery(), flight.delay(), entry, points, marks);
   }
 
   private static Point near(List<Point> points, double time, String mark) {

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.craftlist;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Report;
@@ -91,5 +92,12 @@ record CraftListReport(List<Helicopter> craft) implements Report {
                 craft.stream().map(one -> new Term(one.name(), one.description())).toList()),
             new Sheet.Paragraph(CraftMessages.SAY.copy()),
             new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    ResolvedSettings settings = new ResolvedSettings();
+    craft.forEach(settings::craft);
+    return settings.cells();
   }
 }

@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.craftlist;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.craft.CraftFile;
 import io.github.ringstate.files.craft.CraftWriter;
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Report;
@@ -77,5 +78,10 @@ record CraftReport(CraftFile file) implements Report {
   @Override
   public Map<String, Table<?>> tables() {
     return Map.of("numbers", table());
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    return new ResolvedSettings().craft(file.craft()).cells();
   }
 }

@@ -1,11 +1,13 @@
 package io.github.ringstate.instructor.floor;
 
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.AgreedHeights;
 import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.progress.Work;
 import java.io.OutputStream;
+import java.util.List;
 import picocli.CommandLine.Mixin;
 
 /** Prints what is briefed of one technique; a command says as what. */
@@ -24,9 +26,9 @@ abstract class BriefedCommand implements Runnable, Checked {
   }
 
   @Override
-  public void check() {
-    options.request();
+  public List<Encounter> flown() {
     agreed.heights();
+    return options.request().flown();
   }
 
   @Override

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Sheet;
@@ -142,5 +143,10 @@ record BriefedReport(Kind kind, BriefedTechnique briefed, Map<AgreedHeight, Doub
     List<Column<FloorRow>> more = new ArrayList<>(FloorColumns.MORE);
     tables.put("cells", table().with(more));
     return tables;
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    return ResolvedSettings.of(briefed.request().flown());
   }
 }

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.BriefingOptions;
@@ -90,8 +91,8 @@ public final class FloorCommand implements Runnable, Checked {
   }
 
   @Override
-  public void check() {
-    request();
+  public List<Encounter> flown() {
+    return request().flown();
   }
 
   @Override

@@ -1,7 +1,6 @@
 package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.dynamics.NoSteadyFlightException;
-import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.Trajectory;
@@ -32,14 +31,12 @@ record FlownEncounter(Outcome outcome, List<Sample> samples, Optional<ClassroomF
    * @throws UserError if the craft cannot begin the entry
    */
   static FlownEncounter fly(FlyRequest request) {
-    Encounter encounter =
-        request.encounter().withRecovery(request.recovery().standard()).withDelay(request.delay());
     List<Sample> samples = new ArrayList<>();
     Trajectory trajectory =
         new Trajectory(request.step(), (phase, motion) -> samples.add(Sample.of(phase, motion)));
     try {
       return new FlownEncounter(
-          encounter.fly(Simulator.precise(), trajectory),
+          request.flown().fly(Simulator.precise(), trajectory),
           samples,
           request.lesson() ? Optional.of(ClassroomFlights.fly(request)) : Optional.empty());
     } catch (NoSteadyFlightException noStart) {

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
@@ -15,6 +16,7 @@ import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.io.OutputStream;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -80,8 +82,8 @@ public final class FlyCommand implements Runnable, Checked {
   }
 
   @Override
-  public void check() {
-    request();
+  public List<Encounter> flown() {
+    return List.of(request().flown());
   }
 
   @Override

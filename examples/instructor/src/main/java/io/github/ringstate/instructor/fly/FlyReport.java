@@ -118,11 +118,6 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
 
   @Override
   public Map<String, Cell> settings() {
-    return ResolvedSettings.of(
-        List.of(
-            request
-                .encounter()
-                .withRecovery(request.recovery().standard())
-                .withDelay(request.delay())));
+    return ResolvedSettings.of(List.of(request.flown()));
   }
 }

@@ -27,4 +27,9 @@ record FlyRequest(
   Encounter encounter() {
     return approach.encounter(conditions.craft(), conditions.air());
   }
+
+  /** The encounter with its recovery and delay. */
+  Encounter flown() {
+    return encounter().withRecovery(recovery.standard()).withDelay(delay);
+  }
 }

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.inflow.RingStateInflow;
@@ -104,8 +105,8 @@ public final class LossCommand implements Runnable, Checked {
   }
 
   @Override
-  public void check() {
-    request();
+  public List<Encounter> flown() {
+    return request().flown();
   }
 
   @Override

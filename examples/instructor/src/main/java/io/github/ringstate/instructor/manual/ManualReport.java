@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.manual;
 
 import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Report;
@@ -11,6 +12,7 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -208,5 +210,13 @@ record ManualReport(Comparison comparison) implements Report {
   @Override
   public Map<String, Table<?>> tables() {
     return Map.of("comparison", table());
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    return new ResolvedSettings()
+        .craft(comparison.made().craft())
+        .inflow(RingStateInflow.standard())
+        .cells();
   }
 }

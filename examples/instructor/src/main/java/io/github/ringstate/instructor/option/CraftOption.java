@@ -15,8 +15,10 @@ import picocli.CommandLine.Spec;
 /** The helicopter. */
 public final class CraftOption {
 
+  private static final String NAME = "--craft";
+
   @Option(
-      names = "--craft",
+      names = NAME,
       paramLabel = "NAME|FILE",
       defaultValue = "trainer",
       description =
@@ -57,7 +59,7 @@ public final class CraftOption {
   private CraftFile file() {
     CraftFile known = found;
     if (known == null) {
-      known = find("--craft", craft, spec);
+      known = find(NAME, craft, Owner.of(spec, NAME));
       found = known;
     }
     return known;

@@ -4,6 +4,7 @@ import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
 import io.github.ringstate.files.plan.PlanFile.Part;
+import io.github.ringstate.instructor.origin.Origin;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ public final class PlanArguments implements IParameterPreprocessor {
       return false; // picocli says that the file is missing
     }
     try {
-      PlanFile plan = PlanFile.read(args.peek());
+      PlanFile plan = PlanFile.read(args.peek(), Origin.of(command));
       refuseUnknown(plan, command, args.peek());
       options(plan, command)
           .forEach(

@@ -4,13 +4,16 @@ import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.Fact;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.message.Words;
 import io.github.ringstate.study.ModelRevision;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** A plan: its options stand in for those that are not given, and sheets say whose plan it is. */
 public final class PlanOption {
@@ -27,6 +30,9 @@ public final class PlanOption {
               + " sheets name its place, date, craft, crew and agreed heights.")
   private @Nullable String plan;
 
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec = CommandSpec.create();
+
   /** Made by picocli. */
   public PlanOption() {}
 
@@ -37,7 +43,9 @@ public final class PlanOption {
    * @return a line each; none without a plan
    */
   List<Term> terms(UnitSystem units) {
-    return plan == null ? List.of() : terms(PlanFile.read(plan), units);
+    return plan == null
+        ? List.of()
+        : terms(PlanFile.read(plan, Origin.of(Owner.of(spec, NAME))), units);
   }
 
   private static List<Term> terms(PlanFile plan, UnitSystem units) {

@@ -5,6 +5,7 @@ import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.Part;
 import io.github.ringstate.files.report.Format;
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.toml.Texts;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.PlanOption;
 import java.io.PrintWriter;
@@ -71,7 +72,7 @@ public final class BriefCommand implements Runnable {
     Path into = folder();
     List<String> sheets = new ArrayList<>(ALWAYS);
     PrintWriter out = spec.commandLine().getOut();
-    if (PlanFile.read(plan).options().containsKey(Part.RUN)) {
+    if (PlanFile.read(plan, Texts.FILES).options().containsKey(Part.RUN)) {
       sheets.add("runs");
     } else {
       spec.commandLine()

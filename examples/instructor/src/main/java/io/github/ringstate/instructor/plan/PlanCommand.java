@@ -101,8 +101,7 @@ public final class PlanCommand implements Runnable {
   public void run() {
     Delivery delivery = output.delivery(terminal);
     PlanFile plan = plan();
-    planned.check(plan);
-    delivery.deliver(new PlanReport(plan));
+    delivery.deliver(new PlanReport(plan, planned.flown(plan)));
   }
 
   private PlanFile plan() {

@@ -1,7 +1,9 @@
 package io.github.ringstate.instructor.plan;
 
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanWriter;
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Report;
@@ -18,8 +20,13 @@ import java.util.Map;
  * A plan: as text, the file that is read back.
  *
  * @param plan the plan
+ * @param flown what is flown for its sheets, by the standard techniques
  */
-record PlanReport(PlanFile plan) implements Report {
+record PlanReport(PlanFile plan, List<Encounter> flown) implements Report {
+
+  PlanReport {
+    flown = List.copyOf(flown);
+  }
 
   private record Line(String part, String key, String value) {}
 
@@ -75,5 +82,10 @@ record PlanReport(PlanFile plan) implements Report {
   @Override
   public Map<String, Table<?>> tables() {
     return Map.of("options", table());
+  }
+
+  @Override
+  public Map<String, Cell> settings() {
+    return ResolvedSettings.of(flown);
   }
 }

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.plan;
 
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.Part;
 import io.github.ringstate.instructor.option.Checked;
@@ -156,16 +157,19 @@ public final class PlannedOptions {
    * Lets each command look at its options; nothing is flown.
    *
    * @param plan the plan
+   * @return what the commands would fly
    */
-  void check(PlanFile plan) {
+  List<Encounter> flown(PlanFile plan) {
     List<Supplier<Object>> all = new ArrayList<>(encounters);
     if (plan.options().containsKey(Part.RUN)) {
       all.add(run);
     }
+    List<Encounter> flown = new ArrayList<>();
     for (Supplier<Object> command : all) {
       CommandLine parsed = new CommandLine(command.get());
       parsed.parseArgs(PlanArguments.of(plan, parsed.getCommandSpec()).toArray(String[]::new));
-      ((Checked) parsed.getCommand()).check();
+      flown.addAll(((Checked) parsed.getCommand()).flown());
     }
+    return flown;
   }
 }

@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
           + " text or CSV that has its FILE.provenance.json beside it.",
       "",
       "The same build gives the same bytes, but for the date on a sheet. What the command read is"
-          + " taken from FILE where it is kept there (craft and sweep files); other files must be"
+          + " taken from FILE where it is kept there (craft, sweep and plan files); other files must be"
           + " as they were.",
       ""
     },

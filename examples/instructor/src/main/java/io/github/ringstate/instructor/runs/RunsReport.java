@@ -14,6 +14,7 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Printable;
+import io.github.ringstate.study.run.RunPlan;
 import java.util.List;
 import java.util.Map;
 
@@ -86,11 +87,25 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
 
   @Override
   public Map<String, Cell> settings() {
+    RunPlan plan = request.plan();
     return new ResolvedSettings()
         .craft(request.conditions().craft())
         .air(request.conditions().air())
         .inflow(RingStateInflow.standard())
-        .recovery(analysis.technique().standard())
+        .encounters(request.flown())
+        .value("pilot.state", Cell.text(PilotState.DISTRACTED.label()))
+        .value("pilot.count", Cell.number(request.pilots(), 0))
+        .value("run.ground_speed_m_per_s", Cell.exact(plan.groundSpeed()))
+        .value("run.descent_m_per_s", Cell.exact(plan.descent()))
+        .value("run.height_m", Cell.exact(plan.height()))
+        .value("run.lowest_height_m", Cell.exact(plan.lowestHeight()))
+        .value("run.margin_m", Cell.exact(plan.margin()))
+        .value("run.wind_from_rad", Cell.exact(plan.wind().from()))
+        .value("run.wind_m_per_s", Cell.exact(plan.wind().speed()))
+        .value("run.gust_m_per_s", Cell.exact(plan.wind().gust()))
+        .value("run.allowance_m_per_s", Cell.exact(plan.wind().allowance()))
+        .value("run.boundary_margin_m_per_s", Cell.exact(request.boundaryMargin()))
+        .value("run.minimum_airspeed_m_per_s", Cell.exact(request.minimumAirspeed()))
         .cells();
   }
 }

@@ -1,8 +1,14 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.study.run.RunMishap;
 import io.github.ringstate.study.run.RunPlan;
+import io.github.ringstate.study.run.RunStudy;
+import io.github.ringstate.study.run.RunTrack;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -31,5 +37,22 @@ record RunsRequest(
 
   RunsRequest {
     techniques = List.copyOf(techniques);
+  }
+
+  /** What the pilots fly on any track, by the standard techniques and with the median delay. */
+  List<Encounter> flown() {
+    RunStudy study = new RunStudy(plan);
+    List<Encounter> all = new ArrayList<>();
+    for (RunTrack track : study.tracks()) {
+      for (RunMishap mishap : RunMishap.values()) {
+        study
+            .encounter(track, mishap)
+            .map(encounter -> encounter.withDelay(PilotState.DISTRACTED.median()))
+            .ifPresent(
+                encounter ->
+                    techniques.forEach(each -> all.add(encounter.withRecovery(each.standard()))));
+      }
+    }
+    return all;
   }
 }

@@ -61,8 +61,13 @@ class RerunTest {
     "fly --format json, json, disturbance.gust_wind_kt",
     "boundary --step-kt 10 --format svg, svg, model.ring-state.ring_exit_total_inflow",
     "boundary --step-kt 10 --format png, png, air.density_kg_per_m3",
-    "runs --calm --pilots 20 --format json, json, craft.trainer.mass_kg",
-    "craft heavy, toml, ''",
+    "boundary --step-kt 10 --fly lateral --format svg, svg, pilot.lateral.bank_deg",
+    "runs --calm --pilots 20 --format json, json, run.lowest_height_m",
+    "runs --wind-from-deg 270 --wind-kt 12 --pilots 20, txt, entry.downwind.ground_speed_kt",
+    "craft heavy, toml, craft.heavy.mass_kg",
+    "card --pilots 20 --plan DIR/plan.toml --format html, html, pilot.forward.nose_down_deg",
+    "lesson --pilots 20 --format json, json, model.ring-state.ring_exit_total_inflow",
+    "plan --craft heavy --pilots 20, toml, craft.heavy.mass_kg",
     "sweep DIR/s.toml, csv, entry.tailwind-approach.wind_kt",
     "sweep DIR/s.toml --threads 1, parquet, craft.trainer.mass_kg",
   })
@@ -70,6 +75,7 @@ class RerunTest {
       throws IOException {
     writeCraft("own.toml");
     Files.writeString(folder.resolve("s.toml"), SWEEP);
+    write("plan --craft DIR/own.toml --technique forward --state primed", "plan.toml");
     write(line, "one." + ending);
     Provenance provenance = KeptProvenance.read(path("one." + ending));
     assertEquals(Build.current(), provenance.build());
@@ -77,6 +83,7 @@ class RerunTest {
     assertFalse(provenance.command().contains("--threads"), provenance.command().toString());
     // what was read is kept in the file: the originals may go
     Files.delete(folder.resolve("own.toml"));
+    Files.delete(folder.resolve("plan.toml"));
     Files.delete(folder.resolve("s.toml"));
     Run again = Run.of("rerun", path("one." + ending), "--output", path("two." + ending));
     assertEquals(0, again.status(), again.err());

@@ -1,0 +1,134 @@
+package io.github.ringstate.analysis.continuation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import org.hipparchus.analysis.MultivariateVectorFunction;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Against normal forms, whose solutions are known in closed form (Kuznetsov, Elements of Applied
+ * Bifurcation Theory, ch. 3 and 8: fold a + y^2 = 0, cusp a + b y - y^3 = 0; from memory).
+ */
+class ContinuationTest {
+
+  private static final MultivariateVectorFunction FOLD =
+      place -> new double[] {place[1] + place[0] * place[0]};
+
+  private static Curve curve(MultivariateVectorFunction equations, double[] start, double low) {
+    return new Continuation(equations, 0.1, point -> point.parameter() > low, 1000)
+        .follow(start, true);
+  }
+
+  /** y = -sqrt(-a) and y = +sqrt(-a) meet at a = 0. */
+  @Test
+  void theNormalFormOfAFoldIsFollowedAround() {
+    Curve curve = curve(FOLD, new double[] {-0.9, -1}, -1.01);
+    assertEquals(1, curve.turns().size());
+    assertEquals(0, curve.turns().get(0).parameter(), 1e-12);
+    Fold fold = curve.folds(FOLD).get(0);
+    assertEquals(0, fold.parameter(), 1e-12);
+    assertEquals(0, fold.unknown(0), 1e-10);
+    assertTrue(fold.error() < 1e-8, "error " + fold.error());
+    for (CurvePoint point : curve.points()) {
+      double y = point.unknown(0);
+      assertEquals(-y * y, point.parameter(), 1e-10);
+    }
+    assertEquals(-1, curve.points().get(0).unknown(0), 1e-10);
+    assertTrue(curve.points().get(curve.points().size() - 1).unknown(0) > 1);
+  }
+
+  /** A circle about (1, 2) with a second unknown that is its square: folds at a = 2 +- 3. */
+  @Test
+  void aClosedCurveHasAFoldAtEitherEnd() {
+    MultivariateVectorFunction circle =
+        place -> {
+          double y = place[0] - 1;
+          double a = place[2] - 2;
+          return new double[] {y * y + a * a - 9, place[1] - y * y};
+        };
+    Curve curve =
+        new Continuation(circle, 0.2, point -> true, 300).follow(new double[] {4, 9, 2}, true);
+    List<Fold> folds = curve.folds(circle);
+    assertTrue(folds.size() >= 2);
+    assertEquals(5, folds.get(0).parameter(), 1e-10);
+    assertEquals(1, folds.get(0).unknown(0), 1e-8);
+    assertEquals(0, folds.get(0).unknown(1), 1e-8);
+    assertEquals(-1, folds.get(1).parameter(), 1e-10);
+  }
+
+  /** Every solution on the curve is what a bracketing search finds at the same parameter. */
+  @Test
+  void theCurveAgreesWithDirectRootFinding() {
+    MultivariateVectorFunction cubic =
+        place -> new double[] {place[1] + 2 * place[0] - place[0] * place[0] * place[0]};
+    Curve curve =
+        new Continuation(cubic, 0.1, point -> point.parameter() < 3, 1000)
+            .follow(new double[] {-2, -3}, true);
+    double turn = Math.sqrt(2.0 / 3);
+    List<Fold> folds = curve.folds(cubic);
+    assertEquals(2, folds.size());
+    assertEquals(-turn, folds.get(0).unknown(0), 1e-8);
+    assertEquals(turn, folds.get(1).unknown(0), 1e-8);
+    for (CurvePoint point : curve.points()) {
+      double y = point.unknown(0);
+      double low = y < -turn ? -5 : y < turn ? -turn : turn;
+      double high = y < -turn ? -turn : y < turn ? turn : 5;
+      double root =
+          new BracketingNthOrderBrentSolver(1e-13, 1e-13, 5)
+              .solve(200, x -> point.parameter() + 2 * x - x * x * x, low, high);
+      assertEquals(root, y, 1e-7);
+    }
+  }
+
+  /** The folds of the cusp lie at y = +-sqrt(b / 3), a = -+2 (b / 3)^1.5, and meet at b = 0. */
+  @Test
+  void foldsAreFollowedThroughTheCusp() {
+    MultivariateVectorFunction cusp =
+        place -> new double[] {place[1] + place[2] * place[0] - place[0] * place[0] * place[0]};
+    Fold fold =
+        Fold.near(
+            place -> cusp.value(new double[] {place[0], place[1], 3}),
+            new double[] {0.9, -1.8},
+            new double[] {1});
+    assertEquals(1, fold.unknown(0), 1e-9);
+    assertEquals(-2, fold.parameter(), 1e-9);
+    double[] start = Arrays.copyOf(fold.solution(), 4);
+    start[3] = 3;
+    FoldEquations equations = new FoldEquations(cusp, 1, FoldEquations.STEP);
+    Curve curve =
+        new Continuation(equations, 0.1, point -> point.parameter() < 3.01, 1000)
+            .follow(start, false);
+    for (CurvePoint point : curve.points()) {
+      double y = point.unknown(0);
+      assertEquals(3 * y * y, point.parameter(), 1e-8);
+      assertEquals(-2 * y * y * y, point.unknown(1), 1e-8);
+    }
+    assertEquals(1, curve.turns().size(), "the cusp is the turn of the curve of folds");
+    assertEquals(0, curve.turns().get(0).parameter(), 1e-7);
+    assertTrue(curve.points().get(curve.points().size() - 1).unknown(0) < -1);
+  }
+
+  @Test
+  void whereThereIsNoSolutionNoneIsMadeUp() {
+    assertThrows(NoSolutionException.class, () -> curve(FOLD, new double[] {0.5, 1}, -1));
+  }
+
+  /** d/dx (x^3, |x - c|) by hand; the estimate bounds the error here. */
+  @Test
+  void slopesComeWithTheirError() {
+    Slopes slopes =
+        Slopes.of(
+            x -> new double[] {x[0] * x[0] * x[0] * x[1], Math.abs(x[1] - 2.0001)},
+            new double[] {1.5, 2},
+            new double[] {1e-3, 1e-3});
+    assertEquals(3 * 1.5 * 1.5 * 2, slopes.values().get(0, 0), 1e-9);
+    assertEquals(1.5 * 1.5 * 1.5, slopes.values().get(0, 1), 1e-9);
+    assertTrue(slopes.errors().get(0, 0) < 1e-5);
+    assertTrue(slopes.errors().get(1, 1) > 0.01, "a corner within the step is noticed");
+  }
+}

@@ -1,0 +1,65 @@
+package io.github.ringstate.analysis.equilibrium;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.inflow.RingBand;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class FoldBoundaryTest {
+
+  /**
+   * Without drag, download and side force, and with power to spare, a steady descent has the thrust
+   * of the weight, so the collective depends on the total inflow alone and folds where its slope
+   * vanishes: the boundary by two ways that share no line of code. The tail arm has a limit, so 0.3
+   * deg of bank are left.
+   */
+  @Test
+  void aCraftWithoutBodyFoldsWhereTheInflowDoes() {
+    Helicopter bare =
+        DemoCraft.UTILITY
+            .with(Helicopter.FORWARD_AREA, 0)
+            .with(Helicopter.SIDE_AREA, 0)
+            .with(Helicopter.UNDERSIDE_AREA, 0)
+            .with(Helicopter.DOWNLOAD, 0)
+            .with(Helicopter.TAIL_ARM, 30)
+            .with(Helicopter.SEA_LEVEL_POWER, 1200)
+            .with(Helicopter.TAKE_OFF_POWER, 1200);
+    DescentCase descents = DescentCase.of(bare);
+    FoldBoundary boundary = FoldBoundary.of(descents).orElseThrow();
+    HeaveDamping slope = new HeaveDamping(descents.inflow());
+    for (Equilibrium fold : boundary.folds()) {
+      assertEquals(0, slope.margin(fold.edgewise(), fold.axial()), 2e-3);
+    }
+    Equilibrium widest = boundary.widest().orElseThrow();
+    assertEquals(slope.reach().orElseThrow(), widest.edgewise(), 1e-3);
+    for (double airspeed : new double[] {0, 2, 4, 6}) {
+      List<Equilibrium> folds =
+          EquilibriumCurve.againstCollective(descents.withAirspeed(airspeed)).folds();
+      RingBand band = slope.bands(folds.get(0).edgewise()).get(0);
+      assertEquals(band.onset(), folds.get(0).axial(), 1e-3);
+      RingBand exit = slope.bands(folds.get(1).edgewise()).get(0);
+      assertEquals(exit.exit().orElseThrow(), folds.get(1).axial(), 1e-3);
+    }
+  }
+
+  /** The whole craft has a smaller region than its inflow. */
+  @Test
+  void theBoundaryOfAWholeCraftIsClosedAndLiesInsideThatOfTheInflow() {
+    DescentCase descents = DescentCase.of(DemoCraft.HEAVY);
+    FoldBoundary boundary = FoldBoundary.of(descents).orElseThrow();
+    List<Equilibrium> ends = EquilibriumCurve.againstCollective(descents).folds();
+    List<Equilibrium> folds = boundary.folds();
+    assertEquals(ends.get(0).axial(), folds.get(0).axial(), 1e-7);
+    assertEquals(ends.get(1).axial(), folds.get(folds.size() - 1).axial(), 1e-3);
+    HeaveDamping slope = new HeaveDamping(descents.inflow());
+    for (Equilibrium fold : folds) {
+      assertTrue(slope.margin(fold.edgewise(), fold.axial()) < 0);
+    }
+    assertTrue(boundary.widest().orElseThrow().edgewise() < slope.reach().orElseThrow());
+  }
+}

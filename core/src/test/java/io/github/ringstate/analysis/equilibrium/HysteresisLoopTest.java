@@ -1,0 +1,81 @@
+package io.github.ringstate.analysis.equilibrium;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.analysis.equilibrium.HysteresisLoop.Sample;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A flight by the equations of motion against the curve that continuation found. */
+class HysteresisLoopTest {
+
+  private static final DescentCase DESCENTS = DescentCase.of(DemoCraft.UTILITY);
+  private static final double RATE = Unit.DEGREE.toSi(0.02);
+  private static final EquilibriumCurve CURVE = EquilibriumCurve.againstCollective(DESCENTS);
+
+  /**
+   * Vertical speed of a steady descent that the flight follows late, by the time in which a
+   * disturbance dies away, on the upper or lower stable part of the curve.
+   */
+  private static double followed(double collective, double rate, boolean upper) {
+    Equilibrium here = steady(collective, upper);
+    return steady(collective + rate / here.growth(), upper).verticalSpeed();
+  }
+
+  private static Equilibrium steady(double collective, boolean upper) {
+    List<Equilibrium> points = CURVE.points().stream().filter(Equilibrium::stable).toList();
+    double fold = CURVE.folds().get(upper ? 0 : 1).verticalSpeed();
+    for (int i = 1; i < points.size(); i++) {
+      Equilibrium one = points.get(i - 1);
+      Equilibrium other = points.get(i);
+      boolean here =
+          upper
+              ? one.verticalSpeed() > fold && other.verticalSpeed() > fold
+              : one.verticalSpeed() < fold && other.verticalSpeed() < fold;
+      if (here && one.collective() >= collective && other.collective() < collective) {
+        double part = (collective - one.collective()) / (other.collective() - one.collective());
+        double speed = one.verticalSpeed() + part * (other.verticalSpeed() - one.verticalSpeed());
+        double growth = one.growth() + part * (other.growth() - one.growth());
+        return new Equilibrium(collective, 0, 0, speed, 0, 0, 0, 1, 0, 0, 0, growth);
+      }
+    }
+    throw new IllegalArgumentException("no steady descent at " + collective);
+  }
+
+  @Test
+  void theSinkJumpsBeyondTheFoldsAndFollowsTheStableDescentsElsewhere() {
+    HysteresisLoop loop = HysteresisLoop.fly(DESCENTS, RATE).orElseThrow();
+    double down = CURVE.folds().get(0).collective();
+    double up = CURVE.folds().get(1).collective();
+    double beyond = Unit.DEGREE.toSi(0.5);
+    assertTrue(loop.jumpDown().collective() < down);
+    assertTrue(loop.jumpDown().collective() > down - beyond);
+    assertTrue(loop.jumpUp().collective() > up);
+    assertTrue(loop.jumpUp().collective() < up + beyond);
+    double clear = Unit.DEGREE.toSi(0.2);
+    double hover = CURVE.points().get(0).collective();
+    int compared = 0;
+    for (Sample sample : loop.lowering()) {
+      if (sample.collective() > down + clear && sample.collective() < hover - clear) {
+        assertEquals(followed(sample.collective(), -RATE, true), sample.verticalSpeed(), 0.1);
+        compared++;
+      }
+    }
+    for (Sample sample : loop.raising()) {
+      if (sample.collective() < up - clear && sample.collective() > down) {
+        assertEquals(followed(sample.collective(), RATE, false), sample.verticalSpeed(), 0.1);
+        compared++;
+      }
+    }
+    assertTrue(compared > 200);
+    Sample settled = loop.lowering().get(loop.lowering().size() - 1);
+    assertEquals(
+        steady(settled.collective(), false).verticalSpeed(), settled.verticalSpeed(), 0.01);
+    Sample back = loop.raising().get(loop.raising().size() - 1);
+    assertTrue(back.verticalSpeed() > 0, "the loop is closed: it climbs as at first");
+    assertEquals(loop.lowering().get(0).verticalSpeed(), back.verticalSpeed(), 0.1);
+  }
+}

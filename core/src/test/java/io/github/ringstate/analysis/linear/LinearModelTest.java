@@ -1,0 +1,216 @@
+package io.github.ringstate.analysis.linear;
+
+import static io.github.ringstate.analysis.linear.Coordinate.BANK;
+import static io.github.ringstate.analysis.linear.Coordinate.COLLECTIVE;
+import static io.github.ringstate.analysis.linear.Coordinate.ENGINE;
+import static io.github.ringstate.analysis.linear.Coordinate.HEAVE;
+import static io.github.ringstate.analysis.linear.Coordinate.INFLOW;
+import static io.github.ringstate.analysis.linear.Coordinate.PITCH;
+import static io.github.ringstate.analysis.linear.Coordinate.RING;
+import static io.github.ringstate.analysis.linear.Coordinate.ROTOR_SPEED;
+import static io.github.ringstate.analysis.linear.Coordinate.SURGE;
+import static io.github.ringstate.analysis.linear.Coordinate.SWAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.Propagators;
+import io.github.ringstate.dynamics.State;
+import io.github.ringstate.dynamics.Trim;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.integrate.Propagator;
+import io.github.ringstate.rotor.Rotor;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LinearModelTest {
+
+  private static final List<Coordinate> FLIGHT =
+      List.of(SURGE, SWAY, HEAVE, INFLOW, ROTOR_SPEED, RING, ENGINE);
+
+  private static EquationsOfMotion equations(Helicopter craft) {
+    return new EquationsOfMotion(
+        craft, StandardAtmosphere.at(0), Wind.CALM, RingStateInflow.standard(), false);
+  }
+
+  /** The state after a time, by the linear model: the series of the matrix exponential. */
+  private static double[] linear(LinearModel model, double[] from, double time) {
+    int n = from.length;
+    int steps = 4000;
+    double step = time / steps;
+    DMatrixRMaj x = DMatrixRMaj.wrap(n, 1, from.clone());
+    DMatrixRMaj term = new DMatrixRMaj(n, 1);
+    DMatrixRMaj next = new DMatrixRMaj(n, 1);
+    for (int i = 0; i < steps; i++) {
+      CommonOps_DDRM.mult(model.a(), x, term);
+      for (int k = 0; k < n; k++) {
+        term.data[k] += model.rates()[k];
+      }
+      for (int order = 1; order <= 4; order++) {
+        double factor = order == 1 ? step : step / order;
+        CommonOps_DDRM.scale(factor, term);
+        CommonOps_DDRM.addEquals(x, term);
+        CommonOps_DDRM.mult(model.a(), term, next);
+        term.setTo(next);
+      }
+    }
+    return x.data;
+  }
+
+  private static double[] nonlinear(EquationsOfMotion equations, double[] from, double time) {
+    Propagator<String, Motion> propagator = Propagators.dormandPrince(1e-12);
+    propagator.start(0, from);
+    propagator.propagate(equations, time, List.of());
+    double[] reached = new double[State.SIZE];
+    for (int i = 0; i < reached.length; i++) {
+      reached[i] = propagator.state(i);
+    }
+    return reached;
+  }
+
+  /** A small step of the collective, flown by the equations and by their linear model. */
+  @ParameterizedTest
+  @CsvSource({"0, 0", "0, -2", "15, 0", "25, -4", "40, 0"})
+  void theModelAnswersASmallStepAsTheEquationsDo(double airspeed, double verticalSpeed) {
+    EquationsOfMotion equations = equations(DemoCraft.UTILITY);
+    double[] state =
+        Trim.find(equations, airspeed, verticalSpeed).state(equations, airspeed, verticalSpeed);
+    LinearModel model =
+        LinearModel.about(
+            equations,
+            state,
+            List.of(SURGE, SWAY, HEAVE, INFLOW, ROTOR_SPEED, ENGINE),
+            List.of(COLLECTIVE));
+    assertTrue(model.error() < 1e-3, "error " + model.error());
+    double step = 1e-4;
+    double[] stepped = state.clone();
+    stepped[State.COLLECTIVE] += step;
+    for (int i = 0; i < model.rates().length; i++) {
+      model.rates()[i] += step * model.b().get(i, 0);
+    }
+    for (double time : new double[] {0.05, 0.5, 2}) {
+      double[] flown = nonlinear(equations, stepped, time);
+      double[] expected = linear(model, new double[6], time);
+      for (int i = 0; i < expected.length; i++) {
+        int place = model.coordinates().get(i).place();
+        double scale = i == 4 ? 1e-3 : 1e-4;
+        assertEquals(
+            expected[i],
+            flown[place] - state[place],
+            0.01 * Math.abs(expected[i]) + scale,
+            model.coordinates().get(i) + " after " + time + " s");
+      }
+    }
+  }
+
+  /** In the ring a small disturbance follows the model of the side on which it is made. */
+  @ParameterizedTest
+  @CsvSource({"DEEPENING, -5", "DEEPENING, -7", "DISSOLVING, -5", "DISSOLVING, -7"})
+  void eachSideOfTheRingHasItsModel(RingSide side, double verticalSpeed) {
+    EquationsOfMotion equations = equations(DemoCraft.TRAINER);
+    double[] trimmed = Trim.find(equations, 0, verticalSpeed).state(equations, 0, verticalSpeed);
+    double[] state = side.of(equations, trimmed);
+    LinearModel model = LinearModel.about(equations, state, FLIGHT, List.of(COLLECTIVE));
+    double push = 0.02;
+    double[] pushed = state.clone();
+    pushed[State.SPEED_UP] += push;
+    double[] from = new double[FLIGHT.size()];
+    from[2] = push;
+    double time = 0.1;
+    double[] flown = nonlinear(equations, pushed, time);
+    double[] expected = linear(model, from, time);
+    assertEquals(expected[2], flown[State.SPEED_UP] - state[State.SPEED_UP], 4e-4);
+    assertEquals(expected[3], flown[State.INDUCED] - state[State.INDUCED], 4e-3);
+    assertEquals(expected[5], flown[State.RING] - state[State.RING], 1e-3);
+  }
+
+  private static Mode mode(LinearModel model, String name) {
+    return model.modes().stream().filter(m -> m.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  /** A ring that dissolves holds what the descent has: it runs away more slowly. */
+  @Test
+  void insideTheRingTheSinkRunsAwayAndADissolvingRingHoldsItBack() {
+    EquationsOfMotion equations = equations(DemoCraft.TRAINER);
+    double[] trimmed = Trim.find(equations, 0, -5).state(equations, 0, -5);
+    Map<RingSide, Double> growth = new EnumMap<>(RingSide.class);
+    for (RingSide side : RingSide.values()) {
+      double[] state = side.of(equations, trimmed);
+      Mode heave = mode(LinearModel.about(equations, state, FLIGHT, List.of()), "heave");
+      assertTrue(heave.grows());
+      assertEquals(Math.log(2) / heave.real(), heave.doubleTime().orElseThrow(), 1e-12);
+      assertTrue(heave.halfTime().isEmpty());
+      growth.put(side, heave.real());
+    }
+    assertTrue(growth.get(RingSide.DISSOLVING) < growth.get(RingSide.DEEPENING), "" + growth);
+  }
+
+  /**
+   * Zw = -2 a s A rho Vtip l0 / ((16 l0 + a s) m) with the inflow settled (Padfield, Helicopter
+   * Flight Dynamics, ch. 4, from memory): the derivative that momentum theory gives; no measured
+   * derivative of a real craft was at hand.
+   */
+  @Test
+  void heaveDampingInHoverIsThatOfMomentumTheory() {
+    Helicopter ideal =
+        DemoCraft.TWIN
+            .with(Rotor.TIP_LOSS, 1)
+            .with(Rotor.ROOT_CUTOUT, 0)
+            .with(Rotor.BLADE_LOADING_LIMIT, 0.25)
+            .with(Helicopter.DOWNLOAD, 0)
+            .with(Helicopter.TAIL_ARM, 30);
+    EquationsOfMotion equations = equations(ideal);
+    double[] hover = Trim.find(equations, 0, 0).state(equations, 0, 0);
+    LinearModel model = LinearModel.about(equations, hover, List.of(HEAVE), List.of(INFLOW));
+    LinearModel lag = LinearModel.about(equations, hover, List.of(INFLOW), List.of(HEAVE));
+    double settled =
+        model.a().get(0, 0) - model.b().get(0, 0) * lag.b().get(0, 0) / lag.a().get(0, 0);
+    double density = StandardAtmosphere.at(0).density();
+    double tip = ideal.si(Rotor.TIP_SPEED);
+    double area = Math.PI * ideal.si(Rotor.RADIUS) * ideal.si(Rotor.RADIUS);
+    double inflow = Math.sqrt(ideal.mass() * 9.80665 / (2 * density * area)) / tip;
+    double as = ideal.si(Rotor.LIFT_SLOPE) * ideal.si(Rotor.SOLIDITY);
+    double expected = -2 * as * area * density * tip * inflow / ((16 * inflow + as) * ideal.mass());
+    assertEquals(expected, settled, 0.005 * Math.abs(expected));
+  }
+
+  /** What is held at once and exactly by attitude stays: the rates of the speeds vanish. */
+  @Test
+  void holdingTheSpeedsLeavesTheVerticalMotion() {
+    EquationsOfMotion equations = equations(DemoCraft.HEAVY);
+    double[] state = Trim.find(equations, 10, -3).state(equations, 10, -3);
+    LinearModel whole =
+        LinearModel.about(
+            equations,
+            state,
+            List.of(SURGE, SWAY, HEAVE, INFLOW),
+            List.of(PITCH, BANK, COLLECTIVE));
+    LinearModel held = whole.holding(List.of(SURGE, SWAY), List.of(PITCH, BANK));
+    assertEquals(List.of(HEAVE, INFLOW), held.coordinates());
+    assertEquals(List.of(COLLECTIVE), held.inputs());
+    // by hand: the attitude that cancels what one m/s up does to the speeds
+    double a = whole.b().get(0, 0);
+    double b = whole.b().get(0, 1);
+    double c = whole.b().get(1, 0);
+    double d = whole.b().get(1, 1);
+    double p = whole.a().get(0, 2);
+    double q = whole.a().get(1, 2);
+    double pitch = -(d * p - b * q) / (a * d - b * c);
+    double bank = -(a * q - c * p) / (a * d - b * c);
+    assertEquals(
+        whole.a().get(2, 2) + whole.b().get(2, 0) * pitch + whole.b().get(2, 1) * bank,
+        held.a().get(0, 0),
+        1e-9);
+  }
+}

@@ -1,0 +1,237 @@
+package io.github.ringstate.files.recording;
+
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.quantity.Unit;
+import java.io.Reader;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Readings from GPX 1.1: the points of its tracks, with place, height, time, and speed and course
+ * where an extension of that name gives them, in metres per second and degrees, as GPX 1.0 did.
+ *
+ * <p>A document type is refused, so that nothing outside the file is ever asked for and no entity
+ * grows. Where the file is no XML, reading goes on at the next point of a track.
+ */
+final class GpxReadings {
+
+  /** GPX itself nests five deep, extensions some more. */
+  private static final int DEEPEST = 64;
+
+  /** A file that is broken in more places is no recording. */
+  private static final int MOST_BREAKS = 10_000;
+
+  private static final int LONGEST_TEXT = 64;
+  private static final String POINT = "trkpt";
+  private static final String AGAIN = "<gpx><trk><trkseg>";
+
+  private static final Pattern BEGIN = Pattern.compile("<(?:[A-Za-z]+:)?trkpt\\b");
+
+  private final XMLInputFactory factory;
+  private final Readings readings;
+  private final String text;
+  private final StringBuilder content = new StringBuilder();
+  private @Nullable Point point;
+  private int depth;
+
+  /** How many points began since reading began or went on. */
+  private int begun;
+
+  /** A point of a track as far as it is read. */
+  private static final class Point {
+    private double latitude = Double.NaN;
+    private double longitude = Double.NaN;
+    private double height = Double.NaN;
+    private double time = Double.NaN;
+    private double speed = Double.NaN;
+    private double course = Double.NaN;
+  }
+
+  private GpxReadings(String text, Readings readings) {
+    this.text = text;
+    this.readings = readings;
+    factory = XMLInputFactory.newDefaultFactory();
+    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+    factory.setProperty(XMLInputFactory.IS_COALESCING, false);
+    factory.setProperty(
+        XMLInputFactory.IS_NAMESPACE_AWARE, false); // none is declared after a break
+    factory.setXMLResolver(
+        (publicId, systemId, base, namespace) -> {
+          throw new XMLStreamException("nothing outside the file is read");
+        });
+  }
+
+  /** Reads all of a text; times are seconds since 1970. */
+  static void read(String text, Readings readings) {
+    new GpxReadings(text, readings).all();
+  }
+
+  private void all() {
+    int from = 0;
+    int breaks = 0;
+    while (from >= 0 && !isWhole(from)) {
+      if (begun > 0 || from == 0) { // else it is still the same place
+        readings.note(RepairKind.UNREADABLE, null);
+      }
+      breaks++;
+      if (breaks > MOST_BREAKS) {
+        throw UserError.file(
+            readings.file(), "is broken in more than " + MOST_BREAKS + " places", null);
+      }
+      from = next(from);
+    }
+  }
+
+  /**
+   * Where the point begins that follows the last one begun, for the parser's own count of
+   * characters is off near the ends of its buffer; negative if there is none.
+   */
+  private int next(int from) {
+    Matcher begins = BEGIN.matcher(text);
+    begins.region(from, text.length());
+    for (int i = 0; i < Math.max(1, begun); i++) {
+      if (!begins.find()) {
+        return -1;
+      }
+    }
+    return (from == 0 && begun == 0) || begins.find() ? begins.start() : -1;
+  }
+
+  /** Reads until the end; false if something before it is no XML. */
+  private boolean isWhole(int from) {
+    depth = 0;
+    begun = 0;
+    point = null;
+    try {
+      XMLStreamReader xml =
+          factory.createXMLStreamReader(new Rest(from == 0 ? "" : AGAIN, text, from));
+      while (xml.hasNext()) {
+        event(xml.next(), xml);
+      }
+      return true;
+    } catch (XMLStreamException broken) {
+      return false;
+    }
+  }
+
+  private void event(int event, XMLStreamReader xml) {
+    switch (event) {
+      case XMLStreamConstants.DTD, XMLStreamConstants.ENTITY_REFERENCE ->
+          throw UserError.file(
+              readings.file(),
+              "cannot be read: it has a document type or an entity, and GPX has none",
+              null);
+      case XMLStreamConstants.START_ELEMENT -> start(xml);
+      case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> {
+        if (point != null && content.length() < LONGEST_TEXT) {
+          content.append(xml.getText(), 0, Math.min(xml.getTextLength(), LONGEST_TEXT));
+        }
+      }
+      case XMLStreamConstants.END_ELEMENT -> end(local(xml));
+      default -> {}
+    }
+  }
+
+  private void start(XMLStreamReader xml) {
+    depth++;
+    if (depth > DEEPEST) {
+      throw UserError.file(
+          readings.file(),
+          "cannot be read: its elements are nested more than " + DEEPEST + " deep",
+          null);
+    }
+    content.setLength(0);
+    if (local(xml).equals(POINT)) {
+      Point next = new Point();
+      next.latitude = degrees(xml.getAttributeValue(null, "lat"));
+      next.longitude = degrees(xml.getAttributeValue(null, "lon"));
+      point = next;
+      begun++;
+    }
+  }
+
+  /** The name of an element without the prefix of a namespace. */
+  private static String local(XMLStreamReader xml) {
+    String name = xml.getLocalName();
+    return name.substring(name.indexOf(':') + 1);
+  }
+
+  private static double degrees(@Nullable String text) {
+    return text == null ? Double.NaN : Unit.DEGREE.toSi(Numerals.number(text));
+  }
+
+  private void end(String name) {
+    depth--;
+    Point current = point;
+    if (current == null) {
+      return;
+    }
+    String said = content.toString();
+    switch (name) {
+      case "ele" -> current.height = number(said, RecordedQuantity.HEIGHT);
+      case "time" -> current.time = Moments.seconds(said);
+      case "speed" -> current.speed = number(said, RecordedQuantity.GROUND_SPEED);
+      case "course" -> current.course = Unit.DEGREE.toSi(number(said, RecordedQuantity.TRACK));
+      case POINT -> {
+        readings.add(current.time);
+        readings.put(RecordedQuantity.LATITUDE, current.latitude);
+        readings.put(RecordedQuantity.LONGITUDE, current.longitude);
+        readings.put(RecordedQuantity.HEIGHT, current.height);
+        readings.put(RecordedQuantity.GROUND_SPEED, current.speed);
+        readings.put(RecordedQuantity.TRACK, current.course);
+        point = null;
+      }
+      default -> {}
+    }
+    content.setLength(0);
+  }
+
+  private double number(String said, RecordedQuantity quantity) {
+    double value = Numerals.number(said);
+    if (Double.isNaN(value)) {
+      readings.note(RepairKind.NOT_A_NUMBER, quantity);
+    }
+    return value;
+  }
+
+  /** What is left of a text, behind some words that open it; nothing is copied. */
+  private static final class Rest extends Reader {
+    private final String opening;
+    private final String text;
+    private int opened;
+    private int at;
+
+    Rest(String opening, String text, int from) {
+      this.opening = opening;
+      this.text = text;
+      at = from;
+    }
+
+    @Override
+    public int read(char[] into, int offset, int length) {
+      boolean open = opened < opening.length();
+      String source = open ? opening : text;
+      int from = open ? opened : at;
+      int count = Math.min(length, source.length() - from);
+      if (count <= 0) {
+        return length == 0 ? 0 : -1;
+      }
+      source.getChars(from, from + count, into, offset);
+      if (open) {
+        opened += count;
+      } else {
+        at += count;
+      }
+      return count;
+    }
+
+    @Override
+    public void close() {}
+  }
+}

@@ -1,0 +1,129 @@
+package io.github.ringstate.files.recording;
+
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.quantity.Unit;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * Finds a unit that was named wrongly, where two quantities of a recording say the same in two
+ * ways: a height changes as fast as the vertical speed says, and as another height does. If the
+ * ratio of the two is that of two units, one of them is wrong, and which one cannot be seen.
+ */
+final class UnitCheck {
+
+  /** Changes are compared over so long, s. */
+  private static final double STRETCH = 10;
+
+  /** Smaller changes say too little, m. */
+  private static final double SMALLEST = 10;
+
+  /** With fewer stretches nothing is said. */
+  private static final int FEWEST = 3;
+
+  /** A ratio this near to that of two units is one; feet and metres are 3.28 apart. */
+  private static final double NEAR = 0.15;
+
+  private final Columns columns;
+  private final String file;
+
+  UnitCheck(Columns columns, String file) {
+    this.columns = columns;
+    this.file = file;
+  }
+
+  /** Refuses a recording in which two quantities differ as two units do. */
+  void check() {
+    for (RecordedQuantity height :
+        new RecordedQuantity[] {RecordedQuantity.HEIGHT, RecordedQuantity.PRESSURE_ALTITUDE}) {
+      if (columns.has(height) && columns.has(RecordedQuantity.VERTICAL_SPEED)) {
+        refuse(
+            ratio(columns.get(height), integral(columns.get(RecordedQuantity.VERTICAL_SPEED))),
+            height,
+            RecordedQuantity.VERTICAL_SPEED);
+      }
+    }
+    if (columns.has(RecordedQuantity.HEIGHT) && columns.has(RecordedQuantity.PRESSURE_ALTITUDE)) {
+      refuse(
+          ratio(
+              columns.get(RecordedQuantity.HEIGHT),
+              columns.get(RecordedQuantity.PRESSURE_ALTITUDE)),
+          RecordedQuantity.HEIGHT,
+          RecordedQuantity.PRESSURE_ALTITUDE);
+    }
+  }
+
+  private void refuse(Optional<Double> ratio, RecordedQuantity one, RecordedQuantity other) {
+    if (ratio.isEmpty()) {
+      return;
+    }
+    double foot = Unit.FOOT.toSi(1);
+    double perMinute = Unit.FOOT_PER_MINUTE.toSi(1);
+    double knot = Unit.KNOT.toSi(1);
+    for (double units :
+        new double[] {foot, perMinute, perMinute / foot, knot, knot / foot, perMinute / knot}) {
+      for (double wrong : new double[] {units, 1 / units}) {
+        if (Math.abs(ratio.get() / wrong - 1) < NEAR) {
+          throw UserError.file(
+              file,
+              "gives "
+                  + one.key()
+                  + " or "
+                  + other.key()
+                  + " in another unit than is said: the first changes "
+                  + Decimals.fixed(ratio.get(), 3)
+                  + " times as fast as the second",
+              null);
+        }
+      }
+    }
+  }
+
+  /** The middle of the ratios of changes; empty if there are too few to tell. */
+  private Optional<Double> ratio(double[] one, double[] other) {
+    double[] found = new double[columns.size()];
+    int count = 0;
+    int from = -1;
+    for (int k = 0; k < columns.size(); k++) {
+      if (Double.isNaN(one[k]) || Double.isNaN(other[k])) {
+        continue;
+      }
+      from = from < 0 ? k : from;
+      if (columns.time(k) - columns.time(from) < STRETCH) {
+        continue;
+      }
+      double first = one[k] - one[from];
+      double second = other[k] - other[from];
+      boolean gap = columns.time(k) - columns.time(from) > 2 * STRETCH;
+      if (!gap && Math.abs(second) * Math.abs(first) > SMALLEST * SMALLEST / 3) {
+        found[count++] = first / second;
+      }
+      from = k;
+    }
+    if (count < FEWEST) {
+      return Optional.empty();
+    }
+    Arrays.sort(found, 0, count);
+    return Optional.of(found[count / 2]);
+  }
+
+  /** The way that a speed takes, by the trapezium rule. */
+  private double[] integral(double[] speed) {
+    double[] way = new double[speed.length];
+    int before = -1;
+    double sum = 0;
+    Arrays.fill(way, Double.NaN);
+    for (int k = 0; k < speed.length; k++) {
+      if (Double.isNaN(speed[k])) {
+        continue;
+      }
+      if (before >= 0) {
+        sum += (speed[k] + speed[before]) / 2 * (columns.time(k) - columns.time(before));
+      }
+      way[k] = sum;
+      before = k;
+    }
+    return way;
+  }
+}
