@@ -2,6 +2,7 @@ package io.github.ringstate.instructor;
 
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.Unprintable;
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
@@ -27,6 +28,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -167,6 +169,7 @@ public final class Main implements Runnable, Origin.Holder {
     asked.get(0).setOut(new PrintWriter(said));
     int status;
     try {
+      refuseUnprintable(parsed.originalArgs());
       ParseResult command = asked.get(asked.size() - 1).getParseResult();
       Inputs.keep(command);
       if (asked.get(0).getCommandSpec().userObject() instanceof Origin.Holder holder) {
@@ -179,6 +182,21 @@ public final class Main implements Runnable, Origin.Holder {
           asked.get(asked.size() - 1), String.valueOf(error.getMessage()), error);
     }
     return status;
+  }
+
+  /** What users type is echoed by reports and kept in files. */
+  private static void refuseUnprintable(List<String> args) {
+    for (String arg : args) {
+      OptionalInt found = Unprintable.first(arg);
+      if (found.isPresent()) {
+        throw UserError.usage(
+            "the argument "
+                + UserError.quoted(arg)
+                + " holds "
+                + Unprintable.name(found.getAsInt())
+                + ", which cannot be printed");
+      }
+    }
   }
 
   private static Object command(String name, OutputStream terminal) {
@@ -263,7 +281,9 @@ public final class Main implements Runnable, Origin.Holder {
   }
 
   private static void say(CommandLine command, String message) {
-    command.getErr().println(command.getCommandSpec().qualifiedName() + ": " + message);
+    command
+        .getErr()
+        .println(command.getCommandSpec().qualifiedName() + ": " + Unprintable.replaced(message));
   }
 
   @Override
