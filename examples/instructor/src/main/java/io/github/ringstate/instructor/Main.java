@@ -6,6 +6,8 @@ import io.github.ringstate.files.text.Unprintable;
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.delivery.Recipient;
+import io.github.ringstate.instructor.desk.DeskCommand;
 import io.github.ringstate.instructor.floor.CardCommand;
 import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.floor.LessonCommand;
@@ -14,6 +16,7 @@ import io.github.ringstate.instructor.loss.LossCommand;
 import io.github.ringstate.instructor.manual.ManualCommand;
 import io.github.ringstate.instructor.option.Inputs;
 import io.github.ringstate.instructor.option.PlanOption;
+import io.github.ringstate.instructor.option.ShortNames;
 import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.instructor.plan.BriefCommand;
 import io.github.ringstate.instructor.plan.PlanCommand;
@@ -28,6 +31,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
@@ -68,7 +72,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "",
       Caution.TEXT
     })
-public final class Main implements Runnable, Origin.Holder {
+public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
 
   private static final String RERUN = "rerun";
 
@@ -87,6 +91,7 @@ public final class Main implements Runnable, Origin.Holder {
           "craft",
           "manual",
           "sweep",
+          "desk",
           RERUN,
           CompletionCommand.NAME);
 
@@ -99,14 +104,21 @@ public final class Main implements Runnable, Origin.Holder {
   @Spec private CommandSpec spec;
 
   private final Origin origin;
+  private final Optional<Recipient> recipient;
 
-  private Main(Map<String, String> kept) {
+  private Main(Map<String, String> kept, Optional<Recipient> recipient) {
     origin = new Origin(kept);
+    this.recipient = recipient;
   }
 
   @Override
   public Origin origin() {
     return origin;
+  }
+
+  @Override
+  public Optional<Recipient> recipient() {
+    return recipient;
   }
 
   /**
@@ -145,15 +157,22 @@ public final class Main implements Runnable, Origin.Holder {
   }
 
   private static CommandLine commandLine(OutputStream terminal, List<String> commands) {
-    return commandLine(terminal, commands, Map.of());
+    return commandLine(terminal, commands, Map.of(), Optional.empty());
   }
 
   private static CommandLine commandLine(
-      OutputStream terminal, List<String> commands, Map<String, String> kept) {
-    CommandLine tool = new CommandLine(new Main(kept));
+      OutputStream terminal,
+      List<String> commands,
+      Map<String, String> kept,
+      Optional<Recipient> recipient) {
+    CommandLine tool = new CommandLine(new Main(kept, recipient));
     for (String name : commands) {
       tool.addSubcommand(command(name, terminal));
     }
+    ShortNames shortNames = new ShortNames();
+    tool.getSubcommands()
+        .values()
+        .forEach(command -> command.getCommandSpec().preprocessor(shortNames));
     return tool.setExpandAtFiles(false)
         .setUsageHelpWidth(HELP_WIDTH)
         .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
@@ -213,8 +232,10 @@ public final class Main implements Runnable, Origin.Holder {
       case "craft" -> new CraftCommand(terminal);
       case "manual" -> new ManualCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
+      case "desk" -> new DeskCommand(Main::hosted, planned(terminal)::described, terminal);
       case RERUN ->
-          new RerunCommand((arguments, kept, err) -> again(arguments, kept, err, terminal));
+          new RerunCommand(
+              (arguments, kept, err) -> hosted(arguments, kept, terminal, err, Optional.empty()));
       case CompletionCommand.NAME -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };
@@ -230,10 +251,14 @@ public final class Main implements Runnable, Origin.Holder {
         () -> new RunsCommand(terminal));
   }
 
-  private static int again(
-      List<String> arguments, Map<String, String> kept, PrintWriter err, OutputStream terminal) {
+  private static int hosted(
+      List<String> arguments,
+      Map<String, String> kept,
+      OutputStream terminal,
+      PrintWriter err,
+      Optional<Recipient> recipient) {
     String[] args = arguments.toArray(String[]::new);
-    return commandLine(terminal, asked(args), kept).setErr(err).execute(args);
+    return commandLine(terminal, asked(args), kept, recipient).setErr(err).execute(args);
   }
 
   private static int notUnderstood(ParameterException refused) {

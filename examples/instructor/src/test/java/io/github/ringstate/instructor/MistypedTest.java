@@ -13,8 +13,8 @@ class MistypedTest {
 
   @ParameterizedTest
   @CsvSource({
-    "loss --mass 600, --mass-kg",
-    "loss --mass=600, --mass-kg",
+    "loss --mas-kg 600, --mass-kg",
+    "loss --mas-kg=600, --mass-kg",
     "loss --delay 1, --delays",
     "runs --calm --hieght-ft 600, --height-ft",
     "boundary --formt svg, --format"

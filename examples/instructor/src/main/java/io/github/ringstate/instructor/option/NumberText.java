@@ -2,15 +2,22 @@ package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.RangeText;
+import io.github.ringstate.files.unit.Dimension;
+import io.github.ringstate.files.unit.Given;
 import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** Numbers as users type them: plain decimals, a comma between several. */
+/**
+ * Numbers as users type them: plain decimals, with a unit behind them if it is another than the
+ * option's, and a comma between several.
+ */
 public final class NumberText {
 
   private static final Pattern DECIMAL =
@@ -31,17 +38,41 @@ public final class NumberText {
    * Reads one number.
    *
    * @param option the option's name
-   * @param text what was given
+   * @param text what was given, in the option's unit or with a unit behind it
    * @param allowed the range, in the option's unit
    * @return the number, in the option's unit
    * @throws UserError if it is no number or out of range
    */
   public static double one(String option, String text, Quantity allowed) {
-    double value = any(option, text, "a number, " + RangeText.of(allowed));
+    Given given = any(option, text, "a number, " + RangeText.of(allowed));
+    Unit unit = unit(option, text, given, allowed);
+    double value =
+        unit == allowed.unit() ? given.number() : allowed.unit().fromSi(unit.toSi(given.number()));
     if (!(value >= allowed.low() && value <= allowed.high())) {
-      throw UserError.option(option, text, RangeText.of(allowed));
+      throw UserError.option(
+          option, text, RangeText.of(unit == allowed.unit() ? allowed : Ranges.in(unit, allowed)));
     }
     return value;
+  }
+
+  /** The unit that a number was given in: the option's if it says none. */
+  private static Unit unit(String option, String text, Given given, Quantity allowed) {
+    if (given.unit().isEmpty()) {
+      return allowed.unit();
+    }
+    List<Unit> units =
+        Dimension.of(allowed.unit()).map(Dimension::units).orElse(List.of(allowed.unit()));
+    return Dimension.unit(given.unit())
+        .filter(units::contains)
+        .or(() -> Optional.of(allowed.unit()).filter(own -> own.symbol().equals(given.unit())))
+        .orElseThrow(() -> UserError.option(option, text, RangeText.of(allowed) + others(units)));
+  }
+
+  private static String others(List<Unit> units) {
+    return units.size() < 2
+        ? ""
+        : ", or with one of the units "
+            + String.join(", ", units.stream().map(Unit::symbol).toList());
   }
 
   /**
@@ -133,17 +164,19 @@ public final class NumberText {
    * @param option the option's name
    * @param text what was given
    * @param allowed what is allowed, for the message
-   * @return the number; finite
+   * @return the number, finite, with its unit
    * @throws UserError if it is no number
    */
-  static double any(String option, String text, String allowed) {
-    String stripped = text.strip();
-    double value = DECIMAL.matcher(stripped).matches() ? Double.parseDouble(stripped) : Double.NaN;
-    if (!(Math.abs(value) <= Double.MAX_VALUE)) {
-      boolean comma = DECIMAL_COMMA.matcher(stripped).matches();
-      throw UserError.option(
-          option, text, allowed + (comma ? ", with a point: " + stripped.replace(',', '.') : ""));
-    }
-    return value + 0.0; // a minus sign on zero has no meaning here
+  static Given any(String option, String text, String allowed) {
+    return Given.of(text)
+        .orElseThrow(
+            () -> {
+              String stripped = text.strip();
+              boolean comma = DECIMAL_COMMA.matcher(stripped).matches();
+              return UserError.option(
+                  option,
+                  text,
+                  allowed + (comma ? ", with a point: " + stripped.replace(',', '.') : ""));
+            });
   }
 }

@@ -66,8 +66,9 @@ public final class PlanArguments implements IParameterPreprocessor {
   /** The options that concern a command. */
   private static Map<String, String> options(PlanFile plan, CommandSpec spec) {
     String command = spec.name();
-    Map<String, String> options = new LinkedHashMap<>(plan.options(Part.CONDITIONS));
-    options.putAll(plan.options(command.equals(RUNS) ? Part.RUN : Part.ENCOUNTER));
+    Map<String, String> planned = new LinkedHashMap<>(plan.options(Part.CONDITIONS));
+    planned.putAll(plan.options(command.equals(RUNS) ? Part.RUN : Part.ENCOUNTER));
+    Map<String, String> options = fullNames(planned, spec);
     if (command.equals(LOSS)) {
       options.remove(STATE);
     }
@@ -84,6 +85,18 @@ public final class PlanArguments implements IParameterPreprocessor {
             });
     options.keySet().removeIf(name -> !spec.optionsMap().containsKey("--" + name));
     return options;
+  }
+
+  private static Map<String, String> fullNames(Map<String, String> options, CommandSpec command) {
+    Map<String, String> full = new LinkedHashMap<>();
+    options.forEach(
+        (name, value) ->
+            full.put(
+                ShortNames.isShort(command, "--" + name)
+                    ? ShortNames.full(command, "--" + name, value).substring(2)
+                    : name,
+                value));
+    return full;
   }
 
   /**
@@ -113,7 +126,9 @@ public final class PlanArguments implements IParameterPreprocessor {
                     one ->
                         part == Part.CONDITIONS || (part == Part.RUN) == one.getKey().equals(RUNS))
                 .anyMatch(
-                    one -> one.getValue().getCommandSpec().optionsMap().containsKey("--" + name));
+                    one ->
+                        one.getValue().getCommandSpec().optionsMap().containsKey("--" + name)
+                            || ShortNames.isShort(one.getValue().getCommandSpec(), "--" + name));
         if (!known) {
           throw UserError.line(
               file,

@@ -27,16 +27,7 @@ public final class PlannedOptions {
 
   /** Options that every command shares. */
   private static final Set<String> CONDITIONS =
-      Set.of(
-          "craft",
-          "mass-kg",
-          "mass-lb",
-          "pressure-altitude-ft",
-          "elevation-ft",
-          "qnh-hpa",
-          "altimeter-inhg",
-          "oat-c",
-          "oat-f");
+      Set.of("craft", "mass-kg", "pressure-altitude-ft", "elevation-ft", "altimeter-hpa", "oat-c");
 
   /** What belongs to one print, or stands elsewhere in a plan. */
   private static final Set<String> LEFT_OUT =
@@ -64,6 +55,33 @@ public final class PlannedOptions {
   public PlannedOptions(List<Supplier<Object>> encounters, Supplier<Object> run) {
     this.encounters = List.copyOf(encounters);
     this.run = run;
+  }
+
+  /**
+   * The options that a part of a plan may hold.
+   *
+   * @param part the part
+   * @return by name, what each is for
+   */
+  public Map<String, String> described(Part part) {
+    Map<String, String> described = new LinkedHashMap<>();
+    for (Supplier<Object> command : part == Part.RUN ? List.of(run) : encounters) {
+      options(command)
+          .forEach(
+              (name, option) -> {
+                if (CONDITIONS.contains(name) == (part == Part.CONDITIONS)) {
+                  described.putIfAbsent(name, description(option));
+                }
+              });
+    }
+    return described;
+  }
+
+  /** As the help of the command says it. */
+  private static String description(OptionSpec option) {
+    return String.join(" ", option.description())
+        .replace("${DEFAULT-VALUE}", String.valueOf(option.defaultValue()))
+        .replace("%%", "%");
   }
 
   /**
