@@ -91,8 +91,7 @@ public final class Soak {
     }
     int done = (int) kept.stream().filter(line -> line.startsWith(PORTION)).count();
     List<String> faults =
-        new ArrayList<>(
-            kept.stream().skip(1).filter(line -> !line.startsWith(PORTION)).toList());
+        new ArrayList<>(kept.stream().skip(1).filter(line -> !line.startsWith(PORTION)).toList());
     for (int i = done; i < PORTIONS; i++) {
       List<String> found = portion(i * size, size, fault);
       faults.addAll(found);

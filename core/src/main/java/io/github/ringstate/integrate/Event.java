@@ -108,7 +108,9 @@ public record Event<K, V>(
    * @return the time; infinite where it is not looked at within steps
    */
   double unseen(double now) {
-    return fastest > 0 ? Math.max(Math.abs(now) / fastest, SHORTEST_VISIT) : Double.POSITIVE_INFINITY;
+    return fastest > 0
+        ? Math.max(Math.abs(now) / fastest, SHORTEST_VISIT)
+        : Double.POSITIVE_INFINITY;
   }
 
   /**

@@ -16,7 +16,8 @@ final class EventSearch<K, V> {
   private final BogackiShampine<V> step;
   private double[] before = new double[16];
   private double[] after = new double[16];
-  // where in the step the next passage is looked for: from one place to another, with the value there
+  // where in the step the next passage is looked for: from one place to another, with the value
+  // there
   private double[] from = new double[16];
   private double[] until = new double[16];
   private double[] atUntil = new double[16];
@@ -81,8 +82,7 @@ final class EventSearch<K, V> {
     return false;
   }
 
-  private double value(
-      Event<K, V> event, Equations<V> equations, double time, double h, double s) {
+  private double value(Event<K, V> event, Equations<V> equations, double time, double h, double s) {
     return event.value().applyAsDouble(equations.at(time + s * h, step.within(h, s)));
   }
 
@@ -127,8 +127,7 @@ final class EventSearch<K, V> {
    * and Björck (BIT 13, 1973), until it moves by less than a ten-thousandth of the step and so is
    * known far better than that.
    */
-  private double located(
-      Equations<V> equations, double time, double h, Event<K, V> event, int i) {
+  private double located(Equations<V> equations, double time, double h, Event<K, V> event, int i) {
     double left = from[i];
     double right = until[i];
     double f = before[i];

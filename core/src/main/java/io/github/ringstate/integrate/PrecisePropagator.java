@@ -26,7 +26,8 @@ import org.jspecify.annotations.Nullable;
  * within a nanosecond or so: the yardstick for the faster way.
  *
  * <p>A quantity that passes through zero and back within a twentieth of a second may go unseen,
- * unless its event says how fast it changes at most. The least value of the watched quantity is that among the ends of legs and what was noted.
+ * unless its event says how fast it changes at most. The least value of the watched quantity is
+ * that among the ends of legs and what was noted.
  *
  * @param <K> what names events
  * @param <V> the view of an instant

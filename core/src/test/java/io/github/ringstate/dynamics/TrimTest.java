@@ -170,12 +170,21 @@ class TrimTest {
       double airspeed = random.nextDouble(0, 40);
       double descent = random.nextDouble(0, 15);
       EquationsOfMotion motion =
-          equations(
-              craft.with(Helicopter.MASS, mass), StandardAtmosphere.at(altitude), Wind.CALM);
+          equations(craft.with(Helicopter.MASS, mass), StandardAtmosphere.at(altitude), Wind.CALM);
       Trim trim = Trim.find(motion, airspeed, -descent);
       assertTrue(
           Math.abs(trim.pitch()) < 0.5 && Math.abs(trim.bank()) < 0.1,
-          craft.name() + " " + mass + " " + altitude + " " + airspeed + " " + descent + ": " + trim);
+          craft.name()
+              + " "
+              + mass
+              + " "
+              + altitude
+              + " "
+              + airspeed
+              + " "
+              + descent
+              + ": "
+              + trim);
     }
   }
 

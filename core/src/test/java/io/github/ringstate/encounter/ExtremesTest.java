@@ -36,8 +36,7 @@ class ExtremesTest {
 
   @Test
   void everyFlightEndsInADeclaredOutcomeAndEveryNumberOnTheWayIsOne() {
-    Soak.assertNoFaults(
-        "flights", 1_000_000, number -> fault(tabulated(number), Simulator.fast()));
+    Soak.assertNoFaults("flights", 1_000_000, number -> fault(tabulated(number), Simulator.fast()));
   }
 
   @Test
@@ -96,10 +95,22 @@ class ExtremesTest {
       Ending ending = bulk.fly(encounter.recovery(), encounter.recognition());
       Outcome careful = encounter.fly(Simulator.fast(1e-7), null);
       double loss = Unit.FOOT.fromSi(careful.altitudeLoss().orElse(0));
-      double other = ending == careful.ending() && loss > 0 ? Unit.FOOT.fromSi(bulk.altitudeLoss()) : 0;
-      boolean alike =
-          ending == careful.ending() && Math.abs(other - loss) <= 0.1 + 0.002 * loss;
-      return alike ? "" : ending + " " + other + " ft, careful " + careful.ending() + " " + loss + " ft, " + encounter.entry().name() + " " + encounter.recovery().name();
+      double other =
+          ending == careful.ending() && loss > 0 ? Unit.FOOT.fromSi(bulk.altitudeLoss()) : 0;
+      boolean alike = ending == careful.ending() && Math.abs(other - loss) <= 0.1 + 0.002 * loss;
+      return alike
+          ? ""
+          : ending
+              + " "
+              + other
+              + " ft, careful "
+              + careful.ending()
+              + " "
+              + loss
+              + " ft, "
+              + encounter.entry().name()
+              + " "
+              + encounter.recovery().name();
     } catch (NoSteadyFlightException declared) {
       return "";
     }
@@ -114,7 +125,8 @@ class ExtremesTest {
                     IntStream.range(0, 200)
                         .map(number -> 2 * number)
                         .anyMatch(
-                            number -> tabulated(number).fly(Simulator.fast(), null).ending() == ending))
+                            number ->
+                                tabulated(number).fly(Simulator.fast(), null).ending() == ending))
             .toList();
     List<Ending> built = new ArrayList<>(List.of(Ending.values()));
     built.remove(Ending.STOPPED); // by events of one's own alone

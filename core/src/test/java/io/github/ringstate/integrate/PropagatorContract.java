@@ -192,7 +192,9 @@ abstract class PropagatorContract {
     assertEquals(0, without.log().size());
   }
 
-  /** The parabola is below zero within r of its lowest point and changes by less than 2 a second. */
+  /**
+   * The parabola is below zero within r of its lowest point and changes by less than 2 a second.
+   */
   @ParameterizedTest
   @ValueSource(doubles = {0.02, 0.003, 0.0006})
   void aShortVisitBeyondZeroIsSeenWhereItIsKnownHowFastTheQuantityChanges(double r) {

@@ -8,10 +8,40 @@ public final class Mutation {
 
   private static final List<String> PUT_IN =
       List.of(
-          "\u0000", "\u001b[31m", "\u009b", "\u2028", "\u202e", "\ud800", "\ufffe", "\ufeff", "\"",
-          "'", "\"\"\"", "[", "]]", "{", "=", "#", ".", ",", "\n", "\r", "\t", "-", "1e999",
-          "-1e999", "nan", "inf", "1e99999999999", "0x", "99999999999999999999", "true",
-          "1979-05-27T07:32:00Z", "\\u0000", "\u0660", "\ud83d\ude81");
+          "\u0000",
+          "\u001b[31m",
+          "\u009b",
+          "\u2028",
+          "\u202e",
+          "\ud800",
+          "\ufffe",
+          "\ufeff",
+          "\"",
+          "'",
+          "\"\"\"",
+          "[",
+          "]]",
+          "{",
+          "=",
+          "#",
+          ".",
+          ",",
+          "\n",
+          "\r",
+          "\t",
+          "-",
+          "1e999",
+          "-1e999",
+          "nan",
+          "inf",
+          "1e99999999999",
+          "0x",
+          "99999999999999999999",
+          "true",
+          "1979-05-27T07:32:00Z",
+          "\\u0000",
+          "\u0660",
+          "\ud83d\ude81");
 
   private Mutation() {}
 
@@ -27,7 +57,8 @@ public final class Mutation {
     int mishaps = 1 + random.nextInt(4);
     for (int i = 0; i < mishaps && mutated.length() > 0; i++) {
       int from = random.nextInt(mutated.length());
-      int to = Math.min(mutated.length(), from + 1 + random.nextInt(random.nextInt(4) == 0 ? 80 : 4));
+      int to =
+          Math.min(mutated.length(), from + 1 + random.nextInt(random.nextInt(4) == 0 ? 80 : 4));
       switch (random.nextInt(6)) {
         case 0 -> mutated.delete(from, to);
         case 1 -> mutated.insert(from, mutated.substring(from, to));

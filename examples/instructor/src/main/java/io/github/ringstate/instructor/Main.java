@@ -24,6 +24,7 @@ import io.github.ringstate.instructor.plan.PlannedOptions;
 import io.github.ringstate.instructor.rerun.RerunCommand;
 import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
+import java.awt.AWTError;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -127,7 +128,17 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
    * @param args the arguments
    */
   public static void main(String[] args) {
-    System.exit(commandLine(new FileOutputStream(FileDescriptor.out), asked(args)).execute(args));
+    System.exit(status(args));
+  }
+
+  @SuppressWarnings("SystemErr") // where the memory has run out, nothing else speaks
+  private static int status(String... args) {
+    try {
+      return commandLine(new FileOutputStream(FileDescriptor.out), asked(args)).execute(args);
+    } catch (OutOfMemoryError error) {
+      System.err.println("ringstate: " + Shortage.NO_MEMORY);
+      return UserError.FILE;
+    }
   }
 
   /** A command named first needs none of the others made, and reads as if they were there. */
@@ -197,10 +208,16 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       status = new RunLast().execute(parsed);
       Delivery.print(said.toString(), terminal);
     } catch (UserError error) {
-      throw new ExecutionException(
-          asked.get(asked.size() - 1), String.valueOf(error.getMessage()), error);
+      throw failed(asked, error);
+    } catch (VirtualMachineError | LinkageError | AWTError error) {
+      throw failed(asked, Shortage.of(error));
     }
     return status;
+  }
+
+  private static ExecutionException failed(List<CommandLine> asked, UserError error) {
+    return new ExecutionException(
+        asked.get(asked.size() - 1), String.valueOf(error.getMessage()), error);
   }
 
   /** What users type is echoed by reports and kept in files. */

@@ -33,8 +33,7 @@ class MutatedOptionsTest {
   private static String fault(int number) {
     SplittableRandom random = new SplittableRandom(number);
     List<String> args =
-        new ArrayList<>(
-            Arrays.asList(LINES.get(random.nextInt(LINES.size())).split(" ", -1)));
+        new ArrayList<>(Arrays.asList(LINES.get(random.nextInt(LINES.size())).split(" ", -1)));
     for (int i = random.nextInt(3); i >= 0; i--) {
       int place = random.nextInt(args.size());
       switch (random.nextInt(4)) {

@@ -51,6 +51,17 @@ public final class UserError extends RuntimeException {
   }
 
   /**
+   * Something that the machine lacks.
+   *
+   * @param message one sentence that names it
+   * @param cause what failed for want of it
+   * @return the user error, with status {@link #FILE}
+   */
+  public static UserError missing(String message, Throwable cause) {
+    return new UserError(FILE, message, cause);
+  }
+
+  /**
    * A file that cannot be read or written.
    *
    * @param file the file, as the user named it
@@ -102,7 +113,8 @@ public final class UserError extends RuntimeException {
    */
   public static String quoted(String text) {
     String line = Unprintable.replaced(text);
-    int end = line.offsetByCodePoints(0, Math.min(LONGEST_ECHO, line.codePointCount(0, line.length())));
+    int end =
+        line.offsetByCodePoints(0, Math.min(LONGEST_ECHO, line.codePointCount(0, line.length())));
     return "'" + line.substring(0, end) + "'";
   }
 }

@@ -61,7 +61,8 @@ public final class TomlDocument {
 
   /** Texts reach terminals, pages and sheets, so what cannot be printed there is refused here. */
   private void refuseUnprintable(List<String> path, JsonNode node) {
-    OptionalInt found = node.isTextual() ? Unprintable.first(node.textValue()) : OptionalInt.empty();
+    OptionalInt found =
+        node.isTextual() ? Unprintable.first(node.textValue()) : OptionalInt.empty();
     if (found.isPresent()) {
       throw refused(
           path,
