@@ -41,8 +41,12 @@ public final class StandardAtmosphere {
   public static final double LAPSE_RATE_USSA_1976 = -0.0065;
 
   /** Range of pressure altitude, m. The lower bound is below any ground on any day. */
-  static final Quantity PRESSURE_ALTITUDE =
+  public static final Quantity PRESSURE_ALTITUDE =
       new Quantity("pressure altitude", Unit.METRE, -1000, 11_000);
+
+  /** Range of altimeter settings, Pa: wider than the scale of an altimeter; no source. */
+  public static final Quantity ALTIMETER_SETTING =
+      new Quantity("altimeter setting", Unit.PASCAL, 90_000, 108_500);
 
   /**
    * Range of the offset from the standard temperature, K: wider than the limits helicopters fly in;
@@ -140,6 +144,21 @@ public final class StandardAtmosphere {
     double altitude = altitudeOfTemperatureRatio(FastMath.pow(ratio, 1 / PRESSURE_EXPONENT));
     // rounding must not push the altitude of an accepted pressure out of the accepted altitudes
     return Math.min(PRESSURE_ALTITUDE.high(), Math.max(PRESSURE_ALTITUDE.low(), altitude));
+  }
+
+  /**
+   * Pressure altitude of a place where an altimeter with a setting shows the elevation, which is
+   * what the setting (QNH) is given for. The scale of an altimeter is the standard atmosphere's,
+   * and its setting shifts it.
+   *
+   * @param elevation elevation above mean sea level, m
+   * @param setting altimeter setting, Pa, 90000 to 108500
+   * @return the pressure altitude, m (geopotential)
+   * @throws io.github.ringstate.quantity.OutOfRangeException if the setting is outside its range or
+   *     not a number, or the pressure altitude would be
+   */
+  public static double pressureAltitude(double elevation, double setting) {
+    return PRESSURE_ALTITUDE.check(elevation + pressureAltitude(ALTIMETER_SETTING.check(setting)));
   }
 
   /**

@@ -1,5 +1,6 @@
 package io.github.ringstate.dynamics;
 
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingMemory;
@@ -26,7 +27,7 @@ import io.github.ringstate.rotor.Rotor;
 final class RotorTerm implements Term {
 
   /** Thrust over weight below which the scale of the inflow falls no further (assumed). */
-  private static final double LEAST_SCALE_THRUST = 0.02;
+  private static final double MINIMUM_SCALE_THRUST = 0.02;
 
   /** Part by which the scale of the inflow is changed to see what depends on it. */
   private static final double SCALE_DIFFERENCE = 1e-3;
@@ -64,8 +65,8 @@ final class RotorTerm implements Term {
     rotor = craft.rotor();
     drag = rotor.bladeDrag();
     lag = rotor.inflowLag();
-    download = craft.si(Helicopter.DOWNLOAD);
-    leastScaleThrust = LEAST_SCALE_THRUST * craft.weight();
+    download = craft.si(CraftBody.DOWNLOAD);
+    leastScaleThrust = MINIMUM_SCALE_THRUST * craft.weight();
     inverseTwiceDensityArea = 1 / (2 * density * rotor.area());
     inverseHoverInduced = 1 / hoverInduced;
     inverseRingTime = hoverInduced / rotor.radius();

@@ -5,7 +5,10 @@ package io.github.ringstate.quantity;
  * watt); each constant says by what factor its numbers are multiplied to get there.
  *
  * <p>The international foot and knot are exact by definition: 1 ft = 0.3048 m (international yard
- * and pound agreement, 1959), 1 kt = 1852 m / 3600 s (international nautical mile, 1929).
+ * and pound agreement, 1959), 1 kt = 1852 m / 3600 s (international nautical mile, 1929). So are
+ * the pound (0.45359237 kg, the same agreement), the inch and the statute mile; the horsepower is
+ * 550 foot-pounds-force a second, and the inch of mercury the conventional one, 3386.389 Pa (NIST
+ * SP 811, 2008, appendix B.8, from memory).
  */
 public enum Unit {
   /** A pure number. */
@@ -18,14 +21,22 @@ public enum Unit {
   FOOT("ft", "ft", 0.3048),
   /** Second. */
   SECOND("s", "s", 1),
+  /** Inch. */
+  INCH("in", "in", 0.0254),
   /** Kilogram. */
   KILOGRAM("kg", "kg", 1),
+  /** Pound, a mass. */
+  POUND("lb", "lb", 0.45359237),
   /** Metre per second. */
   METRE_PER_SECOND("m/s", "m_per_s", 1),
   /** Metre per second squared. */
   METRE_PER_SECOND_SQUARED("m/s2", "m_per_s2", 1),
   /** Knot. */
   KNOT("kt", "kt", 1852.0 / 3600.0),
+  /** Kilometre per hour. */
+  KILOMETRE_PER_HOUR("km/h", "km_per_h", 1000.0 / 3600.0),
+  /** Statute mile per hour. */
+  MILE_PER_HOUR("mph", "mph", 0.44704),
   /** Foot per minute. */
   FOOT_PER_MINUTE("ft/min", "fpm", 0.3048 / 60),
   /** Radian, an angle. */
@@ -56,12 +67,18 @@ public enum Unit {
   WATT("W", "w", 1),
   /** Kilowatt. */
   KILOWATT("kW", "kw", 1000),
+  /** Horsepower, 550 foot-pounds-force per second. */
+  HORSEPOWER("hp", "hp", 550 * 0.3048 * 0.45359237 * 9.80665),
   /** Kilogram per cubic metre. */
   KILOGRAM_PER_CUBIC_METRE("kg/m3", "kg_per_m3", 1),
   /** Kelvin, also for a difference of temperatures. */
   KELVIN("K", "k", 1),
   /** Pascal. */
-  PASCAL("Pa", "pa", 1);
+  PASCAL("Pa", "pa", 1),
+  /** Hectopascal, the millibar. */
+  HECTOPASCAL("hPa", "hpa", 100),
+  /** Inch of mercury, conventional. */
+  INCH_OF_MERCURY("inHg", "inhg", 3386.389);
 
   /** Temperature at 0 degrees Celsius, K: exact by definition (SI Brochure, from memory). */
   public static final double ZERO_CELSIUS = 273.15;

@@ -175,6 +175,37 @@ class StandardAtmosphereTest {
     }
   }
 
+  /**
+   * The table of corrections to elevation that handbooks print for altimeter settings in inches of
+   * mercury, to whole feet (FAA-H-8083-25, Pilot's Handbook of Aeronautical Knowledge, from
+   * memory).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "28.0, 1824",
+    "28.5, 1340",
+    "29.0, 863",
+    "29.5, 392",
+    "29.92, 0",
+    "30.0, -73",
+    "30.5, -531",
+    "31.0, -983"
+  })
+  void anAltimeterSettingShiftsTheElevation(double inches, double feet) {
+    double correction =
+        StandardAtmosphere.pressureAltitude(Unit.FOOT.toSi(2000), Unit.INCH_OF_MERCURY.toSi(inches))
+            - Unit.FOOT.toSi(2000);
+    assertEquals(feet, Unit.FOOT.fromSi(correction), 1.5); // the table is rounded, 29.92 is 29.921
+  }
+
+  @Test
+  void altimeterSettingsThatNoneShowsAreRefused() {
+    assertRefused(() -> StandardAtmosphere.pressureAltitude(0, 29.92));
+    assertRefused(() -> StandardAtmosphere.pressureAltitude(0, Double.NaN));
+    assertRefused(() -> StandardAtmosphere.pressureAltitude(Double.NaN, 101_325));
+    assertRefused(() -> StandardAtmosphere.pressureAltitude(11_000, 90_000));
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {Double.NaN, -1000.1, 11_000.1, Double.POSITIVE_INFINITY})
   void altitudesOutsideTheTroposphereAreRefused(double altitude) {

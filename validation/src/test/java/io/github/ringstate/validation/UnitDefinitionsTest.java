@@ -15,7 +15,10 @@ import org.junit.jupiter.params.provider.EnumSource;
  * The units against their definitions, in decimal arithmetic. The international foot is 0.3048 m
  * (international yard and pound agreement, 1959); the nautical mile is 1852 m (International
  * Extraordinary Hydrographic Conference, 1929); the minute is 60 s, the hour 3600 s and the degree
- * pi/180 rad (BIPM, The International System of Units, 9th edition, table 8).
+ * pi/180 rad (BIPM, The International System of Units, 9th edition, table 8). The pound is
+ * 0.45359237 kg and the foot 12 inches (the agreement of 1959), the statute mile 5280 ft, the
+ * horsepower 550 foot-pounds-force a second; the conventional inch of mercury is 3386.389 Pa (NIST
+ * SP 811, 2008, appendix B.8, from memory).
  */
 class UnitDefinitionsTest {
 
@@ -29,6 +32,13 @@ class UnitDefinitionsTest {
     "FOOT_PER_MINUTE, 0.3048, 60",
     "PERCENT, 1, 100",
     "KILOWATT, 1000, 1",
+    "INCH, 0.3048, 12",
+    "POUND, 0.45359237, 1",
+    "KILOMETRE_PER_HOUR, 1000, 3600",
+    "MILE_PER_HOUR, 1609.344, 3600",
+    "HORSEPOWER, 745.69987158227022, 1",
+    "HECTOPASCAL, 100, 1",
+    "INCH_OF_MERCURY, 3386.389, 1",
   })
   void oneOfTheUnitIsItsDefinitionInSiUnits(
       Unit unit, BigDecimal numerator, BigDecimal denominator) {
@@ -83,6 +93,6 @@ class UnitDefinitionsTest {
 
   @Test
   void theUnitsTestedHereAreAllThatThereAre() {
-    assertEquals(5 + 3 + 19, Unit.values().length);
+    assertEquals(12 + 3 + 19, Unit.values().length);
   }
 }

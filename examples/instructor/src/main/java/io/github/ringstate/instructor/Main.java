@@ -2,9 +2,14 @@ package io.github.ringstate.instructor;
 
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.Unprintable;
+import io.github.ringstate.instructor.best.BestCommand;
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.delivery.Recipient;
+import io.github.ringstate.instructor.desk.DeskCommand;
+import io.github.ringstate.instructor.equilibria.EquilibriaCommand;
 import io.github.ringstate.instructor.floor.CardCommand;
 import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.floor.LessonCommand;
@@ -13,6 +18,7 @@ import io.github.ringstate.instructor.loss.LossCommand;
 import io.github.ringstate.instructor.manual.ManualCommand;
 import io.github.ringstate.instructor.option.Inputs;
 import io.github.ringstate.instructor.option.PlanOption;
+import io.github.ringstate.instructor.option.ShortNames;
 import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.instructor.plan.BriefCommand;
 import io.github.ringstate.instructor.plan.PlanCommand;
@@ -21,6 +27,7 @@ import io.github.ringstate.instructor.rerun.RerunCommand;
 import io.github.ringstate.instructor.review.ReviewCommand;
 import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
+import java.awt.AWTError;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -28,6 +35,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -67,7 +76,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "",
       Caution.TEXT
     })
-public final class Main implements Runnable, Origin.Holder {
+public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
 
   private static final String RERUN = "rerun";
 
@@ -83,10 +92,13 @@ public final class Main implements Runnable, Origin.Holder {
           "plan",
           "brief",
           "boundary",
+          "equilibria",
+          "best",
           "craft",
           "manual",
           "review",
           "sweep",
+          "desk",
           RERUN,
           CompletionCommand.NAME);
 
@@ -99,14 +111,21 @@ public final class Main implements Runnable, Origin.Holder {
   @Spec private CommandSpec spec;
 
   private final Origin origin;
+  private final Optional<Recipient> recipient;
 
-  private Main(Map<String, String> kept) {
+  private Main(Map<String, String> kept, Optional<Recipient> recipient) {
     origin = new Origin(kept);
+    this.recipient = recipient;
   }
 
   @Override
   public Origin origin() {
     return origin;
+  }
+
+  @Override
+  public Optional<Recipient> recipient() {
+    return recipient;
   }
 
   /**
@@ -115,7 +134,17 @@ public final class Main implements Runnable, Origin.Holder {
    * @param args the arguments
    */
   public static void main(String[] args) {
-    System.exit(commandLine(new FileOutputStream(FileDescriptor.out), asked(args)).execute(args));
+    System.exit(status(args));
+  }
+
+  @SuppressWarnings("SystemErr") // where the memory has run out, nothing else speaks
+  private static int status(String... args) {
+    try {
+      return commandLine(new FileOutputStream(FileDescriptor.out), asked(args)).execute(args);
+    } catch (OutOfMemoryError error) {
+      System.err.println("ringstate: " + Shortage.NO_MEMORY);
+      return UserError.FILE;
+    }
   }
 
   /** A command named first needs none of the others made, and reads as if they were there. */
@@ -145,15 +174,22 @@ public final class Main implements Runnable, Origin.Holder {
   }
 
   private static CommandLine commandLine(OutputStream terminal, List<String> commands) {
-    return commandLine(terminal, commands, Map.of());
+    return commandLine(terminal, commands, Map.of(), Optional.empty());
   }
 
   private static CommandLine commandLine(
-      OutputStream terminal, List<String> commands, Map<String, String> kept) {
-    CommandLine tool = new CommandLine(new Main(kept));
+      OutputStream terminal,
+      List<String> commands,
+      Map<String, String> kept,
+      Optional<Recipient> recipient) {
+    CommandLine tool = new CommandLine(new Main(kept, recipient));
     for (String name : commands) {
       tool.addSubcommand(command(name, terminal));
     }
+    ShortNames shortNames = new ShortNames();
+    tool.getSubcommands()
+        .values()
+        .forEach(command -> command.getCommandSpec().preprocessor(shortNames));
     return tool.setExpandAtFiles(false)
         .setUsageHelpWidth(HELP_WIDTH)
         .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
@@ -169,6 +205,7 @@ public final class Main implements Runnable, Origin.Holder {
     asked.get(0).setOut(new PrintWriter(said));
     int status;
     try {
+      refuseUnprintable(parsed.originalArgs());
       ParseResult command = asked.get(asked.size() - 1).getParseResult();
       Inputs.keep(command);
       if (asked.get(0).getCommandSpec().userObject() instanceof Origin.Holder holder) {
@@ -177,10 +214,31 @@ public final class Main implements Runnable, Origin.Holder {
       status = new RunLast().execute(parsed);
       Delivery.print(said.toString(), terminal);
     } catch (UserError error) {
-      throw new ExecutionException(
-          asked.get(asked.size() - 1), String.valueOf(error.getMessage()), error);
+      throw failed(asked, error);
+    } catch (VirtualMachineError | LinkageError | AWTError error) {
+      throw failed(asked, Shortage.of(error));
     }
     return status;
+  }
+
+  private static ExecutionException failed(List<CommandLine> asked, UserError error) {
+    return new ExecutionException(
+        asked.get(asked.size() - 1), String.valueOf(error.getMessage()), error);
+  }
+
+  /** What users type is echoed by reports and kept in files. */
+  private static void refuseUnprintable(List<String> args) {
+    for (String arg : args) {
+      OptionalInt found = Unprintable.first(arg);
+      if (found.isPresent()) {
+        throw UserError.usage(
+            "the argument "
+                + UserError.quoted(arg)
+                + " holds "
+                + Unprintable.name(found.getAsInt())
+                + ", which cannot be printed");
+      }
+    }
   }
 
   private static Object command(String name, OutputStream terminal) {
@@ -194,12 +252,16 @@ public final class Main implements Runnable, Origin.Holder {
       case "fly" -> new FlyCommand(terminal);
       case "runs" -> new RunsCommand(terminal);
       case "boundary" -> new BoundaryCommand(terminal);
+      case "equilibria" -> new EquilibriaCommand(terminal);
+      case "best" -> new BestCommand(terminal);
       case "craft" -> new CraftCommand(terminal);
       case "manual" -> new ManualCommand(terminal);
       case "review" -> new ReviewCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
+      case "desk" -> new DeskCommand(Main::hosted, planned(terminal)::described, terminal);
       case RERUN ->
-          new RerunCommand((arguments, kept, err) -> again(arguments, kept, err, terminal));
+          new RerunCommand(
+              (arguments, kept, err) -> hosted(arguments, kept, terminal, err, Optional.empty()));
       case CompletionCommand.NAME -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };
@@ -215,10 +277,14 @@ public final class Main implements Runnable, Origin.Holder {
         () -> new RunsCommand(terminal));
   }
 
-  private static int again(
-      List<String> arguments, Map<String, String> kept, PrintWriter err, OutputStream terminal) {
+  private static int hosted(
+      List<String> arguments,
+      Map<String, String> kept,
+      OutputStream terminal,
+      PrintWriter err,
+      Optional<Recipient> recipient) {
     String[] args = arguments.toArray(String[]::new);
-    return commandLine(terminal, asked(args), kept).setErr(err).execute(args);
+    return commandLine(terminal, asked(args), kept, recipient).setErr(err).execute(args);
   }
 
   private static int notUnderstood(ParameterException refused) {
@@ -266,7 +332,9 @@ public final class Main implements Runnable, Origin.Holder {
   }
 
   private static void say(CommandLine command, String message) {
-    command.getErr().println(command.getCommandSpec().qualifiedName() + ": " + message);
+    command
+        .getErr()
+        .println(command.getCommandSpec().qualifiedName() + ": " + Unprintable.replaced(message));
   }
 
   @Override

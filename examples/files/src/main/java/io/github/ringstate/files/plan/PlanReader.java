@@ -7,6 +7,9 @@ import io.github.ringstate.files.plan.PlanFile.Fact;
 import io.github.ringstate.files.plan.PlanFile.Part;
 import io.github.ringstate.files.toml.RenamedKeys;
 import io.github.ringstate.files.toml.TomlDocument;
+import io.github.ringstate.files.unit.Dimension;
+import io.github.ringstate.files.unit.Given;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -137,15 +140,28 @@ final class PlanReader {
     for (AgreedHeight height : AgreedHeight.values()) {
       List<String> path = List.of(AGREED, height.key());
       if (document.has(path)) {
-        JsonNode node = document.get(path, "a number");
-        double feet = node.isNumber() ? node.doubleValue() : Double.NaN;
+        double feet = feet(document.get(path, "a number"));
         if (!(feet > 0 && feet <= GREATEST_HEIGHT_FT)) {
-          throw document.bad(path, "a number of feet, more than 0 and at most 20000");
+          throw document.bad(
+              path, "a number of feet, more than 0 and at most 20000, or one such as \"100 m\"");
         }
         heights.put(height, feet);
       }
     }
     return heights;
+  }
+
+  private static double feet(JsonNode node) {
+    if (!node.isTextual()) {
+      return node.isNumber() ? node.doubleValue() : Double.NaN;
+    }
+    return Given.of(node.textValue())
+        .flatMap(
+            given ->
+                Dimension.unit(given.unit())
+                    .filter(Dimension.LENGTH.units()::contains)
+                    .map(unit -> Unit.FOOT.fromSi(unit.toSi(given.number()))))
+        .orElse(Double.NaN);
   }
 
   private UserError unknown(List<String> path, String allowed) {

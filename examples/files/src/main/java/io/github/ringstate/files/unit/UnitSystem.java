@@ -5,31 +5,60 @@ import io.github.ringstate.quantity.Unit;
 
 /** In which units text, sheets and pictures speak. */
 public enum UnitSystem {
-  /** Feet, knots, feet per minute. */
-  AVIATION("aviation", Unit.FOOT, Unit.KNOT, Unit.FOOT_PER_MINUTE, 0, HeightSteps.FEET),
-  /** Metres and metres per second. */
-  SI("si", Unit.METRE, Unit.METRE_PER_SECOND, Unit.METRE_PER_SECOND, 1, HeightSteps.METRES);
+  /** Feet, knots, feet per minute, kilograms, degrees Celsius. */
+  AVIATION(
+      "aviation",
+      Unit.FOOT,
+      Unit.KNOT,
+      Unit.FOOT_PER_MINUTE,
+      Unit.KILOGRAM,
+      TemperatureScale.CELSIUS,
+      Unit.HECTOPASCAL),
+  /** Metres, metres per second, kilograms, degrees Celsius. */
+  SI(
+      "si",
+      Unit.METRE,
+      Unit.METRE_PER_SECOND,
+      Unit.METRE_PER_SECOND,
+      Unit.KILOGRAM,
+      TemperatureScale.CELSIUS,
+      Unit.HECTOPASCAL),
+  /** Feet, knots, feet per minute, pounds, degrees Fahrenheit. */
+  US(
+      "us",
+      Unit.FOOT,
+      Unit.KNOT,
+      Unit.FOOT_PER_MINUTE,
+      Unit.POUND,
+      TemperatureScale.FAHRENHEIT,
+      Unit.INCH_OF_MERCURY);
+
+  /** What a conversion between units leaves of a number that was typed with few decimals. */
+  private static final double AS_TYPED = 1e-9;
 
   private final String label;
   private final Unit length;
   private final Unit speed;
   private final Unit verticalSpeed;
-  private final int speedDecimals;
-  private final HeightSteps steps;
+  private final Unit mass;
+  private final TemperatureScale temperature;
+  private final Unit pressure;
 
   UnitSystem(
       String label,
       Unit length,
       Unit speed,
       Unit verticalSpeed,
-      int speedDecimals,
-      HeightSteps steps) {
+      Unit mass,
+      TemperatureScale temperature,
+      Unit pressure) {
     this.label = label;
     this.length = length;
     this.speed = speed;
     this.verticalSpeed = verticalSpeed;
-    this.speedDecimals = speedDecimals;
-    this.steps = steps;
+    this.mass = mass;
+    this.temperature = temperature;
+    this.pressure = pressure;
   }
 
   /**
@@ -74,7 +103,35 @@ public enum UnitSystem {
    * @return the steps, in the unit of heights
    */
   public HeightSteps steps() {
-    return steps;
+    return inFeet() ? HeightSteps.FEET : HeightSteps.METRES;
+  }
+
+  /**
+   * Whether heights are in feet, and speeds in the units of the cockpit.
+   *
+   * @return false for metres and metres per second
+   */
+  public boolean inFeet() {
+    return length == Unit.FOOT;
+  }
+
+  /**
+   * Scale of temperatures.
+   *
+   * @return the scale
+   */
+  public TemperatureScale temperature() {
+    return temperature;
+  }
+
+  /**
+   * A temperature.
+   *
+   * @param kelvin the temperature, K
+   * @return tenths of a degree, with the scale
+   */
+  public String temperatureInWords(double kelvin) {
+    return Decimals.fixed(temperature.fromKelvin(kelvin), 1) + " " + temperature.symbol();
   }
 
   /**
@@ -84,7 +141,7 @@ public enum UnitSystem {
    * @return whole knots or tenths of a metre per second
    */
   public String speed(double si) {
-    return Decimals.fixed(speed.fromSi(si), speedDecimals);
+    return Decimals.fixed(speed.fromSi(si), inFeet() ? 0 : 1);
   }
 
   /**
@@ -104,7 +161,7 @@ public enum UnitSystem {
    * @return tens of feet per minute or tenths of a metre per second
    */
   public String verticalSpeed(double si) {
-    return this == AVIATION
+    return inFeet()
         ? Decimals.fixed(10 * Math.rint(verticalSpeed.fromSi(si) / 10), 0)
         : Decimals.fixed(si, 1);
   }
@@ -126,7 +183,7 @@ public enum UnitSystem {
    * @return whole feet per minute or hundredths of a metre per second
    */
   public String fineVerticalSpeed(double si) {
-    return Decimals.fixed(verticalSpeed.fromSi(si), this == AVIATION ? 0 : 2);
+    return Decimals.fixed(verticalSpeed.fromSi(si), inFeet() ? 0 : 2);
   }
 
   /**
@@ -188,7 +245,7 @@ public enum UnitSystem {
    * @return the height in this system
    */
   public double up(double si, double within) {
-    return steps.up(length.fromSi(si), length.fromSi(within));
+    return steps().up(length.fromSi(si), length.fromSi(within));
   }
 
   /**
@@ -199,7 +256,7 @@ public enum UnitSystem {
    * @return the height in this system
    */
   public double down(double si, double within) {
-    return steps.down(length.fromSi(si), length.fromSi(within));
+    return steps().down(length.fromSi(si), length.fromSi(within));
   }
 
   /**
@@ -209,7 +266,7 @@ public enum UnitSystem {
    * @return the height in this system
    */
   public double up(double si) {
-    return steps.up(length.fromSi(si));
+    return steps().up(length.fromSi(si));
   }
 
   /**
@@ -219,7 +276,7 @@ public enum UnitSystem {
    * @return the height in this system
    */
   public double down(double si) {
-    return steps.down(length.fromSi(si));
+    return steps().down(length.fromSi(si));
   }
 
   /**
@@ -250,7 +307,7 @@ public enum UnitSystem {
    * @return the height in this system
    */
   public String loss(double si, double within) {
-    return Decimals.fixed(steps.rounded(length.fromSi(si), length.fromSi(within)), 0);
+    return Decimals.fixed(steps().rounded(length.fromSi(si), length.fromSi(within)), 0);
   }
 
   /**
@@ -260,7 +317,7 @@ public enum UnitSystem {
    * @return the height in this system
    */
   public double roundedLoss(double si) {
-    return steps.rounded(length.fromSi(si));
+    return steps().rounded(length.fromSi(si));
   }
 
   /**
@@ -288,9 +345,10 @@ public enum UnitSystem {
   /**
    * A number that a user gave or a parameter holds, in the unit of the cockpit.
    *
-   * @param unit its unit; one other than feet, knots and feet per minute stays as it is
+   * @param unit its unit; one that is none of the cockpit's stays as it is
    * @param value the number
-   * @return without needless decimals, with the unit of this system
+   * @return without needless decimals, with the unit of this system; a number that was converted
+   *     has one decimal at most
    */
   public String given(Unit unit, double value) {
     return (number(unit, value) + " " + own(unit).symbol()).strip();
@@ -304,12 +362,24 @@ public enum UnitSystem {
    * @return without needless decimals
    */
   public String number(Unit unit, double value) {
-    return Decimals.brief(
-        own(unit) == unit ? value : Math.rint(10 * own(unit).fromSi(unit.toSi(value))) / 10);
+    double own = own(unit) == unit ? value : own(unit).fromSi(unit.toSi(value));
+    boolean asItIs =
+        own(unit) == unit
+            && (Dimension.of(unit).isEmpty()
+                || Math.abs(Decimals.rounded(value).doubleValue() - value) < AS_TYPED);
+    return Decimals.brief(asItIs ? own : Math.rint(10 * own) / 10);
   }
 
-  private Unit own(Unit unit) {
+  /**
+   * The unit of this system for the quantities that are given in a unit.
+   *
+   * @param unit a unit
+   * @return this system's; the same one if people use but one
+   */
+  public Unit own(Unit unit) {
     return switch (unit) {
+      case KILOGRAM -> mass;
+      case HECTOPASCAL -> pressure;
       case FOOT -> length;
       case KNOT -> speed;
       case FOOT_PER_MINUTE -> verticalSpeed;

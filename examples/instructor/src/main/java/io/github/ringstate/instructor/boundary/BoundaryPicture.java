@@ -1,11 +1,11 @@
 package io.github.ringstate.instructor.boundary;
 
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.text.Wrapping;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Legend;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.chart.Plot;
@@ -110,7 +110,7 @@ final class BoundaryPicture implements Picture {
     Conditions conditions = chart.conditions();
     return BoundaryMessages.SAY.description(
         conditions.craft().name(),
-        Decimals.brief(conditions.massKg()),
+        units.given(Unit.KILOGRAM, conditions.massKg()),
         units.lengthInWords(conditions.air().densityAltitude()),
         String.join(", ", chart.criteria()),
         result.path().map(FlightPath::inWords).orElse(""));
@@ -129,7 +129,7 @@ final class BoundaryPicture implements Picture {
       graphics.drawString(
           BoundaryMessages.SAY.title(
               conditions.craft().name(),
-              Decimals.brief(conditions.massKg()),
+              units.given(Unit.KILOGRAM, conditions.massKg()),
               units.lengthInWords(conditions.air().densityAltitude())),
           12,
           18);

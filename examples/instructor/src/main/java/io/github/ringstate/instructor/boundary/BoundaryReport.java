@@ -117,7 +117,7 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
     heading.addAll(
         BoundaryMessages.SAY.rotor(
             units.fineVerticalSpeedInWords(conditions.hoverInduced()),
-            units == UnitSystem.AVIATION
+            units.inFeet()
                 ? Decimals.fixed(Unit.KNOT.fromSi(conditions.hoverInduced()), 1) + " kt"
                 : "",
             Decimals.fixed(conditions.craft().discLoading(), 0)));
@@ -137,7 +137,7 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
     for (double airspeed : chart.airspeeds()) {
       List<String> line = new ArrayList<>();
       line.add(
-          units == UnitSystem.AVIATION
+          units.inFeet()
               ? Decimals.given(Unit.KNOT.fromSi(airspeed))
               : Decimals.fixed(airspeed, 2));
       for (String criterion : chart.criteria()) {

@@ -107,9 +107,9 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
    */
   public String loadAndAir(UnitSystem units) {
     return ConditionMessages.SAY.loadAndAir(
-        Decimals.brief(massKg()),
+        units.given(Unit.KILOGRAM, massKg()),
         units.lengthInWords(air.pressureAltitude()),
-        Decimals.fixed(oatC(), 1));
+        units.temperatureInWords(air.temperature()));
   }
 
   /**

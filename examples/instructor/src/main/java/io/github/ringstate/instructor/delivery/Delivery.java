@@ -31,15 +31,31 @@ public final class Delivery {
       Function<Report, Provenance> provenance,
       boolean keeps) {}
 
-  private final Writing writing;
-  private final Consumer<WholeFile.Content> place;
-  private final Consumer<Provenance> beside;
+  private final Consumer<Report> way;
+
+  private Delivery(Consumer<Report> way) {
+    this.way = way;
+  }
 
   private Delivery(
       Writing writing, Consumer<WholeFile.Content> place, Consumer<Provenance> beside) {
-    this.writing = writing;
-    this.place = place;
-    this.beside = beside;
+    this(
+        report -> {
+          Provenance provenance = writing.provenance().apply(report);
+          String json = writing.keeps() ? ProvenanceJson.text(provenance) : "";
+          place.accept(out -> writing.writer().apply(json).write(report, out));
+          beside.accept(provenance);
+        });
+  }
+
+  /**
+   * To a program that shows reports itself.
+   *
+   * @param recipient the program
+   * @return the way out
+   */
+  public static Delivery to(Recipient recipient) {
+    return new Delivery(recipient::take);
   }
 
   /**
@@ -109,9 +125,6 @@ public final class Delivery {
    * @throws UserError if it cannot be written
    */
   public void deliver(Report report) {
-    Provenance provenance = writing.provenance().apply(report);
-    String json = writing.keeps() ? ProvenanceJson.text(provenance) : "";
-    place.accept(out -> writing.writer().apply(json).write(report, out));
-    beside.accept(provenance);
+    way.accept(report);
   }
 }

@@ -159,7 +159,7 @@ final class ClassroomPage {
   }
 
   private int sinkDecimals() {
-    return units == UnitSystem.AVIATION ? 0 : 2;
+    return units.inFeet() ? 0 : 2;
   }
 
   private static String ending(Ending ending) {

@@ -9,6 +9,7 @@ import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.quantity.Unit;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 
@@ -54,7 +55,7 @@ record FlyFacts(
         units.fineVerticalSpeedInWords(conditions.hoverInduced()),
         PilotTerms.ONSET,
         request.recovery().isMistaken() ? NotAWayOut.TEXT : "",
-        Decimals.brief(conditions.massKg()),
+        units.given(Unit.KILOGRAM, conditions.massKg()),
         units.lengthInWords(conditions.air().densityAltitude()));
   }
 

@@ -237,10 +237,12 @@ final class LossPage {
 
   private String name(Conditions conditions) {
     return LossMessages.SAY.condition(
-        Decimals.brief(conditions.massKg()),
+        units.given(Unit.KILOGRAM, conditions.massKg()),
         units.lengthInWords(conditions.air().densityAltitude()),
         units.lengthInWords(conditions.air().pressureAltitude()),
-        Decimals.fixed(conditions.oatC(), 0));
+        Decimals.fixed(units.temperature().fromKelvin(conditions.air().temperature()), 0)
+            + " °"
+            + units.temperature().symbol());
   }
 
   private Figure number(PilotLosses losses, double share) {

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.manual;
 
-import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.files.craft.CraftWriter;
@@ -11,6 +10,7 @@ import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.TableOutput;
+import io.github.ringstate.instructor.option.TemperatureText;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
@@ -44,6 +44,8 @@ import picocli.CommandLine.Option;
       Caution.TEXT
     })
 public final class ManualCommand implements Runnable {
+
+  private static final Quantity POWER = new Quantity("power", Unit.KILOWATT, 20, 10_000);
 
   private final OutputStream terminal;
 
@@ -207,32 +209,17 @@ public final class ManualCommand implements Runnable {
         number("--chord-m", chord, Unit.METRE, 0.05, 1.5),
         (int) NumberText.whole("--blades", blades, 2, 8),
         number("--rotor-rpm", rotorSpeed, Unit.ONE, 100, 800),
-        number("--continuous-kw", continuous, Unit.ONE, 20, 10_000),
-        number("--take-off-kw", takeOff, Unit.ONE, 20, 10_000),
+        NumberText.one("--continuous-kw", continuous, POWER),
+        NumberText.one("--take-off-kw", takeOff, POWER),
         altitude,
         number("--hover-ceiling-mass-kg", ceilingMass, Unit.KILOGRAM, least, greatest),
-        temperature(altitude),
+        TemperatureText.air("--hover-ceiling-oat-c", ceilingTemperature, altitude).temperature(),
         number("--climb-fpm", climb, Unit.FOOT_PER_MINUTE, 50, 5000),
         number("--climb-speed-kt", climbSpeed, Unit.KNOT, 25, 120),
         autorotation == null
             ? OptionalDouble.empty()
             : OptionalDouble.of(
                 number("--autorotation-fpm", autorotation, Unit.FOOT_PER_MINUTE, 500, 5000)));
-  }
-
-  private double temperature(double altitude) {
-    double celsius =
-        NumberText.one(
-            "--hover-ceiling-oat-c",
-            ceilingTemperature,
-            new Quantity("temperature", Unit.ONE, -60, 55));
-    double kelvin = celsius + Unit.ZERO_CELSIUS;
-    try {
-      return StandardAtmosphere.withTemperature(altitude, kelvin).temperature();
-    } catch (OutOfRangeException outside) {
-      throw UserError.option(
-          "--hover-ceiling-oat-c", ceilingTemperature, "a temperature nearer to the standard one");
-    }
   }
 
   private static double number(String option, String text, Unit unit, double low, double high) {

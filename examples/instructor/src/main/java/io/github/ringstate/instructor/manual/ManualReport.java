@@ -71,7 +71,7 @@ record ManualReport(Comparison comparison) implements Report {
         new Line(
             "hover_ceiling_ft",
             say.ceiling(
-                Decimals.brief(manual.ceilingMass()),
+                units.given(Unit.KILOGRAM, manual.ceilingMass()),
                 Decimals.fixed(
                     manual.ceilingTemperature()
                         - StandardAtmosphere.at(manual.ceiling()).temperature(),

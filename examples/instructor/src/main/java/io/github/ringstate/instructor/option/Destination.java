@@ -5,6 +5,7 @@ import io.github.ringstate.files.report.Format;
 import io.github.ringstate.files.report.Report;
 import io.github.ringstate.files.report.ReportWriter;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.delivery.Recipient;
 import io.github.ringstate.instructor.delivery.StandardStream;
 import io.github.ringstate.instructor.origin.Origin;
 import java.io.FileOutputStream;
@@ -12,6 +13,7 @@ import java.io.OutputStream;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
@@ -57,6 +59,10 @@ public abstract class Destination {
       BiFunction<Format, String, ReportWriter> writer,
       OutputStream terminal) {
     Format chosen = new Choice<>("--format", formats, Format::label).one(format);
+    Optional<Recipient> recipient = Recipient.of(spec);
+    if (recipient.isPresent()) {
+      return Delivery.to(recipient.get());
+    }
     if (output == null
         && BINARY.contains(chosen)
         && terminal instanceof FileOutputStream

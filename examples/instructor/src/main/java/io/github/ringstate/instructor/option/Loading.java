@@ -2,7 +2,10 @@ package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.files.error.UserError;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** One mass in one air. */
@@ -17,9 +20,8 @@ public final class Loading {
   @Option(
       names = "--pressure-altitude-ft",
       paramLabel = "FT",
-      defaultValue = "0",
-      description = "Pressure altitude. Unless given: ${DEFAULT-VALUE}.")
-  private String altitude = "";
+      description = "Pressure altitude. Unless given: 0.")
+  private @Nullable String altitude;
 
   @Option(
       names = "--oat-c",
@@ -27,6 +29,8 @@ public final class Loading {
       description =
           "Outside air temperature, degrees Celsius. Unless given: that of the standard day.")
   private @Nullable String temperature;
+
+  @Mixin private final AltimeterOptions altimeter = new AltimeterOptions();
 
   /** Made by picocli. */
   public Loading() {}
@@ -47,6 +51,10 @@ public final class Loading {
    * @return the air
    */
   public Air air() {
-    return Atmospheres.one(altitude, temperature);
+    List<Double> altitudes = altimeter.pressureAltitudes(altitude);
+    if (altitudes.size() > 1) {
+      throw UserError.usage("one pressure altitude or elevation is wanted here, not several");
+    }
+    return Atmospheres.of(altitudes, temperature).get(0);
   }
 }

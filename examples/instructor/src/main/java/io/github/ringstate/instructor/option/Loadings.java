@@ -4,6 +4,7 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Several masses in several airs. */
@@ -20,9 +21,8 @@ public final class Loadings {
   @Option(
       names = "--pressure-altitude-ft",
       paramLabel = "FT[,FT...]",
-      defaultValue = "0",
-      description = "Pressure altitude; several give a table each. Unless given: ${DEFAULT-VALUE}.")
-  private String altitudes = "";
+      description = "Pressure altitude; several give a table each. Unless given: 0.")
+  private @Nullable String altitudes;
 
   @Option(
       names = "--oat-c",
@@ -31,6 +31,8 @@ public final class Loadings {
           "Outside air temperature, degrees Celsius, at every altitude given. Unless given: that of"
               + " the standard day.")
   private @Nullable String temperature;
+
+  @Mixin private final AltimeterOptions altimeter = new AltimeterOptions();
 
   /** Made by picocli. */
   public Loadings() {}
@@ -51,6 +53,6 @@ public final class Loadings {
    * @return an air for each altitude
    */
   public List<Air> airs() {
-    return Atmospheres.several(altitudes, temperature);
+    return Atmospheres.of(altimeter.pressureAltitudes(altitudes), temperature);
   }
 }

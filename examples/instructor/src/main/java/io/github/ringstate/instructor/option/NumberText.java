@@ -2,22 +2,29 @@ package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.RangeText;
+import io.github.ringstate.files.unit.Dimension;
+import io.github.ringstate.files.unit.Given;
 import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** Numbers as users type them: plain decimals, a comma between several. */
+/**
+ * Numbers as users type them: plain decimals, with a unit behind them if it is another than the
+ * option's, and a comma between several.
+ */
 public final class NumberText {
 
   private static final Pattern DECIMAL =
       Pattern.compile("[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][+-]?[0-9]{1,4})?");
 
-  /** Halves and quarters as most of Europe writes them, which are two numbers here. */
-  private static final Pattern HALF_OR_QUARTER = Pattern.compile("[+-]?[0-9]+,(5|25|75)");
+  /** What is one number where decimals follow a comma, and two numbers here. */
+  private static final Pattern ONE_OR_TWO = Pattern.compile("[+-]?[0-9]+,[0-9]{1,2}");
 
   /** A number with a decimal comma. */
   private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+");
@@ -31,17 +38,41 @@ public final class NumberText {
    * Reads one number.
    *
    * @param option the option's name
-   * @param text what was given
+   * @param text what was given, in the option's unit or with a unit behind it
    * @param allowed the range, in the option's unit
    * @return the number, in the option's unit
    * @throws UserError if it is no number or out of range
    */
   public static double one(String option, String text, Quantity allowed) {
-    double value = any(option, text, "a number, " + RangeText.of(allowed));
+    Given given = any(option, text, "a number, " + RangeText.of(allowed));
+    Unit unit = unit(option, text, given, allowed);
+    double value =
+        unit == allowed.unit() ? given.number() : allowed.unit().fromSi(unit.toSi(given.number()));
     if (!(value >= allowed.low() && value <= allowed.high())) {
-      throw UserError.option(option, text, RangeText.of(allowed));
+      throw UserError.option(
+          option, text, RangeText.of(unit == allowed.unit() ? allowed : Ranges.in(unit, allowed)));
     }
     return value;
+  }
+
+  /** The unit that a number was given in: the option's if it says none. */
+  private static Unit unit(String option, String text, Given given, Quantity allowed) {
+    if (given.unit().isEmpty()) {
+      return allowed.unit();
+    }
+    List<Unit> units =
+        Dimension.of(allowed.unit()).map(Dimension::units).orElse(List.of(allowed.unit()));
+    return Dimension.unit(given.unit())
+        .filter(units::contains)
+        .or(() -> Optional.of(allowed.unit()).filter(own -> own.symbol().equals(given.unit())))
+        .orElseThrow(() -> UserError.option(option, text, RangeText.of(allowed) + others(units)));
+  }
+
+  private static String others(List<Unit> units) {
+    return units.size() < 2
+        ? ""
+        : ", or with one of the units "
+            + String.join(", ", units.stream().map(Unit::symbol).toList());
   }
 
   /**
@@ -95,7 +126,7 @@ public final class NumberText {
   public static List<Double> several(String option, String text, Quantity allowed) {
     List<Double> values = new ArrayList<>();
     Set<Double> seen = new HashSet<>();
-    refuseDecimalComma(option, text);
+    refuseDecimalComma(option, text, allowed.unit());
     for (String part : Lists.parts(option, text)) {
       double value = one(option, part, allowed);
       if (!seen.add(value)) {
@@ -107,23 +138,21 @@ public final class NumberText {
   }
 
   /**
-   * Refuses what is two numbers and looks like one with a decimal comma: {@code 0,5} may mean half
-   * a second, or none and five.
-   *
-   * @param option the option's name
-   * @param text what was given
-   * @throws UserError if it looks like that
+   * Refuses what is two numbers and looks like one with a decimal comma: {@code 0,2} may mean a
+   * fifth of a second, or none and two.
    */
-  static void refuseDecimalComma(String option, String text) {
+  private static void refuseDecimalComma(String option, String text, Unit unit) {
     String stripped = text.strip();
-    if (HALF_OR_QUARTER.matcher(stripped).matches()) {
+    if (ONE_OR_TWO.matcher(stripped).matches()) {
+      String behind = unit.symbol().isEmpty() ? ".0" : unit.symbol();
       throw UserError.option(
           option,
           text,
           stripped.replace(',', '.')
               + " for one number, or "
-              + stripped.replace(",", ", ")
-              + " with a space, in quotation marks, for two");
+              + stripped.replace(",", behind + ",")
+              + behind
+              + " for two");
     }
   }
 
@@ -133,17 +162,19 @@ public final class NumberText {
    * @param option the option's name
    * @param text what was given
    * @param allowed what is allowed, for the message
-   * @return the number; finite
+   * @return the number, finite, with its unit
    * @throws UserError if it is no number
    */
-  static double any(String option, String text, String allowed) {
-    String stripped = text.strip();
-    double value = DECIMAL.matcher(stripped).matches() ? Double.parseDouble(stripped) : Double.NaN;
-    if (!(Math.abs(value) <= Double.MAX_VALUE)) {
-      boolean comma = DECIMAL_COMMA.matcher(stripped).matches();
-      throw UserError.option(
-          option, text, allowed + (comma ? ", with a point: " + stripped.replace(',', '.') : ""));
-    }
-    return value + 0.0; // a minus sign on zero has no meaning here
+  static Given any(String option, String text, String allowed) {
+    return Given.of(text)
+        .orElseThrow(
+            () -> {
+              String stripped = text.strip();
+              boolean comma = DECIMAL_COMMA.matcher(stripped).matches();
+              return UserError.option(
+                  option,
+                  text,
+                  allowed + (comma ? ", with a point: " + stripped.replace(',', '.') : ""));
+            });
   }
 }

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.Stack;
 import picocli.CommandLine;
 import picocli.CommandLine.IParameterPreprocessor;
@@ -32,6 +33,11 @@ public final class PlanArguments implements IParameterPreprocessor {
   private static final String LOSS = "loss";
 
   private static final String STATE = "state";
+
+  /** In tables, the recoveries to compare; elsewhere the one that was chosen. */
+  private static final String RECOVERY = "recovery";
+
+  private static final Set<String> TABLES = Set.of(LOSS, "floor");
 
   /** Made by picocli. */
   public PlanArguments() {}
@@ -69,17 +75,20 @@ public final class PlanArguments implements IParameterPreprocessor {
   /** The options that concern a command. */
   private static Map<String, String> options(PlanFile plan, CommandSpec spec) {
     String command = spec.name();
-    Map<String, String> options = new LinkedHashMap<>(plan.options(Part.CONDITIONS));
-    options.putAll(plan.options(command.equals(RUNS) ? Part.RUN : Part.ENCOUNTER));
+    Map<String, String> planned = new LinkedHashMap<>(plan.options(Part.CONDITIONS));
+    planned.putAll(plan.options(command.equals(RUNS) ? Part.RUN : Part.ENCOUNTER));
+    Map<String, String> options = fullNames(planned, spec);
     if (command.equals(REVIEW)) {
       options.remove("wind-kt");
     }
     if (command.equals(LOSS)) {
       options.remove(STATE);
     }
-    if (!plan.technique().isEmpty()) {
-      options.put("technique", plan.technique());
-      options.put("recovery", plan.technique());
+    if (!TABLES.contains(command)) {
+      options.remove(RECOVERY);
+      if (!plan.technique().isEmpty()) {
+        options.put(RECOVERY, plan.technique());
+      }
     }
     plan.agreed()
         .forEach(
@@ -90,6 +99,18 @@ public final class PlanArguments implements IParameterPreprocessor {
             });
     options.keySet().removeIf(name -> !spec.optionsMap().containsKey("--" + name));
     return options;
+  }
+
+  private static Map<String, String> fullNames(Map<String, String> options, CommandSpec command) {
+    Map<String, String> full = new LinkedHashMap<>();
+    options.forEach(
+        (name, value) ->
+            full.put(
+                ShortNames.isShort(command, "--" + name)
+                    ? ShortNames.full(command, "--" + name, value).substring(2)
+                    : RenamedOptions.of(command, "--" + name).orElse("--" + name).substring(2),
+                value));
+    return full;
   }
 
   /**
@@ -119,7 +140,11 @@ public final class PlanArguments implements IParameterPreprocessor {
                     one ->
                         part == Part.CONDITIONS || (part == Part.RUN) == one.getKey().equals(RUNS))
                 .anyMatch(
-                    one -> one.getValue().getCommandSpec().optionsMap().containsKey("--" + name));
+                    one ->
+                        one.getValue().getCommandSpec().optionsMap().containsKey("--" + name)
+                            || ShortNames.isShort(one.getValue().getCommandSpec(), "--" + name)
+                            || RenamedOptions.of(one.getValue().getCommandSpec(), "--" + name)
+                                .isPresent());
         if (!known) {
           throw UserError.line(
               file,

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.files.text.RangeText;
+import io.github.ringstate.files.unit.TemperatureScale;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.math.BigDecimal;
@@ -29,12 +30,14 @@ final class Ranges {
    * A range of temperatures in words.
    *
    * @param kelvin the range, in K
-   * @return the bounds in degrees Celsius, narrowed to one decimal
+   * @param scale the scale wanted
+   * @return the bounds on that scale, narrowed to one decimal
    */
-  static String celsius(Quantity kelvin) {
-    double low = tenths(kelvin.low() - Unit.ZERO_CELSIUS, RoundingMode.CEILING);
-    double high = tenths(kelvin.high() - Unit.ZERO_CELSIUS, RoundingMode.FLOOR);
-    return RangeText.of(low, high, "C");
+  static String of(Quantity kelvin, TemperatureScale scale) {
+    return RangeText.of(
+        tenths(scale.fromKelvin(kelvin.low()), RoundingMode.CEILING),
+        tenths(scale.fromKelvin(kelvin.high()), RoundingMode.FLOOR),
+        scale.symbol());
   }
 
   private static double tenths(double value, RoundingMode rounding) {

@@ -39,7 +39,7 @@ public record Worse(double heavier, double hotter, double later) {
     }
     return new Worse(
         NumberText.one(OPTION, parts.get(0), HEAVIER),
-        NumberText.one(OPTION, parts.get(1), HOTTER),
+        TemperatureText.difference(OPTION, parts.get(1), HOTTER),
         NumberText.one(OPTION, parts.get(2), LATER));
   }
 

@@ -27,16 +27,7 @@ public final class PlannedOptions {
 
   /** Options that every command shares. */
   private static final Set<String> CONDITIONS =
-      Set.of(
-          "craft",
-          "mass-kg",
-          "mass-lb",
-          "pressure-altitude-ft",
-          "elevation-ft",
-          "qnh-hpa",
-          "altimeter-inhg",
-          "oat-c",
-          "oat-f");
+      Set.of("craft", "mass-kg", "pressure-altitude-ft", "elevation-ft", "altimeter-hpa", "oat-c");
 
   /** What belongs to one print, or stands elsewhere in a plan. */
   private static final Set<String> LEFT_OUT =
@@ -48,7 +39,6 @@ public final class PlannedOptions {
           "paper",
           "units",
           "plan",
-          "technique",
           "start-height-ft",
           "abort-height-ft");
 
@@ -67,6 +57,33 @@ public final class PlannedOptions {
   }
 
   /**
+   * The options that a part of a plan may hold.
+   *
+   * @param part the part
+   * @return by name, what each is for
+   */
+  public Map<String, String> described(Part part) {
+    Map<String, String> described = new LinkedHashMap<>();
+    for (Supplier<Object> command : part == Part.RUN ? List.of(run) : encounters) {
+      options(command)
+          .forEach(
+              (name, option) -> {
+                if (CONDITIONS.contains(name) == (part == Part.CONDITIONS)) {
+                  described.putIfAbsent(name, description(option));
+                }
+              });
+    }
+    return described;
+  }
+
+  /** As the help of the command says it. */
+  private static String description(OptionSpec option) {
+    return String.join(" ", option.description())
+        .replace("${DEFAULT-VALUE}", String.valueOf(option.defaultValue()))
+        .replace("%%", "%");
+  }
+
+  /**
    * Adds the options to a command.
    *
    * @param plan the command
@@ -75,13 +92,15 @@ public final class PlannedOptions {
     for (Supplier<Object> command : encounters) {
       options(command).forEach((name, option) -> add(plan, name, option));
     }
-    options(run)
-        .forEach(
-            (name, option) -> {
-              if (!CONDITIONS.contains(name)) {
-                add(plan, RUN + name, option);
-              }
-            });
+    ofRun().forEach((name, option) -> add(plan, RUN + name, option));
+  }
+
+  /** Without what is shared, and the recovery, which is the technique of the plan. */
+  private Map<String, OptionSpec> ofRun() {
+    Map<String, OptionSpec> options = options(run);
+    options.keySet().removeAll(CONDITIONS);
+    options.remove("recovery");
+    return options;
   }
 
   private static void add(CommandSpec plan, String name, OptionSpec option) {
@@ -136,10 +155,8 @@ public final class PlannedOptions {
                         && !option.stringValues().isEmpty());
     if (runs) {
       Map<String, String> run = new LinkedHashMap<>();
-      for (String name : options(this.run).keySet()) {
-        if (!CONDITIONS.contains(name)) {
-          put(run, name, plan, RUN + name);
-        }
+      for (String name : ofRun().keySet()) {
+        put(run, name, plan, RUN + name);
       }
       given.put(Part.RUN, run);
     }

@@ -152,7 +152,7 @@ final class RunPolar {
             .max()
             .orElse(0);
     double most = Math.max(flown, analysis.limits().map(this::least).orElse(0.0));
-    double round = units == UnitSystem.AVIATION ? 5 : 2;
+    double round = units.inFeet() ? 5 : 2;
     return round * Math.max(1, Math.ceil(most / RINGS / round));
   }
 

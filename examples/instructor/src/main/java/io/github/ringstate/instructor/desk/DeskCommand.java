@@ -1,0 +1,70 @@
+package io.github.ringstate.instructor.desk;
+
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.plan.PlanFile.Part;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.NumberText;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Opens the briefing desk. */
+@Command(
+    name = "desk",
+    description = {
+      "Open the briefing desk in the browser: the whole job on one local page, from the craft to the"
+          + " printed sheet. Nothing leaves this machine, and nothing is installed.",
+      ""
+    },
+    footer = {"", "Example", "  ringstate desk", "", Caution.TEXT})
+public final class DeskCommand implements Runnable {
+
+  private static final int MOST_PORT = 65_535;
+
+  private final Tool tool;
+  private final Function<Part, Map<String, String>> fields;
+  private final OutputStream terminal;
+
+  @Option(
+      names = "--port",
+      paramLabel = "PORT",
+      description = "Port on the loopback address. Unless given: one that is free.")
+  private @Nullable String port;
+
+  @Option(names = "--no-browser", description = "Print the address alone; no browser is opened.")
+  private boolean noBrowser;
+
+  /**
+   * Creates the command.
+   *
+   * @param tool the tool's commands
+   * @param fields what each option of a part of a plan is for, by name
+   * @param terminal where the address is printed
+   */
+  public DeskCommand(Tool tool, Function<Part, Map<String, String>> fields, OutputStream terminal) {
+    this.tool = tool;
+    this.fields = fields;
+    this.terminal = terminal;
+  }
+
+  @Override
+  public void run() {
+    int wanted = port == null ? 0 : (int) NumberText.whole("--port", port, 1, MOST_PORT);
+    try (Desk desk = Desk.open(wanted, tool, new Fields(fields))) {
+      Delivery.print(DeskMessages.SAY.address(desk.address()) + "\n", terminal);
+      if (!noBrowser) {
+        Browser.open(desk.address());
+      }
+      desk.awaitEnd();
+    } catch (IOException taken) {
+      throw UserError.option("--port", String.valueOf(port), DeskMessages.SAY.portTaken());
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -1,0 +1,188 @@
+package io.github.ringstate.instructor.desk;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.github.ringstate.files.plan.PlanFile.Part;
+import io.github.ringstate.files.report.Report;
+import io.github.ringstate.files.unit.UnitSystem;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+
+/**
+ * Flies what is on the desk: at once what one standard pilot loses, then more and more pilots. Each
+ * page has one study under way; the next one ends it.
+ */
+final class Studies {
+
+  /** What a plan and a craft are called in the commands. */
+  static final String PLAN = "plan.toml";
+
+  /** Pages that study at once; a person has one or two. */
+  private static final int MOST = 4;
+
+  /** Pilots by whom a table becomes finer; the last is what a sheet has unless told otherwise. */
+  private static final List<Integer> PILOTS = List.of(64, 128, 256, 512);
+
+  private final Commands commands;
+  private final Fields fields;
+  private final Map<String, Running> running = new HashMap<>();
+
+  Studies(Commands commands, Fields fields) {
+    this.commands = commands;
+    this.fields = fields;
+  }
+
+  /**
+   * One step of a study.
+   *
+   * @param panel where it is shown
+   * @param pilots how many pilots fly; 0 for the standard one
+   * @param arguments the command with its arguments, but for the plan
+   * @param drawn whether its drawings are shown
+   */
+  private record Step(String panel, int pilots, List<String> arguments, boolean drawn) {}
+
+  /** Answers the page that wants to know. */
+  void answer(JsonNode sent, Reply reply) throws Refused, IOException {
+    Errand errand = Errand.of(sent, fields);
+    String tab = Errand.text(sent.path("tab"));
+    List<Step> steps =
+        steps(errand, Errand.text(sent.path("delay")), Errand.text(sent.path("shown")));
+    try (Running own = begin(tab)) {
+      Reply.Lines lines = reply.lines();
+      Map<String, String> kept = new HashMap<>(errand.kept());
+      kept.put(PLAN, errand.planText());
+      for (Step step : steps) {
+        lines.send(line(step, kept, errand.units()));
+        own.goOn();
+      }
+      lines.send(JsonNodeFactory.instance.objectNode().put("done", true));
+    } catch (CancellationException overtaken) {
+      // the page has asked for something else and does not listen
+    }
+  }
+
+  private static List<Step> steps(Errand errand, String delay, String shown) {
+    String flown = shown.isEmpty() ? "forward" : shown;
+    List<Step> steps = new ArrayList<>();
+    steps.add(new Step("loss", 0, List.of("loss"), false));
+    List<String> fly = new ArrayList<>(List.of("fly", "--recovery=" + flown));
+    List<String> boundary = new ArrayList<>(List.of("boundary", "--format=svg", "--fly=" + flown));
+    if (!delay.isEmpty()) {
+      fly.add("--delay=" + delay);
+      boundary.add("--delay=" + delay);
+    }
+    steps.add(new Step("fly", 0, fly, false));
+    boolean asked = errand.options().getOrDefault(Part.ENCOUNTER, Map.of()).containsKey("pilots");
+    for (int pilots : PILOTS) {
+      steps.add(flown("floor", "floor", pilots, false));
+      steps.add(flown("loss", "pilots", pilots, true));
+      if (pilots == PILOTS.get(0)) {
+        steps.add(flown("card", "card", pilots, false));
+        steps.add(new Step("boundary", 0, boundary, true));
+        if (errand.options().containsKey(Part.RUN)) {
+          steps.add(new Step("runs", 0, List.of("runs", "--format=html"), true));
+        }
+      }
+    }
+    if (asked) {
+      steps.add(new Step("floor", 0, List.of("floor"), false));
+      steps.add(new Step("pilots", 0, List.of("loss", "--format=html"), true));
+    }
+    steps.add(new Step("card", 0, List.of("card"), false));
+    return steps;
+  }
+
+  private static Step flown(String command, String panel, int pilots, boolean drawn) {
+    return new Step(
+        panel,
+        pilots,
+        List.of(command, "--format=" + (drawn ? "html" : "text"), "--pilots=" + pilots),
+        drawn);
+  }
+
+  private ObjectNode line(Step step, Map<String, String> kept, String units) {
+    List<String> arguments = new ArrayList<>(step.arguments());
+    arguments.add(1, "--plan=" + PLAN);
+    arguments.add("--units=" + units);
+    Commands.Done done = commands.report(arguments, kept);
+    ObjectNode line = JsonNodeFactory.instance.objectNode();
+    line.put("panel", step.panel());
+    line.put("pilots", step.pilots());
+    Optional<Report> report = done.report();
+    if (!done.isWell() || report.isEmpty()) {
+      return line.put("refused", done.refusal());
+    }
+    UnitSystem system = units(units);
+    line.set("sheet", ReportJson.sheet(report.get(), system));
+    ReportJson.addTables(report.get(), line);
+    if (step.drawn()) {
+      ReportJson.addDrawings(report.get(), system, line, step.panel());
+    }
+    done.said().forEach(line.putArray("notices")::add);
+    return line;
+  }
+
+  private static UnitSystem units(String name) {
+    for (UnitSystem units : UnitSystem.values()) {
+      if (units.label().equals(name)) {
+        return units;
+      }
+    }
+    throw new IllegalArgumentException(name); // the command has refused it
+  }
+
+  private Running begin(String tab) throws Refused {
+    synchronized (running) {
+      Running before = running.get(tab);
+      if (before == null && running.size() >= MOST) {
+        throw new Refused(Refused.BUSY, "more than " + MOST + " pages are at work");
+      }
+      if (before != null) {
+        before.overtake();
+      }
+      Running own = new Running(tab);
+      running.put(tab, own);
+      return own;
+    }
+  }
+
+  /** A study under way on the thread that began it. */
+  private final class Running implements AutoCloseable {
+
+    private final String tab;
+    private final Thread thread = Thread.currentThread();
+    private boolean ended;
+
+    Running(String tab) {
+      this.tab = tab;
+    }
+
+    void overtake() {
+      ended = true;
+      thread.interrupt();
+    }
+
+    void goOn() {
+      synchronized (running) {
+        if (ended) {
+          throw new CancellationException();
+        }
+      }
+    }
+
+    @Override
+    public void close() {
+      synchronized (running) {
+        running.remove(tab, this);
+        Thread.interrupted(); // an interruption that comes late is not for the next request
+      }
+    }
+  }
+}

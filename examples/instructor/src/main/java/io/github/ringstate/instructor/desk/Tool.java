@@ -1,0 +1,30 @@
+package io.github.ringstate.instructor.desk;
+
+import io.github.ringstate.instructor.delivery.Recipient;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The tool's commands, as a program runs them. */
+@FunctionalInterface
+public interface Tool {
+
+  /**
+   * Runs one command.
+   *
+   * @param arguments the command with its arguments
+   * @param kept texts by the names of the files for which they stand in
+   * @param out where it prints
+   * @param err where it says what is not its result
+   * @param recipient who takes its report; empty to print it
+   * @return the exit status
+   */
+  int run(
+      List<String> arguments,
+      Map<String, String> kept,
+      OutputStream out,
+      PrintWriter err,
+      Optional<Recipient> recipient);
+}

@@ -1,0 +1,86 @@
+/* Reports as the tool lays them out, put on the page. Text goes in as text, never as markup. */
+
+export function made(name, attributes = {}, ...inside) {
+  const node = document.createElement(name);
+  for (const [key, value] of Object.entries(attributes)) {
+    if (value !== null && value !== false) {
+      node.setAttribute(key, value === true ? "" : value);
+    }
+  }
+  node.append(...inside);
+  return node;
+}
+
+function terms(block) {
+  const list = made("dl", { class: "terms" });
+  for (const [word, meaning] of block.terms) {
+    list.append(made("dt", {}, word), made("dd", {}, meaning));
+  }
+  return list;
+}
+
+function head(column) {
+  const cell = made("th", { scope: "col", class: column.left ? "words" : null });
+  column.head.forEach((line, i) => {
+    if (i > 0) {
+      cell.append(made("br"));
+    }
+    cell.append(line);
+  });
+  return cell;
+}
+
+function grid(block, caption) {
+  const table = made("table", { class: "grid" }, made("caption", { class: "unseen" }, caption));
+  table.append(made("thead", {}, made("tr", {}, ...block.columns.map(head))));
+  const body = made("tbody");
+  for (const row of block.rows) {
+    const line = made("tr");
+    row.forEach((text, i) => {
+      const left = block.columns[i].left;
+      line.append(i === 0
+        ? made("th", { scope: "row", class: left ? "words" : null }, text)
+        : made("td", { class: left ? "words" : null }, text));
+    });
+    body.append(line);
+  }
+  table.append(body);
+  return made("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": caption }, table);
+}
+
+function folded(title, inside) {
+  return made("details", { class: "folded" }, made("summary", {}, title), inside);
+}
+
+/* A drawing of the tool's own, taken in as a picture of its parts; nothing in it can run. */
+export function drawing(markup) {
+  const svg = new DOMParser().parseFromString(markup, "image/svg+xml").documentElement;
+  svg.removeAttribute("width");
+  svg.removeAttribute("height");
+  return document.importNode(svg, true);
+}
+
+/* The blocks of a report: conditions and definitions are folded away, the caution stands below the page. */
+export function sheet(report, caption) {
+  const inside = document.createDocumentFragment();
+  const blocks = report.blocks;
+  const lists = blocks.filter((block) => block.kind === "terms");
+  for (const block of blocks) {
+    if (block.kind === "terms" && lists.length > 1 && block === lists[0]) {
+      inside.append(folded("Conditions in full", terms(block)));
+    } else if (block.kind === "terms" && block === lists[lists.length - 1]) {
+      inside.append(folded("Definitions", terms(block)));
+    } else if (block.kind === "terms") {
+      inside.append(terms(block));
+    } else if (block.kind === "grid") {
+      inside.append(grid(block, caption));
+    } else if (block.kind === "heading") {
+      inside.append(made("h3", {}, block.text));
+    } else if (block.kind === "paragraph" && !block.text.startsWith("CAUTION.")) {
+      inside.append(made("p", { class: "take" }, block.text));
+    } else if (block.kind === "verbatim") {
+      inside.append(made("pre", {}, block.lines.join("\n")));
+    }
+  }
+  return inside;
+}
