@@ -49,6 +49,7 @@ class EquationsPageTest {
           "dynamics.RotorTerm.SCALE_DIFFERENCE", // differences for the fast integrator
           "encounter.BulkFlight.LONGEST_LINGERING", // when a fast flight is flown again
           "encounter.BulkFlight.CAREFUL",
+          "encounter.Descent.WATCHED_ROUGHLY",
           "inflow.Autorotation.DEEPEST", // ends of searches
           "inflow.HeaveDamping.WIDEST_SEARCH",
           "inflow.HoverUnits.WIDEST",
