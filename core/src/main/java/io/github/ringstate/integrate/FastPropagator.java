@@ -150,7 +150,7 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
       V view = step.end();
       double nextDecay = settings.decay().applyAsDouble(view);
       boolean holds = settings.timed().test(view);
-      if (search.passes(events, view)) {
+      if (search.passes(events, view, equations, time, h)) {
         K stop = passed(equations, decay, h, events);
         if (stop != null) {
           return stop;

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor;
 
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.Unprintable;
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
@@ -23,6 +24,7 @@ import io.github.ringstate.instructor.plan.PlannedOptions;
 import io.github.ringstate.instructor.rerun.RerunCommand;
 import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
+import java.awt.AWTError;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -31,6 +33,7 @@ import java.io.StringWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -125,7 +128,17 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
    * @param args the arguments
    */
   public static void main(String[] args) {
-    System.exit(commandLine(new FileOutputStream(FileDescriptor.out), asked(args)).execute(args));
+    System.exit(status(args));
+  }
+
+  @SuppressWarnings("SystemErr") // where the memory has run out, nothing else speaks
+  private static int status(String... args) {
+    try {
+      return commandLine(new FileOutputStream(FileDescriptor.out), asked(args)).execute(args);
+    } catch (OutOfMemoryError error) {
+      System.err.println("ringstate: " + Shortage.NO_MEMORY);
+      return UserError.FILE;
+    }
   }
 
   /** A command named first needs none of the others made, and reads as if they were there. */
@@ -186,6 +199,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
     asked.get(0).setOut(new PrintWriter(said));
     int status;
     try {
+      refuseUnprintable(parsed.originalArgs());
       ParseResult command = asked.get(asked.size() - 1).getParseResult();
       Inputs.keep(command);
       if (asked.get(0).getCommandSpec().userObject() instanceof Origin.Holder holder) {
@@ -194,10 +208,31 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       status = new RunLast().execute(parsed);
       Delivery.print(said.toString(), terminal);
     } catch (UserError error) {
-      throw new ExecutionException(
-          asked.get(asked.size() - 1), String.valueOf(error.getMessage()), error);
+      throw failed(asked, error);
+    } catch (VirtualMachineError | LinkageError | AWTError error) {
+      throw failed(asked, Shortage.of(error));
     }
     return status;
+  }
+
+  private static ExecutionException failed(List<CommandLine> asked, UserError error) {
+    return new ExecutionException(
+        asked.get(asked.size() - 1), String.valueOf(error.getMessage()), error);
+  }
+
+  /** What users type is echoed by reports and kept in files. */
+  private static void refuseUnprintable(List<String> args) {
+    for (String arg : args) {
+      OptionalInt found = Unprintable.first(arg);
+      if (found.isPresent()) {
+        throw UserError.usage(
+            "the argument "
+                + UserError.quoted(arg)
+                + " holds "
+                + Unprintable.name(found.getAsInt())
+                + ", which cannot be printed");
+      }
+    }
   }
 
   private static Object command(String name, OutputStream terminal) {
@@ -288,7 +323,9 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
   }
 
   private static void say(CommandLine command, String message) {
-    command.getErr().println(command.getCommandSpec().qualifiedName() + ": " + message);
+    command
+        .getErr()
+        .println(command.getCommandSpec().qualifiedName() + ": " + Unprintable.replaced(message));
   }
 
   @Override
