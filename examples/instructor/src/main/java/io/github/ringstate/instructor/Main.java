@@ -3,11 +3,13 @@ package io.github.ringstate.instructor;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Unprintable;
+import io.github.ringstate.instructor.best.BestCommand;
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.delivery.Recipient;
 import io.github.ringstate.instructor.desk.DeskCommand;
+import io.github.ringstate.instructor.equilibria.EquilibriaCommand;
 import io.github.ringstate.instructor.floor.CardCommand;
 import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.floor.LessonCommand;
@@ -89,6 +91,8 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
           "plan",
           "brief",
           "boundary",
+          "equilibria",
+          "best",
           "craft",
           "manual",
           "sweep",
@@ -246,6 +250,8 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       case "fly" -> new FlyCommand(terminal);
       case "runs" -> new RunsCommand(terminal);
       case "boundary" -> new BoundaryCommand(terminal);
+      case "equilibria" -> new EquilibriaCommand(terminal);
+      case "best" -> new BestCommand(terminal);
       case "craft" -> new CraftCommand(terminal);
       case "manual" -> new ManualCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
