@@ -22,6 +22,16 @@ public interface BoundaryCriterion {
   String name();
 
   /**
+   * The same criterion over another inflow model.
+   *
+   * @param inflow the model
+   * @return a criterion that is read off the model, if this one is read off a model; else this one
+   */
+  default BoundaryCriterion over(InflowModel inflow) {
+    return this;
+  }
+
+  /**
    * How far a point lies outside the vortex ring state, on the criterion's own scale. Continuous if
    * the inflow model's slope is.
    *

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
@@ -106,7 +107,7 @@ class TrimTest {
     double area = Math.PI * craft.si(Rotor.RADIUS) * craft.si(Rotor.RADIUS);
     // The shaft leans to hold the tail rotor's push.
     double thrust =
-        craft.mass() * 9.80665 / (1 - craft.si(Helicopter.DOWNLOAD)) * Math.cos(trim.bank());
+        craft.mass() * 9.80665 / (1 - craft.si(CraftBody.DOWNLOAD)) * Math.cos(trim.bank());
     double vh = Math.sqrt(thrust / (2 * density * area));
     double tip = craft.si(Rotor.TIP_SPEED);
     // The blades carry what thrust takes at the given tip loss and cut-out.
