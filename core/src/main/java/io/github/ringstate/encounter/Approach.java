@@ -106,7 +106,10 @@ public final class Approach {
     }
     Event<Happening, Motion> crossing =
         Event.<Happening, Motion>stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
-            .when(motion -> motion.verticalAcceleration() < 0 && sinks(motion))
+            .when(
+                motion ->
+                    scene.encounter().boundary().isOfPath()
+                        || (motion.verticalAcceleration() < 0 && sinks(motion)))
             .changingAtMost(FASTEST_MARGIN);
     Event<Happening, Motion> building =
         Event.<Happening, Motion>stop(

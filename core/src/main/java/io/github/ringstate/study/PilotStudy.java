@@ -14,6 +14,7 @@ import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.DistributionValue;
 import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Quantity;
 import java.util.Objects;
 import java.util.Optional;
@@ -99,18 +100,35 @@ public record PilotStudy(
    * @return the encounter
    */
   public Encounter encounter(long number) {
+    return encounter(drawn(number));
+  }
+
+  /** What one pilot is like, and what the drawing goes on with. */
+  private record Drawn(
+      Recovery recovery, Recognition recognition, long seed, RandomStream draws) {}
+
+  private Drawn drawn(long number) {
     RandomStream draws = drawing.stream(seed, number);
     double chance = draws.uniform();
-    Disturbances disturbances = base.disturbances();
     long disturbed = draws.seed();
-    Encounter flown = base.withRecovery(pilots.draw(draws));
-    if (delays.isPresent()) {
-      flown = flown.withDelay(cut(delays.get().inverseCumulativeProbability(chance)));
-    }
+    Recovery recovery = pilots.draw(draws);
+    Recognition recognition = base.recognition();
+    return new Drawn(
+        recovery,
+        delays.isPresent()
+            ? recognition.withDelay(cut(delays.get().inverseCumulativeProbability(chance)))
+            : recognition,
+        disturbed,
+        draws);
+  }
+
+  private Encounter encounter(Drawn pilot) {
+    Encounter flown = base.withRecovery(pilot.recovery()).withRecognition(pilot.recognition());
+    Disturbances disturbances = base.disturbances();
     if (disturbances.random()) {
-      flown = flown.withDisturbances(disturbances.withSeed(disturbed));
+      flown = flown.withDisturbances(disturbances.withSeed(pilot.seed()));
     }
-    return isUncertain() ? uncertain(flown, draws) : flown;
+    return isUncertain() ? uncertain(flown, pilot.draws()) : flown;
   }
 
   /** Whether each pilot flies with numbers of the model drawn from what a fit leaves open. */
@@ -190,9 +208,10 @@ public record PilotStudy(
                 if (ended.getAsBoolean()) {
                   throw new CancellationException("the study was ended");
                 }
-                Encounter encounter = encounter(number);
-                BulkFlight flight = bulk.orElseGet(() -> new BulkFlight(approach(encounter)));
-                all.put(number, flight.fly(encounter.recovery(), encounter.recognition()), flight);
+                Drawn pilot = drawn(number);
+                BulkFlight flight =
+                    bulk.orElseGet(() -> new BulkFlight(approach(encounter(pilot))));
+                all.put(number, flight.fly(pilot.recovery(), pilot.recognition()), flight);
                 synchronized (flown) {
                   progress.flown(flown.incrementAndGet(), limit);
                 }
