@@ -10,6 +10,7 @@ import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.delivery.Recipient;
 import io.github.ringstate.instructor.desk.DeskCommand;
 import io.github.ringstate.instructor.equilibria.EquilibriaCommand;
+import io.github.ringstate.instructor.fit.FitCommand;
 import io.github.ringstate.instructor.floor.CardCommand;
 import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.floor.LessonCommand;
@@ -97,6 +98,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
           "craft",
           "manual",
           "review",
+          "fit",
           "sweep",
           "desk",
           RERUN,
@@ -257,6 +259,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       case "craft" -> new CraftCommand(terminal);
       case "manual" -> new ManualCommand(terminal);
       case "review" -> new ReviewCommand(terminal);
+      case "fit" -> new FitCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
       case "desk" -> new DeskCommand(Main::hosted, planned(terminal)::described, terminal);
       case RERUN ->
