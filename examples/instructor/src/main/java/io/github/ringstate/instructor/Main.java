@@ -7,6 +7,7 @@ import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.delivery.Recipient;
 import io.github.ringstate.instructor.desk.DeskCommand;
+import io.github.ringstate.instructor.desk.Fields;
 import io.github.ringstate.instructor.floor.CardCommand;
 import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.floor.LessonCommand;
@@ -214,7 +215,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       case "craft" -> new CraftCommand(terminal);
       case "manual" -> new ManualCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
-      case "desk" -> new DeskCommand(Main::hosted, planned(terminal)::described, terminal);
+      case "desk" -> new DeskCommand(Main::hosted, () -> fields(terminal), terminal);
       case RERUN ->
           new RerunCommand(
               (arguments, kept, err) -> hosted(arguments, kept, terminal, err, Optional.empty()));
@@ -231,6 +232,11 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
             () -> new CardCommand(terminal),
             () -> new LessonCommand(terminal)),
         () -> new RunsCommand(terminal));
+  }
+
+  private static Fields fields(OutputStream terminal) {
+    return new Fields(
+        planned(terminal)::described, PlannedOptions.described(() -> new ManualCommand(terminal)));
   }
 
   private static int hosted(
