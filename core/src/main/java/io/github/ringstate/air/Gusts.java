@@ -124,30 +124,18 @@ public final class Gusts extends MadeOf {
     return vertical.at(TIME.check(time));
   }
 
-  /**
-   * The variance along the mean wind over a long time.
-   *
-   * @return the variance of {@link #along}, (m/s)^2
-   */
-  public double varianceAlong() {
+  /** The variance along the mean wind over a long time, (m/s)2. */
+  double varianceAlong() {
     return along.variance();
   }
 
-  /**
-   * The variance across the mean wind over a long time.
-   *
-   * @return the variance of {@link #across}, (m/s)^2
-   */
-  public double varianceAcross() {
+  /** The variance across the mean wind over a long time, (m/s)2. */
+  double varianceAcross() {
     return across.variance();
   }
 
-  /**
-   * The vertical variance over a long time.
-   *
-   * @return the variance of {@link #vertical}, (m/s)^2
-   */
-  public double varianceVertical() {
+  /** The vertical variance over a long time, (m/s)2. */
+  double varianceVertical() {
     return vertical.variance();
   }
 

@@ -27,15 +27,6 @@ import org.hipparchus.util.FastMath;
 public record LowAltitudeGusts(
     DrydenSpectrum along, DrydenSpectrum across, DrydenSpectrum vertical) {
 
-  /** Mean wind at 20 ft for light turbulence, m/s: 15 kt, MIL-F-8785C (from memory). */
-  public static final double LIGHT_WIND_MIL_F_8785C = Unit.KNOT.toSi(15);
-
-  /** Mean wind at 20 ft for moderate turbulence, m/s: 30 kt, MIL-F-8785C (from memory). */
-  public static final double MODERATE_WIND_MIL_F_8785C = Unit.KNOT.toSi(30);
-
-  /** Mean wind at 20 ft for severe turbulence, m/s: 45 kt, MIL-F-8785C (from memory). */
-  public static final double SEVERE_WIND_MIL_F_8785C = Unit.KNOT.toSi(45);
-
   private static final double BASE = 0.177;
   private static final double BASE_PER_FOOT = 0.000823;
   private static final double VERTICAL_INTENSITY = 0.1;

@@ -15,7 +15,8 @@ import org.hipparchus.util.FastMath;
  *
  * @param reference the wind at the reference height
  * @param referenceHeight height above ground of the reference, m, 2 to 300
- * @param exponent power p, 0 to 0.6; see the constants for open land, water and wood
+ * @param exponent power p, 0 to 0.6; 0.1 to 0.12 over open water, 1/7 over open land, 0.25 to 0.3
+ *     over wood or suburb (from memory)
  * @param lowestHeight height below which the wind is constant, m, 0.1 to 10
  * @param gradientHeight height above which the wind is constant, m, 50 to 1000, and not below the
  *     reference height
@@ -30,12 +31,6 @@ public record PowerLawWind(
 
   /** Power over open, level land in neutral air: the one-seventh law (from memory). */
   public static final double EXPONENT_OPEN_LAND = 1.0 / 7.0;
-
-  /** Power over open water: published values are 0.10 to 0.12 (from memory). */
-  public static final double EXPONENT_WATER = 0.11;
-
-  /** Power over wood or suburb: published values are 0.25 to 0.30 (from memory). */
-  public static final double EXPONENT_WOOD = 0.28;
 
   /** Height at which winds are reported. Default 10 m, range 2 to 300 m. */
   public static final Parameter REFERENCE_HEIGHT =

@@ -11,6 +11,10 @@
  *     <td>linear models about a state, their modes</td></tr>
  * <tr><td>{@link io.github.ringstate.analysis.equilibrium}</td>
  *     <td>steady flight within limits, equilibria of descent, folds, the hysteresis loop</td></tr>
+ * <tr><td>{@link io.github.ringstate.analysis.sensitivity}</td>
+ *     <td>which numbers the altitude loss depends on</td></tr>
+ * <tr><td>{@link io.github.ringstate.analysis.best}</td>
+ *     <td>the recovery of least altitude loss, and what each technique loses more</td></tr>
  * </table>
  */
 @NullMarked

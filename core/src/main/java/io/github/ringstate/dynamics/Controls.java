@@ -28,7 +28,7 @@ public final class Controls {
   private static final double ATTITUDE = 0.5 * Math.PI;
 
   /** The least collective that can be meant, rad: a law may ask for less than there is. */
-  private static final double LEAST_COLLECTIVE = -4;
+  private static final double MINIMUM_COLLECTIVE = -4;
 
   /** The greatest rate that can be meant, rad/s: more than the greatest of any craft here. */
   private static final double RATE = 2;
@@ -94,7 +94,7 @@ public final class Controls {
    *     collective below -4 rad), or the rate is not positive or beyond 2 rad/s
    */
   public void collective(double angle, double rate) {
-    collective = angle("collective", angle, LEAST_COLLECTIVE, ATTITUDE);
+    collective = angle("collective", angle, MINIMUM_COLLECTIVE, ATTITUDE);
     collectiveRate = positive("collective", rate);
   }
 

@@ -76,7 +76,7 @@ public final class EquationsOfMotion implements Equations<Motion> {
     body = new BodyTerm(craft, air.density());
     controls = new ControlTerm(craft);
     indicator = new IndicatorTerm(craft);
-    motion = new Motion(this, hoverInduced);
+    motion = new Motion(craft, air, wind, hoverInduced, new Terms());
   }
 
   /**
@@ -118,6 +118,14 @@ public final class EquationsOfMotion implements Equations<Motion> {
     NotFiniteException.check(
         velocity[0] + velocity[1] + velocity[2], "the velocity at the start in the wind", wind);
     return velocity;
+  }
+
+  /** Sets the speeds over the ground of a state to those through the air in that wind, m/s. */
+  void inAir(double[] state, double forward, double sideways, double verticalSpeed) {
+    double[] velocity = windAtStart();
+    state[State.SPEED_NORTH] = forward + velocity[0];
+    state[State.SPEED_EAST] = sideways + velocity[1];
+    state[State.SPEED_UP] = verticalSpeed + velocity[2];
   }
 
   /**
@@ -204,17 +212,31 @@ public final class EquationsOfMotion implements Equations<Motion> {
     return motion;
   }
 
-  /** Works out loads, commands and rates of the motion that is looked at. */
-  void complete() {
+  /** The terms in their order, for the motion that is looked at. */
+  private final class Terms implements Workings {
+
+    @Override
+    public void complete() {
+      EquationsOfMotion.this.complete();
+    }
+
+    @Override
+    public double inflowDecay() {
+      return rotor.inflowDecay(motion);
+    }
+
+    @Override
+    public boolean sinkFeedsItself() {
+      return rotor.sinkFeedsItself(motion);
+    }
+  }
+
+  private void complete() {
     double[] rates = motion.complete();
     rotor.add(motion, rates);
     engine.add(motion, rates);
     body.add(motion, rates);
     indicator.add(motion, rates);
     controls.add(motion, rates);
-  }
-
-  RotorTerm rotor() {
-    return rotor;
   }
 }

@@ -15,7 +15,7 @@ import io.github.ringstate.quantity.NotFiniteException;
  */
 public final class Motion {
 
-  private final EquationsOfMotion equations;
+  private final Workings workings;
   private final WindField wind;
   private final double hoverInduced;
   private final double inverseHoverInduced;
@@ -38,12 +38,10 @@ public final class Motion {
   private double groundSpeed;
   private double sidewaysGroundSpeed;
 
-  Motion(EquationsOfMotion equations, double hoverInduced) {
-    this.equations = equations;
+  Motion(Helicopter craft, Air air, WindField wind, double hoverInduced, Workings workings) {
+    this.wind = wind;
     this.hoverInduced = hoverInduced;
-    wind = equations.wind();
-    Helicopter craft = equations.craft();
-    Air air = equations.air();
+    this.workings = workings;
     inverseHoverInduced = 1 / hoverInduced;
     inverseWeight = 1 / craft.weight();
     inverseNominalRotorSpeed = 1 / craft.rotor().nominalSpeed();
@@ -104,7 +102,7 @@ public final class Motion {
    */
   public Loads loads() {
     if (!complete) {
-      equations.complete();
+      workings.complete();
     }
     return loads;
   }
@@ -373,7 +371,7 @@ public final class Motion {
    */
   public double inflowDecay() {
     loads();
-    return equations.rotor().inflowDecay(this);
+    return workings.inflowDecay();
   }
 
   /**
@@ -385,6 +383,6 @@ public final class Motion {
    */
   public boolean sinkFeedsItself() {
     loads();
-    return equations.rotor().sinkFeedsItself(this);
+    return workings.sinkFeedsItself();
   }
 }

@@ -26,7 +26,7 @@ import io.github.ringstate.rotor.Rotor;
 final class RotorTerm implements Term {
 
   /** Thrust over weight below which the scale of the inflow falls no further (assumed). */
-  private static final double LEAST_SCALE_THRUST = 0.02;
+  private static final double MINIMUM_SCALE_THRUST = 0.02;
 
   /** Part by which the scale of the inflow is changed to see what depends on it. */
   private static final double SCALE_DIFFERENCE = 1e-3;
@@ -65,7 +65,7 @@ final class RotorTerm implements Term {
     drag = rotor.bladeDrag();
     lag = rotor.inflowLag();
     download = craft.si(Helicopter.DOWNLOAD);
-    leastScaleThrust = LEAST_SCALE_THRUST * craft.weight();
+    leastScaleThrust = MINIMUM_SCALE_THRUST * craft.weight();
     inverseTwiceDensityArea = 1 / (2 * density * rotor.area());
     inverseHoverInduced = 1 / hoverInduced;
     inverseRingTime = hoverInduced / rotor.radius();

@@ -105,22 +105,9 @@ public record Trim(double pitch, double bank, double collective, double induced)
     state[State.COLLECTIVE] = collective;
     state[State.INDUCED] = induced;
     state[State.ROTOR_SPEED] = motion.craft().rotor().nominalSpeed();
-    inAir(motion, state, forward, sideways, verticalSpeed);
+    motion.inAir(state, forward, sideways, verticalSpeed);
     state[State.INDICATED_VERTICAL_SPEED] = state[State.SPEED_UP];
     state[State.ENGINE] = motion.inBalance(state).loads.engineDemand;
     return state;
-  }
-
-  /** Sets the speeds through the air. */
-  static void inAir(
-      EquationsOfMotion motion,
-      double[] state,
-      double forward,
-      double sideways,
-      double verticalSpeed) {
-    double[] wind = motion.windAtStart();
-    state[State.SPEED_NORTH] = forward + wind[0];
-    state[State.SPEED_EAST] = sideways + wind[1];
-    state[State.SPEED_UP] = verticalSpeed + wind[2];
   }
 }

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 final class TrimSolver {
 
   private static final int UNKNOWNS = 4;
-  private static final double GREATEST_RESIDUAL = 1e-9;
+  private static final double MAXIMUM_RESIDUAL = 1e-9;
   private static final double DIFFERENCE = 1e-6;
   private static final double ENOUGH = 1e-13;
   private static final int NEWTON_STEPS = 12;
@@ -106,7 +106,7 @@ final class TrimSolver {
             .withParameterRelativeTolerance(1e-14)
             .withOrthoTolerance(1e-15)
             .optimize(problem);
-    if (!(optimum.getResiduals().getNorm() < GREATEST_RESIDUAL)) {
+    if (!(optimum.getResiduals().getNorm() < MAXIMUM_RESIDUAL)) {
       throw new ArithmeticException("no steady flight nearby");
     }
     return optimum.getPoint().toArray();
@@ -117,7 +117,7 @@ final class TrimSolver {
     state[State.BANK] = x[1];
     state[State.COLLECTIVE] = x[2];
     state[State.INDUCED] = x[3] * scale;
-    Trim.inAir(motion, state, forward, sideways, verticalSpeed);
+    motion.inAir(state, forward, sideways, verticalSpeed);
     Motion m = motion.inBalance(state);
     return new double[] {
       m.rate(State.SPEED_NORTH) / 10,

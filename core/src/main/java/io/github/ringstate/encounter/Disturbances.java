@@ -82,7 +82,7 @@ public record Disturbances(ParameterSet numbers, long seed) {
   /**
    * Least speed at which gusts pass the craft, m/s (assumed: it never quite stays in one place).
    */
-  private static final double LEAST_CONVECTION = 5;
+  private static final double MINIMUM_CONVECTION = 5;
 
   /**
    * The same disturbances with another seed.
@@ -166,7 +166,7 @@ public record Disturbances(ParameterSet numbers, long seed) {
       Gusts gusts =
           Gusts.of(
                   LowAltitudeGusts.at(gustHeight, gustWind),
-                  Math.max(gustWind, LEAST_CONVECTION),
+                  Math.max(gustWind, MINIMUM_CONVECTION),
                   seed)
               .withoutWavesShorterThan(2 * rotor.radius());
       field = GustyWind.of(field, gusts, 0);

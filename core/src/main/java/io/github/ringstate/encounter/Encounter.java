@@ -310,7 +310,7 @@ public record Encounter(
    * @throws IllegalArgumentException if the approach is that of another encounter
    */
   public Outcome fly(Approach approach, Simulator simulator, @Nullable Trajectory trajectory) {
-    return simulator.fly(this, approach, trajectory);
+    return Flight.fly(this, approach, simulator, trajectory);
   }
 
   /**
@@ -331,7 +331,7 @@ public record Encounter(
    * @throws NoSteadyFlightException as {@link #fly()}
    */
   public RecordedFlight record(Simulator simulator) {
-    return simulator.record(this, Approach.fly(this, simulator));
+    return Flight.record(this, Approach.fly(this, simulator), simulator);
   }
 
   private Encounter with(Consumer<Parts> change) {

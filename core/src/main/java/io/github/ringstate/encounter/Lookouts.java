@@ -4,6 +4,7 @@ import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.integrate.Event;
 import io.github.ringstate.integrate.Event.Crossing;
 import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.quantity.NotFiniteException;
 import java.util.ArrayList;
@@ -30,7 +31,7 @@ final class Lookouts {
   private final Lookout untilCue;
   private final Lookout inPhase;
   private final Lookout inLastPhase;
-  private Cue cue = Cue.of("none", seen -> -1);
+  private Cue cue = Cues.of("none", seen -> -1);
 
   /**
    * Works out what is looked for.

@@ -27,7 +27,7 @@ record Slowing(
     ToDoubleFunction<Cockpit> excess) {
 
   /** Ground speed over which the collective is moved at the least, m/s. */
-  private static final double LEAST_SLOWING = 1;
+  private static final double MINIMUM_SLOWING = 1;
 
   /**
    * The start of an entry in which the ground speed is brought down by the view over the ground,
@@ -105,7 +105,7 @@ record Slowing(
     double hovering = power(motion, hover.state(motion, 0, 0));
     double share = (power * hovering - held) / (hovering - held);
     double raised = within(share) * (hover.collective() - steady.collective());
-    double inverseSlowing = 1 / Math.max(from - to, LEAST_SLOWING);
+    double inverseSlowing = 1 / Math.max(from - to, MINIMUM_SLOWING);
     return start(
         motion,
         steady,

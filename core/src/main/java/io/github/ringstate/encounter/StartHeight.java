@@ -21,7 +21,7 @@ final class StartHeight {
   private static final double CLOSE = 1e-3;
 
   /** Onset height over start height below which the secant method is not followed. */
-  private static final double LEAST_SLOPE = 0.1;
+  private static final double MINIMUM_SLOPE = 0.1;
 
   private static final int SECANTS = 6;
 
@@ -108,7 +108,7 @@ final class StartHeight {
     Tried now = next;
     for (int i = 0; i < SECANTS && !now.lost() && !now.isWithin(CLOSE); i++) {
       double slope = (now.miss() - before.miss()) / (now.startHeight() - before.startHeight());
-      if (!(slope >= LEAST_SLOPE)) {
+      if (!(slope >= MINIMUM_SLOPE)) {
         return now;
       }
       before = now;

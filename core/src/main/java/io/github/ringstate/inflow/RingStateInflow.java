@@ -157,7 +157,7 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
   private static final double FIRST_FEEDING = 0.1;
 
   /** The least depth of the fold, so that it has a middle and not only an edge. */
-  private static final double LEAST_FOLD = 0.05;
+  private static final double MINIMUM_FOLD = 0.05;
 
   private final ParameterSet numbers;
   private final SmoothMomentum smooth;
@@ -207,7 +207,7 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
   }
 
   private static void requireApart(Parameter upper, double high, Parameter lower, double low) {
-    if (!(high - low >= LEAST_FOLD)) {
+    if (!(high - low >= MINIMUM_FOLD)) {
       throw new IncompatibleValuesException(
           "the "
               + upper.name()
@@ -218,7 +218,7 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
               + " "
               + low
               + " by at least "
-              + LEAST_FOLD
+              + MINIMUM_FOLD
               + " hover induced velocities");
     }
   }

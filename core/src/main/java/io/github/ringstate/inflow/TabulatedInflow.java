@@ -18,13 +18,13 @@ import io.github.ringstate.quantity.Quantity;
  */
 public final class TabulatedInflow extends MadeOf implements InflowModel {
 
-  private static final double GREATEST_EDGEWISE = 2;
-  private static final double LEAST_AXIAL = -2.5;
-  private static final double GREATEST_AXIAL = 1;
+  private static final double MAXIMUM_EDGEWISE = 2;
+  private static final double MINIMUM_AXIAL = -2.5;
+  private static final double MAXIMUM_AXIAL = 1;
   private static final int PER_EDGEWISE = 80;
   private static final int PER_AXIAL = 40;
-  private static final int COLUMNS = (int) (GREATEST_EDGEWISE * PER_EDGEWISE);
-  private static final int ROWS = (int) ((GREATEST_AXIAL - LEAST_AXIAL) * PER_AXIAL);
+  private static final int COLUMNS = (int) (MAXIMUM_EDGEWISE * PER_EDGEWISE);
+  private static final int ROWS = (int) ((MAXIMUM_AXIAL - MINIMUM_AXIAL) * PER_AXIAL);
   private static final int PER_NODE = 4;
 
   /** Half of the interval over which the model's slopes across the disc are taken. */
@@ -49,7 +49,7 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
       double left = Math.max(0, x - DIFFERENCE);
       double right = x + DIFFERENCE;
       for (int j = 0; j <= ROWS; j++) {
-        double z = LEAST_AXIAL + (double) j / PER_AXIAL;
+        double z = MINIMUM_AXIAL + (double) j / PER_AXIAL;
         int at = index(i, j);
         nodes[at] = model.induced(x, z);
         nodes[at + 2] = (model.slope(x, z) - 1) / PER_AXIAL;
@@ -106,7 +106,7 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
       return model.induced(edgewise, axial);
     }
     double x = edgewise * PER_EDGEWISE;
-    double z = (axial - LEAST_AXIAL) * PER_AXIAL;
+    double z = (axial - MINIMUM_AXIAL) * PER_AXIAL;
     int i = Math.min((int) x, COLUMNS - 1);
     int j = Math.min((int) z, ROWS - 1);
     double s = x - i;
@@ -148,7 +148,7 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
       return model.slope(edgewise, axial);
     }
     double x = edgewise * PER_EDGEWISE;
-    double z = (axial - LEAST_AXIAL) * PER_AXIAL;
+    double z = (axial - MINIMUM_AXIAL) * PER_AXIAL;
     int i = Math.min((int) x, COLUMNS - 1);
     int j = Math.min((int) z, ROWS - 1);
     double s = x - i;
@@ -170,8 +170,8 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
 
   private static boolean inTable(double edgewise, double axial) {
     return edgewise >= 0
-        && edgewise <= GREATEST_EDGEWISE
-        && axial >= LEAST_AXIAL
-        && axial <= GREATEST_AXIAL;
+        && edgewise <= MAXIMUM_EDGEWISE
+        && axial >= MINIMUM_AXIAL
+        && axial <= MAXIMUM_AXIAL;
   }
 }

@@ -6,9 +6,9 @@ package io.github.ringstate.inflow;
  */
 final class TabulatedRing implements VortexRing {
 
-  private static final double LEAST_AXIAL = -2.5;
+  private static final double MINIMUM_AXIAL = -2.5;
   private static final int PER_AXIAL = 160;
-  private static final int ROWS = (int) (-LEAST_AXIAL * PER_AXIAL);
+  private static final int ROWS = (int) (-MINIMUM_AXIAL * PER_AXIAL);
 
   /** Half of the interval over which slopes are taken. */
   private static final double DIFFERENCE = 1e-5;
@@ -20,7 +20,7 @@ final class TabulatedRing implements VortexRing {
   TabulatedRing(VortexRing exact) {
     this.exact = exact;
     for (int i = 0; i <= ROWS; i++) {
-      double z = LEAST_AXIAL + (double) i / PER_AXIAL;
+      double z = MINIMUM_AXIAL + (double) i / PER_AXIAL;
       nodes[2 * i] = exact.own(z);
       nodes[2 * i + 1] =
           (exact.own(z + DIFFERENCE) - exact.own(z - DIFFERENCE)) / (2 * DIFFERENCE) / PER_AXIAL;
@@ -44,10 +44,10 @@ final class TabulatedRing implements VortexRing {
 
   @Override
   public double own(double axial) {
-    if (!(axial > LEAST_AXIAL && axial < 0)) {
+    if (!(axial > MINIMUM_AXIAL && axial < 0)) {
       return exact.own(axial);
     }
-    double z = (axial - LEAST_AXIAL) * PER_AXIAL;
+    double z = (axial - MINIMUM_AXIAL) * PER_AXIAL;
     int i = Math.min((int) z, ROWS - 1);
     double t = z - i;
     double u = 1 - t;

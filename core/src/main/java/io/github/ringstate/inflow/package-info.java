@@ -76,12 +76,11 @@
  *
  * <h2>Working states and boundaries</h2>
  *
- * <p>From climb to fast descent a rotor passes the {@linkplain
- * io.github.ringstate.inflow.WorkingState normal working, vortex ring, turbulent wake and windmill
- * brake states}; {@link io.github.ringstate.inflow.WorkingStates} says in which it is. The last two
- * states meet at the {@linkplain io.github.ringstate.inflow.Autorotation autorotation point}, where
- * w = 0. Where the ring begins and ends is a matter of the {@link
- * io.github.ringstate.inflow.BoundaryCriterion}, and of the inflow that the criterion is given:
+ * <p>From climb to fast descent a rotor passes the normal working, vortex ring, turbulent wake and
+ * windmill brake states. The last two states meet at the {@linkplain
+ * io.github.ringstate.inflow.Autorotation autorotation point}, where w = 0. Where the ring begins
+ * and ends is a matter of the {@link io.github.ringstate.inflow.BoundaryCriterion}, and of the
+ * inflow that the criterion is given:
  *
  * <table>
  *   <caption>Axial band of the vortex ring state by criterion and inflow</caption>

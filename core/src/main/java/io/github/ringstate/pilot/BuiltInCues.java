@@ -1,12 +1,21 @@
 package io.github.ringstate.pilot;
 
+import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.quantity.Unit;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
-/** The cues that {@link Cue} makes, as values: cues of equal numbers are equal. */
+/** The cues that {@link Cues} makes, as values: cues of equal numbers are equal. */
 final class BuiltInCues {
+
+  /** Rates of descent and speeds that a cue accepts. */
+  private static final Quantity SPEED =
+      new Quantity("speed of a cue", Unit.METRE_PER_SECOND, 0, 60);
+
+  /** Fluctuations of thrust over weight that a cue accepts. */
+  private static final Quantity FLUCTUATION = new Quantity("fluctuation of a cue", Unit.ONE, 0, 1);
 
   private BuiltInCues() {}
 

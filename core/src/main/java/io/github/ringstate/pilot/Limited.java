@@ -111,7 +111,7 @@ public final class Limited extends MadeOf implements Recovery {
     super(recovery, numbers.only(PARAMETERS));
     this.recovery = recovery;
     this.numbers = numbers.only(PARAMETERS);
-    phases = within(recovery.phases(), new Limits(numbers));
+    phases = within(recovery.phases(), limits(numbers));
   }
 
   /**
@@ -151,6 +151,18 @@ public final class Limited extends MadeOf implements Recovery {
   @Override
   public List<Phase> phases() {
     return phases;
+  }
+
+  private static Limits limits(ParameterSet numbers) {
+    return new Limits(
+        numbers.si(PITCH),
+        numbers.si(BANK),
+        numbers.si(RATE),
+        numbers.si(REVERSAL_RATE),
+        numbers.si(MINIMUM_THRUST),
+        numbers.si(THRUST_FADE),
+        numbers.si(FULL_REVERSAL),
+        numbers.si(RATE_WEIGHT));
   }
 
   private static List<Phase> within(List<Phase> phases, Limits limits) {

@@ -1,11 +1,29 @@
 package io.github.ringstate.pilot;
 
 import io.github.ringstate.dynamics.Controls;
-import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 
-/** The limits of {@link Limited} on the command of a phase. */
-final class Limits {
+/**
+ * The limits of {@link Limited} on the command of a phase.
+ *
+ * @param pitch greatest pitch attitude, up or down, rad
+ * @param bank greatest bank, left or right, rad
+ * @param rate greatest rate of pitch attitude and bank, rad/s
+ * @param reversalRate greatest rate while an attitude is brought back, rad/s
+ * @param minimumThrust thrust over weight below which the collective is not lowered
+ * @param thrustFade thrust over weight above it in which the lowering fades out
+ * @param fullReversal displacement times error from which a movement is all a reversal, rad2
+ * @param rateWeight what a rate counts for beside a displacement, s
+ */
+record Limits(
+    double pitch,
+    double bank,
+    double rate,
+    double reversalRate,
+    double minimumThrust,
+    double thrustFade,
+    double fullReversal,
+    double rateWeight) {
 
   /**
    * How much of what is asked for may be beyond a limit before the limit counts as binding: angle,
@@ -16,27 +34,6 @@ final class Limits {
 
   /** Error of attitude below which no rate is asked for that a limit could hold back, rad. */
   private static final double SMALL_ERROR = Unit.DEGREE.toSi(2);
-
-  private final double pitch;
-  private final double bank;
-  private final double rate;
-  private final double reversalRate;
-  private final double minimumThrust;
-  private final double thrustFade;
-  private final double fullReversal;
-  private final double rateWeight;
-
-  /** Limits with a value for each of {@link Limited#PARAMETERS}. */
-  Limits(ParameterSet numbers) {
-    pitch = numbers.si(Limited.PITCH);
-    bank = numbers.si(Limited.BANK);
-    rate = numbers.si(Limited.RATE);
-    reversalRate = numbers.si(Limited.REVERSAL_RATE);
-    minimumThrust = numbers.si(Limited.MINIMUM_THRUST);
-    thrustFade = numbers.si(Limited.THRUST_FADE);
-    fullReversal = numbers.si(Limited.FULL_REVERSAL);
-    rateWeight = numbers.si(Limited.RATE_WEIGHT);
-  }
 
   /** Holds back what is commanded. */
   void apply(Cockpit seen, Controls controls) {

@@ -2,6 +2,7 @@ package io.github.ringstate.pilot;
 
 import io.github.ringstate.dynamics.Controls;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -93,7 +94,7 @@ public interface Phase {
    * @return the phase
    */
   static Phase of(String name, ControlLaw command, ToDoubleFunction<Cockpit> end) {
-    return new PlainPhase(name, command, true, end);
+    return of(name, command, true, end);
   }
 
   /**
@@ -104,6 +105,34 @@ public interface Phase {
    * @return the phase
    */
   static Phase last(String name, ControlLaw command) {
-    return new PlainPhase(name, command, false, seen -> -1);
+    return of(name, command, false, seen -> -1);
+  }
+
+  private static Phase of(
+      String name, ControlLaw law, boolean ends, ToDoubleFunction<Cockpit> until) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(law, "command");
+    Objects.requireNonNull(until, "end");
+    return new Phase() {
+      @Override
+      public String name() {
+        return name;
+      }
+
+      @Override
+      public void command(Cockpit seen, Controls controls) {
+        law.command(seen, controls);
+      }
+
+      @Override
+      public boolean ends() {
+        return ends;
+      }
+
+      @Override
+      public double end(Cockpit seen) {
+        return until.applyAsDouble(seen);
+      }
+    };
   }
 }

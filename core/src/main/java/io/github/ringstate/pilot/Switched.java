@@ -47,7 +47,7 @@ public final class Switched extends MadeOf implements Recovery {
    * @return the composed recovery
    */
   public static Recovery after(Recovery first, double seconds, Recovery second) {
-    return new Switched(first, Cue.sinceRecognition(seconds), second);
+    return new Switched(first, Cues.sinceRecognition(seconds), second);
   }
 
   /**

@@ -42,7 +42,7 @@ public final class InflowLag {
   private static final double STILL_FLOW_SQUARED = 1e-4;
 
   /** Over what the least mass flow is rounded off, to either side, in hover induced velocities. */
-  private static final double LEAST_FLOW_ROUNDING = 0.7;
+  private static final double MINIMUM_FLOW_ROUNDING = 0.7;
 
   private final double inverseLagLength;
   private final double minimumMassFlow;
@@ -76,7 +76,7 @@ public final class InflowLag {
         (x2 + (inflow + induced) * inflow)
             / Math.sqrt(x2 + inflow * inflow + STILL_FLOW_SQUARED * vh2);
     return inverseLagLength
-        * (floor + SoftLimit.positive(massFlow - floor, LEAST_FLOW_ROUNDING * hoverInduced));
+        * (floor + SoftLimit.positive(massFlow - floor, MINIMUM_FLOW_ROUNDING * hoverInduced));
   }
 
   /**

@@ -35,12 +35,7 @@ class EquationsPageTest {
   /** Constants that no equation of a flight contains: how roots and starts are searched. */
   private static final Set<String> NO_PART_OF_A_FLIGHT =
       Set.of(
-          "air.LowAltitudeGusts.LIGHT_WIND_MIL_F_8785C", // words for winds
-          "air.LowAltitudeGusts.MODERATE_WIND_MIL_F_8785C",
-          "air.LowAltitudeGusts.SEVERE_WIND_MIL_F_8785C",
           "air.PowerLawWind.EXPONENT_OPEN_LAND",
-          "air.PowerLawWind.EXPONENT_WATER",
-          "air.PowerLawWind.EXPONENT_WOOD",
           "air.SinusoidSum.FREQUENCY_ACCURACY",
           "air.StandardAtmosphere.PRESSURE_EXPONENT", // follow from others
           "air.StandardAtmosphere.TROPOPAUSE",
@@ -48,7 +43,7 @@ class EquationsPageTest {
           "air.StandardAtmosphere.DENSITY_AT_SEA_LEVEL",
           "air.StandardAtmosphere.DENSITY_AT_TROPOPAUSE",
           "dynamics.Controls.ATTITUDE", // what is refused
-          "dynamics.Controls.LEAST_COLLECTIVE",
+          "dynamics.Controls.MINIMUM_COLLECTIVE",
           "dynamics.Controls.RATE",
           "dynamics.Angle.SMALL", // where a series takes over
           "dynamics.RotorTerm.SCALE_DIFFERENCE", // differences for the fast integrator

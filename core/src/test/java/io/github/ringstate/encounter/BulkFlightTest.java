@@ -11,7 +11,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TabulatedInflow;
-import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
@@ -120,7 +120,7 @@ class BulkFlightTest {
       for (int i = 0; i < 12; i++) {
         Recognition recognition =
             i % 5 == 4
-                ? Recognition.afterCue(Cue.sinkShown(0, 2), random.nextDouble())
+                ? Recognition.afterCue(Cues.sinkShown(0, 2), random.nextDouble())
                 : Recognition.afterOnset(i == 0 ? 0 : 9 * random.nextDouble());
         Recovery recovery =
             Technique.ALL.get(i % Technique.ALL.size()).draw(new IndependentStream(5, i));

@@ -21,6 +21,7 @@ import io.github.ringstate.inflow.TipVortex;
 import io.github.ringstate.inflow.TwoSegmentFit;
 import io.github.ringstate.inflow.WakeTransport;
 import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.FirstToFire;
 import io.github.ringstate.pilot.FirstToFire.Branch;
 import io.github.ringstate.pilot.Lateral;
@@ -60,7 +61,7 @@ class EncounterAsDataTest {
                 new Limited(
                     new Lateral(ParameterSet.standard(Lateral.PARAMETERS).with("bank", bank)))))
         .withInflow(new TabulatedInflow(model), new HeaveDamping(model))
-        .withRecognition(Recognition.afterCue(Cue.standard(1), 0.75))
+        .withRecognition(Recognition.afterCue(Cues.standard(1), 0.75))
         .withHeight(90);
   }
 
@@ -87,14 +88,14 @@ class EncounterAsDataTest {
 
   static Stream<Supplier<Object>> values() {
     Recovery lateral = new Lateral();
-    Cue sink = Cue.sinkShown(1, 2);
+    Cue sink = Cues.sinkShown(1, 2);
     Stream<Supplier<Object>> parts =
         Stream.of(
-            () -> new FirstToFire(List.of(new Branch(Cue.vibration(0.1), new Lateral()))),
-            () -> Switched.onCue(lateral, Cue.sinkNotAnswering(3), new NoRecovery()),
+            () -> new FirstToFire(List.of(new Branch(Cues.vibration(0.1), new Lateral()))),
+            () -> Switched.onCue(lateral, Cues.sinkNotAnswering(3), new NoRecovery()),
             () -> new Limited(lateral),
-            () -> Cue.standard(2),
-            () -> Cue.together(sink, Cue.drift(0, 3), Cue.lowAirspeed(8, 10)),
+            () -> Cues.standard(2),
+            () -> Cues.together(sink, Cues.drift(0, 3), Cues.lowAirspeed(8, 10)),
             CubicBridge::new,
             MomentumTheory::new,
             SmoothMomentum::standard,

@@ -10,6 +10,7 @@ import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
@@ -159,7 +160,7 @@ class EncounterTest {
           }
         };
     Cue waiting =
-        Cue.of(
+        Cues.of(
             "waiting",
             seen -> {
               assertTrue(seen.sinceRecognition() < 0);

@@ -16,7 +16,7 @@ import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.inflow.SmoothMomentum;
 import io.github.ringstate.integrate.Event.Crossing;
 import io.github.ringstate.pilot.ControlLaw;
-import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
@@ -319,7 +319,7 @@ class GuardedFlightTest {
                 new One("own-command", (seen, controls) -> controls.bank(wrong, 0.1)))),
         new Part(
             "own-cue",
-            ENCOUNTER.withRecognition(Recognition.afterCue(Cue.of("own-cue", seen -> wrong), 1))),
+            ENCOUNTER.withRecognition(Recognition.afterCue(Cues.of("own-cue", seen -> wrong), 1))),
         new Part("OwnWind[later=" + wrong + "]", ENCOUNTER.withWind(new OwnWind(wrong))),
         new Part("OwnStartingWind", ENCOUNTER.withWind(new OwnStartingWind(wrong))),
         new Part("OwnShaking", ENCOUNTER.withShaking(new OwnShaking(wrong))),

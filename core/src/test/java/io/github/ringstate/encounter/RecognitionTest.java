@@ -8,6 +8,7 @@ import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.NoRecovery;
@@ -74,7 +75,7 @@ class RecognitionTest {
 
   @Test
   void theSlowerTheIndicatorTheLaterItsCue() {
-    Recognition sink = Recognition.afterCue(Cue.sinkShown(0, 5), 1);
+    Recognition sink = Recognition.afterCue(Cues.sinkShown(0, 5), 1);
     double last = 0;
     for (double lag : new double[] {0.1, 1, 2, 4}) {
       double cue = time(withLag(lag).withRecognition(sink).fly(), EventKind.CUE);
@@ -86,7 +87,7 @@ class RecognitionTest {
   @Test
   void theCueFiresWhereTheIndicatorShowsTheThreshold() {
     List<double[]> samples = new ArrayList<>();
-    Encounter encounter = TRAINER.withRecognition(Recognition.afterCue(Cue.sinkShown(1, 4), 1));
+    Encounter encounter = TRAINER.withRecognition(Recognition.afterCue(Cues.sinkShown(1, 4), 1));
     Outcome outcome =
         encounter.fly(
             Simulator.precise(),
@@ -104,7 +105,7 @@ class RecognitionTest {
   void aSmallerMarginIsNoticedEarlier() {
     double last = 0;
     for (double margin : new double[] {4, 5, 6, 7}) {
-      Recognition sink = Recognition.afterCue(Cue.sinkShown(0, margin), 1);
+      Recognition sink = Recognition.afterCue(Cues.sinkShown(0, margin), 1);
       double cue = time(TRAINER.withRecognition(sink).fly(), EventKind.CUE);
       assertTrue(cue > last);
       last = cue;
@@ -113,15 +114,15 @@ class RecognitionTest {
 
   @Test
   void theFirstOfSeveralFiresWithTheEarliestAndAllTogetherWithTheLatest() {
-    Cue early = Cue.sinkShown(0, 4);
-    Cue late = Cue.sinkShown(0, 6);
+    Cue early = Cues.sinkShown(0, 4);
+    Cue late = Cues.sinkShown(0, 6);
     double first =
         time(
-            TRAINER.withRecognition(Recognition.afterCue(Cue.first(late, early), 1)).fly(),
+            TRAINER.withRecognition(Recognition.afterCue(Cues.first(late, early), 1)).fly(),
             EventKind.CUE);
     double together =
         time(
-            TRAINER.withRecognition(Recognition.afterCue(Cue.together(late, early), 1)).fly(),
+            TRAINER.withRecognition(Recognition.afterCue(Cues.together(late, early), 1)).fly(),
             EventKind.CUE);
     assertEquals(
         time(TRAINER.withRecognition(Recognition.afterCue(early, 1)).fly(), EventKind.CUE),
@@ -139,7 +140,7 @@ class RecognitionTest {
     assertEquals(
         1.5, time(boundary, EventKind.RECOGNITION) - time(boundary, EventKind.ONSET), 1e-9);
     assertFalse(boundary.happened(EventKind.CUE));
-    Outcome cue = TRAINER.withRecognition(Recognition.afterCue(Cue.sinkShown(0, 5), 1.5)).fly();
+    Outcome cue = TRAINER.withRecognition(Recognition.afterCue(Cues.sinkShown(0, 5), 1.5)).fly();
     assertEquals(1.5, time(cue, EventKind.RECOGNITION) - time(cue, EventKind.CUE), 1e-9);
     assertTrue(time(cue, EventKind.CUE) > time(cue, EventKind.ONSET));
     assertTrue(cue.altitudeLoss().orElseThrow() > boundary.altitudeLoss().orElseThrow());
@@ -148,7 +149,7 @@ class RecognitionTest {
   @Test
   void aCueThatIsThereAtOnsetIsNoticedThen() {
     Outcome there =
-        TRAINER.withRecognition(Recognition.afterCue(Cue.of("always", seen -> 1), 1)).fly();
+        TRAINER.withRecognition(Recognition.afterCue(Cues.of("always", seen -> 1), 1)).fly();
     Outcome boundary = TRAINER.withRecognition(Recognition.afterOnset(1)).fly();
     assertEquals(boundary.altitudeLoss(), there.altitudeLoss());
     assertEquals(time(there, EventKind.ONSET), time(there, EventKind.CUE), 1e-9);
@@ -156,7 +157,7 @@ class RecognitionTest {
 
   @Test
   void aCueThatNeverFiresIsADescentNobodyArrested() {
-    Recognition never = Recognition.afterCue(Cue.of("never", seen -> -1), 0);
+    Recognition never = Recognition.afterCue(Cues.of("never", seen -> -1), 0);
     Outcome outcome = TRAINER.withRecognition(never).fly();
     assertEquals(Ending.NOT_ARRESTED, outcome.ending());
     assertEquals(OptionalDouble.empty(), outcome.altitudeLoss());
@@ -173,7 +174,7 @@ class RecognitionTest {
   /** The ring state of an undisturbed flight does not shake; vibration is no cue there. */
   @Test
   void vibrationIsFeltWhereTheThrustIsShaken() {
-    Recognition vibration = Recognition.afterCue(Cue.vibration(0.02), 1);
+    Recognition vibration = Recognition.afterCue(Cues.vibration(0.02), 1);
     assertFalse(TRAINER.withRecognition(vibration).fly().happened(EventKind.CUE));
     Disturbances shaking =
         new Disturbances(
@@ -190,7 +191,7 @@ class RecognitionTest {
       Encounter encounter =
           TRAINER
               .withEntry(entry)
-              .withRecognition(Recognition.afterCue(Cue.standard(entry.intendedDescent()), 0.5));
+              .withRecognition(Recognition.afterCue(Cues.standard(entry.intendedDescent()), 0.5));
       Outcome outcome = encounter.fly();
       assertEquals(Ending.ARRESTED, outcome.ending(), entry.name());
       assertTrue(time(outcome, EventKind.CUE) - time(outcome, EventKind.ONSET) < 3, entry.name());
@@ -207,7 +208,7 @@ class RecognitionTest {
     Outcome late =
         TRAINER
             .withRecovery(new NoRecovery())
-            .withRecognition(Recognition.afterCue(Cue.of("always", seen -> 1), 60))
+            .withRecognition(Recognition.afterCue(Cues.of("always", seen -> 1), 60))
             .fly();
     assertEquals(Ending.NOT_ARRESTED, late.ending());
     assertTrue(late.happened(EventKind.RECOGNITION));

@@ -9,7 +9,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.CollectiveOnly;
-import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.FirstToFire;
 import io.github.ringstate.pilot.FirstToFire.Branch;
 import io.github.ringstate.pilot.Forward;
@@ -191,7 +191,7 @@ class TechniqueLimitsTest {
   @Test
   void sinkThatDoesNotAnswerThePowerMakesThePilotChangeOver() {
     Recovery changing =
-        Switched.onCue(new CollectiveOnly(), Cue.sinkNotAnswering(6), new Forward());
+        Switched.onCue(new CollectiveOnly(), Cues.sinkNotAnswering(6), new Forward());
     Encounter late = TRAINER.withDelay(4.5);
     assertEquals(Ending.NOT_ARRESTED, ending(late, new CollectiveOnly(), 200));
     assertEquals(Ending.ARRESTED, late.withRecovery(changing).fly().ending());
@@ -210,8 +210,8 @@ class TechniqueLimitsTest {
     Recovery fast =
         new FirstToFire(
             List.of(
-                new Branch(Cue.sinkShown(0, 4), new Forward()),
-                new Branch(Cue.of("time", seen -> seen.sinceRecognition() - 1), new Lateral())));
+                new Branch(Cues.sinkShown(0, 4), new Forward()),
+                new Branch(Cues.of("time", seen -> seen.sinceRecognition() - 1), new Lateral())));
     List<String> early = phases(TRAINER.withRecovery(fast).withDelay(0));
     assertTrue(early.contains("bank out") && !early.contains("nose down"), early.toString());
     List<String> late = phases(TRAINER.withRecovery(fast).withDelay(3));

@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 /** How techniques are put together of others. */
 class ComposedRecoveryTest {
 
-  private static final Cue TIME = Cue.of("time", seen -> seen.sinceRecognition() - 2);
-  private static final Cue SINK = Cue.of("sink", seen -> -seen.verticalSpeed() - 3);
+  private static final Cue TIME = Cues.of("time", seen -> seen.sinceRecognition() - 2);
+  private static final Cue SINK = Cues.of("sink", seen -> -seen.verticalSpeed() - 3);
 
   private static Cockpit at(double time, double verticalSpeed) {
     return Seen.of(Map.of("sinceRecognition", time, "verticalSpeed", verticalSpeed));
@@ -173,7 +173,7 @@ class ComposedRecoveryTest {
   /** Source: the binomial distribution; four standard deviations of the count. */
   @Test
   void theShareOfPilotsFollowsTheWrongInstinctFirst() {
-    Pilots pilots = Pilots.someWrongAtFirst(0.3, new CollectiveOnly(), 1.5, Technique.LATERAL);
+    Pilots pilots = PilotGroups.someWrongAtFirst(0.3, new CollectiveOnly(), 1.5, Technique.LATERAL);
     assertEquals("lateral", pilots.name());
     int n = 5000;
     int wrong = 0;
@@ -191,26 +191,26 @@ class ComposedRecoveryTest {
       RandomStream draws = new IndependentStream(1, i);
       assertInstanceOf(
           Lateral.class,
-          Pilots.someWrongAtFirst(0, new NoRecovery(), 1, Technique.LATERAL).draw(draws));
+          PilotGroups.someWrongAtFirst(0, new NoRecovery(), 1, Technique.LATERAL).draw(draws));
       assertInstanceOf(
           Switched.class,
-          Pilots.someWrongAtFirst(1, new NoRecovery(), 1, Technique.LATERAL).draw(draws));
+          PilotGroups.someWrongAtFirst(1, new NoRecovery(), 1, Technique.LATERAL).draw(draws));
     }
     assertThrows(
         IllegalArgumentException.class,
-        () -> Pilots.someWrongAtFirst(Double.NaN, new NoRecovery(), 1, Technique.LATERAL));
+        () -> PilotGroups.someWrongAtFirst(Double.NaN, new NoRecovery(), 1, Technique.LATERAL));
     assertThrows(
         OutOfRangeException.class,
-        () -> Pilots.someWrongAtFirst(0.5, new NoRecovery(), Double.NaN, Technique.LATERAL));
+        () -> PilotGroups.someWrongAtFirst(0.5, new NoRecovery(), Double.NaN, Technique.LATERAL));
   }
 
   @Test
   void theRightPilotIsTheSameWhetherWrongAtFirstOrNot() {
     Recovery atOnce =
-        Pilots.someWrongAtFirst(0, new NoRecovery(), 1, Technique.LATERAL)
+        PilotGroups.someWrongAtFirst(0, new NoRecovery(), 1, Technique.LATERAL)
             .draw(new IndependentStream(1, 3));
     Recovery later =
-        Pilots.someWrongAtFirst(1, new NoRecovery(), 1, Technique.LATERAL)
+        PilotGroups.someWrongAtFirst(1, new NoRecovery(), 1, Technique.LATERAL)
             .draw(new IndependentStream(1, 3));
     assertEquals(Switched.after(new NoRecovery(), 1, atOnce), later);
   }

@@ -20,14 +20,14 @@ class CueTest {
 
   @Test
   void sinkIsJudgedByTheIndicatorAgainstWhatWasIntended() {
-    Cue cue = Cue.sinkShown(2, 1);
+    Cue cue = Cues.sinkShown(2, 1);
     assertFalse(fires(cue, Map.of("indicatedVerticalSpeed", -2.9, "verticalSpeed", -9.0)));
     assertTrue(fires(cue, Map.of("indicatedVerticalSpeed", -3.1, "verticalSpeed", 0.0)));
   }
 
   @Test
   void sinkThatAnswersTheCollectiveIsNoCue() {
-    Cue cue = Cue.sinkNotAnswering(2);
+    Cue cue = Cues.sinkNotAnswering(2);
     Map<String, Double> raisedAndSinking =
         Map.of("verticalSpeed", -3.0, "collective", 0.2, "hoverCollective", 0.15);
     assertTrue(fires(cue, raisedAndSinking));
@@ -47,26 +47,26 @@ class CueTest {
 
   @Test
   void vibrationIsFeltAboveItsLevel() {
-    assertFalse(fires(Cue.vibration(0.02), Map.of("roughness", 0.019)));
-    assertTrue(fires(Cue.vibration(0.02), Map.of("roughness", 0.021)));
+    assertFalse(fires(Cues.vibration(0.02), Map.of("roughness", 0.019)));
+    assertTrue(fires(Cues.vibration(0.02), Map.of("roughness", 0.021)));
   }
 
   @Test
   void theAirspeedIndicatorShowsTooLittleBelowTheSpeedItCanBeReliedOn() {
-    Cue cue = Cue.lowAirspeed(5, 10);
+    Cue cue = Cues.lowAirspeed(5, 10);
     assertFalse(fires(cue, Map.of("forwardAirspeed", 7.1)), "7.1^2 / 10 = 5.04 is shown");
     assertTrue(fires(cue, Map.of("forwardAirspeed", 7.0)), "7^2 / 10 = 4.9 is shown");
     assertTrue(fires(cue, Map.of("forwardAirspeed", -20.0)), "backwards it shows nothing");
     assertEquals(
-        Cue.lowAirspeed(5, 10).level(Seen.of(Map.of("forwardAirspeed", 10 - 1e-9))),
-        Cue.lowAirspeed(5, 10).level(Seen.of(Map.of("forwardAirspeed", 10.0))),
+        Cues.lowAirspeed(5, 10).level(Seen.of(Map.of("forwardAirspeed", 10 - 1e-9))),
+        Cues.lowAirspeed(5, 10).level(Seen.of(Map.of("forwardAirspeed", 10.0))),
         1e-8);
-    assertFalse(fires(Cue.lowAirspeed(5, 0), Map.of("forwardAirspeed", 5.1)));
+    assertFalse(fires(Cues.lowAirspeed(5, 0), Map.of("forwardAirspeed", 5.1)));
   }
 
   @Test
   void driftIsDepartureFromTheIntendedGroundSpeedInAnyDirection() {
-    Cue cue = Cue.drift(10, 2);
+    Cue cue = Cues.drift(10, 2);
     assertFalse(fires(cue, Map.of("groundSpeed", 11.0, "sidewaysGroundSpeed", 1.0)));
     assertTrue(fires(cue, Map.of("groundSpeed", 12.1)));
     assertTrue(fires(cue, Map.of("groundSpeed", 7.9)));
@@ -75,25 +75,25 @@ class CueTest {
 
   @Test
   void ofSeveralCuesTheFirstCountsAndTogetherTheLast() {
-    Cue sink = Cue.sinkShown(0, 2);
-    Cue slow = Cue.lowAirspeed(5, 0);
+    Cue sink = Cues.sinkShown(0, 2);
+    Cue slow = Cues.lowAirspeed(5, 0);
     Map<String, Double> sinkOnly = Map.of("indicatedVerticalSpeed", -3.0, "forwardAirspeed", 20.0);
     Map<String, Double> both = Map.of("indicatedVerticalSpeed", -3.0);
-    assertTrue(fires(Cue.first(sink, slow), sinkOnly));
-    assertFalse(fires(Cue.together(sink, slow), sinkOnly));
-    assertTrue(fires(Cue.together(sink, slow), both));
-    assertEquals("sink shown or low airspeed", Cue.first(sink, slow).name());
-    assertEquals("sink shown and low airspeed", Cue.together(sink, slow).name());
+    assertTrue(fires(Cues.first(sink, slow), sinkOnly));
+    assertFalse(fires(Cues.together(sink, slow), sinkOnly));
+    assertTrue(fires(Cues.together(sink, slow), both));
+    assertEquals("sink shown or low airspeed", Cues.first(sink, slow).name());
+    assertEquals("sink shown and low airspeed", Cues.together(sink, slow).name());
   }
 
   @Test
   void theStandardCueUsesItsParameters() {
     ParameterSet numbers =
-        ParameterSet.standard(Cue.PARAMETERS)
-            .with(Cue.SINK_MARGIN, 600)
-            .with(Cue.FELT_FLUCTUATION, 0.1);
-    Cue usual = Cue.standard(1);
-    Cue dull = Cue.standard(1, numbers);
+        ParameterSet.standard(Cues.PARAMETERS)
+            .with(Cues.SINK_MARGIN, 600)
+            .with(Cues.FELT_FLUCTUATION, 0.1);
+    Cue usual = Cues.standard(1);
+    Cue dull = Cues.standard(1, numbers);
     Map<String, Double> sinking =
         Map.of("indicatedVerticalSpeed", -1 - Unit.FOOT_PER_MINUTE.toSi(400));
     assertTrue(fires(usual, sinking));
@@ -105,30 +105,30 @@ class CueTest {
   @Test
   void theClockIsNamed() {
     assertEquals("from the boundary", Recognition.afterOnset(1).clock());
-    assertEquals("from the cue: vibration", Recognition.afterCue(Cue.vibration(0.1), 1).clock());
-    assertEquals(3, Recognition.afterCue(Cue.vibration(0.1), 1).withDelay(3).delay());
+    assertEquals("from the cue: vibration", Recognition.afterCue(Cues.vibration(0.1), 1).clock());
+    assertEquals(3, Recognition.afterCue(Cues.vibration(0.1), 1).withDelay(3).delay());
     assertEquals(
         "from the cue: sink shown or sink not answering collective or vibration",
-        Recognition.afterCue(Cue.standard(0), 1).clock());
+        Recognition.afterCue(Cues.standard(0), 1).clock());
   }
 
   @Test
   void whatCannotBeIsRefused() {
     assertThrows(OutOfRangeException.class, () -> Recognition.afterOnset(Double.NaN));
     assertThrows(OutOfRangeException.class, () -> Recognition.afterOnset(-0.1));
-    assertThrows(OutOfRangeException.class, () -> Cue.sinkShown(0, Double.NaN));
-    assertThrows(OutOfRangeException.class, () -> Cue.sinkShown(-1, 1));
-    assertThrows(OutOfRangeException.class, () -> Cue.sinkNotAnswering(Double.NaN));
-    assertThrows(OutOfRangeException.class, () -> Cue.vibration(Double.NaN));
-    assertThrows(OutOfRangeException.class, () -> Cue.lowAirspeed(Double.NaN, 10));
-    assertThrows(OutOfRangeException.class, () -> Cue.drift(0, Double.NaN));
-    assertThrows(IllegalArgumentException.class, Cue::first);
-    assertThrows(IllegalArgumentException.class, Cue::together);
+    assertThrows(OutOfRangeException.class, () -> Cues.sinkShown(0, Double.NaN));
+    assertThrows(OutOfRangeException.class, () -> Cues.sinkShown(-1, 1));
+    assertThrows(OutOfRangeException.class, () -> Cues.sinkNotAnswering(Double.NaN));
+    assertThrows(OutOfRangeException.class, () -> Cues.vibration(Double.NaN));
+    assertThrows(OutOfRangeException.class, () -> Cues.lowAirspeed(Double.NaN, 10));
+    assertThrows(OutOfRangeException.class, () -> Cues.drift(0, Double.NaN));
+    assertThrows(IllegalArgumentException.class, Cues::first);
+    assertThrows(IllegalArgumentException.class, Cues::together);
   }
 
   @Test
   void everyParameterSaysWhereItComesFrom() {
-    for (var parameter : List.copyOf(Cue.PARAMETERS)) {
+    for (var parameter : List.copyOf(Cues.PARAMETERS)) {
       assertFalse(parameter.origin().isBlank());
     }
   }

@@ -125,21 +125,21 @@ class EveryNumberCountsTest {
   }
 
   static Stream<Parameter> cues() {
-    return Cue.PARAMETERS.stream();
+    return Cues.PARAMETERS.stream();
   }
 
   @ParameterizedTest
   @MethodSource
   void cues(Parameter parameter) {
     assertHeeded(
-        ParameterSet.standard(Cue.PARAMETERS),
+        ParameterSet.standard(Cues.PARAMETERS),
         parameter,
         numbers ->
             Stream.of(
-                    Cue.standard(0, numbers),
-                    Cue.lowAirspeed(
-                        numbers.si(Cue.LOW_AIRSPEED), numbers.si(Cue.UNRELIABLE_AIRSPEED)),
-                    Cue.drift(0, numbers.si(Cue.DRIFT)))
+                    Cues.standard(0, numbers),
+                    Cues.lowAirspeed(
+                        numbers.si(Cues.LOW_AIRSPEED), numbers.si(Cues.UNRELIABLE_AIRSPEED)),
+                    Cues.drift(0, numbers.si(Cues.DRIFT)))
                 .flatMap(cue -> COCKPITS.stream().map(cue::level))
                 .toList());
   }

@@ -141,7 +141,7 @@ class LimitedTest {
     ParameterSet narrow = ParameterSet.standard(Limited.PARAMETERS).with(Limited.BANK, 10);
     Recovery waiting =
         new FirstToFire(
-            List.of(new FirstToFire.Branch(Cue.of("never", seen -> -1), new Lateral())));
+            List.of(new FirstToFire.Branch(Cues.of("never", seen -> -1), new Lateral())));
     Recovery twice = new Limited(new Limited(waiting), narrow);
     assertTrue(first(twice).limitMargin(Seen.of(HOVER)) > 0);
     Recovery both = new Limited(new Limited(new Asking(0, 20, 10, 0.2)), narrow);
@@ -161,8 +161,7 @@ class LimitedTest {
     assertFalse(limited.phases().get(2).ends());
     assertInstanceOf(
         Limited.class,
-        Technique.FORWARD
-            .within(ParameterSet.standard(Limited.PARAMETERS))
+        PilotGroups.within(Technique.FORWARD, ParameterSet.standard(Limited.PARAMETERS))
             .draw(new IndependentStream(1, 1)));
   }
 }

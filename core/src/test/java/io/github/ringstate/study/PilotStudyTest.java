@@ -16,6 +16,7 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Settling;
+import io.github.ringstate.pilot.PilotGroups;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.pilot.Recovery;
@@ -300,7 +301,7 @@ class PilotStudyTest {
     PilotStudy rough =
         new PilotStudy(
             UTILITY.withDisturbances(ROUGH),
-            Pilots.all(Technique.LATERAL.standard()),
+            PilotGroups.all(Technique.LATERAL.standard()),
             Optional.empty(),
             1);
     assertNotEquals(rough.fly(0), rough.fly(1));
@@ -311,7 +312,7 @@ class PilotStudyTest {
     PilotStudy sheared =
         new PilotStudy(
             UTILITY.withDisturbances(shear),
-            Pilots.all(Technique.LATERAL.standard()),
+            PilotGroups.all(Technique.LATERAL.standard()),
             Optional.empty(),
             1);
     assertEquals(sheared.fly(0), sheared.fly(1));

@@ -25,10 +25,10 @@ import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.SmoothMomentum;
 import io.github.ringstate.inflow.TabulatedInflow;
-import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.Delays;
 import io.github.ringstate.pilot.Limited;
-import io.github.ringstate.pilot.Pilots;
+import io.github.ringstate.pilot.PilotGroups;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Switched;
@@ -70,7 +70,7 @@ class ValuesTest {
         .withWind(new Wind(3, 1))
         .withInflow(new TabulatedInflow(inflow()), new HeaveDamping(inflow()))
         .withLimits(FlightLimits.STANDARD.with(FlightLimits.TIME_PAST_ARREST, 4))
-        .withRecognition(Recognition.afterCue(Cue.standard(1), 0.75))
+        .withRecognition(Recognition.afterCue(Cues.standard(1), 0.75))
         .withDisturbances(
             new Disturbances(
                 ParameterSet.standard(Disturbances.PARAMETERS).with(Disturbances.SHEAR, 0.1), 7));
@@ -79,8 +79,9 @@ class ValuesTest {
   private static PilotStudy study() {
     return new PilotStudy(
         encounter(),
-        Pilots.someWrongAtFirst(0.2, Technique.NONE.standard(), 1, Technique.FORWARD)
-            .within(ParameterSet.standard(Limited.PARAMETERS)),
+        PilotGroups.within(
+            PilotGroups.someWrongAtFirst(0.2, Technique.NONE.standard(), 1, Technique.FORWARD),
+            ParameterSet.standard(Limited.PARAMETERS)),
         Optional.of(Delays.logNormal(1, 2)),
         5);
   }
@@ -99,12 +100,12 @@ class ValuesTest {
             SmoothMomentum::standard,
             () -> new TabulatedInflow(inflow()),
             () -> new HeaveDamping(inflow()),
-            () -> Recognition.afterCue(Cue.standard(2), 1),
-            () -> Cue.together(Cue.sinkShown(1, 2), Cue.lowAirspeed(8, 10), Cue.drift(0, 3)),
+            () -> Recognition.afterCue(Cues.standard(2), 1),
+            () -> Cues.together(Cues.sinkShown(1, 2), Cues.lowAirspeed(8, 10), Cues.drift(0, 3)),
             () ->
                 Switched.after(
                     Technique.NONE.standard(), 1, new Limited(Technique.LATERAL.standard())),
-            () -> Pilots.all(Technique.LATERAL.standard()),
+            () -> PilotGroups.all(Technique.LATERAL.standard()),
             () -> Spread.normal(Helicopter.MASS, 30),
             () -> FlightLimits.STANDARD.with(FlightLimits.ENTRY_TIME, 20),
             ValuesTest::encounter,

@@ -100,8 +100,7 @@ class BrowserTest {
     try (DevTools page = open("fly", "--recovery", "forward", "--delay", "2", "--format", "html")) {
       loss = found(page.ask(DOM), "forward</th>.*?arrested, ([0-9]+) ft lost");
     }
-    String csv =
-        Run.of("loss", "--recoveries", "forward", "--delays", "2", "--format", "csv").out();
+    String csv = Run.of("loss", "--recovery", "forward", "--delays", "2", "--format", "csv").out();
     double table = Double.parseDouble(found(csv, "arrested,([0-9.]+)"));
     assertEquals(table, Double.parseDouble(loss), 0.55);
   }
@@ -219,7 +218,7 @@ class BrowserTest {
   void aFlightIntoTheGroundIsToldAsSuch() throws IOException, InterruptedException {
     String[] args = {"fly", "--height-ft", "100", "--recovery", "autorotation", "--delay", "2"};
     String csv =
-        Run.of("loss", "--height-ft", "100", "--recoveries", "autorotation", "--delays", "2").out();
+        Run.of("loss", "--height-ft", "100", "--recovery", "autorotation", "--delays", "2").out();
     String impact = found(csv, "GROUND ([0-9]+)");
     try (DevTools page = open(with(args, "--format", "html"))) {
       String said = page.ask("document.getElementById('said').textContent");
@@ -337,8 +336,8 @@ class BrowserTest {
   @ParameterizedTest
   @CsvSource({
     "loss --pilots 20 --delays 0;2 --format html, 595, 842",
-    "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format html, 842, 595",
-    "boundary --fly lateral --format html, 595, 842"
+    "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --format html, 842, 595",
+    "boundary --recovery lateral --format html, 595, 842"
   })
   void aPagePrintedByABrowserIsOneSheetOfPaper(String command, double width, double height)
       throws IOException, InterruptedException {

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class FloorSheetTest {
 
   private static final String QUESTION =
-      "floor --pilots 72 --height-ft 300 --recoveries forward,lateral --state primed,distracted";
+      "floor --pilots 72 --height-ft 300 --recovery forward,lateral --state primed,distracted";
 
   private static String out(String command) {
     return new String(Documents.of(command.split(" ", -1)), UTF_8);

@@ -33,13 +33,13 @@ class HtmlValidityTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --pilots 20 --delays 0,2 --height-ft 300 --format html",
+        "loss --pilots 20 --delays 0,2.0 --height-ft 300 --format html",
         "loss --pilots 20 --delays 2 --mass-kg 520,600 --pressure-altitude-ft 0,3000 --units si --format html",
         "loss --pilots 20 --state startled --height-ft 200 --paper letter --format html",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format html",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --craft heavy --height-ft 300 --units si --paper letter --format html",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --format html",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --craft heavy --height-ft 300 --units si --paper letter --format html",
         "boundary --format html",
-        "boundary --fly lateral --units si --format html",
+        "boundary --recovery lateral --units si --format html",
         "fly --format html",
         "fly --entry settling --wind-kt 40 --format html"
       })
@@ -62,7 +62,7 @@ class HtmlValidityTest {
   @ValueSource(
       strings = {
         "loss --pilots 20 --delays 0 --format html",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format html",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --format html",
         "boundary --format html",
         "fly --format html"
       })
@@ -85,7 +85,7 @@ class HtmlValidityTest {
 
   @Test
   void theSameCommandGivesTheSameBytes() throws IOException {
-    String[] args = {"boundary", "--fly", "forward", "--format", "svg"};
+    String[] args = {"boundary", "--recovery", "forward", "--format", "svg"};
     ByteArrayOutputStream first = new ByteArrayOutputStream();
     first.write(Documents.of(args));
     assertEquals(first.toString(UTF_8), new String(Documents.of(args), UTF_8));

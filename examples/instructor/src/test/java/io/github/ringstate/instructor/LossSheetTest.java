@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class LossSheetTest {
 
   private static final String FLIGHTS =
-      "loss --pilots 50 --seed 4 --delays 1,3 --recoveries forward,lateral";
+      "loss --pilots 50 --seed 4 --delays 1,3.0 --recovery forward,lateral";
 
   private static final Pattern FIELD =
       Pattern.compile("<td class=\"(?:gap|most)(?: mark)?\">(?:<span>)?([^<]*)<");
@@ -104,7 +104,7 @@ class LossSheetTest {
 
   @Test
   void aSheetOfPilotsWithDelaysOfTheirOwnShowsTheNumbersOfTheCsv() throws IOException {
-    String command = "loss --state distracted --recoveries forward,lateral --pilots 40";
+    String command = "loss --state distracted --recovery forward,lateral --pilots 40";
     List<String> expected = new ArrayList<>();
     for (CSVRecord record : csv(command)) {
       expected.add(loss(record, "p50", UnitSystem.AVIATION));
@@ -117,7 +117,7 @@ class LossSheetTest {
 
   @Test
   void withoutPilotsTheSheetAsksForAStandardNumber() throws IOException {
-    String one = "loss --delays 1 --recoveries lateral";
+    String one = "loss --delays 1 --recovery lateral";
     List<String> fields = fields(page(one));
     CSVRecord record = csv(one + " --pilots 512").get(0);
     assertEquals(
@@ -148,10 +148,10 @@ class LossSheetTest {
 
   @Test
   void aWorseDayStandsBesideThePlannedOne() throws IOException {
-    String planned = "loss --mass-kg 520 --oat-c 15 --delays 1,2 --recoveries lateral";
+    String planned = "loss --mass-kg 520 --oat-c 15 --delays 1.0,2 --recovery lateral";
     List<CSVRecord> both = csv(planned + " --compare 60,10,0.5");
     List<CSVRecord> worse =
-        csv(planned.replace("520", "580").replace("15", "25").replace("1,2", "1.5,2.5"));
+        csv(planned.replace("520", "580").replace("15", "25").replace("1.0,2", "1.5,2.5"));
     List<CSVRecord> alone = csv(planned);
     for (int i = 0; i < 2; i++) {
       assertEquals(alone.get(i).toList(), both.get(i).toList());

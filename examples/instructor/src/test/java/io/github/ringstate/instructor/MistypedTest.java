@@ -44,7 +44,13 @@ class MistypedTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
-      value = {"loss --delays 0,5|0.5", "loss --delays 1,25|1.25", "loss --oat-c 12,5|12.5"})
+      value = {
+        "loss --delays 0,5|0.5 for one number, or 0s,5s for two",
+        "loss --delays 0,2|0.2 for one number, or 0s,2s for two",
+        "loss --delays 1,25|1.25",
+        "loss --mass-kg 520,5|520.5 for one number, or 520kg,5kg for two",
+        "loss --oat-c 12,5|12.5"
+      })
   void aDecimalCommaIsNoticed(String line, String meant) {
     Run run = Run.of(line.split(" "));
     assertEquals(2, run.status());
@@ -52,8 +58,26 @@ class MistypedTest {
   }
 
   @Test
-  void aListWithASpaceIsAList() {
+  void whatCannotBeOneNumberIsAList() {
     assertEquals(0, Run.of("loss", "--delays", "0, 5", "--format", "csv").status());
-    assertEquals(0, Run.of("loss", "--delays", "0,2", "--format", "csv").status());
+    assertEquals(0, Run.of("loss", "--delays", "0s,2s", "--format", "csv").status());
+    assertEquals(0, Run.of("loss", "--delays", "0.0,2", "--format", "csv").status());
+    assertEquals(0, Run.of("loss", "--mass-kg", "520,600", "--format", "csv").status());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "loss --delays 1 --recoveries lateral|loss --delays 1 --recovery lateral|--recoveries",
+        "runs --calm --pilots 20 --technique lateral|runs --calm --pilots 20 --recovery lateral|--technique",
+        "loss --delays 1 --gust-kt=15 --seed 3|loss --delays 1 --turbulence=light --seed 3|--gust-kt",
+        "loss --delays 1 --gust-kt 30 --seed 3|loss --delays 1 --turbulence moderate --seed 3|--gust-kt"
+      })
+  void aFormerNameIsTakenWithANotice(String former, String line, String name) {
+    Run run = Run.line(former);
+    assertEquals(Run.line(line).out(), run.out());
+    assertTrue(run.err().contains(name + " is now called"), run.err());
+    assertEquals("", Run.line(line).err());
   }
 }

@@ -83,10 +83,10 @@ class NotAWayOutTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --delays 0,1 --recoveries collective,lateral",
-        "loss --delays 1 --pilots 4 --recoveries collective,lateral",
-        "loss --pilots 4 --state startled --recoveries collective",
-        "floor --pilots 4 --height-ft 300 --recoveries collective,lateral",
+        "loss --delays 0,1.0 --recovery collective,lateral",
+        "loss --delays 1 --pilots 4 --recovery collective,lateral",
+        "loss --pilots 4 --state startled --recovery collective",
+        "floor --pilots 4 --height-ft 300 --recovery collective,lateral",
         "fly --recovery collective"
       })
   void whoAsksForItReadsWhatItIsNot(String command) throws IOException {
@@ -100,9 +100,9 @@ class NotAWayOutTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --delays 1 --pilots 4 --recoveries lateral,collective",
+        "loss --delays 1 --pilots 4 --recovery lateral,collective",
         "fly --recovery collective",
-        "boundary --fly collective"
+        "boundary --recovery collective"
       })
   void thePagesSayTheSameWords(String command) {
     String page = page(command + " --format html");
@@ -115,7 +115,7 @@ class NotAWayOutTest {
     byte[] sheet =
         Documents.of(
             args(
-                "loss --delays 0,1,2,3 --pilots 4 --recoveries lateral,collective --format pdf"
+                "loss --delays 0,1,2,3 --pilots 4 --recovery lateral,collective --format pdf"
                     + " --height-ft 300"));
     try (PDDocument paper = Loader.loadPDF(sheet)) {
       PDFTextStripper front = new PDFTextStripper();
@@ -129,9 +129,9 @@ class NotAWayOutTest {
 
   @ParameterizedTest
   @CsvSource({
-    "loss --delays 1 --recoveries collective;forward;lateral, forward lateral collective",
-    "loss --delays 1 --recoveries none;lateral;collective, lateral none collective",
-    "floor --pilots 3 --state primed --recoveries collective;lateral, lateral collective"
+    "loss --delays 1 --recovery collective;forward;lateral, forward lateral collective",
+    "loss --delays 1 --recovery none;lateral;collective, lateral none collective",
+    "floor --pilots 3 --state primed --recovery collective;lateral, lateral collective"
   })
   void itStandsAfterTheWaysOutWhateverItLoses(String command, String order) throws IOException {
     assertEquals(
@@ -143,7 +143,7 @@ class NotAWayOutTest {
 
   @Test
   void theTextPutsTheWordsOverItsColumn() {
-    String out = Run.line("loss --delays 0 --recoveries collective,lateral").out();
+    String out = Run.line("loss --delays 0 --recovery collective,lateral").out();
     assertTrue(
         out.contains(
             """
@@ -156,7 +156,7 @@ class NotAWayOutTest {
 
   @Test
   void whereItLosesLeastTheSentenceBelowTheTableStillNamesAWayOut() throws IOException {
-    String command = "loss --delays 0 --recoveries collective,forward,lateral";
+    String command = "loss --delays 0 --recovery collective,forward,lateral";
     JsonNode cells = Run.json(command).get("cells");
     // the model lets a prompt pull with power to spare lose less than any way out
     assertTrue(
@@ -170,8 +170,8 @@ class NotAWayOutTest {
   void dataSayWhichRecoveriesAreWaysOut() throws IOException {
     for (String command :
         List.of(
-            "loss --delays 0 --recoveries lateral,collective,none",
-            "floor --pilots 3 --state primed --recoveries lateral,collective,none")) {
+            "loss --delays 0 --recovery lateral,collective,none",
+            "floor --pilots 3 --state primed --recovery lateral,collective,none")) {
       assertEquals(
           List.of("yes", "no", "no"),
           StreamSupport.stream(Run.json(command).get("cells").spliterator(), false)
@@ -183,7 +183,7 @@ class NotAWayOutTest {
 
   @Test
   void noMomentIsNamedUpToWhichItWorks() throws IOException {
-    String command = "floor --pilots 20 --height-ft 300 --state primed --recoveries";
+    String command = "floor --pilots 20 --height-ft 300 --state primed --recovery";
     Set<String> named =
         StreamSupport.stream(
                 Run.json(command + " lateral,collective,none").get("latest_moments").spliterator(),
@@ -197,7 +197,7 @@ class NotAWayOutTest {
 
   @Test
   void itCannotBeBriefedForARun() {
-    Run run = Run.of("runs", "--calm", "--pilots", "20", "--technique", "collective");
+    Run run = Run.of("runs", "--calm", "--pilots", "20", "--recovery", "collective");
     assertEquals(2, run.status());
     assertTrue(run.err().contains("not a way out and no technique to brief"), run.err());
     assertTrue(run.err().contains("forward, lateral, autorotation"), run.err());

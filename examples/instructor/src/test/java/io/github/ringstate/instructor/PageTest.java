@@ -34,12 +34,12 @@ class PageTest {
   @ParameterizedTest
   @MethodSource("craftAndEntries")
   void everyTableFitsThePage(String craft, String entry) {
-    List<String> base = List.of("loss", "--craft", craft, "--entry", entry, "--delays", "0,3");
+    List<String> base = List.of("loss", "--craft", craft, "--entry", entry, "--delays", "0,3.0");
     for (List<String> more :
         List.of(
-            List.of("--recoveries", ALL),
-            List.of("--recoveries", ALL, "--height-ft", "100"),
-            List.of("--recoveries", "none", "--pressure-altitude-ft", "0,12000"))) {
+            List.of("--recovery", ALL),
+            List.of("--recovery", ALL, "--height-ft", "100"),
+            List.of("--recovery", "none", "--pressure-altitude-ft", "0,12000"))) {
       Run run = Run.of(Stream.concat(base.stream(), more.stream()).toArray(String[]::new));
       assertEquals(0, run.status(), run.err());
       assertFitsThePage(run);
@@ -49,10 +49,10 @@ class PageTest {
   @ParameterizedTest
   @MethodSource("craftAndEntries")
   void everyTableOfPilotsFitsThePage(String craft, String entry) {
-    List<String> base = List.of("--craft", craft, "--entry", entry, "--recoveries", ALL);
+    List<String> base = List.of("--craft", craft, "--entry", entry, "--recovery", ALL);
     for (List<String> more :
         List.of(
-            List.of("loss", "--pilots", "4", "--models", "2", "--delays", "0,60"),
+            List.of("loss", "--pilots", "4", "--models", "2", "--delays", "0,60.0"),
             List.of("loss", "--pilots", "4", "--state", "distracted", "--height-ft", "60"),
             List.of("floor", "--pilots", "4", "--models", "2", "--clock", "cue"),
             List.of("floor", "--pilots", "2", "--share", "0.5", "--height-ft", "9000"))) {
@@ -107,7 +107,7 @@ class PageTest {
   void aFlightThatMeetsNoRingStateSaysSo() {
     // A hover headed into 40 kt flies at 40 kt airspeed, above the 24 kt to which the handbooks
     // put the end of effective translational lift.
-    Run run = Run.of("loss", "--entry", "settling", "--wind-kt", "40", "--delays", "0,1");
+    Run run = Run.of("loss", "--entry", "settling", "--wind-kt", "40", "--delays", "0,1.0");
     assertTrue(run.out().contains("no ring state  no ring state"), run.out());
     assertTrue(run.out().contains("These conditions do not lead into the ring state"), run.out());
   }
@@ -134,7 +134,7 @@ class PageTest {
 
   @Test
   void aCellThatEndsOnTheGroundSaysHowFast() {
-    Run run = Run.of("loss", "--height-ft", "30", "--delays", "2", "--recoveries", "none");
+    Run run = Run.of("loss", "--height-ft", "30", "--delays", "2", "--recovery", "none");
     assertTrue(run.out().matches("(?s).*GROUND [0-9]{3,4}\n.*"), run.out());
   }
 

@@ -42,14 +42,14 @@ class PdfAccessibilityTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --pilots 4 --delays 0,3 --height-ft 100 --format pdf",
+        "loss --pilots 4 --delays 0,3.0 --height-ft 100 --format pdf",
         "loss --pilots 4 --delays 0 --mass-kg 520,600 --pressure-altitude-ft 0,3000 --units si"
             + " --paper letter --format pdf",
         "loss --pilots 20 --state startled --format pdf",
         "floor --pilots 20 --height-ft 300 --format pdf",
         "card --pilots 20 --format pdf",
         "lesson --pilots 20 --format pdf",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format pdf"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --format pdf"
       })
   void aSheetIsAccessible(String command) throws Exception {
     assertEquals(List.of(), complaints(Documents.of(command.split(" ", -1))));

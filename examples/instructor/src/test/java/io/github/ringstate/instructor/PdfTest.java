@@ -43,12 +43,12 @@ class PdfTest {
         "floor --pilots 20 --state distracted --units si --paper letter --format pdf|2|612|792",
         // A6 is 105 x 148 mm (ISO 216), whatever the paper of other sheets
         "card --pilots 20 --format pdf|2|297.6|419.5",
-        "card --pilots 20 --craft heavy --technique autorotation --units si --paper letter --abort-height-ft 50"
+        "card --pilots 20 --craft heavy --recovery autorotation --units si --paper letter --abort-height-ft 50"
             + " --format pdf|2|297.6|419.5",
-        "lesson --pilots 20 --technique forward --format pdf|2|595.3|841.9",
+        "lesson --pilots 20 --recovery forward --format pdf|2|595.3|841.9",
         // one page, lying on its longer side, whatever is to be said
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format pdf|1|841.9|595.3",
-        "runs --wind-from-deg 240 --pilots 20 --technique autorotation --craft heavy --mass-kg 9600 --oat-c 25"
+        "runs --wind-from-deg 240 --pilots 20 --recovery autorotation --craft heavy --mass-kg 9600 --oat-c 25"
             + " --pressure-altitude-ft 9000 --wind-kt 20 --units si --format pdf|1|841.9|595.3",
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --craft heavy --mass-kg 9600 --oat-c 25"
             + " --pressure-altitude-ft 9000 --paper letter --format pdf|1|792|612",
@@ -151,7 +151,7 @@ class PdfTest {
   }
 
   private static final String ONE =
-      "loss --pilots 4 --delays 0,2 --recoveries forward --format pdf";
+      "loss --pilots 4 --delays 0,2.0 --recovery forward --format pdf";
 
   @ParameterizedTest
   @CsvSource({"Привет Ελλάδα Łódź, false", "\u76f4\u5347\u673a, true"})

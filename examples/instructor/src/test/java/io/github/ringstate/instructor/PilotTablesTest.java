@@ -41,16 +41,16 @@ class PilotTablesTest {
 
   @Test
   void withoutPilotsTheirFieldsAreEmpty() throws IOException {
-    for (CSVRecord record : records("loss --delays 0,1")) {
+    for (CSVRecord record : records("loss --delays 0,1.0")) {
       PILOTS.forEach(column -> assertEquals("", record.get(column), column));
     }
   }
 
   @Test
   void withPilotsTheStandardTechniqueStaysAsItWas() throws IOException {
-    List<CSVRecord> without = records("loss --delays 0,2 --height-ft 150");
+    List<CSVRecord> without = records("loss --delays 0,2.0 --height-ft 150");
     List<CSVRecord> with =
-        records("loss --delays 0,2 --height-ft 150 --pilots 30 --gust-kt 15 --shaking-pct 5");
+        records("loss --delays 0,2.0 --height-ft 150 --pilots 30 --turbulence 15 --shaking-pct 5");
     assertEquals(without.size(), with.size());
     for (int i = 0; i < with.size(); i++) {
       for (String column : STANDARD) {
@@ -63,7 +63,7 @@ class PilotTablesTest {
   @Test
   void pilotsWithDelaysOfTheirOwnMakeOneLineARecoveryWithoutDelay() throws IOException {
     List<CSVRecord> records =
-        records("loss --pilots 30 --state attentive --recoveries lateral,forward");
+        records("loss --pilots 30 --state attentive --recovery lateral,forward");
     assertEquals(2, records.size());
     for (CSVRecord record : records) {
       assertEquals("", record.get("delay_s"));
@@ -77,12 +77,12 @@ class PilotTablesTest {
 
   @Test
   void endlessLossesAndBandsAreEmpty() throws IOException {
-    CSVRecord none = records("loss --pilots 20 --recoveries none --delays 1").get(0);
+    CSVRecord none = records("loss --pilots 20 --recovery none --delays 1").get(0);
     List.of("p50_ft", "p90_ft", "p95_ft", "p95_low_ft", "p95_high_ft")
         .forEach(column -> assertEquals("", none.get(column), column));
     assertEquals("0.0000", none.get("arrested_share"));
     // The greatest of 20 lies below the 95 % point with probability 0.95^20 = 0.36: no upper end.
-    CSVRecord few = records("loss --pilots 20 --recoveries lateral --delays 1").get(0);
+    CSVRecord few = records("loss --pilots 20 --recovery lateral --delays 1").get(0);
     assertTrue(number(few, "p95_ft") > 0);
     assertEquals("", few.get("p95_high_ft"));
   }
@@ -91,7 +91,7 @@ class PilotTablesTest {
   void whoMeetsNoRingStateIsNotInTheSample() throws IOException {
     // A hover headed into 40 kt flies at 40 kt airspeed, above the 24 kt to which the handbooks
     // put the end of effective translational lift.
-    String windy = " --entry settling --wind-kt 40 --pilots 5 --recoveries lateral";
+    String windy = " --entry settling --wind-kt 40 --pilots 5 --recovery lateral";
     CSVRecord record = records("loss --delays 1" + windy).get(0);
     assertEquals("0", record.get("samples"));
     PILOTS.stream()
@@ -106,11 +106,9 @@ class PilotTablesTest {
   @Test
   void whatMostOfThoseWithoutArrestCameToStandsInTheTable() {
     assertTrue(
-        Run.line("loss --pilots 8 --recoveries none --delays 1")
-            .out()
-            .contains("  not arrested  "));
+        Run.line("loss --pilots 8 --recovery none --delays 1").out().contains("  not arrested  "));
     assertTrue(
-        Run.line("loss --pilots 8 --recoveries none --delays 1 --height-ft 300")
+        Run.line("loss --pilots 8 --recovery none --delays 1 --height-ft 300")
             .out()
             .contains("  ground  "));
   }
@@ -135,7 +133,7 @@ class PilotTablesTest {
   @Test
   void everyStateGivenHasItsLinesInTheOrderGiven() throws IOException {
     List<CSVRecord> records =
-        records("floor --pilots 5 --share 0.5 --state startled,primed --recoveries lateral,none");
+        records("floor --pilots 5 --share 0.5 --state startled,primed --recovery lateral,none");
     assertEquals(
         List.of("startled", "startled", "primed", "primed"),
         records.stream().map(record -> record.get("state")).toList());
@@ -152,7 +150,7 @@ class PilotTablesTest {
   @ValueSource(strings = {"settling", "steep", "downwind"})
   void aClockThatStartsLaterNeverGainsHeight(String entry) throws IOException {
     // More delay never gains height: the collective stays lowered for longer.
-    String table = "loss --delays 0,1,2 --recoveries forward,lateral --entry " + entry;
+    String table = "loss --delays 0,1,2 --recovery forward,lateral --entry " + entry;
     List<CSVRecord> boundary = records(table);
     List<CSVRecord> cue = records(table + " --clock cue");
     for (int i = 0; i < cue.size(); i++) {
@@ -181,19 +179,19 @@ class PilotTablesTest {
   @Test
   void peopleAndModelsHaveABandEach() throws IOException {
     JsonNode cell =
-        Run.json("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").at("/cells/0");
+        Run.json("loss --pilots 100 --models 4 --delays 1 --recovery lateral").at("/cells/0");
     double low = cell.get("p95_models_low_ft").asDouble();
     double middle = cell.get("p95_models_ft").asDouble();
     double high = cell.get("p95_models_high_ft").asDouble();
     assertTrue(0 < low && low <= middle && middle <= high && low < high, cell.toString());
     assertTrue(cell.get("p95_low_ft").asDouble() <= cell.get("p95_ft").asDouble());
-    String text = Run.line("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").out();
+    String text = Run.line("loss --pilots 100 --models 4 --delays 1 --recovery lateral").out();
     assertTrue(text.contains("and model"), text);
     Accepted<RingStateInflow> models = OpenNumbers.accepted(4, 1);
     assertTrue(
         text.replaceAll("\\s+", " ").contains("Of " + models.draws() + " draws 4 were kept"), text);
     JsonNode conditions =
-        Run.json("loss --pilots 100 --models 4 --delays 1 --recoveries lateral").at("/conditions");
+        Run.json("loss --pilots 100 --models 4 --delays 1 --recovery lateral").at("/conditions");
     assertEquals(4, conditions.get("models").asInt());
     assertEquals(models.draws(), conditions.get("model_draws").asLong());
     assertEquals(models.share(), conditions.get("model_draws_kept_share").asDouble(), 5e-7);
@@ -205,12 +203,12 @@ class PilotTablesTest {
 
   @Test
   void gustsAndShakingMoveTheOneFlightOfASeed() {
-    String flight = "loss --delays 1 --recoveries lateral --format csv";
+    String flight = "loss --delays 1 --recovery lateral --format csv";
     String calm = Run.line(flight).out();
-    String gusty = Run.line(flight + " --gust-kt 15 --seed 3").out();
+    String gusty = Run.line(flight + " --turbulence light --seed 3").out();
     assertNotEquals(calm, gusty);
-    assertEquals(gusty, Run.line(flight + " --gust-kt 15 --seed 3").out());
-    assertNotEquals(gusty, Run.line(flight + " --gust-kt 15 --seed 4").out());
+    assertEquals(gusty, Run.line(flight + " --turbulence light --seed 3").out());
+    assertNotEquals(gusty, Run.line(flight + " --turbulence light --seed 4").out());
     assertNotEquals(calm, Run.line(flight + " --shaking-pct 5 --seed 3").out());
   }
 
@@ -245,7 +243,7 @@ class PilotTablesTest {
 
   @Test
   void asManyPilotsAreFlownAsAPrecisionTakesAndWhatIsReachedIsSaid() throws IOException {
-    String command = "loss --state attentive --recoveries lateral,forward --precision-ft ";
+    String command = "loss --state attentive --recovery lateral,forward --precision-ft ";
     double samples = 0;
     for (double asked : new double[] {30, 10}) {
       double most = 0;
@@ -264,7 +262,7 @@ class PilotTablesTest {
 
   @Test
   void independentPilotsAreAsManyAsAreAskedFor() throws IOException {
-    String command = "loss --delays 1 --recoveries lateral --pilots 30";
+    String command = "loss --delays 1 --recovery lateral --pilots 30";
     assertEquals("30", records(command + " --draws independent").get(0).get("samples"));
     assertEquals("32", records(command).get(0).get("samples"));
     String said = Run.line(command).out().replaceAll("\\s+", " ");

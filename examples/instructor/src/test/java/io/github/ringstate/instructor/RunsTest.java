@@ -30,7 +30,7 @@ class RunsTest {
     String wind = args.contains("--calm") || args.contains("--wind-kt") ? "" : " --wind-kt 12";
     String from =
         args.contains("--calm") || args.contains("--wind-from") ? "" : " --wind-from-deg 240";
-    return ("runs --pilots 20 --technique lateral " + args + wind + from).strip().split(" +", -1);
+    return ("runs --pilots 20 --recovery lateral " + args + wind + from).strip().split(" +", -1);
   }
 
   private static List<CSVRecord> records(String args) throws IOException {

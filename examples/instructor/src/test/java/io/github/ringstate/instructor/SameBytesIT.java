@@ -29,9 +29,9 @@ class SameBytesIT {
         "loss --format csv --pressure-altitude-ft 5000",
         "loss --pilots 40 --format csv",
         "loss --pilots 40 --state startled --clock cue --models 2",
-        "loss --delays 1 --gust-kt 15 --shaking-pct 5 --seed 7",
+        "loss --delays 1 --turbulence 15 --shaking-pct 5 --seed 7",
         "floor --pilots 40 --height-ft 250",
-        "floor --pilots 30 --state primed --gust-kt 15 --shaking-pct 5 --format json",
+        "floor --pilots 30 --state primed --turbulence 15 --shaking-pct 5 --format json",
         "fly --format json",
         "boundary --step-kt 0.5",
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
@@ -79,10 +79,10 @@ class SameBytesIT {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --pilots 20 --delays 0,2 --format pdf",
-        "loss --pilots 20 --delays 0,2 --format html",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --technique lateral --format pdf",
-        "boundary --fly forward --format png"
+        "loss --pilots 20 --delays 0,2.0 --format pdf",
+        "loss --pilots 20 --delays 0,2.0 --format html",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --format pdf",
+        "boundary --recovery forward --format png"
       })
   void aSheetIsTheSameByteForByteOnTheSameDate(String command)
       throws IOException, InterruptedException {

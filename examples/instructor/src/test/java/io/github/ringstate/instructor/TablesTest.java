@@ -51,7 +51,7 @@ class TablesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --delays 0,1",
+        "loss --delays 0,1.0",
         "fly --step 1",
         "boundary",
         "craft",
@@ -71,7 +71,7 @@ class TablesTest {
   @Test
   void numbersHaveOneDecimalAndAPointAndNoNumberIsMinusZero() throws IOException {
     String command =
-        "loss --delays 0,2 --mass-kg 560,600 --pressure-altitude-ft 0,1000 --recoveries"
+        "loss --delays 0,2.0 --mass-kg 560,600 --pressure-altitude-ft 0,1000 --recovery"
             + " forward,collective,none --height-ft 200 --format csv";
     List<CSVRecord> records = Run.line(command).records();
     assertEquals(2 * 2 * 3 * 2, records.size());
@@ -97,7 +97,7 @@ class TablesTest {
   @Test
   void aDelayFinerThanATenthIsNotRoundedAway() throws IOException {
     List<CSVRecord> records =
-        Run.line("loss --recoveries lateral --delays 0.25,0.3 --format csv").records();
+        Run.line("loss --recovery lateral --delays 0.25,0.3 --format csv").records();
     assertEquals("0.25", records.get(0).get("delay_s"));
     assertEquals("0.3", records.get(1).get("delay_s"));
   }
@@ -117,7 +117,7 @@ class TablesTest {
     String flight = " --entry downwind --wind-kt 15 --format csv";
     double loss =
         Double.parseDouble(
-            Run.line("loss --recoveries lateral --delays 2" + flight)
+            Run.line("loss --recovery lateral --delays 2" + flight)
                 .records()
                 .get(0)
                 .get("altitude_loss_ft"));
@@ -131,18 +131,18 @@ class TablesTest {
 
   @Test
   void outcomesWithoutANumberLeaveTheFieldEmpty() throws IOException {
-    CSVRecord none = Run.line("loss --recoveries none --delays 1 --format csv").records().get(0);
+    CSVRecord none = Run.line("loss --recovery none --delays 1 --format csv").records().get(0);
     assertEquals("not-arrested", none.get("outcome"));
     assertEquals("", none.get("altitude_loss_ft"));
     assertEquals("", none.get("time_to_arrest_s"));
     CSVRecord fast =
-        Run.line("loss --entry settling --wind-kt 40 --delays 1 --recoveries none --format csv")
+        Run.line("loss --entry settling --wind-kt 40 --delays 1 --recovery none --format csv")
             .records()
             .get(0);
     assertEquals("no-onset", fast.get("outcome"));
     assertEquals("", fast.get("peak_descent_fpm"));
     CSVRecord low =
-        Run.line("loss --height-ft 30 --delays 9 --recoveries none --format csv").records().get(0);
+        Run.line("loss --height-ft 30 --delays 9 --recovery none --format csv").records().get(0);
     assertEquals("ground", low.get("outcome"));
     // All the height at onset is lost; the ground came before recognition.
     assertEquals("30.0", low.get("altitude_loss_ft"));

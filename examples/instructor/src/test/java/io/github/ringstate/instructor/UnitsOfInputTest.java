@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class UnitsOfInputTest {
 
-  private static final String SHORT = " --delays 1 --recoveries lateral --format csv";
+  private static final String SHORT = " --delays 1 --recovery lateral --format csv";
 
   @TempDir private Path folder;
 

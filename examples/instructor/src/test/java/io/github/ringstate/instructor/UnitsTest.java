@@ -35,9 +35,9 @@ class UnitsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --delays 0,3 --height-ft 60",
-        "loss --delays 0,3 --entry steep --wind-kt 5 --clock cue",
-        "loss --pilots 20 --delays 0,3 --models 2 --gust-kt 15 --shear 0.14",
+        "loss --delays 0,3.0 --height-ft 60",
+        "loss --delays 0,3.0 --entry steep --wind-kt 5 --clock cue",
+        "loss --pilots 20 --delays 0,3.0 --models 2 --turbulence 15 --shear 0.14",
         "loss --pilots 20 --state startled --entry downwind",
         "floor --pilots 20 --height-ft 250 --clock cue",
         "fly --step 5",
@@ -56,11 +56,11 @@ class UnitsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --pilots 20 --delays 0,3 --height-ft 60 --gust-kt 15 --entry steep --format html",
+        "loss --pilots 20 --delays 0,3.0 --height-ft 60 --turbulence 15 --entry steep --format html",
         "loss --pilots 20 --state startled --format html",
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --craft heavy --height-ft 150 --format html",
-        "boundary --fly lateral --format html",
-        "boundary --fly lateral --format svg",
+        "boundary --recovery lateral --format html",
+        "boundary --recovery lateral --format svg",
         "fly --entry downwind --format html"
       })
   void pagesAndPicturesSpeakSiUnits(String command) {
@@ -76,8 +76,8 @@ class UnitsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --pilots 4 --delays 0,3 --format csv",
-        "loss --pilots 4 --delays 0,3 --format json",
+        "loss --pilots 4 --delays 0,3.0 --format csv",
+        "loss --pilots 4 --delays 0,3.0 --format json",
         "floor --pilots 4 --format json",
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format csv",
         "fly --step 5 --format json"
@@ -95,11 +95,10 @@ class UnitsTest {
   @Test
   void theSameLossIsToldInFeetAndInMetres() {
     // the standard loss of the forward recovery, by 0.3048 m to the foot
-    String csv =
-        Run.of("loss", "--delays", "2", "--recoveries", "forward", "--format", "csv").out();
+    String csv = Run.of("loss", "--delays", "2", "--recovery", "forward", "--format", "csv").out();
     double feet =
         Double.parseDouble(csv.lines().skip(1).findFirst().orElseThrow().split(",", -1)[8]);
-    String text = Run.of("loss", "--delays", "2", "--recoveries", "forward", "--units", "si").out();
+    String text = Run.of("loss", "--delays", "2", "--recovery", "forward", "--units", "si").out();
     long metres = Math.round(feet * 0.3048);
     assertTrue(Pattern.compile("\n +2\\.0 +" + metres + "\n").matcher(text).find(), text);
   }

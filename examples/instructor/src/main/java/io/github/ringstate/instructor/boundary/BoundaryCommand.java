@@ -34,7 +34,7 @@ import picocli.CommandLine.Option;
       "Example: the twin at its maximum mass, 6000 ft up",
       "  ringstate boundary --craft twin --mass-kg 4300 --pressure-altitude-ft 6000",
       "and its picture, with a flight through it",
-      "  ringstate boundary --craft twin --fly lateral --format svg --output boundary.svg",
+      "  ringstate boundary --craft twin --recovery lateral --format svg --output boundary.svg",
       "",
       Caution.TEXT
     })
@@ -56,7 +56,7 @@ public final class BoundaryCommand implements Runnable {
   private String step = "";
 
   @Option(
-      names = "--fly",
+      names = "--recovery",
       paramLabel = "NAME",
       description =
           "Draw the flight of an encounter into the picture, with this recovery: forward, lateral,"
@@ -109,15 +109,15 @@ public final class BoundaryCommand implements Runnable {
       if (delay != null || entry != null) {
         throw UserError.usage(
             (delay != null ? "--delay" : "--entry")
-                + " needs --fly: it is that of the flight drawn");
+                + " needs --recovery: it is that of the flight drawn");
       }
       return Optional.empty();
     }
     if (!output.isPicture()) {
       throw UserError.usage(
-          "--fly has no place in text and tables" + UserError.ALLOWED + "html, svg, png");
+          "--recovery has no place in text and tables" + UserError.ALLOWED + "html, svg, png");
     }
-    Technique chosen = new Choice<>("--fly", Technique.ALL, Technique::name).one(recovery);
+    Technique chosen = new Choice<>("--recovery", Technique.ALL, Technique::name).one(recovery);
     return Optional.of(new BoundaryRequest.Flight(Approach.standard(kind), chosen, delayS));
   }
 }

@@ -29,7 +29,7 @@ final class BriefedOptions {
   @Mixin private final EntryOptions entry = new EntryOptions();
 
   @Option(
-      names = "--technique",
+      names = "--recovery",
       paramLabel = "NAME",
       description =
           "Recovery briefed: forward, lateral or autorotation. Unless given: forward or lateral,"
@@ -75,7 +75,7 @@ final class BriefedOptions {
             ? TO_CHOOSE_FROM
             : List.of(
                 new Choice<>(
-                        "--technique",
+                        "--recovery",
                         Technique.ALL.stream().filter(Technique::wayOut).toList(),
                         Technique::name)
                     .one(technique)),

@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
     footer = {
       "",
       "Example",
-      "  ringstate card --craft utility --technique lateral --format pdf --output card.pdf",
+      "  ringstate card --craft utility --recovery lateral --format pdf --output card.pdf",
       "",
       Caution.TEXT
     })

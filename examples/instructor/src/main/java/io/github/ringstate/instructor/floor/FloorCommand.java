@@ -33,7 +33,7 @@ import picocli.CommandLine.Option;
     footer = {
       "",
       "Example: which of two ways out to brief for 300 ft, for pilots who look elsewhere",
-      "  ringstate floor --height-ft 300 --recoveries forward,lateral --state distracted",
+      "  ringstate floor --height-ft 300 --recovery forward,lateral --state distracted",
       "and the sheet to brief from",
       "  ringstate floor --height-ft 300 --format pdf --output floor.pdf",
       "",

@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
     footer = {
       "",
       "Example",
-      "  ringstate lesson --craft utility --technique lateral --format pdf --output lesson.pdf",
+      "  ringstate lesson --craft utility --recovery lateral --format pdf --output lesson.pdf",
       "",
       Caution.TEXT
     })

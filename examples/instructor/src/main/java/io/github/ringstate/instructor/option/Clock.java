@@ -5,7 +5,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.pilot.Cue;
+import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.Unit;
 
@@ -42,8 +42,8 @@ public enum Clock {
       case BOUNDARY -> Recognition.afterOnset(0);
       case CUE ->
           Recognition.afterCue(
-              Cue.sinkShown(
-                  entry.intendedDescent(), Unit.FOOT_PER_MINUTE.toSi(Cue.SINK_MARGIN.standard())),
+              Cues.sinkShown(
+                  entry.intendedDescent(), Unit.FOOT_PER_MINUTE.toSi(Cues.SINK_MARGIN.standard())),
               0);
     };
   }
@@ -75,7 +75,7 @@ public enum Clock {
    * @return a part of a sentence
    */
   public String description(Entry entry, Helicopter craft, UnitSystem units) {
-    double margin = Unit.FOOT_PER_MINUTE.toSi(Cue.SINK_MARGIN.standard());
+    double margin = Unit.FOOT_PER_MINUTE.toSi(Cues.SINK_MARGIN.standard());
     return this == BOUNDARY
         ? ApproachMessages.SAY.boundary()
         : ApproachMessages.SAY.cue(

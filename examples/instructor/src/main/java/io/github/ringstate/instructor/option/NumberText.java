@@ -23,8 +23,8 @@ public final class NumberText {
   private static final Pattern DECIMAL =
       Pattern.compile("[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][+-]?[0-9]{1,4})?");
 
-  /** Halves and quarters as most of Europe writes them, which are two numbers here. */
-  private static final Pattern HALF_OR_QUARTER = Pattern.compile("[+-]?[0-9]+,(5|25|75)");
+  /** What is one number where decimals follow a comma, and two numbers here. */
+  private static final Pattern ONE_OR_TWO = Pattern.compile("[+-]?[0-9]+,[0-9]{1,2}");
 
   /** A number with a decimal comma. */
   private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+");
@@ -126,7 +126,7 @@ public final class NumberText {
   public static List<Double> several(String option, String text, Quantity allowed) {
     List<Double> values = new ArrayList<>();
     Set<Double> seen = new HashSet<>();
-    refuseDecimalComma(option, text);
+    refuseDecimalComma(option, text, allowed.unit());
     for (String part : Lists.parts(option, text)) {
       double value = one(option, part, allowed);
       if (!seen.add(value)) {
@@ -138,23 +138,21 @@ public final class NumberText {
   }
 
   /**
-   * Refuses what is two numbers and looks like one with a decimal comma: {@code 0,5} may mean half
-   * a second, or none and five.
-   *
-   * @param option the option's name
-   * @param text what was given
-   * @throws UserError if it looks like that
+   * Refuses what is two numbers and looks like one with a decimal comma: {@code 0,2} may mean a
+   * fifth of a second, or none and two.
    */
-  static void refuseDecimalComma(String option, String text) {
+  private static void refuseDecimalComma(String option, String text, Unit unit) {
     String stripped = text.strip();
-    if (HALF_OR_QUARTER.matcher(stripped).matches()) {
+    if (ONE_OR_TWO.matcher(stripped).matches()) {
+      String behind = unit.symbol().isEmpty() ? ".0" : unit.symbol();
       throw UserError.option(
           option,
           text,
           stripped.replace(',', '.')
               + " for one number, or "
-              + stripped.replace(",", ", ")
-              + " with a space, in quotation marks, for two");
+              + stripped.replace(",", behind + ",")
+              + behind
+              + " for two");
     }
   }
 

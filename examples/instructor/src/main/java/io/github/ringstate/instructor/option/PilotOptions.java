@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.option;
 import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Parameter;
@@ -14,6 +15,7 @@ import io.github.ringstate.study.model.Accepted;
 import io.github.ringstate.study.model.OpenNumbers;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -22,7 +24,7 @@ public final class PilotOptions {
 
   private static final String SEED = "--seed";
   private static final String SHAKING = "--shaking-pct";
-  private static final String GUSTS = "--gust-kt";
+  private static final String GUSTS = Turbulence.OPTION;
   private static final String SHEAR = "--shear";
   private static final String PRECISION = "--precision-ft";
   private static final long STANDARD_SEED = 1;
@@ -86,10 +88,11 @@ public final class PilotOptions {
 
   @Option(
       names = GUSTS,
-      paramLabel = "KT",
+      paramLabel = "WORD|KT",
       description =
-          "Gusts as in a mean wind of so much at 20 ft, on top of the entry's wind; 15 is light"
-              + " turbulence. Unless given: off.")
+          "Turbulence on top of the entry's wind: light, moderate or severe, or the mean wind at 20 ft"
+              + " that it goes with, which is 15, 30 and 45 kt for these (MIL-F-8785C, from memory)."
+              + " Unless given: off.")
   private @Nullable String gusts;
 
   @Option(
@@ -211,9 +214,17 @@ public final class PilotOptions {
   public Disturbances disturbances() {
     ParameterSet numbers = ParameterSet.standard(Disturbances.PARAMETERS);
     numbers = with(numbers, SHAKING, shaking, Disturbances.SHAKING);
-    numbers = with(numbers, GUSTS, gusts, Disturbances.GUST_WIND);
+    numbers = with(numbers, GUSTS, inKnots(gusts), Disturbances.GUST_WIND);
     numbers = with(numbers, SHEAR, shear, Disturbances.SHEAR);
     return new Disturbances(numbers, seed());
+  }
+
+  private static @Nullable String inKnots(@Nullable String gusts) {
+    return Stream.of(Turbulence.values())
+        .filter(category -> category.label().equals(gusts))
+        .findFirst()
+        .map(category -> Decimals.brief(Unit.KNOT.fromSi(category.wind())))
+        .orElse(gusts);
   }
 
   private static ParameterSet with(
@@ -240,7 +251,7 @@ public final class PilotOptions {
               + ", or --seed for one flight of the standard technique");
     }
     if (seed != null && shaking == null && gusts == null) {
-      throw UserError.usage("--seed" + NEEDS_PILOTS + ", --shaking-pct or --gust-kt");
+      throw UserError.usage("--seed" + NEEDS_PILOTS + ", --shaking-pct or " + GUSTS);
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.Stack;
 import picocli.CommandLine;
 import picocli.CommandLine.IParameterPreprocessor;
@@ -29,6 +30,11 @@ public final class PlanArguments implements IParameterPreprocessor {
   private static final String LOSS = "loss";
 
   private static final String STATE = "state";
+
+  /** In tables, the recoveries to compare; elsewhere the one that was chosen. */
+  private static final String RECOVERY = "recovery";
+
+  private static final Set<String> TABLES = Set.of(LOSS, "floor");
 
   /** Made by picocli. */
   public PlanArguments() {}
@@ -72,9 +78,11 @@ public final class PlanArguments implements IParameterPreprocessor {
     if (command.equals(LOSS)) {
       options.remove(STATE);
     }
-    if (!plan.technique().isEmpty()) {
-      options.put("technique", plan.technique());
-      options.put("recovery", plan.technique());
+    if (!TABLES.contains(command)) {
+      options.remove(RECOVERY);
+      if (!plan.technique().isEmpty()) {
+        options.put(RECOVERY, plan.technique());
+      }
     }
     plan.agreed()
         .forEach(
@@ -94,7 +102,7 @@ public final class PlanArguments implements IParameterPreprocessor {
             full.put(
                 ShortNames.isShort(command, "--" + name)
                     ? ShortNames.full(command, "--" + name, value).substring(2)
-                    : name,
+                    : RenamedOptions.of(command, "--" + name).orElse("--" + name).substring(2),
                 value));
     return full;
   }
@@ -128,7 +136,9 @@ public final class PlanArguments implements IParameterPreprocessor {
                 .anyMatch(
                     one ->
                         one.getValue().getCommandSpec().optionsMap().containsKey("--" + name)
-                            || ShortNames.isShort(one.getValue().getCommandSpec(), "--" + name));
+                            || ShortNames.isShort(one.getValue().getCommandSpec(), "--" + name)
+                            || RenamedOptions.of(one.getValue().getCommandSpec(), "--" + name)
+                                .isPresent());
         if (!known) {
           throw UserError.line(
               file,

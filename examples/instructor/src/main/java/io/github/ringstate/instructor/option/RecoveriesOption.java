@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 public final class RecoveriesOption {
 
   @Option(
-      names = "--recoveries",
+      names = "--recovery",
       paramLabel = "NAME[,NAME...]",
       defaultValue = "forward,lateral,autorotation",
       description =
@@ -29,7 +29,7 @@ public final class RecoveriesOption {
    * @throws UserError if a name is unknown or stands twice
    */
   public List<Technique> recoveries() {
-    return new Choice<>("--recoveries", Technique.ALL, Technique::name)
+    return new Choice<>("--recovery", Technique.ALL, Technique::name)
         .several(recoveries).stream()
             .sorted(Comparator.comparing(recovery -> !recovery.wayOut()))
             .toList();

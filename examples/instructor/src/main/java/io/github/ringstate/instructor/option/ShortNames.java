@@ -23,7 +23,7 @@ import picocli.CommandLine.ParameterException;
 /**
  * Options without the unit in their name: {@code --mass 1235lb} stands for {@code --mass-kg}. The
  * value carries its unit; a bare number is in the unit that {@code --units} asks for, and refused
- * if it asks for none.
+ * if it asks for none. Former names are put right too.
  */
 public final class ShortNames implements IParameterPreprocessor {
 
@@ -54,6 +54,11 @@ public final class ShortNames implements IParameterPreprocessor {
         String arg = args.get(i);
         int end = arg.indexOf('=');
         String name = end < 0 ? arg : arg.substring(0, end);
+        Optional<String> now = RenamedOptions.of(command, name);
+        if (now.isPresent()) {
+          Notices.print(List.of(RenamedOptions.notice(name, now.get())), command);
+          args.set(i, now.get() + (end < 0 ? "" : arg.substring(end)));
+        }
         if (isShort(command, name) && (end >= 0 || i > 0)) {
           String value = end < 0 ? args.get(i - 1) : arg.substring(end + 1);
           Full full = full(command, name, value, units);

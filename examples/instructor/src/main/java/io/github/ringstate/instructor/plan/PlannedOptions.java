@@ -42,7 +42,6 @@ public final class PlannedOptions {
           "paper",
           "units",
           "plan",
-          "technique",
           "start-height-ft",
           "abort-height-ft");
 
@@ -116,13 +115,15 @@ public final class PlannedOptions {
     for (Supplier<Object> command : encounters) {
       options(command).forEach((name, option) -> add(plan, name, option));
     }
-    options(run)
-        .forEach(
-            (name, option) -> {
-              if (!CONDITIONS.contains(name)) {
-                add(plan, RUN + name, option);
-              }
-            });
+    ofRun().forEach((name, option) -> add(plan, RUN + name, option));
+  }
+
+  /** Without what is shared, and the recovery, which is the technique of the plan. */
+  private Map<String, OptionSpec> ofRun() {
+    Map<String, OptionSpec> options = options(run);
+    options.keySet().removeAll(CONDITIONS);
+    options.remove("recovery");
+    return options;
   }
 
   private static void add(CommandSpec plan, String name, OptionSpec option) {
@@ -177,10 +178,8 @@ public final class PlannedOptions {
                         && !option.stringValues().isEmpty());
     if (runs) {
       Map<String, String> run = new LinkedHashMap<>();
-      for (String name : options(this.run).keySet()) {
-        if (!CONDITIONS.contains(name)) {
-          put(run, name, plan, RUN + name);
-        }
+      for (String name : ofRun().keySet()) {
+        put(run, name, plan, RUN + name);
       }
       given.put(Part.RUN, run);
     }

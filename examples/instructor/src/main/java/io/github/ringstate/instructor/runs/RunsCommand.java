@@ -93,7 +93,7 @@ public final class RunsCommand implements Runnable, Checked {
   @Mixin private final MarginOption heightMargin = new MarginOption();
 
   @Option(
-      names = "--technique",
+      names = "--recovery",
       paramLabel = "NAME",
       description =
           "Recovery briefed: forward, lateral or autorotation. Unless given: forward or lateral,"
@@ -211,11 +211,11 @@ public final class RunsCommand implements Runnable, Checked {
     }
     if (technique.strip().equals(Technique.COLLECTIVE.name())) {
       throw UserError.option(
-          "--technique",
+          "--recovery",
           technique,
           "forward, lateral, autorotation; collective alone is not a way out and no technique to"
               + " brief");
     }
-    return List.of(new Choice<>("--technique", TO_BRIEF, Technique::name).one(technique));
+    return List.of(new Choice<>("--recovery", TO_BRIEF, Technique::name).one(technique));
   }
 }

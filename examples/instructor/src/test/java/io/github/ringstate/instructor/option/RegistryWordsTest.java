@@ -41,7 +41,7 @@ class RegistryWordsTest {
 
   @Test
   void everyRecoveryIsOffered() {
-    String words = words("--recoveries");
+    String words = words("--recovery");
     Technique.ALL.forEach(one -> assertTrue(words.contains(one.name()), one::name));
   }
 

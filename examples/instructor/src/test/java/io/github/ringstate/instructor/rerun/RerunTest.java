@@ -52,16 +52,16 @@ class RerunTest {
 
   @ParameterizedTest
   @CsvSource({
-    "loss --craft heavy --mass-kg 8000 --delays 1 --recoveries forward, txt, craft.heavy.mass_kg",
-    "loss --delays 1 --recoveries forward --format csv, csv, model.ring-state.ring_exit_total_inflow",
-    "loss --delays 1 --recoveries forward --format json, json, entry.tailwind-approach.wind_kt",
-    "loss --delays 1 --recoveries forward --pilots 20 --format html, html, pilot.forward.nose_down_deg",
-    "floor --pilots 20 --recoveries forward --state primed --format json, json, pilot.delay_s",
+    "loss --craft heavy --mass-kg 8000 --delays 1 --recovery forward, txt, craft.heavy.mass_kg",
+    "loss --delays 1 --recovery forward --format csv, csv, model.ring-state.ring_exit_total_inflow",
+    "loss --delays 1 --recovery forward --format json, json, entry.tailwind-approach.wind_kt",
+    "loss --delays 1 --recovery forward --pilots 20 --format html, html, pilot.forward.nose_down_deg",
+    "floor --pilots 20 --recovery forward --state primed --format json, json, pilot.delay_s",
     "fly --craft DIR/own.toml --format csv, csv, craft.twin.mass_kg",
     "fly --format json, json, disturbance.gust_wind_kt",
     "boundary --step-kt 10 --format svg, svg, model.ring-state.ring_exit_total_inflow",
     "boundary --step-kt 10 --format png, png, air.density_kg_per_m3",
-    "boundary --step-kt 10 --fly lateral --format svg, svg, pilot.lateral.bank_deg",
+    "boundary --step-kt 10 --recovery lateral --format svg, svg, pilot.lateral.bank_deg",
     "runs --calm --pilots 20 --format json, json, run.lowest_height_m",
     "runs --wind-from-deg 270 --wind-kt 12 --pilots 20, txt, entry.downwind.ground_speed_kt",
     "craft heavy, toml, craft.heavy.mass_kg",
@@ -75,7 +75,7 @@ class RerunTest {
       throws IOException {
     writeCraft("own.toml");
     Files.writeString(folder.resolve("s.toml"), SWEEP);
-    write("plan --craft DIR/own.toml --technique forward --state primed", "plan.toml");
+    write("plan --craft DIR/own.toml --recovery forward --state primed", "plan.toml");
     write(line, "one." + ending);
     Provenance provenance = KeptProvenance.read(path("one." + ending));
     assertEquals(Build.current(), provenance.build());
@@ -94,7 +94,7 @@ class RerunTest {
 
   @Test
   void aPdfKeepsItInItsInformation() throws IOException {
-    write("loss --delays 1 --recoveries forward --pilots 20 --format pdf", "a.pdf");
+    write("loss --delays 1 --recovery forward --pilots 20 --format pdf", "a.pdf");
     Provenance provenance = KeptProvenance.read(path("a.pdf"));
     assertEquals("a4", provenance.options().get("--paper"));
     assertEquals("loss", provenance.command().get(0));
@@ -111,11 +111,11 @@ class RerunTest {
 
   @Test
   void whatIsNotPartOfTheResultIsNotInIt() throws IOException {
-    write("loss --delays 1 --recoveries forward --format json", "a.json");
+    write("loss --delays 1 --recovery forward --format json", "a.json");
     String text = Files.readString(folder.resolve("a.json"));
     assertFalse(text.contains(folder.toString()), "the folder of the output");
     assertFalse(text.contains(System.getProperty("user.name") + "@"), "the user");
-    write("loss --delays 1 --recoveries forward --format json", "b.json");
+    write("loss --delays 1 --recovery forward --format json", "b.json");
     assertEquals(text, Files.readString(folder.resolve("b.json")));
   }
 
@@ -131,7 +131,7 @@ class RerunTest {
 
   @Test
   void aFileOfAnotherBuildIsRefusedUnlessAskedFor() throws IOException {
-    write("loss --delays 1 --recoveries forward --format json", "a.json");
+    write("loss --delays 1 --recovery forward --format json", "a.json");
     Path file = folder.resolve("a.json");
     String build = "\"build\" : \"" + Build.current().digest() + "\"";
     String text = Files.readString(file);
@@ -149,7 +149,7 @@ class RerunTest {
 
   @Test
   void aSidecarOfAnotherContentIsNotTaken() throws IOException {
-    write("loss --delays 1 --recoveries forward --format csv", "a.csv");
+    write("loss --delays 1 --recovery forward --format csv", "a.csv");
     assertTrue(Files.exists(Path.of(Sidecar.name(path("a.csv")))));
     Files.writeString(folder.resolve("a.csv"), "1,2\r\n");
     Run refused = Run.of("rerun", path("a.csv"));

@@ -1,0 +1,83 @@
+package io.github.ringstate.analysis.sensitivity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.pilot.Technique;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class TornadoTest {
+
+  private static final Encounter BASE = Encounter.of(DemoCraft.TRAINER).withDelay(1.5);
+
+  private static final Tornado TORNADO = Tornado.of(BASE, some());
+
+  private static List<Input> some() {
+    return Stream.of(
+            Inputs.craft(BASE.craft()),
+            Inputs.technique(Technique.FORWARD),
+            Inputs.model(),
+            List.of(Inputs.delay(BASE), Inputs.pressureAltitude(0)))
+        .flatMap(List::stream)
+        .filter(
+            input ->
+                List.of(
+                        Helicopter.MINIMUM_MASS.name(),
+                        Helicopter.UNDERSIDE_AREA.name(),
+                        "delay",
+                        "pressure altitude",
+                        "nose down",
+                        RingStateInflow.EXIT_TOTAL.name())
+                    .contains(input.name()))
+        .toList();
+  }
+
+  /** Two ways that share the equations alone. */
+  @Test
+  void theTwoWaysToADerivativeAgree() {
+    assertEquals(6, TORNADO.bars().size());
+    for (Tornado.Bar bar : TORNADO.bars()) {
+      assertTrue(bar.agrees(), bar.toString());
+    }
+  }
+
+  @Test
+  void barsAreInOrderAndThoseThatChangeNothingAreLast() {
+    List<Tornado.Bar> bars = TORNADO.bars();
+    List<Double> lengths = new ArrayList<>();
+    bars.forEach(bar -> lengths.add(-bar.length()));
+    assertEquals(lengths.stream().sorted().toList(), lengths);
+    Tornado.Bar last = bars.get(bars.size() - 1);
+    assertEquals(Helicopter.MINIMUM_MASS.name(), last.input().name());
+    assertEquals(0, last.length());
+    // half a second more of delay costs more height, whatever the model
+    Tornado.Bar delay =
+        bars.stream().filter(bar -> bar.input().name().contains("delay")).findFirst().orElseThrow();
+    assertTrue(
+        delay.high().orElseThrow() > TORNADO.base() && delay.low().orElseThrow() < TORNADO.base());
+  }
+
+  /** The shares of the numbers of the model: each between none and all, and together about all. */
+  @Test
+  void theLossHasIndices() {
+    List<Input> inputs = new ArrayList<>(Inputs.model().subList(0, 4));
+    inputs.add(Inputs.delay(BASE));
+    LossIndices found = LossIndices.of(BASE, inputs, 300, 64, 3);
+    double sum = 0;
+    for (SobolIndices.Index index : found.indices().indices()) {
+      assertTrue(
+          index.first() > -index.firstHalfWidth() - 0.02 && index.first() < 1, index.toString());
+      assertTrue(index.total() > -0.01, index.toString());
+      sum += index.total();
+    }
+    assertTrue(sum > 0.9, "total indices " + sum);
+    assertTrue(found.bounded() < 0.05, "bounded " + found.bounded());
+  }
+}
