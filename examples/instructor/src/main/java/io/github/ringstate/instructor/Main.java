@@ -126,7 +126,8 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
    * @param args the arguments
    */
   public static void main(String[] args) {
-    System.exit(commandLine(new FileOutputStream(FileDescriptor.out), asked(args)).execute(args));
+    String[] meant = args.length == 0 && Start.byDoubleClick() ? Start.DESK : args;
+    System.exit(commandLine(new FileOutputStream(FileDescriptor.out), asked(meant)).execute(meant));
   }
 
   /** A command named first needs none of the others made, and reads as if they were there. */

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.files.text.Caution;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Base64;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -69,9 +71,7 @@ class DeskBrowserTest {
 
   private static void assertPrinted(List<String> rows, String command) {
     List<String> printed =
-        Run.line(command).lines().stream()
-            .map(line -> line.strip().replaceAll(" +", " "))
-            .toList();
+        Run.line(command).lines().stream().map(line -> line.strip().replaceAll(" +", " ")).toList();
     assertEquals(6, rows.size());
     assertTrue(printed.containsAll(rows), () -> rows + " is not in " + printed);
   }
@@ -111,7 +111,7 @@ class DeskBrowserTest {
     browser.type("#f-facts-place", "Field <script>alert(1)</script>");
     browser.await(FRESH);
     assertPrinted(losses(), "loss --craft twin --pressure-altitude-ft 6000 --oat-c 20");
-    assertTrue(text("#change").matches("Most changed by Air temperature: .*, from .* to .*\\."));
+    assertTrue(text("#change").matches("Most changed by .*Air temperature: .*, from .* to .*\\."));
     // the plan as a file, and the sheet that the command makes of that file
     Path plan = folder.resolve("plan.toml");
     Files.write(plan, handed("#save"));
@@ -120,7 +120,8 @@ class DeskBrowserTest {
     String page = new String(handed("[data-sheet=fly]"), UTF_8);
     assertTrue(page.contains("Field &lt;script&gt;"), "what is typed is text, on paper too");
     assertEquals(
-        numbers(new String(Documents.of("fly", "--plan", plan.toString(), "--format", "html"), UTF_8)),
+        numbers(
+            new String(Documents.of("fly", "--plan", plan.toString(), "--format", "html"), UTF_8)),
         numbers(page));
     assertEquals(List.of(), browser.complaints());
   }
@@ -175,17 +176,18 @@ class DeskBrowserTest {
             + "for (let i = 0; i < 10000; i++) { f.value = String(i % 41 - 5);"
             + " f.dispatchEvent(new Event('input', { bubbles: true })); }"
             + "f.value = '17'; f.dispatchEvent(new Event('input', { bubbles: true }));");
-    browser.await(LOSS + ".classList.contains('old')");
     browser.await(FRESH);
     assertPrinted(losses(), "loss --oat-c=17");
   }
 
   @Test
-  void aCraftOfOnesOwnComesFromAFileAndAHugeOneIsRefused() throws IOException, InterruptedException {
+  void aCraftOfOnesOwnComesFromAFileAndAHugeOneIsRefused()
+      throws IOException, InterruptedException {
     Path huge = folder.resolve("huge.toml");
-    try (var out = Files.newByteChannel(huge, java.nio.file.StandardOpenOption.CREATE, java.nio.file.StandardOpenOption.WRITE)) {
+    try (var out =
+        Files.newByteChannel(huge, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
       out.position(50_000_000 - 1);
-      out.write(java.nio.ByteBuffer.wrap(new byte[1]));
+      out.write(ByteBuffer.wrap(new byte[1]));
     }
     browser.find("#craft-file").sendKeys(huge.toString());
     browser.await("!document.getElementById('craft-file-wrong').hidden");
@@ -194,12 +196,13 @@ class DeskBrowserTest {
         text("#craft-file-wrong"));
     Path own = folder.resolve("own.toml");
     Run.line("craft utility --output " + own);
-    Files.writeString(own, Files.readString(own).replace("\"utility\"", "\"<img src=x onerror=alert(1)>\""));
+    Files.writeString(
+        own, Files.readString(own).replace("\"Invented", "\"<img src=x onerror=alert(1)>"));
     browser.find("#craft-file").sendKeys(own.toString());
     browser.await("document.getElementById('f-conditions-craft').value === 'own.toml'");
     browser.await(FRESH);
     assertPrinted(losses(), "loss --craft " + own);
-    assertTrue(text("#craft-words").startsWith("<img src=x onerror=alert(1)>"));
+    assertTrue(text("#craft-words").startsWith("utility: <img src=x onerror=alert(1)>"));
     assertEquals("0", browser.ask("document.querySelectorAll('img').length"));
     assertEquals(List.of(), browser.complaints());
   }
@@ -208,17 +211,21 @@ class DeskBrowserTest {
   void theKeyboardReachesEveryFieldInOrderAndShowsWhereItIs() {
     browser.run("document.getElementById('f-conditions-craft').focus()");
     browser.press(Keys.TAB);
-    assertEquals("What is: Helicopter", browser.ask("document.activeElement.ariaLabel"));
+    assertEquals("What is: Mass", browser.ask("document.activeElement.ariaLabel"));
     browser.press(Keys.ENTER);
-    assertFalse(browser.find("#h-conditions-craft").getText().isEmpty());
-    browser.press(Keys.TAB);
+    assertFalse(browser.find("#h-conditions-mass-kg").getText().isEmpty());
     browser.press(Keys.TAB);
     assertEquals("f-conditions-mass-kg", browser.ask("document.activeElement.id"));
     // what has the focus is outlined (WCAG 2.1, 2.4.7)
     assertEquals("solid", browser.ask("getComputedStyle(document.activeElement).outlineStyle"));
+    browser.run(
+        "document.querySelectorAll('details').forEach((one) => { one.open = true; });"
+            + "document.getElementById('run-planned').click();");
     // every control has a name (WCAG 2.1, 4.1.2)
     for (WebElement control : browser.all("input, select, button")) {
-      assertFalse(control.getAccessibleName().isBlank(), control.getAttribute("outerHTML"));
+      if (control.isDisplayed()) {
+        assertFalse(control.getAccessibleName().isBlank(), control.getAttribute("outerHTML"));
+      }
     }
   }
 
@@ -228,7 +235,9 @@ class DeskBrowserTest {
     for (int width : List.of(320, 360, 640, 1280)) {
       browser.sized(width, 800);
       assertEquals(
-          "true", browser.ask("document.documentElement.scrollWidth <= window.innerWidth"), width + " px");
+          "true",
+          browser.ask("document.documentElement.scrollWidth <= window.innerWidth"),
+          width + " px");
       assertTrue(browser.find("#caution").getText().contains(Caution.TEXT));
       assertTrue(
           Double.parseDouble(

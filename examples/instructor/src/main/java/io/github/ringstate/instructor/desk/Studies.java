@@ -73,7 +73,8 @@ final class Studies {
     List<Step> steps = new ArrayList<>();
     steps.add(new Step("loss", 0, List.of("loss"), false));
     List<String> fly = new ArrayList<>(List.of("fly", "--recovery=" + flown));
-    List<String> boundary = new ArrayList<>(List.of("boundary", "--format=svg", "--recovery=" + flown));
+    List<String> boundary =
+        new ArrayList<>(List.of("boundary", "--format=svg", "--recovery=" + flown));
     if (!delay.isEmpty()) {
       fly.add("--delay=" + delay);
       boundary.add("--delay=" + delay);

@@ -1,8 +1,8 @@
 package io.github.ringstate.instructor.manual;
 
 import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.craft.CraftWriter;
+import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Sheet;

@@ -208,8 +208,11 @@ public final class PlannedOptions {
     List<Encounter> flown = new ArrayList<>();
     for (Supplier<Object> command : all) {
       CommandLine parsed = new CommandLine(command.get());
-      new CommandLine(new Reading(origin)).addSubcommand(parsed);
-      parsed.parseArgs(PlanArguments.of(plan, parsed.getCommandSpec()).toArray(String[]::new));
+      List<String> arguments = new ArrayList<>(List.of(parsed.getCommandName()));
+      arguments.addAll(PlanArguments.of(plan, parsed.getCommandSpec()));
+      new CommandLine(new Reading(origin))
+          .addSubcommand(parsed)
+          .parseArgs(arguments.toArray(String[]::new));
       flown.addAll(((Checked) parsed.getCommand()).flown());
     }
     return flown;

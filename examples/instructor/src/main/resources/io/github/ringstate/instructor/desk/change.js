@@ -6,6 +6,7 @@ import { say } from "./words.js";
 let before = null;
 let shown = null;
 let moved = "";
+let answered = true;
 
 function figures(report) {
   const grid = report.blocks.find((block) => block.kind === "grid");
@@ -18,12 +19,15 @@ function figures(report) {
   return cells;
 }
 
-/* The table that a change begins from is the one on the page when the hand touched the field. */
+/* A change begins from the table on the page. What is changed before an answer is there is answered with it. */
 export function touch(what) {
-  if (what !== moved || before === null) {
+  if (!answered && before !== null) {
+    moved = moved.split(" and ").includes(what) ? moved : `${moved} and ${what}`;
+  } else if (what !== moved || before === null) {
     before = shown;
     moved = what;
   }
+  answered = false;
 }
 
 const number = (text) => (/^[0-9]+$/.test(text) ? Number(text) : NaN);
@@ -39,6 +43,7 @@ const worded = (cell) => (Number.isNaN(number(cell.text)) ? cell.text : `${cell.
 export function compare(report) {
   const now = figures(report);
   shown = now;
+  answered = true;
   if (before === null || moved === "") {
     return "";
   }

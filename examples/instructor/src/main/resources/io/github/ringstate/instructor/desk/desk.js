@@ -11,6 +11,7 @@ import * as side from "./side.js";
 import { say } from "./words.js";
 
 const OFTEN = 40;
+const ON_PAPER = ["facts", "crew", "agreed", "size"];
 const byId = (id) => document.getElementById(id);
 const trouble = byId("trouble");
 const craftField = byId("f-conditions-craft");
@@ -44,7 +45,6 @@ function silent(failed) {
 async function fly() {
   due = null;
   last = performance.now();
-  panels.begin();
   try {
     await study(state(), panels.hear);
     stop("");
@@ -54,6 +54,7 @@ async function fly() {
 }
 
 function later() {
+  panels.begin();
   if (due === null) {
     due = setTimeout(fly, Math.max(0, OFTEN - (performance.now() - last)));
   }
@@ -63,12 +64,17 @@ function left() {
   return { plan: form.plan(), craft, delay: byId("delay").value, shown: byId("shown").value };
 }
 
-function changed() {
-  describe();
+/* What is only written on paper is kept, and changes no figure. */
+function written() {
   kept.keep(left());
-  later();
   clearTimeout(noted);
   noted = setTimeout(() => papers.note(state).catch(() => {}), 1500);
+}
+
+function changed() {
+  describe();
+  written();
+  later();
 }
 
 function choose(select, things) {
@@ -135,6 +141,10 @@ function listen() {
       return;
     }
     const field = event.target.closest("[data-field]");
+    if (field && ON_PAPER.includes(field.dataset.field.split(".")[0])) {
+      written();
+      return;
+    }
     touch(field ? form.labelOf(field) : "the run");
     if (event.target.id === "f-units") {
       form.speak(event.target.value);
