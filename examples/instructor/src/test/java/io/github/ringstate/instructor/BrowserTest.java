@@ -330,7 +330,7 @@ class BrowserTest {
 
   @ParameterizedTest
   @CsvSource({
-    "loss --pilots 20 --delays 0;2 --format html, 595, 842",
+    "loss --pilots 20 --delays 0s;2s --format html, 595, 842",
     "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --format html, 842, 595",
     "boundary --recovery lateral --format html, 595, 842"
   })

@@ -11,6 +11,7 @@ import io.github.ringstate.files.text.Caution;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpRequest;
@@ -104,7 +105,7 @@ class DeskTest {
 
   /** The first line of the answer to a request that no well-behaved browser would send. */
   private static String raw(String head) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", desk.address().getPort())) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), desk.address().getPort())) {
       socket.setSoTimeout(20_000);
       socket.getOutputStream().write((head + "\r\n").getBytes(US_ASCII));
       socket.getOutputStream().flush();
@@ -144,7 +145,7 @@ class DeskTest {
     try {
       for (int i = 0; i < 3; i++) {
         String body = "{\"tab\":\"slow" + i + "\",\"units\":\"aviation\",\"plan\":{}}";
-        Socket socket = new Socket("127.0.0.1", desk.address().getPort());
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), desk.address().getPort());
         socket.setReceiveBufferSize(1024);
         slow.add(socket);
         String head =
