@@ -40,6 +40,7 @@ final class HouseRules {
     STANDS_ON.put("study", List.of("encounter"));
     STANDS_ON.put("analysis", List.of("study"));
     STANDS_ON.put("recording", List.of("encounter"));
+    STANDS_ON.put("calibration", List.of("study", "recording"));
   }
 
   /** What an implementation of the Java platform may round as it likes, within a bound. */

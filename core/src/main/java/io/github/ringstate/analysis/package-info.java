@@ -16,6 +16,19 @@
  * <tr><td>{@link io.github.ringstate.analysis.best}</td>
  *     <td>the recovery of least altitude loss, and what each technique loses more</td></tr>
  * </table>
+ *
+ * <h2>Programs to begin with</h2>
+ *
+ * Each is shorter than 60 lines, stands in {@code examples/embedding}, and is run by a test.
+ *
+ * <ul>
+ *   <li>{@code FoldData}: steady descents through their folds, ready to be plotted
+ *   <li>{@code FlownHysteresis}: the collective lowered and raised until the sink has jumped
+ *   <li>{@code LinearModes}: modes of a descent within the ring, on both sides of its memory
+ *   <li>{@code LossTornado}: the altitude loss with one number changed at a time
+ *   <li>{@code SobolShares}: which number accounts for which share of the variance
+ *   <li>{@code LeastLoss}: the least altitude loss, and what a recovery loses more
+ * </ul>
  */
 @NullMarked
 package io.github.ringstate.analysis;

@@ -45,11 +45,11 @@ public final class DemoCraft {
                   Map.entry(Helicopter.TAKE_OFF_POWER, 380.0), // invented
                   Map.entry(Helicopter.SEA_LEVEL_POWER, 470.0), // invented
                   Map.entry(Helicopter.ENGINE_TIME, EngineKind.TURBINE.responseTime()), // assumed
-                  Map.entry(Helicopter.FORWARD_AREA, 0.9), // invented
-                  Map.entry(Helicopter.SIDE_AREA, 4.0), // invented
-                  Map.entry(Helicopter.UNDERSIDE_AREA, 3.5), // invented
-                  Map.entry(Helicopter.DOWNLOAD, 0.03), // invented
-                  Map.entry(Helicopter.TAIL_ARM, 6.2), // invented
+                  Map.entry(CraftBody.FORWARD_AREA, 0.9), // invented
+                  Map.entry(CraftBody.SIDE_AREA, 4.0), // invented
+                  Map.entry(CraftBody.UNDERSIDE_AREA, 3.5), // invented
+                  Map.entry(CraftBody.DOWNLOAD, 0.03), // invented
+                  Map.entry(CraftBody.TAIL_ARM, 6.2), // invented
                   Map.entry(CraftLimits.MAXIMUM_COLLECTIVE, 18.0)))); // invented
 
   /** A twin of about four tonnes. */
@@ -75,11 +75,11 @@ public final class DemoCraft {
                   Map.entry(Helicopter.TAKE_OFF_POWER, 1080.0), // invented
                   Map.entry(Helicopter.SEA_LEVEL_POWER, 1350.0), // invented
                   Map.entry(Helicopter.ENGINE_TIME, EngineKind.TURBINE.responseTime()), // assumed
-                  Map.entry(Helicopter.FORWARD_AREA, 1.6), // invented
-                  Map.entry(Helicopter.SIDE_AREA, 8.0), // invented
-                  Map.entry(Helicopter.UNDERSIDE_AREA, 7.0), // invented
-                  Map.entry(Helicopter.DOWNLOAD, 0.04), // invented
-                  Map.entry(Helicopter.TAIL_ARM, 7.4), // invented
+                  Map.entry(CraftBody.FORWARD_AREA, 1.6), // invented
+                  Map.entry(CraftBody.SIDE_AREA, 8.0), // invented
+                  Map.entry(CraftBody.UNDERSIDE_AREA, 7.0), // invented
+                  Map.entry(CraftBody.DOWNLOAD, 0.04), // invented
+                  Map.entry(CraftBody.TAIL_ARM, 7.4), // invented
                   Map.entry(CraftLimits.MAXIMUM_COLLECTIVE, 19.0)))); // invented
 
   /** A heavy twin of about nine tonnes. */
@@ -105,11 +105,11 @@ public final class DemoCraft {
                   Map.entry(Helicopter.TAKE_OFF_POWER, 2700.0), // invented
                   Map.entry(Helicopter.SEA_LEVEL_POWER, 3300.0), // invented
                   Map.entry(Helicopter.ENGINE_TIME, EngineKind.TURBINE.responseTime()), // assumed
-                  Map.entry(Helicopter.FORWARD_AREA, 2.8), // invented
-                  Map.entry(Helicopter.SIDE_AREA, 14.0), // invented
-                  Map.entry(Helicopter.UNDERSIDE_AREA, 13.0), // invented
-                  Map.entry(Helicopter.DOWNLOAD, 0.04), // invented
-                  Map.entry(Helicopter.TAIL_ARM, 9.8), // invented
+                  Map.entry(CraftBody.FORWARD_AREA, 2.8), // invented
+                  Map.entry(CraftBody.SIDE_AREA, 14.0), // invented
+                  Map.entry(CraftBody.UNDERSIDE_AREA, 13.0), // invented
+                  Map.entry(CraftBody.DOWNLOAD, 0.04), // invented
+                  Map.entry(CraftBody.TAIL_ARM, 9.8), // invented
                   Map.entry(CraftLimits.MAXIMUM_COLLECTIVE, 20.0)))); // invented
 
   /** All four, lightest first. */

@@ -1,6 +1,8 @@
 package io.github.ringstate.craft;
 
 import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.rotor.BladeDrag;
+import java.util.List;
 import org.hipparchus.util.FastMath;
 
 /** How the power that an engine can give falls with the density of the air. */
@@ -72,6 +74,24 @@ public enum EngineKind {
    * @return the ratio, not negative
    */
   public abstract double lapse(double densityRatio, double turbineExponent);
+
+  /**
+   * Parameters that a written craft may leave out; see {@link #usual}.
+   *
+   * @return the parameters
+   */
+  public static List<Parameter> optional() {
+    return List.of(
+        BladeDrag.PROFILE_DRAG_SLOPE,
+        BladeDrag.PROFILE_DRAG_CURVATURE,
+        Helicopter.DRIVE_TRAIN_LIMIT,
+        Helicopter.ENGINE_TIME,
+        Helicopter.TURBINE_LAPSE,
+        CraftLimits.ATTITUDE_TIME,
+        CraftLimits.ATTITUDE_RATE_TIME,
+        CraftLimits.COLLECTIVE_TIME,
+        CraftLimits.HIGH_ROTOR_SPEED);
+  }
 
   /**
    * The value of a craft's parameter that is usual with this kind of engine.

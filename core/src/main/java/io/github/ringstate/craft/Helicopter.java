@@ -2,15 +2,15 @@ package io.github.ringstate.craft;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.Rotor;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Optional;
 
 /**
  * A whole helicopter with one main rotor and a tail rotor: mass, rotor, engine, body and limits.
@@ -103,29 +103,6 @@ public final class Helicopter {
   public static final Parameter TURBINE_LAPSE =
       Parameter.of("turbine lapse exponent", Unit.ONE, 0.3, 1.5, 0.8, "assumed; no source");
 
-  /** Flat-plate area met by air from ahead. Default 0.5 m2, range 0 to 20 m2. */
-  public static final Parameter FORWARD_AREA =
-      Parameter.of("forward area", Unit.SQUARE_METRE, 0, 20, 0.5, INVENTED);
-
-  /** Flat-plate area met by air from the side. Default 1.8 m2, range 0 to 60 m2. */
-  public static final Parameter SIDE_AREA =
-      Parameter.of("side area", Unit.SQUARE_METRE, 0, 60, 1.8, INVENTED);
-
-  /** Flat-plate area met by air from below. Default 1.5 m2, range 0 to 60 m2. */
-  public static final Parameter UNDERSIDE_AREA =
-      Parameter.of("underside area", Unit.SQUARE_METRE, 0, 60, 1.5, INVENTED);
-
-  /**
-   * Part of the thrust that the slipstream takes back by pushing on the body. Default 0.02, range 0
-   * to 0.2 (a pure number).
-   */
-  public static final Parameter DOWNLOAD =
-      Parameter.of("download", Unit.ONE, 0, 0.2, 0.02, "invented; published values go beyond 0.1");
-
-  /** Distance from the rotor shaft to the tail rotor. Default 4.6 m, range 1 to 30 m. */
-  public static final Parameter TAIL_ARM =
-      Parameter.of("tail arm", Unit.METRE, 1, 30, 4.6, INVENTED);
-
   /**
    * A titled group of parameters, as a craft is written down.
    *
@@ -150,24 +127,13 @@ public final class Helicopter {
                   ENGINE_TIME,
                   GOVERNOR_TIME,
                   TURBINE_LAPSE)),
-          new Section("body", List.of(FORWARD_AREA, SIDE_AREA, UNDERSIDE_AREA, DOWNLOAD, TAIL_ARM)),
+          new Section("body", CraftBody.PARAMETERS),
           new Section("limits", CraftLimits.PARAMETERS));
 
-  /** Parameters that a written craft may leave out; see {@link EngineKind#usual}. */
-  public static final List<Parameter> OPTIONAL =
-      List.of(
-          BladeDrag.PROFILE_DRAG_SLOPE,
-          BladeDrag.PROFILE_DRAG_CURVATURE,
-          DRIVE_TRAIN_LIMIT,
-          ENGINE_TIME,
-          TURBINE_LAPSE,
-          CraftLimits.ATTITUDE_TIME,
-          CraftLimits.ATTITUDE_RATE_TIME,
-          CraftLimits.COLLECTIVE_TIME,
-          CraftLimits.HIGH_ROTOR_SPEED);
-
   /** The standard value of every parameter: a light craft with two seats. */
-  public static final ParameterSet STANDARD_NUMBERS = ParameterSet.standard(parameters().toList());
+  public static final ParameterSet STANDARD_NUMBERS =
+      ParameterSet.standard(
+          SECTIONS.stream().flatMap(section -> section.parameters().stream()).toList());
 
   private final String name;
   private final String description;
@@ -175,6 +141,7 @@ public final class Helicopter {
   private final EngineKind engine;
   private final ParameterSet numbers;
   private final Rotor rotor;
+  private final Optional<FittedModel> fitted;
 
   /**
    * Builds a helicopter.
@@ -192,6 +159,16 @@ public final class Helicopter {
       RotationSense sense,
       EngineKind engine,
       ParameterSet numbers) {
+    this(name, description, sense, engine, numbers, Optional.empty());
+  }
+
+  private Helicopter(
+      String name,
+      String description,
+      RotationSense sense,
+      EngineKind engine,
+      ParameterSet numbers,
+      Optional<FittedModel> fitted) {
     inOrder(numbers, MINIMUM_MASS, MAXIMUM_MASS);
     inOrder(numbers, CONTINUOUS_POWER, TAKE_OFF_POWER);
     inOrder(numbers, TAKE_OFF_POWER, SEA_LEVEL_POWER);
@@ -204,6 +181,7 @@ public final class Helicopter {
     this.engine = engine;
     this.numbers = numbers;
     this.rotor = new Rotor(numbers);
+    this.fitted = fitted;
   }
 
   private static void inOrder(ParameterSet numbers, Parameter lower, Parameter upper) {
@@ -301,7 +279,7 @@ public final class Helicopter {
    * @throws OutOfRangeException if the value is outside its range, or the craft's limits are broken
    */
   public Helicopter with(Parameter parameter, double value) {
-    return new Helicopter(name, description, sense, engine, numbers.with(parameter, value));
+    return new Helicopter(name, description, sense, engine, numbers.with(parameter, value), fitted);
   }
 
   /**
@@ -311,7 +289,37 @@ public final class Helicopter {
    * @return the changed craft
    */
   public Helicopter with(RotationSense newSense) {
-    return new Helicopter(name, description, newSense, engine, numbers);
+    return new Helicopter(name, description, newSense, engine, numbers, fitted);
+  }
+
+  /**
+   * The same craft with a model that was fitted to recordings of it.
+   *
+   * @param model the fitted model
+   * @return the craft, whose {@link #inflow} is that of the model; its own numbers stay
+   */
+  public Helicopter withFitted(FittedModel model) {
+    return new Helicopter(name, description, sense, engine, numbers, Optional.of(model));
+  }
+
+  /**
+   * The model that was fitted to recordings of the craft.
+   *
+   * @return the model; empty if none was
+   */
+  public Optional<FittedModel> fitted() {
+    return fitted;
+  }
+
+  /**
+   * The inflow with which the craft flies unless another is asked for.
+   *
+   * @return that of the fitted model, or the standard one
+   */
+  public RingStateInflow inflow() {
+    return fitted
+        .map(model -> new RingStateInflow(model.ring()))
+        .orElseGet(RingStateInflow::standard);
   }
 
   /**
@@ -368,15 +376,6 @@ public final class Helicopter {
     return weight() / rotor.area();
   }
 
-  /**
-   * The parameters of all sections, in order.
-   *
-   * @return a stream of the parameters
-   */
-  public static Stream<Parameter> parameters() {
-    return SECTIONS.stream().flatMap(section -> section.parameters().stream());
-  }
-
   @Override
   public boolean equals(Object other) {
     return other instanceof Helicopter craft
@@ -384,7 +383,8 @@ public final class Helicopter {
         && description.equals(craft.description)
         && sense == craft.sense
         && engine == craft.engine
-        && numbers.equals(craft.numbers);
+        && numbers.equals(craft.numbers)
+        && fitted.equals(craft.fitted);
   }
 
   @Override

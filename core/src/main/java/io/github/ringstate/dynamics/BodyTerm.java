@@ -1,5 +1,6 @@
 package io.github.ringstate.dynamics;
 
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.Helicopter;
 
 /**
@@ -20,10 +21,10 @@ final class BodyTerm implements Term {
     halfDensity = 0.5 * density;
     inverseMass = 1 / craft.mass();
     weight = craft.weight();
-    liftShare = 1 - craft.si(Helicopter.DOWNLOAD);
-    forwardArea = craft.si(Helicopter.FORWARD_AREA);
-    sideArea = craft.si(Helicopter.SIDE_AREA);
-    undersideArea = craft.si(Helicopter.UNDERSIDE_AREA);
+    liftShare = 1 - craft.si(CraftBody.DOWNLOAD);
+    forwardArea = craft.si(CraftBody.FORWARD_AREA);
+    sideArea = craft.si(CraftBody.SIDE_AREA);
+    undersideArea = craft.si(CraftBody.UNDERSIDE_AREA);
   }
 
   @Override

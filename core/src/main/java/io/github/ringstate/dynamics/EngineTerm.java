@@ -1,5 +1,6 @@
 package io.github.ringstate.dynamics;
 
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.quantity.SoftLimit;
 
@@ -39,7 +40,7 @@ final class EngineTerm implements Term {
     governorGain = craft.rotor().inertia() * nominalSpeed / craft.si(Helicopter.GOVERNOR_TIME);
     inverseInertia = 1 / craft.rotor().inertia();
     sidePerTorque =
-        craft.sense().tailPush() / ((1 + transmissionLoss) * craft.si(Helicopter.TAIL_ARM));
+        craft.sense().tailPush() / ((1 + transmissionLoss) * craft.si(CraftBody.TAIL_ARM));
   }
 
   /** Says whether the engine gives what is asked of it, as it does in steady flight. */

@@ -1,5 +1,6 @@
 package io.github.ringstate.dynamics;
 
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingMemory;
@@ -64,7 +65,7 @@ final class RotorTerm implements Term {
     rotor = craft.rotor();
     drag = rotor.bladeDrag();
     lag = rotor.inflowLag();
-    download = craft.si(Helicopter.DOWNLOAD);
+    download = craft.si(CraftBody.DOWNLOAD);
     leastScaleThrust = MINIMUM_SCALE_THRUST * craft.weight();
     inverseTwiceDensityArea = 1 / (2 * density * rotor.area());
     inverseHoverInduced = 1 / hoverInduced;

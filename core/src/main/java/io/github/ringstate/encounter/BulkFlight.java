@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
  * <p>A descent may linger: sink without getting faster or slower, where a faster sink would grow by
  * itself. Whatever is not quite right grows there too: after some seconds a thousandth of a foot
  * has become feet, and a millisecond of delay decides whether the descent is arrested at all. A
- * descent that lingers for longer than a second, one in a thousand of random ones, is flown again
- * from its approach on, in steps a sixth as long.
+ * descent that lingers for longer than a second, one in a thousand of random ones, is given up and
+ * flown again from its approach on, in steps a sixth as long.
  *
  * <p>An instance is used over and over, by one thread at a time: the thread that flew the last
  * descent asks what came of it. Whoever meets another thread on it, or asks what came of another
@@ -52,6 +52,7 @@ public final class BulkFlight {
     this.approach = approach;
     this.story = story;
     onset = approach.onset();
+    propagator.patience(LONGEST_LINGERING);
     fast = new Descent(approach, propagator, story);
     descent = fast;
   }
@@ -103,9 +104,9 @@ public final class BulkFlight {
     if (!onset) {
       return Ending.NO_ONSET;
     }
-    fast.fly(recovery, recognition);
+    fast.flyQuickly(recovery, recognition);
     descent = fast;
-    if (propagator.timed() > LONGEST_LINGERING) {
+    if (propagator.isGivenUp()) {
       descent = careful();
       descent.fly(recovery, recognition);
     }

@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Descent {
 
+  /** By how much greater errors of steps may be after the arrest, where that is enough. */
+  private static final double WATCHED_ROUGHLY = 8;
+
   private final Approach approach;
   private final Propagator<Happening, Motion> flight;
   private final Consumer<String> phases;
@@ -47,6 +50,8 @@ final class Descent {
   private double peak;
   private double end;
   private boolean beyond;
+  private boolean cleared;
+  private double afterArrest = 1;
 
   /**
    * Prepares for descents of which nobody hears the phases.
@@ -91,6 +96,26 @@ final class Descent {
 
   /** Flies one descent; what came of it is then asked for. */
   void fly(Recovery flown, Recognition recognition) {
+    fly(flown, recognition, 1);
+  }
+
+  /**
+   * Flies one descent, of which what follows the arrest is only looked at roughly: mostly the craft
+   * climbs away, and nothing of that is kept. Where it does not, the descent is flown again.
+   */
+  void flyQuickly(Recovery flown, Recognition recognition) {
+    if (past > 0) {
+      fly(flown, recognition, 1);
+      return;
+    }
+    fly(flown, recognition, WATCHED_ROUGHLY);
+    if (arrest.begun() && !(cleared && isPlain()) && !flight.isGivenUp()) {
+      fly(flown, recognition, 1);
+    }
+  }
+
+  private void fly(Recovery flown, Recognition recognition, double roughness) {
+    afterArrest = roughness;
     beyond = false;
     arrest.clear();
     recognisedAt = Double.NaN;
@@ -197,6 +222,7 @@ final class Descent {
             Math.max(0, -flight.least()),
             flight.log().size());
       }
+      flight.loosen(afterArrest);
       EventKind left = rotorLimits.left(flight.at(equations));
       if (left != null) {
         return left;
@@ -229,7 +255,9 @@ final class Descent {
 
   /** How much of its time the flight has left, s. */
   private double left(double until) {
-    return (!beyond && arrest.begun() ? arrest.until() : until) - flight.time();
+    return flight.isGivenUp()
+        ? 0
+        : (!beyond && arrest.begun() ? arrest.until() : until) - flight.time();
   }
 
   /** Whether an arrest was watched to the end. */
@@ -250,6 +278,7 @@ final class Descent {
 
   private void ending(@Nullable Happening stop) {
     end = flight.time();
+    cleared = stop == EventKind.CLEAR;
     peak = Math.max(0, -flight.least());
     if (stop == EventKind.GROUND) {
       ending = Ending.GROUND;

@@ -99,13 +99,13 @@ public record Encounter(
 
   /**
    * An encounter at sea level on a standard day, away from the ground: the standard entry, forward
-   * recovery after one second, the ring-state inflow and its heave-damping boundary.
+   * recovery after one second, the craft's ring-state inflow and its heave-damping boundary.
    *
    * @param craft the helicopter
    * @return the encounter
    */
   public static Encounter of(Helicopter craft) {
-    RingStateInflow inflow = RingStateInflow.standard();
+    RingStateInflow inflow = craft.inflow();
     return new Encounter(
         craft,
         StandardAtmosphere.at(0),
@@ -331,7 +331,7 @@ public record Encounter(
    * @throws NoSteadyFlightException as {@link #fly()}
    */
   public RecordedFlight record(Simulator simulator) {
-    return Flight.record(this, Approach.fly(this, simulator), simulator);
+    return RecordedFlight.of(this, Approach.fly(this, simulator), simulator);
   }
 
   private Encounter with(Consumer<Parts> change) {

@@ -1,11 +1,13 @@
 package io.github.ringstate.encounter;
 
 import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ObjIntConsumer;
 
 /**
  * The course of a flight, from the start of its entry to its end: every quantity at any time, or as
@@ -67,17 +69,44 @@ public final class History {
    * @throws io.github.ringstate.quantity.OutOfRangeException if a time is outside the flight
    */
   public List<Instant> at(double... times) {
+    List<Instant> instants = new ArrayList<>();
+    each(
+        times,
+        (motion, place) ->
+            instants.add(new Instant(nodes.phase(nodes.before(times[place])), motion)));
+    return List.copyOf(instants);
+  }
+
+  /**
+   * Some quantities at some instants; quicker than {@link #at(double...)} where all are not needed.
+   *
+   * @param quantities the quantities
+   * @param times the times since the flight began, s, in any order
+   * @return for each quantity its value at each time, in its unit
+   * @throws io.github.ringstate.quantity.OutOfRangeException if a time is outside the flight
+   */
+  public double[][] values(List<FlightQuantity> quantities, double... times) {
+    double[][] values = new double[quantities.size()][times.length];
+    each(
+        times,
+        (motion, place) -> {
+          for (int i = 0; i < values.length; i++) {
+            values[i][place] = quantities.get(i).of(motion);
+          }
+        });
+    return values;
+  }
+
+  private void each(double[] times, ObjIntConsumer<Motion> look) {
     Quantity within = new Quantity("time of the flight", Unit.SECOND, start(), end);
     Scene scene = approach.scene();
     EquationsOfMotion free = scene.equations(false);
     EquationsOfMotion above = scene.equations(approach.encounter().height().isPresent());
-    List<Instant> instants = new ArrayList<>();
-    for (double time : times) {
-      String phase = nodes.phase(nodes.before(within.check(time)));
+    for (int place = 0; place < times.length; place++) {
+      double time = within.check(times[place]);
       EquationsOfMotion equations = time < approach.time() ? free : above;
-      instants.add(new Instant(phase, equations.at(time, nodes.state(time))));
+      look.accept(equations.at(time, nodes.state(time)), place);
     }
-    return List.copyOf(instants);
   }
 
   /**

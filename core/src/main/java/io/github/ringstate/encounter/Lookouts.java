@@ -161,7 +161,8 @@ final class Lookouts {
                         event.value().applyAsDouble(pilot),
                         "the quantity of the event",
                         event.name()),
-                seen -> true));
+                seen -> true,
+                0));
       }
     }
     return own;

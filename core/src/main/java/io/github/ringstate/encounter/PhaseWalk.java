@@ -25,9 +25,13 @@ final class PhaseWalk {
 
   /** Begins a recovery at an instant, s. */
   void begin(Recovery other, double time) {
+    List<Phase> list = other.phases();
+    if (list.isEmpty()) {
+      throw new IllegalArgumentException("the recovery " + other.name() + Encounter.NO_PHASES);
+    }
     recovery = other;
     flown = 0;
-    begin(other.phases(), time);
+    begin(list, time);
   }
 
   private void begin(List<Phase> list, double time) {

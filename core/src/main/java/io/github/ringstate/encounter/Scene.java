@@ -10,6 +10,7 @@ import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.quantity.NotFiniteException;
+import org.hipparchus.util.FastMath;
 
 /** All that an encounter's flight is set in: the disturbed wind, the known hover, and the start. */
 final class Scene {
@@ -93,7 +94,12 @@ final class Scene {
   double margin(Motion motion) {
     BoundaryCriterion boundary = encounter.boundary();
     return NotFiniteException.check(
-        boundary.margin(motion.edgewiseOverHover(), motion.axialOverHover()),
+        boundary.isOfPath()
+            ? boundary.margin(
+                FastMath.hypot(motion.forwardAirspeed(), motion.sidewaysAirspeed())
+                    / motion.hoverInduced(),
+                motion.verticalSpeed() / motion.hoverInduced())
+            : boundary.margin(motion.edgewiseOverHover(), motion.axialOverHover()),
         "the margin of the boundary",
         boundary);
   }

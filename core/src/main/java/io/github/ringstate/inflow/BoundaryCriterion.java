@@ -22,6 +22,27 @@ public interface BoundaryCriterion {
   String name();
 
   /**
+   * Whether the speeds of a flight that it judges are those of its path, the level airspeed and the
+   * vertical speed that instruments show, and being slower or sinking faster is enough for it; or
+   * those through the disc, which may be tilted, of a descent that is building.
+   *
+   * @return false unless overridden
+   */
+  default boolean isOfPath() {
+    return false;
+  }
+
+  /**
+   * The same criterion over another inflow model.
+   *
+   * @param inflow the model
+   * @return a criterion that is read off the model, if this one is read off a model; else this one
+   */
+  default BoundaryCriterion over(InflowModel inflow) {
+    return this;
+  }
+
+  /**
    * How far a point lies outside the vortex ring state, on the criterion's own scale. Continuous if
    * the inflow model's slope is.
    *

@@ -41,6 +41,11 @@ public final class HeaveDamping extends MadeOf implements BoundaryCriterion {
   }
 
   @Override
+  public BoundaryCriterion over(InflowModel other) {
+    return new HeaveDamping(other);
+  }
+
+  @Override
   public String name() {
     return "heave-damping";
   }

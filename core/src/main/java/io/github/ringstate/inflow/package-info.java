@@ -98,7 +98,9 @@
  *       <td>its own</td><td>-0.71</td><td>none</td><td>does not close</td></tr>
  * </table>
  *
- * <p>The spread of that table is a fair picture of what is known.
+ * <p>The spread of that table is a fair picture of what is known. {@link
+ * io.github.ringstate.inflow.DescentLimits} are none of these but what pilots are taught to keep; a
+ * flight with them for its boundary counts delay and loss from there.
  *
  * <p>All of it in formulas: <a
  * href="{@docRoot}/io/github/ringstate/dynamics/doc-files/equations.html">Equations of the

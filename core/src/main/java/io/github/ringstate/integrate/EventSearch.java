@@ -16,6 +16,11 @@ final class EventSearch<K, V> {
   private final BogackiShampine<V> step;
   private double[] before = new double[16];
   private double[] after = new double[16];
+  // where in the step the next passage is looked for: from one place to another, with the value
+  // there
+  private double[] from = new double[16];
+  private double[] until = new double[16];
+  private double[] atUntil = new double[16];
   private boolean first;
   private double place;
 
@@ -29,6 +34,9 @@ final class EventSearch<K, V> {
     if (count > before.length) {
       before = new double[count];
       after = new double[count];
+      from = new double[count];
+      until = new double[count];
+      atUntil = new double[count];
     }
     for (int i = 0; i < count; i++) {
       before[i] = events.get(i).value().applyAsDouble(view);
@@ -36,18 +44,46 @@ final class EventSearch<K, V> {
     first = true;
   }
 
-  /** Looks at the end of a step; whether any quantity passed on the way. */
-  boolean passes(List<Event<K, V>> events, V view) {
+  /** Looks at a step and its end; whether any quantity passed on the way. */
+  boolean passes(List<Event<K, V>> events, V view, Equations<V> equations, double time, double h) {
     boolean passes = false;
     for (int i = 0; i < events.size(); i++) {
       after[i] = events.get(i).value().applyAsDouble(view);
       if (first && before[i] == 0) {
         before[i] = after[i];
       }
+      from[i] = 0;
+      until[i] = 1;
+      atUntil[i] = after[i];
       passes |= before[i] < 0 != after[i] < 0;
     }
     first = false;
+    for (int i = 0; i < events.size(); i++) {
+      passes |= visits(events.get(i), i, equations, time, h);
+    }
     return passes;
+  }
+
+  /** Whether a quantity is beyond zero somewhere within a step but at neither end of it. */
+  private boolean visits(Event<K, V> event, int i, Equations<V> equations, double time, double h) {
+    double s = event.unseen(before[i]) / h;
+    if (!(s < 1) || before[i] < 0 != after[i] < 0) {
+      return false;
+    }
+    while (s < 1) {
+      double value = value(event, equations, time, h, s);
+      if (value < 0 != before[i] < 0) {
+        until[i] = s;
+        atUntil[i] = value;
+        return true;
+      }
+      s += event.unseen(value) / h;
+    }
+    return false;
+  }
+
+  private double value(Event<K, V> event, Equations<V> equations, double time, double h, double s) {
+    return event.value().applyAsDouble(equations.at(time + s * h, step.within(h, s)));
   }
 
   /** The event that passes first among those not yet taken, or -1; {@link #place} is where. */
@@ -55,8 +91,8 @@ final class EventSearch<K, V> {
     place = 2;
     int which = -1;
     for (int i = 0; i < events.size(); i++) {
-      if (before[i] < 0 != after[i] < 0) {
-        double at = located(equations, time, h, events.get(i), before[i], after[i]);
+      if (before[i] < 0 != atUntil[i] < 0) {
+        double at = located(equations, time, h, events.get(i), i);
         if (at < place) {
           place = at;
           which = i;
@@ -71,10 +107,13 @@ final class EventSearch<K, V> {
     return place;
   }
 
-  /** Takes a passage: it is seen from here on as what it is at the end of the step. */
+  /** Takes a passage: it is seen from here on as what it is behind it. */
   boolean takeRising(int which) {
     boolean rising = before[which] < 0;
-    before[which] = after[which];
+    before[which] = atUntil[which];
+    from[which] = until[which];
+    until[which] = 1;
+    atUntil[which] = after[which];
     return rising;
   }
 
@@ -88,20 +127,14 @@ final class EventSearch<K, V> {
    * and Björck (BIT 13, 1973), until it moves by less than a ten-thousandth of the step and so is
    * known far better than that.
    */
-  private double located(
-      Equations<V> equations,
-      double time,
-      double h,
-      Event<K, V> event,
-      double atBegin,
-      double atEnd) {
-    double left = 0;
-    double right = 1;
-    double f = atBegin;
-    double g = atEnd;
+  private double located(Equations<V> equations, double time, double h, Event<K, V> event, int i) {
+    double left = from[i];
+    double right = until[i];
+    double f = before[i];
+    double g = atUntil[i];
     double last = Double.NaN;
     int kept = 0;
-    for (int i = 0; i < ITERATIONS; i++) {
+    for (int n = 0; n < ITERATIONS; n++) {
       double s = (left * g - right * f) / (g - f);
       if (!(s > left && s < right)) {
         s = 0.5 * (left + right);
@@ -110,7 +143,7 @@ final class EventSearch<K, V> {
         return s;
       }
       last = s;
-      double value = event.value().applyAsDouble(equations.at(time + s * h, step.within(h, s)));
+      double value = value(event, equations, time, h, s);
       if (value == 0) {
         return s;
       }

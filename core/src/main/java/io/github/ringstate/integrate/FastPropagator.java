@@ -35,6 +35,8 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
   private double time;
   private double least;
   private double timed;
+  private double tolerance;
+  private double patience = Double.POSITIVE_INFINITY;
   private long evaluations;
   private long budget = Long.MAX_VALUE;
   private @Nullable NodeListener<V> listener;
@@ -48,6 +50,7 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
    */
   public FastPropagator(FastSettings<V> settings) {
     this.settings = settings;
+    tolerance = settings.tolerance();
     int size = settings.inverseScales().length;
     step = new BogackiShampine<>(settings.inverseScales(), settings.stiff());
     search = new EventSearch<>(step);
@@ -63,6 +66,7 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
     least = state[settings.watched()];
     timed = 0;
     evaluations = 0;
+    tolerance = settings.tolerance();
     firstLeg = true;
     log.clear();
     checkpoints.clear();
@@ -79,6 +83,7 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
     least = checkpoints.least(i);
     timed = checkpoints.timed(i);
     evaluations = checkpoints.evaluations(i);
+    tolerance = settings.tolerance();
     firstLeg = true;
     log.clear();
   }
@@ -123,7 +128,7 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
       sampler.begin(time);
     }
     tell(NodeListener.Node.BEGIN, equations);
-    while (end - time > SHORTEST_LEG) {
+    while (end - time > SHORTEST_LEG && timed <= patience) {
       double wanted = control.wanted(decay);
       double h = Math.min(wanted, end - time);
       // what follows a step cut short belongs to this leg alone, even if the step is not taken
@@ -145,7 +150,7 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
       V view = step.end();
       double nextDecay = settings.decay().applyAsDouble(view);
       boolean holds = settings.timed().test(view);
-      if (search.passes(events, view)) {
+      if (search.passes(events, view, equations, time, h)) {
         K stop = passed(equations, decay, h, events);
         if (stop != null) {
           return stop;
@@ -172,7 +177,7 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
   /** Tries a step; returns its error over the tolerance. */
   private double attempt(Equations<V> equations, double decay, double h) {
     evaluations += BogackiShampine.EVALUATIONS;
-    return step.attempt(equations, time, h, StepControl.excess(decay, h)) / settings.tolerance();
+    return step.attempt(equations, time, h, StepControl.excess(decay, h)) / tolerance;
   }
 
   /** Goes through the events of a step in order of time, up to the first that ends the leg. */
@@ -273,6 +278,25 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
    */
   public double timed() {
     return timed;
+  }
+
+  /**
+   * Says how long the condition of the settings may hold before the propagation is given up.
+   *
+   * @param longest the time; without end until it is said
+   */
+  public void patience(double longest) {
+    patience = longest;
+  }
+
+  @Override
+  public void loosen(double times) {
+    tolerance = times * settings.tolerance();
+  }
+
+  @Override
+  public boolean isGivenUp() {
+    return timed > patience;
   }
 
   @Override

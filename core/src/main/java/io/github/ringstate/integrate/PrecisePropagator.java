@@ -25,8 +25,9 @@ import org.jspecify.annotations.Nullable;
  * Propagates with an integrator of Hipparchus that chooses its own steps, and locates events to
  * within a nanosecond or so: the yardstick for the faster way.
  *
- * <p>A quantity that passes through zero and back within a twentieth of a second may go unseen. The
- * least value of the watched quantity is that among the ends of legs and what was noted.
+ * <p>A quantity that passes through zero and back within a twentieth of a second may go unseen,
+ * unless its event says how fast it changes at most. The least value of the watched quantity is
+ * that among the ends of legs and what was noted.
  *
  * @param <K> what names events
  * @param <V> the view of an instant
@@ -275,7 +276,7 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
 
     @Override
     public AdaptableInterval getMaxCheckInterval() {
-      return AdaptableInterval.of(CHECK_INTERVAL);
+      return (state, forward) -> Math.min(CHECK_INTERVAL, event.unseen(g(state)));
     }
 
     @Override

@@ -93,6 +93,23 @@ public interface Propagator<K, V> {
   void budget(long evaluations);
 
   /**
+   * Lets steps have greater errors from here on, up to the next start or restart, where only the
+   * rough course matters. A propagator may pass over it.
+   *
+   * @param times by how much greater than usual, at least 1
+   */
+  default void loosen(double times) {}
+
+  /**
+   * Whether the propagation was given up, so that every leg ends where it is.
+   *
+   * @return false unless the propagator was told when to give up
+   */
+  default boolean isGivenUp() {
+    return false;
+  }
+
+  /**
    * Where the propagation is in time.
    *
    * @return the time

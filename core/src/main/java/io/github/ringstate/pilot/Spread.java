@@ -1,6 +1,7 @@
 package io.github.ringstate.pilot;
 
 import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.Quantity;
 import org.hipparchus.distribution.RealDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.distribution.continuous.UniformRealDistribution;
@@ -8,28 +9,59 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * How one number of a technique varies between people: a distribution, cut off at the parameter's
- * range.
- *
- * @param parameter the number
- * @param distribution its distribution, in the parameter's own unit
+ * range. A value: equal to another of the same parameter and distribution.
  */
-public record Spread(Parameter parameter, RealDistribution distribution) {
+public final class Spread {
 
   /** Part of the message when a distribution lies outside the parameter's range. */
   public static final String NOTHING_WITHIN = " has no part of its spread within ";
 
-  /** Checks that some of the distribution lies within the range. */
-  public Spread {
-    if (!(within(parameter, distribution) > 0)) {
+  private final Parameter parameter;
+  private final RealDistribution distribution;
+  private final double below;
+  private final double within;
+
+  /**
+   * Cuts a distribution off.
+   *
+   * @param parameter the number
+   * @param distribution its distribution, in the parameter's own unit; some of it lies within the
+   *     parameter's range
+   */
+  public Spread(Parameter parameter, RealDistribution distribution) {
+    this.parameter = parameter;
+    this.distribution = distribution;
+    Quantity range = parameter.quantity();
+    below = distribution.cumulativeProbability(range.low());
+    within = distribution.cumulativeProbability(range.high()) - below;
+    if (!(within > 0)) {
       throw new IllegalArgumentException(
           parameter.name()
               + NOTHING_WITHIN
-              + parameter.quantity().low()
+              + range.low()
               + " to "
-              + parameter.quantity().high()
+              + range.high()
               + " "
               + parameter.unit().symbol());
     }
+  }
+
+  /**
+   * What varies.
+   *
+   * @return the number
+   */
+  public Parameter parameter() {
+    return parameter;
+  }
+
+  /**
+   * How it varies.
+   *
+   * @return the distribution, in the parameter's own unit, not cut off
+   */
+  public RealDistribution distribution() {
+    return distribution;
   }
 
   @Override
@@ -93,15 +125,8 @@ public record Spread(Parameter parameter, RealDistribution distribution) {
   public double value(double uniform) {
     double low = parameter.quantity().low();
     double high = parameter.quantity().high();
-    double below = distribution.cumulativeProbability(low);
-    double share = below + within(parameter, distribution) * uniform;
-    double value = distribution.inverseCumulativeProbability(share);
+    double value = distribution.inverseCumulativeProbability(below + within * uniform);
     // the inverse may miss the end of the range by its own accuracy
     return Math.min(Math.max(value, low), high);
-  }
-
-  private static double within(Parameter parameter, RealDistribution distribution) {
-    return distribution.cumulativeProbability(parameter.quantity().high())
-        - distribution.cumulativeProbability(parameter.quantity().low());
   }
 }

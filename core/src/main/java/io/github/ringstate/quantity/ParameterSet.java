@@ -30,10 +30,16 @@ public final class ParameterSet {
    */
   public static ParameterSet standard(List<Parameter> parameters) {
     List<Parameter> copy = List.copyOf(parameters);
-    if (copy.stream().map(Parameter::name).distinct().count() != copy.size()) {
-      throw new IllegalArgumentException("two parameters share a name");
+    double[] values = new double[copy.size()];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = copy.get(i).standard();
+      for (int j = 0; j < i; j++) {
+        if (copy.get(j).name().equals(copy.get(i).name())) {
+          throw new IllegalArgumentException("two parameters share a name");
+        }
+      }
     }
-    return new ParameterSet(copy, copy.stream().mapToDouble(Parameter::standard).toArray());
+    return new ParameterSet(copy, values);
   }
 
   /**

@@ -2,21 +2,26 @@ package io.github.ringstate.study;
 
 import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.chance.RandomStream;
+import io.github.ringstate.craft.FittedModel;
+import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.DistributionValue;
 import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.pilot.Recognition;
+import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Quantity;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
 import org.hipparchus.distribution.RealDistribution;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,6 +36,11 @@ import org.jspecify.annotations.Nullable;
  * <p>The first number of each is the chance of the delay, which decides most of a loss; then come
  * those that the technique draws. Gusts and shaking have a seed of their own for each pilot, which
  * is independent of all others however the pilots are drawn.
+ *
+ * <p>If the base flies a craft with a {@linkplain Helicopter#fitted fitted model}, and with the
+ * inflow of that, each pilot also flies with fitted numbers drawn from what the fit leaves open.
+ * They are drawn last, so that the pilots are the same people with and without it; the spread is
+ * then that of people and of what is not known of the craft.
  *
  * <p>Delays follow one rule. Those that are accepted are 0 to 60 s ({@link Recognition#DELAY}). One
  * that is given as a number and lies outside is refused where it is given. One that is drawn and
@@ -60,6 +70,8 @@ public record PilotStudy(
     this(base, pilots, delays, seed, Drawing.SOBOL);
   }
 
+  private static final NormalDistribution NORMAL = new NormalDistribution();
+
   /** Part of the message when no delay can be drawn; the range stands behind it. */
   public static final String NO_DELAY = "the distribution of delays has no part within ";
 
@@ -88,15 +100,51 @@ public record PilotStudy(
    * @return the encounter
    */
   public Encounter encounter(long number) {
+    return encounter(drawn(number));
+  }
+
+  /** What one pilot is like, and what the drawing goes on with. */
+  private record Drawn(
+      Recovery recovery, Recognition recognition, long seed, RandomStream draws) {}
+
+  private Drawn drawn(long number) {
     RandomStream draws = drawing.stream(seed, number);
     double chance = draws.uniform();
-    Disturbances disturbances = base.disturbances();
     long disturbed = draws.seed();
-    Encounter flown = base.withRecovery(pilots.draw(draws));
-    if (delays.isPresent()) {
-      flown = flown.withDelay(cut(delays.get().inverseCumulativeProbability(chance)));
+    Recovery recovery = pilots.draw(draws);
+    Recognition recognition = base.recognition();
+    return new Drawn(
+        recovery,
+        delays.isPresent()
+            ? recognition.withDelay(cut(delays.get().inverseCumulativeProbability(chance)))
+            : recognition,
+        disturbed,
+        draws);
+  }
+
+  private Encounter encounter(Drawn pilot) {
+    Encounter flown = base.withRecovery(pilot.recovery()).withRecognition(pilot.recognition());
+    Disturbances disturbances = base.disturbances();
+    if (disturbances.random()) {
+      flown = flown.withDisturbances(disturbances.withSeed(pilot.seed()));
     }
-    return disturbances.random() ? flown.withDisturbances(disturbances.withSeed(disturbed)) : flown;
+    return isUncertain() ? uncertain(flown, pilot.draws()) : flown;
+  }
+
+  /** Whether each pilot flies with numbers of the model drawn from what a fit leaves open. */
+  private boolean isUncertain() {
+    return base.craft().fitted().isPresent() && base.inflow().equals(base.craft().inflow());
+  }
+
+  private static Encounter uncertain(Encounter flown, RandomStream draws) {
+    FittedModel fitted = flown.craft().fitted().orElseThrow();
+    double[] normals = new double[fitted.numbers().parameters().size()];
+    for (int i = 0; i < normals.length; i++) {
+      normals[i] = NORMAL.inverseCumulativeProbability(draws.uniform());
+    }
+    Helicopter drawn = fitted.drawn(flown.craft(), normals);
+    RingStateInflow inflow = drawn.inflow();
+    return flown.withCraft(drawn).withInflow(inflow, flown.boundary().over(inflow));
   }
 
   /** A delay at the nearer end of the range if it is outside; what is no number stays. */
@@ -138,7 +186,9 @@ public record PilotStudy(
    */
   public LossSpread fly(Sampling sampling, Progress progress) {
     Optional<Approach> shared =
-        base.disturbances().random() ? Optional.empty() : Optional.of(approach(base));
+        base.disturbances().random() || isUncertain()
+            ? Optional.empty()
+            : Optional.of(approach(base));
     int limit = drawing.samples(sampling.limit());
     FlownPilots all = new FlownPilots(this);
     AtomicLong flown = new AtomicLong();
@@ -158,9 +208,10 @@ public record PilotStudy(
                 if (ended.getAsBoolean()) {
                   throw new CancellationException("the study was ended");
                 }
-                Encounter encounter = encounter(number);
-                BulkFlight flight = bulk.orElseGet(() -> new BulkFlight(approach(encounter)));
-                all.put(number, flight.fly(encounter.recovery(), encounter.recognition()), flight);
+                Drawn pilot = drawn(number);
+                BulkFlight flight =
+                    bulk.orElseGet(() -> new BulkFlight(approach(encounter(pilot))));
+                all.put(number, flight.fly(pilot.recovery(), pilot.recognition()), flight);
                 synchronized (flown) {
                   progress.flown(flown.incrementAndGet(), limit);
                 }

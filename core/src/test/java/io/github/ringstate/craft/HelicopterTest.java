@@ -21,7 +21,7 @@ class HelicopterTest {
   private static final Helicopter CRAFT = DemoCraft.TRAINER;
 
   static Stream<Parameter> parameters() {
-    return Helicopter.parameters();
+    return Helicopter.STANDARD_NUMBERS.parameters().stream();
   }
 
   @Test
@@ -49,7 +49,7 @@ class HelicopterTest {
         Arguments.of(Helicopter.TAKE_OFF_POWER, 30),
         Arguments.of(Helicopter.SEA_LEVEL_POWER, 30),
         Arguments.of(CraftLimits.MINIMUM_COLLECTIVE, 31),
-        Arguments.of(Helicopter.TAIL_ARM, 0));
+        Arguments.of(CraftBody.TAIL_ARM, 0));
   }
 
   @ParameterizedTest

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
@@ -113,11 +114,11 @@ class BodyAxesTest {
                 * state[State.ROTOR_SPEED]);
     RealVector force =
         vector(
-            -half * CRAFT.si(Helicopter.FORWARD_AREA) * nose * Math.abs(nose),
-            torque / CRAFT.si(Helicopter.TAIL_ARM)
-                - half * CRAFT.si(Helicopter.SIDE_AREA) * right * Math.abs(right),
-            motion.loads().thrust() * (1 - CRAFT.si(Helicopter.DOWNLOAD))
-                - half * CRAFT.si(Helicopter.UNDERSIDE_AREA) * shaft * Math.abs(shaft));
+            -half * CRAFT.si(CraftBody.FORWARD_AREA) * nose * Math.abs(nose),
+            torque / CRAFT.si(CraftBody.TAIL_ARM)
+                - half * CRAFT.si(CraftBody.SIDE_AREA) * right * Math.abs(right),
+            motion.loads().thrust() * (1 - CRAFT.si(CraftBody.DOWNLOAD))
+                - half * CRAFT.si(CraftBody.UNDERSIDE_AREA) * shaft * Math.abs(shaft));
     RealVector expected =
         toEarth.operate(force).add(vector(0, 0, -CRAFT.weight())).mapDivide(CRAFT.mass());
     assertEquals(expected.getEntry(0), motion.rate(State.SPEED_NORTH), 1e-9);

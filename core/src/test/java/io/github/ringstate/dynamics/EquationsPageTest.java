@@ -47,8 +47,10 @@ class EquationsPageTest {
           "dynamics.Controls.RATE",
           "dynamics.Angle.SMALL", // where a series takes over
           "dynamics.RotorTerm.SCALE_DIFFERENCE", // differences for the fast integrator
+          "encounter.Approach.FASTEST_MARGIN", // how a descent that grazes the boundary is found
           "encounter.BulkFlight.LONGEST_LINGERING", // when a fast flight is flown again
           "encounter.BulkFlight.CAREFUL",
+          "encounter.Descent.WATCHED_ROUGHLY",
           "inflow.Autorotation.DEEPEST", // ends of searches
           "inflow.HeaveDamping.WIDEST_SEARCH",
           "inflow.HoverUnits.WIDEST",

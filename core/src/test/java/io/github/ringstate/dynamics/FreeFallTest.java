@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
@@ -58,9 +59,9 @@ class FreeFallTest {
         .with(Helicopter.CONTINUOUS_POWER, 20)
         .with(Helicopter.TAKE_OFF_POWER, 20)
         .with(Helicopter.SEA_LEVEL_POWER, 20)
-        .with(Helicopter.TAIL_ARM, 30)
-        .with(Helicopter.DOWNLOAD, 0)
-        .with(Helicopter.UNDERSIDE_AREA, AREA);
+        .with(CraftBody.TAIL_ARM, 30)
+        .with(CraftBody.DOWNLOAD, 0)
+        .with(CraftBody.UNDERSIDE_AREA, AREA);
   }
 
   private static EquationsOfMotion equations() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.CubicBridge;
@@ -67,7 +68,7 @@ class HeaveDampingInHoverTest {
     double density = StandardAtmosphere.at(0).density();
     double tip = craft.si(Rotor.TIP_SPEED);
     double area = Math.PI * craft.si(Rotor.RADIUS) * craft.si(Rotor.RADIUS);
-    double thrust = craft.mass() * 9.80665 / (1 - craft.si(Helicopter.DOWNLOAD));
+    double thrust = craft.mass() * 9.80665 / (1 - craft.si(CraftBody.DOWNLOAD));
     double inflow = Math.sqrt(thrust / (2 * density * area)) / tip;
     double as = liftSlope * craft.si(Rotor.SOLIDITY);
     return -2 * as * area * density * tip * inflow / ((16 * inflow + as) * craft.mass());
@@ -82,7 +83,7 @@ class HeaveDampingInHoverTest {
             .with(Rotor.TIP_LOSS, 1)
             .with(Rotor.ROOT_CUTOUT, 0)
             .with(Rotor.BLADE_LOADING_LIMIT, 0.25)
-            .with(Helicopter.DOWNLOAD, 0);
+            .with(CraftBody.DOWNLOAD, 0);
     double expected = padfield(ideal, ideal.si(Rotor.LIFT_SLOPE));
     assertEquals(expected, quasiSteadyDamping(ideal, inflow), 0.003 * Math.abs(expected));
   }
@@ -100,7 +101,7 @@ class HeaveDampingInHoverTest {
     double inner = craft.si(Rotor.ROOT_CUTOUT);
     double expected =
         padfield(craft, craft.si(Rotor.LIFT_SLOPE) * (outer * outer - inner * inner))
-            * (1 - craft.si(Helicopter.DOWNLOAD));
+            * (1 - craft.si(CraftBody.DOWNLOAD));
     double damping = quasiSteadyDamping(craft, inflow);
     assertEquals(expected, damping, 0.015 * Math.abs(expected));
     double whole = padfield(craft, craft.si(Rotor.LIFT_SLOPE));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
@@ -15,6 +16,7 @@ import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.Rotor;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -105,7 +107,7 @@ class TrimTest {
     double area = Math.PI * craft.si(Rotor.RADIUS) * craft.si(Rotor.RADIUS);
     // The shaft leans to hold the tail rotor's push.
     double thrust =
-        craft.mass() * 9.80665 / (1 - craft.si(Helicopter.DOWNLOAD)) * Math.cos(trim.bank());
+        craft.mass() * 9.80665 / (1 - craft.si(CraftBody.DOWNLOAD)) * Math.cos(trim.bank());
     double vh = Math.sqrt(thrust / (2 * density * area));
     double tip = craft.si(Rotor.TIP_SPEED);
     // The blades carry what thrust takes at the given tip loss and cut-out.
@@ -153,6 +155,38 @@ class TrimTest {
         assertThrows(IllegalStateException.class, () -> Trim.find(motion, airspeed, 0));
     String message = String.valueOf(refusal.getMessage());
     assertTrue(message.startsWith("trainer" + Trim.NO_STEADY_FLIGHT + airspeed), message);
+  }
+
+  /** A whole turn of pitch solves the equations as well, and so may flight on the back. */
+  @Test
+  void steadyFlightIsUpright() {
+    SplittableRandom random = new SplittableRandom(3);
+    for (int i = 0; i < 12_000; i++) {
+      Helicopter craft = DemoCraft.ALL.get(i % DemoCraft.ALL.size());
+      double mass =
+          random.nextDouble(
+              craft.numbers().get(Helicopter.MINIMUM_MASS),
+              craft.numbers().get(Helicopter.MAXIMUM_MASS));
+      double altitude = random.nextDouble(0, 2400);
+      double airspeed = random.nextDouble(0, 40);
+      double descent = random.nextDouble(0, 15);
+      EquationsOfMotion motion =
+          equations(craft.with(Helicopter.MASS, mass), StandardAtmosphere.at(altitude), Wind.CALM);
+      Trim trim = Trim.find(motion, airspeed, -descent);
+      assertTrue(
+          Math.abs(trim.pitch()) < 0.5 && Math.abs(trim.bank()) < 0.1,
+          craft.name()
+              + " "
+              + mass
+              + " "
+              + altitude
+              + " "
+              + airspeed
+              + " "
+              + descent
+              + ": "
+              + trim);
+    }
   }
 
   @Test

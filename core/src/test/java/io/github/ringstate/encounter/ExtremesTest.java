@@ -1,102 +1,61 @@
 package io.github.ringstate.encounter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.craft.RotationSense;
+import io.github.ringstate.Soak;
 import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.dynamics.State;
-import io.github.ringstate.pilot.Autorotation;
-import io.github.ringstate.pilot.CollectiveOnly;
-import io.github.ringstate.pilot.Forward;
-import io.github.ringstate.pilot.Lateral;
-import io.github.ringstate.pilot.NoRecovery;
-import io.github.ringstate.pilot.Recovery;
-import io.github.ringstate.quantity.Parameter;
-import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.inflow.TabulatedInflow;
+import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** Every technique and entry within and at the limits of its parameters: seeded random draws. */
+/** Every technique and entry within and at the limits of its parameters, in still and rough air. */
+@Tag("soak")
 class ExtremesTest {
 
-  private static final int DRAWS = 800;
+  private static final RingStateInflow MODEL = RingStateInflow.standard();
+  private static final TabulatedInflow TABLE = new TabulatedInflow(MODEL);
+  private static final HeaveDamping BOUNDARY = new HeaveDamping(MODEL);
 
-  private static ParameterSet draw(
-      SplittableRandom random, List<Parameter> parameters, boolean atTheLimits) {
-    ParameterSet set = ParameterSet.standard(parameters);
-    for (Parameter parameter : parameters) {
-      double share = random.nextDouble();
-      double low = parameter.quantity().low();
-      double high = parameter.quantity().high();
-      double between = low + share * (high - low);
-      set = set.with(parameter, atTheLimits ? (share < 0.5 ? low : high) : between);
-    }
-    return set;
+  private static Encounter drawn(int number) {
+    return number % 2 == 0 ? DrawnEncounter.of(number) : DrawnEncounter.disturbed(number);
   }
 
-  private static Encounter draw(SplittableRandom random) {
-    boolean limits = random.nextBoolean();
-    Helicopter demo = DemoCraft.ALL.get(random.nextInt(DemoCraft.ALL.size()));
-    double mass =
-        random.nextDouble(
-            demo.numbers().get(Helicopter.MINIMUM_MASS),
-            demo.numbers().get(Helicopter.MAXIMUM_MASS));
-    RotationSense sense =
-        random.nextBoolean() ? RotationSense.CLOCKWISE : RotationSense.COUNTER_CLOCKWISE;
-    Entry entry =
-        switch (random.nextInt(6)) {
-          case 0 -> new Settling(draw(random, Settling.PARAMETERS, limits));
-          case 1 -> new Steep(draw(random, Steep.PARAMETERS, limits));
-          case 2 -> new Downwind(draw(random, Downwind.PARAMETERS, limits));
-          case 3 -> new Steep();
-          case 4 -> new Downwind();
-          default -> new Settling();
-        };
-    Recovery recovery =
-        switch (random.nextInt(5)) {
-          case 0 -> new Forward(draw(random, Forward.PARAMETERS, limits));
-          case 1 -> new Lateral(draw(random, Lateral.PARAMETERS, limits));
-          case 2 -> new Autorotation(draw(random, Autorotation.PARAMETERS, limits));
-          case 3 -> new CollectiveOnly(draw(random, CollectiveOnly.PARAMETERS, limits));
-          default -> new NoRecovery();
-        };
-    Encounter encounter =
-        Encounter.of(demo.with(Helicopter.MASS, mass).with(sense))
-            .withEntry(entry)
-            .withRecovery(recovery)
-            .withDelay(random.nextInt(5) == 0 ? 0 : random.nextDouble(0, 12))
-            .withAir(StandardAtmosphere.at(random.nextDouble(0, 2400)));
-    return random.nextInt(3) == 0 ? encounter.withHeight(random.nextDouble(1, 200)) : encounter;
+  private static Encounter tabulated(int number) {
+    return drawn(number).withInflow(TABLE, BOUNDARY);
   }
 
   @Test
   void everyFlightEndsInADeclaredOutcomeAndEveryNumberOnTheWayIsOne() {
-    List<String> faults =
-        IntStream.range(0, DRAWS)
-            .parallel()
-            .mapToObj(
-                seed -> {
-                  String fault = fault(draw(new SplittableRandom(seed)));
-                  return fault.isEmpty() ? "" : "draw " + seed + ": " + fault;
-                })
-            .filter(text -> !text.isEmpty())
-            .toList();
-    assertEquals(List.of(), faults);
+    Soak.assertNoFaults("flights", 1_000_000, number -> fault(tabulated(number), Simulator.fast()));
   }
 
-  private static String fault(Encounter encounter) {
+  @Test
+  void soDoesEveryPreciseFlight() {
+    Soak.assertNoFaults(
+        "precise-flights", 100_000, number -> fault(drawn(number), Simulator.precise()));
+  }
+
+  private static String fault(Encounter encounter, Simulator simulator) {
     boolean[] finite = {true};
     Trajectory trajectory = new Trajectory(0.1, (phase, motion) -> finite[0] &= isFinite(motion));
-    Outcome outcome = encounter.fly(Simulator.precise(), trajectory);
+    Outcome outcome;
+    try {
+      outcome = encounter.fly(simulator, trajectory);
+    } catch (NoSteadyFlightException declared) {
+      return "";
+    } catch (RuntimeException fault) {
+      return fault.toString();
+    }
     if (!finite[0]) {
       return "not a number on the way";
     }
@@ -124,19 +83,53 @@ class ExtremesTest {
     return value.isPresent() == present && (!present || value.getAsDouble() >= 0);
   }
 
+  /** Second method: steps a twelfth as long. */
+  @Test
+  void aFlightInBulkEndsAsACarefulOneDoesAndLosesTheSame() {
+    Soak.assertNoFaults("bulk-against-careful", 300_000, number -> parting(tabulated(number)));
+  }
+
+  private static String parting(Encounter encounter) {
+    try {
+      BulkFlight bulk = new BulkFlight(Approach.fly(encounter, Simulator.fast()));
+      Ending ending = bulk.fly(encounter.recovery(), encounter.recognition());
+      Outcome careful = encounter.fly(Simulator.fast(1e-7), null);
+      double loss = Unit.FOOT.fromSi(careful.altitudeLoss().orElse(0));
+      double other =
+          ending == careful.ending() && loss > 0 ? Unit.FOOT.fromSi(bulk.altitudeLoss()) : 0;
+      boolean alike = ending == careful.ending() && Math.abs(other - loss) <= 0.1 + 0.002 * loss;
+      return alike
+          ? ""
+          : ending
+              + " "
+              + other
+              + " ft, careful "
+              + careful.ending()
+              + " "
+              + loss
+              + " ft, "
+              + encounter.entry().name()
+              + " "
+              + encounter.recovery().name();
+    } catch (NoSteadyFlightException declared) {
+      return "";
+    }
+  }
+
   @Test
   void theDrawsComeToEveryEnding() {
     List<Ending> endings =
         Stream.of(Ending.values())
             .filter(
                 ending ->
-                    IntStream.range(0, 60)
+                    IntStream.range(0, 200)
+                        .map(number -> 2 * number)
                         .anyMatch(
-                            seed -> draw(new SplittableRandom(seed)).fly().ending() == ending))
+                            number ->
+                                tabulated(number).fly(Simulator.fast(), null).ending() == ending))
             .toList();
     List<Ending> built = new ArrayList<>(List.of(Ending.values()));
     built.remove(Ending.STOPPED); // by events of one's own alone
     assertEquals(built, endings);
-    assertTrue(DRAWS > 60);
   }
 }

@@ -68,7 +68,7 @@ class RingPersistenceTest {
   void aFlightThatNeverCrossesTheOnsetIsTheSameToTheLastBit(boolean fast) {
     SplittableRandom random = new SplittableRandom(8);
     int outside = 0;
-    for (int i = 0; i < (fast ? 200 : 40); i++) {
+    for (int i = 0; i < (fast ? 60 : 30); i++) {
       Helicopter craft = DemoCraft.ALL.get(i % 4);
       double lowered = random.nextDouble(-0.6, 0.5);
       double forward = random.nextDouble(0, 25);
@@ -83,7 +83,7 @@ class RingPersistenceTest {
       assertArrayEquals(none, slow);
       assertEquals(0, slow[State.RING], 0.0);
     }
-    assertTrue(outside > (fast ? 50 : 10), "outside " + outside);
+    assertTrue(outside > (fast ? 15 : 7), "outside " + outside);
   }
 
   /** The end of a flight of eight seconds, or nothing if it crossed the boundary. */

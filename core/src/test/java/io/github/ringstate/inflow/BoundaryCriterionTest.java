@@ -21,7 +21,10 @@ class BoundaryCriterionTest {
 
   static List<BoundaryCriterion> criteria() {
     return List.of(
-        new HeaveDamping(RingStateInflow.standard()), WakeTransport.standard(), new TipVortex());
+        new HeaveDamping(RingStateInflow.standard()),
+        WakeTransport.standard(),
+        new TipVortex(),
+        new DescentLimits(0.5, 0.2));
   }
 
   @ParameterizedTest

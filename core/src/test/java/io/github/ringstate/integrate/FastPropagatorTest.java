@@ -1,6 +1,7 @@
 package io.github.ringstate.integrate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -212,5 +213,48 @@ class FastPropagatorTest extends PropagatorContract {
     propagator.start(0, problem.start());
     propagator.propagate(problem.equations(), 2 * Math.PI, List.of());
     assertEquals(Math.PI, propagator.timed(), 0.01);
+  }
+
+  /** The same: it is below zero from pi / 2 on, so a second of it is over at pi / 2 + 1. */
+  @Test
+  void aPropagationIsGivenUpOnceTheConditionHeldForTooLong() {
+    Problem problem = Problem.oscillator();
+    FastPropagator<String, Point> propagator =
+        new FastPropagator<>(
+            new FastSettings<>(new double[] {1, 1}, 1e-8, 0, -1, at -> 0, at -> at.state()[0] < 0));
+    propagator.patience(1);
+    propagator.start(0, problem.start());
+    assertFalse(propagator.isGivenUp());
+    propagator.propagate(problem.equations(), 2 * Math.PI, List.of());
+    assertTrue(propagator.isGivenUp());
+    double time = propagator.time();
+    assertEquals(0.5 * Math.PI + 1, time, 0.02);
+    propagator.propagate(problem.equations(), 2 * Math.PI, List.of());
+    assertEquals(time, propagator.time());
+    propagator.restart(0);
+    assertFalse(propagator.isGivenUp());
+  }
+
+  @Test
+  void stepsThatAreLoosenedAreFewerAndOfTheOldKindAfterARestart() {
+    Problem problem = Problem.oscillator();
+    Problem.Counted equations = problem.equations();
+    FastPropagator<String, Point> propagator = fast(problem, 1e-5);
+    double[] ends = new double[3];
+    int[] counts = new int[3];
+    propagator.start(0, problem.start());
+    for (int i = 0; i < ends.length; i++) {
+      propagator.restart(0);
+      if (i == 1) {
+        propagator.loosen(8);
+      }
+      int before = equations.count();
+      propagator.propagate(equations, 20, List.of());
+      counts[i] = equations.count() - before;
+      ends[i] = propagator.state(0);
+    }
+    assertTrue(counts[1] < 0.7 * counts[0], counts[1] + " of " + counts[0]);
+    assertEquals(counts[0], counts[2]);
+    assertEquals(ends[0], ends[2]);
   }
 }

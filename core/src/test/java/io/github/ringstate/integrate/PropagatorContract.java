@@ -192,6 +192,44 @@ abstract class PropagatorContract {
     assertEquals(0, without.log().size());
   }
 
+  /**
+   * The parabola is below zero within r of its lowest point and changes by less than 2 a second.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.02, 0.003, 0.0006})
+  void aShortVisitBeyondZeroIsSeenWhereItIsKnownHowFastTheQuantityChanges(double r) {
+    Problem problem = Problem.oscillator();
+    for (double middle : new double[] {0.2137, 0.5141, 0.7771}) {
+      Event<String, Point> event =
+          Event.<String, Point>note(
+                  "visit",
+                  Crossing.EITHER,
+                  at -> (at.time() - middle) * (at.time() - middle) - r * r)
+              .changingAtMost(2);
+      Propagator<String, Point> propagator = started(problem);
+      propagator.propagate(problem.equations(), 1, List.of(event));
+      assertTimes(new double[] {middle - r, middle + r}, propagator);
+      Propagator<String, Point> stopped = started(problem);
+      stopped.propagate(
+          problem.equations(),
+          1,
+          List.of(
+              Event.<String, Point>stop("visit", Crossing.FALLING, event.value())
+                  .changingAtMost(2)));
+      assertEquals(middle - r, stopped.time(), timeError());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-1, Double.NaN})
+  void aRateThatIsNoneIsRefused(double rate) {
+    Event<String, Point> event = Event.note("t", Crossing.RISING, Point::time);
+    assertTrue(
+        assertThrows(IllegalArgumentException.class, () -> event.changingAtMost(rate))
+            .getMessage()
+            .contains(Event.NO_RATE));
+  }
+
   @Test
   void twoPassagesAtOnceAreBothNoted() {
     Problem problem = Problem.oscillator();

@@ -42,7 +42,7 @@ public final class Inputs {
    */
   public static List<Input> craft(Helicopter craft) {
     List<Input> inputs = new ArrayList<>();
-    Helicopter.parameters()
+    Helicopter.STANDARD_NUMBERS.parameters().stream()
         .forEach(
             parameter -> {
               double value = craft.numbers().get(parameter);

@@ -1,7 +1,5 @@
 package io.github.ringstate.study.model;
 
-import io.github.ringstate.inflow.BoundaryCriterion;
-import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.PartOf;
@@ -42,7 +40,7 @@ public record ModelSpread(PilotStudy study, List<RingStateInflow> models) {
     for (RingStateInflow inflow : models) {
       PilotStudy other =
           new PilotStudy(
-              study.base().withInflow(inflow, boundary(inflow)),
+              study.base().withInflow(inflow, study.base().boundary().over(inflow)),
               study.pilots(),
               study.delays(),
               study.seed(),
@@ -50,12 +48,6 @@ public record ModelSpread(PilotStudy study, List<RingStateInflow> models) {
       spreads.add(other.fly(sampling, new PartOf(progress, spreads.size(), models.size())));
     }
     return List.copyOf(spreads);
-  }
-
-  /** A boundary that is read off the inflow moves with it; any other stays as it was chosen. */
-  private BoundaryCriterion boundary(RingStateInflow inflow) {
-    BoundaryCriterion chosen = study.base().boundary();
-    return chosen instanceof HeaveDamping ? new HeaveDamping(inflow) : chosen;
   }
 
   /**

@@ -43,13 +43,13 @@ public final class RunStudy {
   private final double hoverInduced;
 
   /**
-   * Prepares a study by the ring-state inflow model with its standard numbers.
+   * Prepares a study by the ring-state inflow model of the craft.
    *
    * @param plan the run
    */
   public RunStudy(RunPlan plan) {
     this.plan = plan;
-    RingStateInflow inflow = RingStateInflow.standard();
+    RingStateInflow inflow = plan.craft().inflow();
     motion = new EquationsOfMotion(plan.craft(), plan.air(), Wind.CALM, inflow, false);
     boundary = new HeaveDamping(inflow);
     table = new TabulatedInflow(inflow);
@@ -238,10 +238,12 @@ public final class RunStudy {
    * @param pilots who flies
    * @param state the state they are in
    * @param seed the seed
-   * @return the study, its inflow tabulated
+   * @return the study, its inflow tabulated; with a fitted model each pilot has an inflow of their
+   *     own, and it is not
    */
   public PilotStudy pilots(Encounter encounter, Pilots pilots, PilotState state, long seed) {
-    return new PilotStudy(
-        encounter.withInflow(table, boundary), pilots, Optional.of(state.delays()), seed);
+    Encounter flown =
+        plan.craft().fitted().isPresent() ? encounter : encounter.withInflow(table, boundary);
+    return new PilotStudy(flown, pilots, Optional.of(state.delays()), seed);
   }
 }

@@ -107,7 +107,8 @@ public final class Settings {
     word(CRAFT_NAME, crafts.keySet());
     word(ROTATION, Stream.of(RotationSense.values()).map(RotationSense::label).toList());
     word(ENGINE_KIND, Stream.of(EngineKind.values()).map(EngineKind::label).toList());
-    Helicopter.parameters().forEach(parameter -> number("craft", parameter, ""));
+    Helicopter.STANDARD_NUMBERS.parameters().stream()
+        .forEach(parameter -> number("craft", parameter, ""));
     // -1000 to 11000 m, narrowed to whole feet
     number(PRESSURE_ALTITUDE, new Quantity("pressure altitude", Unit.FOOT, -3280, 36_089));
     number(TEMPERATURE_OFFSET, new Quantity("temperature offset", Unit.KELVIN, -60, 60));

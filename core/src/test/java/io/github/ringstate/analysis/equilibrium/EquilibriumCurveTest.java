@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.EquationsOfMotion;
@@ -103,7 +104,7 @@ class EquilibriumCurveTest {
   @ParameterizedTest
   @MethodSource("vertical")
   void theDragOfTheBodyMovesTheOnsetIntoTheRing(DescentCase banked) {
-    Helicopter craft = banked.craft().with(Helicopter.TAIL_ARM, 30);
+    Helicopter craft = banked.craft().with(CraftBody.TAIL_ARM, 30);
     DescentCase descents = new DescentCase(craft, banked.air(), banked.inflow(), banked.airspeed());
     Equilibrium fold = curve(descents).folds().get(0);
     double density = descents.air().density();
@@ -112,9 +113,9 @@ class EquilibriumCurveTest {
     double thrust = 2 * density * craft.rotor().area() * scale * scale;
     double q =
         density
-            * craft.si(Helicopter.UNDERSIDE_AREA)
+            * craft.si(CraftBody.UNDERSIDE_AREA)
             * Math.abs(fold.verticalSpeed())
-            / (1 - craft.si(Helicopter.DOWNLOAD));
+            / (1 - craft.si(CraftBody.DOWNLOAD));
     double z = fold.axial();
     double w = fold.induced() / scale + z;
     double perThrust = scale * q / (2 * thrust);

@@ -3,6 +3,7 @@ package io.github.ringstate.analysis.equilibrium;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.HeaveDamping;
@@ -22,11 +23,11 @@ class FoldBoundaryTest {
   void aCraftWithoutBodyFoldsWhereTheInflowDoes() {
     Helicopter bare =
         DemoCraft.UTILITY
-            .with(Helicopter.FORWARD_AREA, 0)
-            .with(Helicopter.SIDE_AREA, 0)
-            .with(Helicopter.UNDERSIDE_AREA, 0)
-            .with(Helicopter.DOWNLOAD, 0)
-            .with(Helicopter.TAIL_ARM, 30)
+            .with(CraftBody.FORWARD_AREA, 0)
+            .with(CraftBody.SIDE_AREA, 0)
+            .with(CraftBody.UNDERSIDE_AREA, 0)
+            .with(CraftBody.DOWNLOAD, 0)
+            .with(CraftBody.TAIL_ARM, 30)
             .with(Helicopter.SEA_LEVEL_POWER, 1200)
             .with(Helicopter.TAKE_OFF_POWER, 1200);
     DescentCase descents = DescentCase.of(bare);

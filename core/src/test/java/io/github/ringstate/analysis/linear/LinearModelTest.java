@@ -15,6 +15,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.EquationsOfMotion;
@@ -168,8 +169,8 @@ class LinearModelTest {
             .with(Rotor.TIP_LOSS, 1)
             .with(Rotor.ROOT_CUTOUT, 0)
             .with(Rotor.BLADE_LOADING_LIMIT, 0.25)
-            .with(Helicopter.DOWNLOAD, 0)
-            .with(Helicopter.TAIL_ARM, 30);
+            .with(CraftBody.DOWNLOAD, 0)
+            .with(CraftBody.TAIL_ARM, 30);
     EquationsOfMotion equations = equations(ideal);
     double[] hover = Trim.find(equations, 0, 0).state(equations, 0, 0);
     LinearModel model = LinearModel.about(equations, hover, List.of(HEAVE), List.of(INFLOW));

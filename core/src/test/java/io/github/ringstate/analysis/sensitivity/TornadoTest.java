@@ -3,6 +3,7 @@ package io.github.ringstate.analysis.sensitivity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
@@ -30,7 +31,7 @@ class TornadoTest {
             input ->
                 List.of(
                         Helicopter.MINIMUM_MASS.name(),
-                        Helicopter.UNDERSIDE_AREA.name(),
+                        CraftBody.UNDERSIDE_AREA.name(),
                         "delay",
                         "pressure altitude",
                         "nose down",

@@ -2,12 +2,15 @@ package io.github.ringstate.instructor;
 
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.files.text.Unprintable;
+import io.github.ringstate.instructor.best.BestCommand;
 import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.delivery.Recipient;
 import io.github.ringstate.instructor.desk.DeskCommand;
 import io.github.ringstate.instructor.desk.Fields;
+import io.github.ringstate.instructor.equilibria.EquilibriaCommand;
 import io.github.ringstate.instructor.floor.CardCommand;
 import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.floor.LessonCommand;
@@ -24,6 +27,7 @@ import io.github.ringstate.instructor.plan.PlannedOptions;
 import io.github.ringstate.instructor.rerun.RerunCommand;
 import io.github.ringstate.instructor.runs.RunsCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
+import java.awt.AWTError;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -32,6 +36,7 @@ import java.io.StringWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -87,6 +92,8 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
           "plan",
           "brief",
           "boundary",
+          "equilibria",
+          "best",
           "craft",
           "manual",
           "sweep",
@@ -126,8 +133,17 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
    * @param args the arguments
    */
   public static void main(String[] args) {
-    String[] meant = args.length == 0 && Start.byDoubleClick() ? Start.DESK : args;
-    System.exit(commandLine(new FileOutputStream(FileDescriptor.out), asked(meant)).execute(meant));
+    System.exit(status(args.length == 0 && Start.byDoubleClick() ? Start.DESK : args));
+  }
+
+  @SuppressWarnings("SystemErr") // where the memory has run out, nothing else speaks
+  private static int status(String... args) {
+    try {
+      return commandLine(new FileOutputStream(FileDescriptor.out), asked(args)).execute(args);
+    } catch (OutOfMemoryError error) {
+      System.err.println("ringstate: " + Shortage.NO_MEMORY);
+      return UserError.FILE;
+    }
   }
 
   /** A command named first needs none of the others made, and reads as if they were there. */
@@ -188,6 +204,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
     asked.get(0).setOut(new PrintWriter(said));
     int status;
     try {
+      refuseUnprintable(parsed.originalArgs());
       ParseResult command = asked.get(asked.size() - 1).getParseResult();
       Inputs.keep(command);
       if (asked.get(0).getCommandSpec().userObject() instanceof Origin.Holder holder) {
@@ -196,10 +213,31 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       status = new RunLast().execute(parsed);
       Delivery.print(said.toString(), terminal);
     } catch (UserError error) {
-      throw new ExecutionException(
-          asked.get(asked.size() - 1), String.valueOf(error.getMessage()), error);
+      throw failed(asked, error);
+    } catch (VirtualMachineError | LinkageError | AWTError error) {
+      throw failed(asked, Shortage.of(error));
     }
     return status;
+  }
+
+  private static ExecutionException failed(List<CommandLine> asked, UserError error) {
+    return new ExecutionException(
+        asked.get(asked.size() - 1), String.valueOf(error.getMessage()), error);
+  }
+
+  /** What users type is echoed by reports and kept in files. */
+  private static void refuseUnprintable(List<String> args) {
+    for (String arg : args) {
+      OptionalInt found = Unprintable.first(arg);
+      if (found.isPresent()) {
+        throw UserError.usage(
+            "the argument "
+                + UserError.quoted(arg)
+                + " holds "
+                + Unprintable.name(found.getAsInt())
+                + ", which cannot be printed");
+      }
+    }
   }
 
   private static Object command(String name, OutputStream terminal) {
@@ -213,6 +251,8 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       case "fly" -> new FlyCommand(terminal);
       case "runs" -> new RunsCommand(terminal);
       case "boundary" -> new BoundaryCommand(terminal);
+      case "equilibria" -> new EquilibriaCommand(terminal);
+      case "best" -> new BestCommand(terminal);
       case "craft" -> new CraftCommand(terminal);
       case "manual" -> new ManualCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
@@ -295,7 +335,9 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
   }
 
   private static void say(CommandLine command, String message) {
-    command.getErr().println(command.getCommandSpec().qualifiedName() + ": " + message);
+    command
+        .getErr()
+        .println(command.getCommandSpec().qualifiedName() + ": " + Unprintable.replaced(message));
   }
 
   @Override

@@ -34,6 +34,7 @@ class MainTest {
         "floor --pilots 5 --height-ft 200",
         "fly --step 5",
         "boundary",
+        "equilibria --loop",
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
         "craft"
       })
@@ -45,7 +46,8 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss", "floor", "fly", "runs", "boundary", "craft", "sweep"})
+  @ValueSource(
+      strings = {"loss", "floor", "fly", "runs", "boundary", "equilibria", "craft", "sweep"})
   void theHelpOfEveryCommandShowsAnExampleThatWorks(String command) {
     String example =
         Run.of(command, "--help").lines().stream()
@@ -64,7 +66,16 @@ class MainTest {
     assertEquals(CommandLine.ExitCode.OK, run.status(), run.err());
     for (String word :
         new String[] {
-          "loss", "floor", "fly", "runs", "boundary", "craft", "sweep", "--paper", "--units"
+          "loss",
+          "floor",
+          "fly",
+          "runs",
+          "boundary",
+          "equilibria",
+          "best",
+          "sweep",
+          "--paper",
+          "--units"
         }) {
       assertTrue(run.out().contains(word), word);
     }

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,7 +8,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
@@ -200,59 +198,5 @@ class RunnableJarIT {
     try (Stream<Path> files = Files.list(place)) {
       assertEquals(List.of(name), files.map(file -> file.getFileName().toString()).toList());
     }
-  }
-
-  private static Run script(Path script, String... args) throws IOException, InterruptedException {
-    List<String> command = new ArrayList<>(List.of("sh", script.toString()));
-    command.addAll(List.of(args));
-    ProcessBuilder builder = new ProcessBuilder(command);
-    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
-    File err = Files.createTempFile(folder, "err", ".txt").toFile();
-    Process process = builder.redirectError(err).start();
-    process.getOutputStream().close();
-    String out = new String(process.getInputStream().readAllBytes(), UTF_8);
-    return new Run(process.waitFor(), out, Files.readString(err.toPath()));
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"loss", "loss --pilots 20 --delays 0", "craft heavy", "runs --wind 3"})
-  @EnabledOnOs(OS.LINUX)
-  void theScriptRunsTheJar(String command) throws IOException, InterruptedException {
-    String[] args = command.split(" ", -1);
-    assertEquals(run(args), script(Path.of("ringstate").toAbsolutePath(), args));
-  }
-
-  @Test
-  @EnabledOnOs(OS.LINUX)
-  void theScriptRunsTheJarBesideItWithoutAnArchiveAndThroughALink()
-      throws IOException, InterruptedException {
-    Path place = Files.createDirectory(folder.resolve("a place"));
-    Files.copy(Path.of("ringstate"), place.resolve("ringstate"));
-    Files.copy(Path.of(JarRun.property("ringstate.jar")), place.resolve("ringstate.jar"));
-    Path link = Files.createSymbolicLink(folder.resolve("link"), place.resolve("ringstate"));
-    assertEquals(run("craft"), script(link, "craft"));
-  }
-
-  @Test
-  @EnabledOnOs(OS.LINUX)
-  void withoutTheJarTheScriptSaysWhatIsMissing() throws IOException, InterruptedException {
-    Path place = Files.createDirectory(folder.resolve("no jar"));
-    Files.copy(Path.of("ringstate"), place.resolve("ringstate"));
-    Run run = script(place.resolve("ringstate"), "craft");
-    assertEquals(1, run.status());
-    assertEquals("", run.out());
-    assertTrue(
-        run.err().matches("ringstate: .*ringstate.jar is missing; README.md .*\n"), run.err());
-  }
-
-  @Test
-  @EnabledOnOs(OS.LINUX)
-  void theBuildLeavesAnArchiveOfClassDataThatIsUsed() throws IOException, InterruptedException {
-    Path archive = Path.of(JarRun.property("ringstate.jar")).resolveSibling("ringstate.jsa");
-    List<String> options = List.of("-XX:SharedArchiveFile=" + archive, "-Xlog:class+load");
-    String loaded = JarRun.of(options, "craft").out();
-    assertTrue(
-        loaded.lines().anyMatch(line -> line.matches(".*ringstate\\.craft\\..*shared objects.*")),
-        "no class of the library comes from the archive");
   }
 }

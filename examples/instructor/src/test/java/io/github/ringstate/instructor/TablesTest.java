@@ -54,6 +54,7 @@ class TablesTest {
         "loss --delays 0,1.0",
         "fly --step 1",
         "boundary",
+        "equilibria",
         "craft",
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20"
       })
@@ -226,6 +227,7 @@ class TablesTest {
         "floor --pilots 3",
         "fly --step 5",
         "boundary",
+        "equilibria",
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
         "craft",
         "craft heavy"

@@ -43,6 +43,7 @@ class UnitsTest {
         "fly --step 5",
         "fly --step 5 --height-ft 60 --recovery none --entry downwind",
         "boundary",
+        "equilibria --airspeed-kt 6 --loop",
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
         "runs --calm --pilots 20 --craft heavy --height-ft 150"
       })

@@ -1,6 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.State;
@@ -99,7 +100,7 @@ final class HeaveDampingChecks {
         .with(Rotor.TIP_LOSS, 1)
         .with(Rotor.ROOT_CUTOUT, 0)
         .with(Rotor.BLADE_LOADING_LIMIT, 0.25)
-        .with(Helicopter.DOWNLOAD, 0);
+        .with(CraftBody.DOWNLOAD, 0);
   }
 
   /** An engine that gives what is asked of it at once, so that the rotor keeps its speed. */
@@ -110,7 +111,7 @@ final class HeaveDampingChecks {
   private static double padfield(Craft craft) {
     double outer = craft.si(Rotor.TIP_LOSS);
     double inner = craft.si(Rotor.ROOT_CUTOUT);
-    double kept = 1 - craft.si(Helicopter.DOWNLOAD);
+    double kept = 1 - craft.si(CraftBody.DOWNLOAD);
     double as =
         craft.si(Rotor.LIFT_SLOPE) * craft.si(Rotor.SOLIDITY) * (outer * outer - inner * inner);
     double tip = craft.si(Rotor.TIP_SPEED);

@@ -1,6 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.Motion;
@@ -67,7 +68,7 @@ final class Hover {
               .near(
                   1,
                   0.005,
-                  thrust * (1 - craft.si(Helicopter.DOWNLOAD)) / weight,
+                  thrust * (1 - craft.si(CraftBody.DOWNLOAD)) / weight,
                   "The shaft leans by 2.7 to 4.3 degrees against the tail rotor's side force; the"
                       + " cosine of that is 0.997 or more."));
     }

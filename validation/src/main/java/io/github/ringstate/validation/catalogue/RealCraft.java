@@ -1,7 +1,7 @@
 package io.github.ringstate.validation.catalogue;
 
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
@@ -61,7 +61,7 @@ final class RealCraft {
             "greatest download of the demo craft",
             "download over weight",
             Sources.COOKE_FITZPATRICK,
-            greatest(crafts, craft -> craft.si(Helicopter.DOWNLOAD))));
+            greatest(crafts, craft -> craft.si(CraftBody.DOWNLOAD))));
     return checks;
   }
 
@@ -113,6 +113,6 @@ final class RealCraft {
   }
 
   private static double flatPlate(Craft craft) {
-    return craft.si(Helicopter.FORWARD_AREA) / craft.area();
+    return craft.si(CraftBody.FORWARD_AREA) / craft.area();
   }
 }

@@ -33,7 +33,7 @@ public record Unmeasured(String part, Parameter parameter) {
     return Stream.of(
             of("ring state", RingStateInflow.PARAMETERS.stream()),
             of("shaking", RingStateShaking.PARAMETERS.stream()),
-            of("craft", Helicopter.parameters()),
+            of("craft", Helicopter.STANDARD_NUMBERS.parameters().stream()),
             of("settling entry", Settling.PARAMETERS.stream()),
             of("steep approach", Steep.PARAMETERS.stream()),
             of("forward recovery", Forward.PARAMETERS.stream()),

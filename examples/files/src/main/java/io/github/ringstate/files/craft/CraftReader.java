@@ -57,7 +57,11 @@ final class CraftReader {
     CraftReader reader = new CraftReader(document);
     reader.refuseUnknown();
     HeightVelocityCurve curve = reader.curve();
-    return new CraftFile(reader.craft(), curve, document.notices());
+    Helicopter craft = reader.craft();
+    return new CraftFile(
+        FittedTable.isIn(document) ? new FittedTable(document).read(craft) : craft,
+        curve,
+        document.notices());
   }
 
   private HeightVelocityCurve curve() {
@@ -97,7 +101,7 @@ final class CraftReader {
     for (Helicopter.Section section : Helicopter.SECTIONS) {
       for (Parameter parameter : section.parameters()) {
         double value =
-            Helicopter.OPTIONAL.contains(parameter) && isLeftOut(section.title(), parameter)
+            EngineKind.optional().contains(parameter) && isLeftOut(section.title(), parameter)
                 ? engine.usual(parameter)
                 : number(section.title(), parameter);
         numbers = numbers.with(parameter, value);
@@ -119,6 +123,9 @@ final class CraftReader {
                     section -> section.parameters().stream().map(Parameter::key).toList()));
     for (String key : document.keys()) {
       List<String> known = sections.get(key);
+      if (key.equals(FittedTable.NAME)) {
+        continue;
+      }
       if (known == null && !WORDS.contains(key)) {
         throw unknown(
             List.of(key),

@@ -76,6 +76,7 @@ public final class CraftWriter {
         lines.add(parameter.key() + " = " + Double.toString(craft.numbers().get(parameter)));
       }
     }
+    craft.fitted().ifPresent(model -> FittedTable.write(lines, model));
     return lines;
   }
 
@@ -116,7 +117,7 @@ public final class CraftWriter {
         + "]";
   }
 
-  private static void comment(List<String> lines, String text) {
+  static void comment(List<String> lines, String text) {
     for (String line : Wrapping.lines(text, WIDTH - COMMENT.length())) {
       lines.add(COMMENT + line);
     }
@@ -133,7 +134,7 @@ public final class CraftWriter {
   }
 
   /** A basic string; the reader lets no control characters into a craft. */
-  private static String quoted(String text) {
+  static String quoted(String text) {
     return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
   }
 }

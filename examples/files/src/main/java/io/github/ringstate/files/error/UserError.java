@@ -1,8 +1,12 @@
 package io.github.ringstate.files.error;
 
+import io.github.ringstate.files.text.Unprintable;
 import org.jspecify.annotations.Nullable;
 
-/** Why the tool does not do what it was asked: one sentence for the user, and the exit status. */
+/**
+ * Why the tool does not do what it was asked: one sentence for the user, which may be printed
+ * anywhere, and the exit status.
+ */
 public final class UserError extends RuntimeException {
 
   /** Exit status for a file that cannot be read or written, or holds a bad value. */
@@ -20,7 +24,7 @@ public final class UserError extends RuntimeException {
   private final int status;
 
   private UserError(int status, String message, @Nullable Throwable cause) {
-    super(message, cause);
+    super(Unprintable.replaced(message), cause);
     this.status = status;
   }
 
@@ -47,6 +51,17 @@ public final class UserError extends RuntimeException {
   }
 
   /**
+   * Something that the machine lacks.
+   *
+   * @param message one sentence that names it
+   * @param cause what failed for want of it
+   * @return the user error, with status {@link #FILE}
+   */
+  public static UserError missing(String message, Throwable cause) {
+    return new UserError(FILE, message, cause);
+  }
+
+  /**
    * A file that cannot be read or written.
    *
    * @param file the file, as the user named it
@@ -55,7 +70,7 @@ public final class UserError extends RuntimeException {
    * @return the user error, with status {@link #FILE}
    */
   public static UserError file(String file, String why, @Nullable Throwable cause) {
-    return new UserError(FILE, printable(file) + " " + why, cause);
+    return new UserError(FILE, file + " " + why, cause);
   }
 
   /**
@@ -78,7 +93,7 @@ public final class UserError extends RuntimeException {
    * @return the file and the line, with a colon
    */
   public static String at(String file, int line) {
-    return printable(file) + (line > 0 ? ", line " + line + ": " : ": ");
+    return file + (line > 0 ? ", line " + line + ": " : ": ");
   }
 
   /**
@@ -97,13 +112,9 @@ public final class UserError extends RuntimeException {
    * @return the quoted text
    */
   public static String quoted(String text) {
-    String line = printable(text);
-    return "'" + (line.length() > LONGEST_ECHO ? line.substring(0, LONGEST_ECHO) : line) + "'";
-  }
-
-  private static String printable(String text) {
-    StringBuilder line = new StringBuilder();
-    text.codePoints().forEach(c -> line.appendCodePoint(Character.isISOControl(c) ? '?' : c));
-    return line.toString();
+    String line = Unprintable.replaced(text);
+    int end =
+        line.offsetByCodePoints(0, Math.min(LONGEST_ECHO, line.codePointCount(0, line.length())));
+    return "'" + line.substring(0, end) + "'";
   }
 }

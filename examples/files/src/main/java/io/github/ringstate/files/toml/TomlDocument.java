@@ -4,10 +4,12 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.toml.TomlMapper;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.text.Unprintable;
 import io.github.ringstate.files.toml.Statements.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /**
  * A TOML document that can say on which line a key stands.
@@ -44,13 +46,36 @@ public final class TomlDocument {
    * @throws UserError if it is no TOML, or a key stands under both names
    */
   public static TomlDocument parse(String file, String text, RenamedKeys renamed) {
+    TomlDocument document;
     try {
-      return new TomlDocument(file, text, MAPPER.readTree(text), renamed);
+      document = new TomlDocument(file, text, MAPPER.readTree(text), renamed);
     } catch (JsonProcessingException bad) {
       Statement wrong = wrong(text, bad);
       String start = wrong.text().lines().findFirst().orElse("").strip();
       throw UserError.line(
           file, wrong.line(), UserError.quoted(start) + " is not valid TOML: " + why(bad));
+    }
+    document.refuseUnprintable(List.of(), document.tree);
+    return document;
+  }
+
+  /** Texts reach terminals, pages and sheets, so what cannot be printed there is refused here. */
+  private void refuseUnprintable(List<String> path, JsonNode node) {
+    OptionalInt found =
+        node.isTextual() ? Unprintable.first(node.textValue()) : OptionalInt.empty();
+    if (found.isPresent()) {
+      throw refused(
+          path,
+          String.join(".", path) + " holds " + Unprintable.name(found.getAsInt()),
+          "characters that can be printed");
+    }
+    for (JsonNode element : node.isArray() ? node : List.<JsonNode>of()) {
+      refuseUnprintable(path, element);
+    }
+    for (Map.Entry<String, JsonNode> entry : node.properties()) {
+      List<String> below = new ArrayList<>(path);
+      below.add(entry.getKey());
+      refuseUnprintable(below, entry.getValue());
     }
   }
 

@@ -52,7 +52,7 @@ class CraftFileTest {
   void anyNumbersAreReadBackToTheLastBit(long seed) throws IOException {
     SplittableRandom random = new SplittableRandom(seed);
     ParameterSet numbers = Helicopter.STANDARD_NUMBERS;
-    for (Parameter parameter : Helicopter.parameters().toList()) {
+    for (Parameter parameter : Helicopter.STANDARD_NUMBERS.parameters().stream().toList()) {
       double low = parameter.quantity().low();
       double high = parameter.quantity().high();
       numbers = numbers.with(parameter, low + (high - low) * random.nextDouble());
@@ -93,7 +93,7 @@ class CraftFileTest {
   @MethodSource("demoCraft")
   void whatMayBeLeftOutIsUsualForTheEngine(Helicopter craft) throws IOException {
     String text = written(craft);
-    for (Parameter parameter : Helicopter.OPTIONAL) {
+    for (Parameter parameter : EngineKind.optional()) {
       String without = text.replaceAll("(?m)^" + parameter.key() + " = .*\n", "");
       assertTrue(without.length() < text.length(), parameter.key());
       text = without;
@@ -120,7 +120,7 @@ class CraftFileTest {
   @Test
   void everyNumberStandsBelowItsRangeAndOrigin() {
     List<String> lines = CraftWriter.lines(DemoCraft.UTILITY);
-    for (Parameter parameter : Helicopter.parameters().toList()) {
+    for (Parameter parameter : Helicopter.STANDARD_NUMBERS.parameters().stream().toList()) {
       int at = lines.indexOf(parameter.key() + " = " + DemoCraft.UTILITY.numbers().get(parameter));
       assertTrue(at > 0, parameter.key());
       assertTrue(lines.get(at - 1).startsWith("# "), parameter.key());

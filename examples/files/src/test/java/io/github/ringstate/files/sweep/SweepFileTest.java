@@ -81,7 +81,7 @@ class SweepFileTest {
   void linesOfACraftFileCanBePasted() {
     Helicopter utility = DemoCraft.UTILITY;
     String lines =
-        Helicopter.parameters()
+        Helicopter.STANDARD_NUMBERS.parameters().stream()
             .map(parameter -> parameter.key() + " = " + utility.numbers().get(parameter) + "\n")
             .collect(Collectors.joining());
     Helicopter pasted =

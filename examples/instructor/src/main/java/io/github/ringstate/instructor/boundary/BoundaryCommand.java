@@ -8,6 +8,7 @@ import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
+import io.github.ringstate.instructor.option.LimitOptions;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
@@ -78,6 +79,7 @@ public final class BoundaryCommand implements Runnable {
               + " tailwind-approach.")
   private @Nullable String entry;
 
+  @Mixin private final LimitOptions limits = new LimitOptions();
   @Mixin private final PictureOutput output = new PictureOutput();
 
   /**
@@ -95,7 +97,11 @@ public final class BoundaryCommand implements Runnable {
     Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
     BoundaryRequest request =
         new BoundaryRequest(
-            conditions, NumberText.si("--step-kt", step, STEP), flight(), output.isPicture());
+            conditions,
+            NumberText.si("--step-kt", step, STEP),
+            flight(),
+            output.isPicture(),
+            limits.limits());
     delivery.deliver(new BoundaryReport(request, BoundaryResult.of(request)));
   }
 

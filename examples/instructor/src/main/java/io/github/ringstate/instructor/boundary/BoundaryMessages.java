@@ -29,6 +29,8 @@ interface BoundaryMessages {
 
   List<Term> rotor(String hoverInduced, String knots, String discLoading);
 
+  List<Term> teach(String sink, String airspeed, String slowest, boolean late);
+
   List<Term> definitions();
 
   List<Term> dataDefinitions();

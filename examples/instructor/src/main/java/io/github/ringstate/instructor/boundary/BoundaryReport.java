@@ -10,6 +10,7 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.inflow.DescentLimits;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
@@ -101,7 +102,7 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
   public Sheet sheet(UnitSystem units) {
     return new Sheet(
         List.of(
-            new Sheet.Title("Vortex ring state: its boundary by three criteria"),
+            new Sheet.Title("Vortex ring state: its boundary by three criteria, and limits taught"),
             new Sheet.Terms(heading(units)),
             grid(units),
             new Sheet.Terms(BoundaryMessages.SAY.definitions()),
@@ -121,7 +122,19 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
                 ? Decimals.fixed(Unit.KNOT.fromSi(conditions.hoverInduced()), 1) + " kt"
                 : "",
             Decimals.fixed(conditions.craft().discLoading(), 0)));
+    heading.addAll(teach(units));
     return heading;
+  }
+
+  private List<Term> teach(UnitSystem units) {
+    double sink = request.limits().si(DescentLimits.SINK);
+    double airspeed = request.limits().si(DescentLimits.AIRSPEED);
+    OptionalDouble slowest = result.chart().slowest(airspeed);
+    return BoundaryMessages.SAY.teach(
+        units.typed(Unit.FOOT_PER_MINUTE, sink),
+        units.typed(Unit.KNOT, airspeed),
+        slowest.isPresent() ? units.verticalSpeedInWords(slowest.getAsDouble()) : "",
+        slowest.isPresent() && slowest.getAsDouble() <= sink);
   }
 
   private Sheet.Grid grid(UnitSystem units) {

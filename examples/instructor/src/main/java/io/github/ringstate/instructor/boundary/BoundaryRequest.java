@@ -4,6 +4,7 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.ParameterSet;
 import java.util.Optional;
 
 /**
@@ -13,8 +14,14 @@ import java.util.Optional;
  * @param step step of airspeed from one line to the next, m/s
  * @param flight the flight to draw; empty for none
  * @param drawn whether a picture is wanted
+ * @param limits the limits that are taught
  */
-record BoundaryRequest(Conditions conditions, double step, Optional<Flight> flight, boolean drawn) {
+record BoundaryRequest(
+    Conditions conditions,
+    double step,
+    Optional<Flight> flight,
+    boolean drawn,
+    ParameterSet limits) {
 
   /**
    * A flight to draw.

@@ -16,9 +16,9 @@ record BoundaryResult(Chart chart, Optional<Chart> drawn, Optional<FlightPath> p
 
   static BoundaryResult of(BoundaryRequest request) {
     return new BoundaryResult(
-        Chart.of(request.conditions(), request.step()),
+        Chart.of(request.conditions(), request.limits(), request.step()),
         request.drawn()
-            ? Optional.of(Chart.closed(request.conditions(), FINE_STEP))
+            ? Optional.of(Chart.closed(request.conditions(), request.limits(), FINE_STEP))
             : Optional.empty(),
         request.flight().map(flight -> FlightPath.fly(request.conditions(), flight)));
   }

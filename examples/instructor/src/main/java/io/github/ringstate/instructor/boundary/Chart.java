@@ -1,12 +1,14 @@
 package io.github.ringstate.instructor.boundary;
 
 import io.github.ringstate.inflow.BoundaryCriterion;
+import io.github.ringstate.inflow.DescentLimits;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TipVortex;
 import io.github.ringstate.inflow.WakeTransport;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.quantity.ParameterSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,28 +36,30 @@ record Chart(Conditions conditions, double step, List<String> criteria, List<Bou
   /** Halvings of the last step of a closing boundary in a picture. */
   private static final int HALVINGS = 20;
 
-  static Chart of(Conditions conditions, double step) {
-    return of(conditions, step, false);
+  static Chart of(Conditions conditions, ParameterSet limits, double step) {
+    return of(conditions, limits, step, false);
   }
 
   /**
    * The same for a picture: a boundary that closes is followed to where it does, between two steps.
    *
    * @param conditions craft, mass and air
+   * @param limits the limits that are taught
    * @param step step of airspeed, m/s
    * @return the boundaries
    */
-  static Chart closed(Conditions conditions, double step) {
-    return of(conditions, step, true);
+  static Chart closed(Conditions conditions, ParameterSet limits, double step) {
+    return of(conditions, limits, step, true);
   }
 
-  private static Chart of(Conditions conditions, double step, boolean closed) {
+  private static Chart of(Conditions conditions, ParameterSet limits, double step, boolean closed) {
+    double hoverInduced = conditions.hoverInduced();
     List<BoundaryCriterion> criteria =
         List.of(
             new HeaveDamping(RingStateInflow.standard()),
             WakeTransport.standard(),
-            new TipVortex());
-    double hoverInduced = conditions.hoverInduced();
+            new TipVortex(),
+            DescentLimits.of(hoverInduced, limits));
     double reach =
         criteria.stream()
             .map(BoundaryCriterion::reach)
@@ -116,6 +120,20 @@ record Chart(Conditions conditions, double step, List<String> criteria, List<Bou
         airspeed,
         -band.onset() * hoverInduced,
         exit.isPresent() ? OptionalDouble.of(-exit.getAsDouble() * hoverInduced) : exit);
+  }
+
+  /**
+   * The slowest descent with which a craft is in the ring state below an airspeed, by the first
+   * criterion.
+   *
+   * @param airspeed the airspeed, m/s
+   * @return the rate of descent, m/s; empty if there is no ring state
+   */
+  OptionalDouble slowest(double airspeed) {
+    return rows.stream()
+        .filter(row -> row.criterion().equals(criteria.get(0)) && row.airspeed() <= airspeed)
+        .mapToDouble(BoundaryRow::onset)
+        .min();
   }
 
   /**

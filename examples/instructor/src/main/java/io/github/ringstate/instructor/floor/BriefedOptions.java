@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.floor;
 
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.instructor.option.BriefingOptions;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
@@ -21,8 +22,6 @@ final class BriefedOptions {
   /** Ways out that are chosen from unless the user wants another. */
   private static final List<Technique> TO_CHOOSE_FROM =
       List.of(Technique.FORWARD, Technique.LATERAL);
-
-  private static final int STANDARD_PILOTS = 1000;
 
   @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
@@ -51,7 +50,9 @@ final class BriefedOptions {
       names = "--pilots",
       paramLabel = "N",
       description =
-          "How many pilots are simulated for each state. Unless given: " + STANDARD_PILOTS + ".")
+          "How many pilots are simulated for each state. Unless given: "
+              + FloorCommand.STANDARD_PILOTS
+              + ".")
   private @Nullable String pilots;
 
   @Mixin private final PilotOptions chance = new PilotOptions();
@@ -66,6 +67,11 @@ final class BriefedOptions {
    * @throws io.github.ringstate.files.error.UserError if an option is wrong
    */
   FloorRequest request() {
+    if (chance.hasModels()) {
+      throw UserError.usage(
+          "--models has no place on a card or a lesson: 'ringstate floor' shows how far models move"
+              + " the height");
+    }
     return new FloorRequest(
         List.of(loading.load(craft.craft())),
         List.of(loading.air()),
@@ -83,7 +89,7 @@ final class BriefedOptions {
         chance.clock(),
         chance.disturbances(),
         new Pool(
-            chance.pilots(pilots, STANDARD_PILOTS),
+            chance.pilots(pilots, FloorCommand.STANDARD_PILOTS),
             chance.precision(),
             chance.drawing(),
             chance.seed(),

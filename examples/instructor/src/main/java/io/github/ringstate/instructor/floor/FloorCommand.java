@@ -41,7 +41,7 @@ import picocli.CommandLine.Option;
     })
 public final class FloorCommand implements Runnable, Checked {
 
-  private static final int STANDARD_PILOTS = 512;
+  static final int STANDARD_PILOTS = 512;
 
   private final OutputStream terminal;
 

@@ -45,7 +45,7 @@ record FloorFacts(
         PilotTerms.pilots(request.pool(), request.disturbances(), true),
         request.pool().models().map(PilotTerms::models).orElse(""),
         PilotTerms.models(),
-        PilotTerms.ONSET,
+        PilotTerms.onset(request.clock(), units),
         PilotTerms.interval(request.pool()),
         PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)),
         PilotTerms.spreads(request.recoveries(), units),

@@ -81,11 +81,7 @@ record FloorRequest(
     List<Encounter> all = new ArrayList<>();
     for (Helicopter craft : loaded) {
       for (Air air : airs) {
-        Encounter base =
-            approach
-                .encounter(craft, air)
-                .withRecognition(clock.recognition(approach.entry()))
-                .withDisturbances(disturbances);
+        Encounter base = clock.on(approach.encounter(craft, air)).withDisturbances(disturbances);
         for (Technique recovery : recoveries) {
           for (PilotState state : states) {
             all.add(base.withRecovery(recovery.standard()).withDelay(state.median()));

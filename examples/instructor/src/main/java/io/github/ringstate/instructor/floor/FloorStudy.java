@@ -38,9 +38,8 @@ final class FloorStudy {
   private static FloorBlock fly(Conditions conditions, FloorRequest request, Work work) {
     Encounter base =
         request
-            .approach()
-            .encounter(conditions.craft(), conditions.air())
-            .withRecognition(request.clock().recognition(request.approach().entry()))
+            .clock()
+            .on(request.approach().encounter(conditions.craft(), conditions.air()))
             .withDisturbances(request.disturbances());
     try {
       List<FloorRow> rows = new ArrayList<>();

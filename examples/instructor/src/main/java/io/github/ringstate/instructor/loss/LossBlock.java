@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.pilot.Technique;
@@ -17,13 +18,16 @@ import java.util.stream.IntStream;
  * @param rows the flights of the standard technique, for each recovery each delay
  * @param pilots many pilots, in the same order; without delays one line for each recovery; empty
  *     without pilots
+ * @param untilRing from the limits that the clock starts at to the ring state if nobody acts, s;
+ *     empty for another clock, or if the ring state is not met
  */
 record LossBlock(
     Conditions conditions,
     List<Technique> recoveries,
     List<Double> delays,
     List<LossRow> rows,
-    List<PilotRow> pilots) {
+    List<PilotRow> pilots,
+    OptionalDouble untilRing) {
 
   LossBlock {
     recoveries = List.copyOf(recoveries);
@@ -65,9 +69,16 @@ record LossBlock(
    * @return one sentence
    */
   String inShort(UnitSystem units) {
-    return pilots.isEmpty()
-        ? new TakeAway(this, units).sentence()
-        : new PilotTakeAway(this, units).sentence();
+    String sentence =
+        pilots.isEmpty()
+            ? new TakeAway(this, units).sentence()
+            : new PilotTakeAway(this, units).sentence();
+    return untilRing.isPresent()
+        ? sentence
+            + " "
+            + LossMessages.SAY.untilRing(
+                Decimals.fixed(untilRing.getAsDouble(), 1), untilRing.getAsDouble() > 0)
+        : sentence;
   }
 
   /**

@@ -41,7 +41,7 @@ record LossFacts(
     OptionalDouble height = request.approach().height();
     return new LossFacts(
         request.clock().from(),
-        request.clock() == Clock.BOUNDARY,
+        request.clock().kind() != Clock.Kind.CUE,
         units.steps().inWords(),
         Decimals.brief(FlightLimits.RECOVERY_TIME.standard()),
         units.verticalSpeed().symbol(),
@@ -60,7 +60,7 @@ record LossFacts(
         request.state().map(PilotState::label).orElse(""),
         request.state().map(PilotTerms::delays).orElse(""),
         request.state().map(PilotState::origin).orElse(""),
-        PilotTerms.ONSET,
+        PilotTerms.onset(request.clock(), units),
         request.pool().map(PilotTerms::interval).orElse(""),
         PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)),
         request.pool().isPresent() ? PilotTerms.spreads(request.recoveries(), units) : List.of(),

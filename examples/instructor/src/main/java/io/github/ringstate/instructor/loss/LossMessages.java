@@ -11,6 +11,8 @@ interface LossMessages {
   /** The words of {@code LossMessages.txt}. */
   LossMessages SAY = Messages.of(LossMessages.class);
 
+  String untilRing(String seconds, boolean later);
+
   String noRingState();
 
   String costs(String costs);

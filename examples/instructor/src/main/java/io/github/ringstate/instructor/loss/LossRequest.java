@@ -102,9 +102,8 @@ record LossRequest(
 
   /** The encounter of the pilots, its recovery and delay to be set. */
   Encounter encounter(Conditions conditions) {
-    return approach
-        .encounter(conditions.craft(), conditions.air())
-        .withRecognition(clock.recognition(approach.entry()))
+    return clock
+        .on(approach.encounter(conditions.craft(), conditions.air()))
         .withDisturbances(disturbances);
   }
 
@@ -125,11 +124,7 @@ record LossRequest(
     List<Encounter> all = new ArrayList<>();
     for (Helicopter craft : loaded) {
       for (Air air : airs) {
-        Encounter base =
-            approach
-                .encounter(craft, air)
-                .withRecognition(clock.recognition(approach.entry()))
-                .withDisturbances(disturbances);
+        Encounter base = clock.on(approach.encounter(craft, air)).withDisturbances(disturbances);
         for (Technique recovery : recoveries) {
           Encounter encounter = base.withRecovery(recovery.standard());
           all.addAll(

@@ -2,8 +2,14 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.EventKind;
+import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.inflow.BoundaryCriterion;
+import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.Technique;
@@ -16,6 +22,9 @@ import java.util.OptionalDouble;
 
 /** Flies all that a loss table asks for. */
 final class LossStudy {
+
+  /** The boundary that every command takes for the onset of the ring state. */
+  private static final BoundaryCriterion RING = new HeaveDamping(RingStateInflow.standard());
 
   private final LossRequest request;
   private final Work work;
@@ -51,7 +60,8 @@ final class LossStudy {
                 request
                     .pool()
                     .map(pool -> pilots(conditions, planned.delays(), pool))
-                    .orElse(List.of())));
+                    .orElse(List.of()),
+                untilRing(conditions)));
       }
       return new LossResult(
           blocks, request.drawn() ? shown(blocks.get(0).conditions()) : List.of());
@@ -101,6 +111,26 @@ final class LossStudy {
       }
     }
     return rows;
+  }
+
+  /** How much earlier the limits that are taught are exceeded than the ring state begins. */
+  private OptionalDouble untilRing(Conditions conditions) {
+    if (!request.clock().isLimits()) {
+      return OptionalDouble.empty();
+    }
+    Encounter flown = request.undisturbed(conditions).withRecovery(Technique.NONE.standard());
+    OptionalDouble limits = onset(flown);
+    OptionalDouble ring = onset(Clock.BOUNDARY.on(flown).withInflow(flown.inflow(), RING));
+    return limits.isPresent() && ring.isPresent()
+        ? OptionalDouble.of(ring.getAsDouble() - limits.getAsDouble())
+        : OptionalDouble.empty();
+  }
+
+  private static OptionalDouble onset(Encounter encounter) {
+    return encounter.fly().occurrences().stream()
+        .filter(seen -> seen.kind() == EventKind.ONSET)
+        .mapToDouble(Occurrence::time)
+        .findFirst();
   }
 
   private List<ShownFlight> shown(Conditions conditions) {

@@ -1,5 +1,7 @@
 package io.github.ringstate.instructor.manual;
 
+import io.github.ringstate.craft.CraftBody;
+import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -49,10 +51,10 @@ record ManualCraft(Helicopter craft, List<Filled> filled) {
     // each range is what the demo craft and their neighbours span: assumed, no source
     add(filled, Helicopter.SEA_LEVEL_POWER, 1.25 * manual.takeOffPower(), 1, 1.6, 1.25);
     add(filled, Rotor.INERTIA, 0.02 * mass * radius * radius, 0.012, 0.03, 0.02);
-    add(filled, Helicopter.FORWARD_AREA, 0.5 * area, 0.3, 0.8, 0.5);
-    add(filled, Helicopter.SIDE_AREA, 1.8 * area, 1.2, 2.6, 1.8);
-    add(filled, Helicopter.UNDERSIDE_AREA, 1.5 * area, 1.0, 2.2, 1.5);
-    add(filled, Helicopter.TAIL_ARM, 1.18 * radius, 1.1, 1.25, 1.18);
+    add(filled, CraftBody.FORWARD_AREA, 0.5 * area, 0.3, 0.8, 0.5);
+    add(filled, CraftBody.SIDE_AREA, 1.8 * area, 1.2, 2.6, 1.8);
+    add(filled, CraftBody.UNDERSIDE_AREA, 1.5 * area, 1.0, 2.2, 1.5);
+    add(filled, CraftBody.TAIL_ARM, 1.18 * radius, 1.1, 1.25, 1.18);
     add(filled, Rotor.HUB_HEIGHT, Math.min(0.65 * radius, 5), 0.5, 0.8, 0.65);
     ParameterSet numbers =
         Helicopter.STANDARD_NUMBERS
@@ -64,7 +66,7 @@ record ManualCraft(Helicopter craft, List<Filled> filled) {
             .with(Rotor.TIP_SPEED, manual.tipSpeed())
             .with(Helicopter.CONTINUOUS_POWER, manual.continuousPower())
             .with(Helicopter.TAKE_OFF_POWER, manual.takeOffPower());
-    for (Parameter usual : Helicopter.OPTIONAL) {
+    for (Parameter usual : EngineKind.optional()) {
       numbers = numbers.with(usual, manual.engine().usual(usual));
     }
     for (Filled one : filled) {

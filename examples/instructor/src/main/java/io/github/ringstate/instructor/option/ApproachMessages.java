@@ -15,4 +15,8 @@ interface ApproachMessages {
   String boundary();
 
   String cue(String lag, String sink, String margin);
+
+  String limits(String sink, String airspeed);
+
+  String limitsExceeded(String sink, String airspeed);
 }

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Chance: its seed, what disturbs the flights, what the model does not know, and the clock. */
@@ -67,8 +68,12 @@ public final class PilotOptions {
       defaultValue = "boundary",
       description =
           "What a delay counts from: boundary (onset) or cue (the vertical speed indicator shows"
-              + " clearly more sink than intended). Unless given: ${DEFAULT-VALUE}.")
+              + " clearly more sink than intended) or limits (those that pilots are taught, exceeded"
+              + " before onset; losses and heights count from there too). Unless given:"
+              + " ${DEFAULT-VALUE}.")
   private String clock = "";
+
+  @Mixin private final LimitOptions limits = new LimitOptions();
 
   @Option(
       names = "--models",
@@ -188,7 +193,21 @@ public final class PilotOptions {
    * @throws UserError if the name is unknown
    */
   public Clock clock() {
-    return new Choice<>("--clock", List.of(Clock.values()), Clock::label).one(clock);
+    Clock.Kind kind =
+        new Choice<>("--clock", List.of(Clock.Kind.values()), Clock.Kind::label).one(clock);
+    if (limits.given() && kind != Clock.Kind.LIMITS) {
+      throw UserError.usage("--limit-fpm and --limit-kt need --clock limits");
+    }
+    return new Clock(kind, limits.limits());
+  }
+
+  /**
+   * Whether other models are asked for.
+   *
+   * @return true if so
+   */
+  public boolean hasModels() {
+    return models != null;
   }
 
   /**

@@ -79,6 +79,7 @@ public final class PlanArguments implements IParameterPreprocessor {
       options.remove(STATE);
     }
     if (!TABLES.contains(command)) {
+      options.remove("models"); // they widen the intervals of tables, which the others do not show
       options.remove(RECOVERY);
       if (!plan.technique().isEmpty()) {
         options.put(RECOVERY, plan.technique());

@@ -7,6 +7,7 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
@@ -27,6 +28,17 @@ public final class PilotTerms {
   public static final String ONSET = PilotMessages.SAY.onset();
 
   private PilotTerms() {}
+
+  /**
+   * What the onset is by a clock.
+   *
+   * @param clock the clock
+   * @param units the units to speak in
+   * @return a part of a sentence
+   */
+  public static String onset(Clock clock, UnitSystem units) {
+    return clock.isLimits() ? clock.onset(units) : ONSET;
+  }
 
   /**
    * Who the pilots are.

@@ -49,7 +49,7 @@ class TakeAwayTest {
           new LossRow(
               way, delay, new Outcome(ending, loss, loss, none, none, none, none, List.of())));
     }
-    return new LossBlock(CONDITIONS, ways, delays, rows, List.of());
+    return new LossBlock(CONDITIONS, ways, delays, rows, List.of(), OptionalDouble.empty());
   }
 
   private static final List<Double> FOUR = List.of(0.0, 1.0, 2.0, 3.0);

@@ -1,0 +1,62 @@
+package io.github.ringstate.quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class UncertainNumbersTest {
+
+  private static final Parameter SHARE = Parameter.of("share", Unit.ONE, 0, 1, 0.5, "test");
+  private static final Parameter MASS = Parameter.of("mass", Unit.KILOGRAM, 200, 2000, 600, "test");
+
+  private static final UncertainNumbers NUMBERS =
+      new UncertainNumbers(
+          List.of(SHARE, MASS), new double[] {0.3, -1}, new double[][] {{4, 1.2}, {1.2, 1}});
+
+  @Test
+  void drawsHaveTheMeanAndTheCovarianceAndStayWithinTheirRanges() {
+    SplittableRandom random = new SplittableRandom(1);
+    int draws = 20_000;
+    double[] sum = new double[2];
+    double product = 0;
+    for (int n = 0; n < draws; n++) {
+      double[] values = NUMBERS.draw(random.nextGaussian(), random.nextGaussian());
+      assertTrue(values[0] >= 0 && values[0] <= 1 && values[1] >= 200 && values[1] <= 2000);
+      double one = UncertainNumbers.logit(SHARE, values[0]);
+      double other = UncertainNumbers.logit(MASS, values[1]);
+      sum[0] += one / draws;
+      sum[1] += other / draws;
+      product += (one - 0.3) * (other + 1) / draws;
+    }
+    // five standard errors of a mean and of a covariance of so many draws
+    assertEquals(0.3, sum[0], 5 * 2 / Math.sqrt(draws));
+    assertEquals(-1, sum[1], 5 / Math.sqrt(draws));
+    assertEquals(1.2, product, 5 * Math.sqrt((4 + 1.2 * 1.2) / draws));
+  }
+
+  @Test
+  void aValueIsThatOfItsLogit() {
+    for (double mass : new double[] {200.1, 400, 1999}) {
+      assertEquals(mass, UncertainNumbers.value(MASS, UncertainNumbers.logit(MASS, mass)), 1e-9);
+    }
+    assertEquals(0, UncertainNumbers.logit(SHARE, 0.5));
+    // exp(0.3) / (1 + exp(0.3))
+    assertEquals(0.574442516811659, NUMBERS.median(0), 1e-12);
+  }
+
+  @Test
+  void whatIsNoCovarianceIsRefused() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            new UncertainNumbers(
+                List.of(SHARE, MASS), new double[2], new double[][] {{1, 2}, {2, 1}}));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new UncertainNumbers(List.of(SHARE), new double[2], new double[][] {{1}}));
+  }
+}

@@ -1,0 +1,93 @@
+package io.github.ringstate.embedding;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+
+/** The programs of the guide to analysis run, and say what the page says that they say. */
+class AnalysisProgramsTest {
+
+  private static final Path SOURCES =
+      Path.of("src", "main", "java", "io", "github", "ringstate", "embedding");
+
+  private static List<String> lines(Consumer<PrintStream> program) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    program.accept(new PrintStream(bytes, true, UTF_8));
+    return bytes.toString(UTF_8).lines().toList();
+  }
+
+  private static double number(String line, String before) {
+    String rest = line.substring(line.indexOf(before) + before.length()).strip();
+    return Double.parseDouble(rest.split("[ ,]", 2)[0]);
+  }
+
+  @Test
+  void theFoldsStandBehindTheDescents() {
+    List<String> lines = lines(FoldData::run);
+    assertEquals(2, lines.stream().filter(line -> line.endsWith("fold")).count());
+    assertTrue(lines.get(lines.size() - 1).endsWith("fold"));
+    assertTrue(lines.stream().anyMatch(line -> line.endsWith("unstable")));
+  }
+
+  @Test
+  void theSinkJumpsBackAtMoreCollectiveThanItJumpsDown() {
+    List<String> lines = lines(FlownHysteresis::run);
+    assertTrue(number(lines.get(1), "back at") > number(lines.get(0), "down at") + 1);
+  }
+
+  @Test
+  void theTornadoHasTheLongestBarFirst() {
+    List<String> lines = lines(LossTornado::run);
+    assertEquals(5, lines.size());
+    for (int i = 1; i < lines.size(); i++) {
+      assertTrue(number(lines.get(i), ":") <= number(lines.get(i - 1), ":"), lines.get(i));
+    }
+  }
+
+  @Test
+  void theSharesAreShares() {
+    for (String line : lines(SobolShares::run)) {
+      assertTrue(number(line, ": total") >= 0, line);
+      assertTrue(number(line, ": total") <= 1 + number(line, "+-"), line);
+    }
+  }
+
+  @Test
+  void theLateralRecoveryLosesMoreThanTheBest() {
+    String line = lines(LeastLoss::run).get(0);
+    assertTrue(number(line, "lateral") > 0, line);
+  }
+
+  @Test
+  void theSinkGrowsOnEitherSideOfTheRing() {
+    List<String> lines = lines(LinearModes::run);
+    for (String side : List.of("DEEPENING, heave:", "DISSOLVING, heave:")) {
+      String heave = lines.stream().filter(line -> line.startsWith(side)).findFirst().orElseThrow();
+      assertTrue(number(heave, ":") > 0, heave);
+    }
+  }
+
+  @Test
+  void eachIsShort() throws IOException {
+    for (String program :
+        List.of(
+            "FoldData",
+            "FlownHysteresis",
+            "LossTornado",
+            "SobolShares",
+            "LeastLoss",
+            "LinearModes")) {
+      int length = Files.readAllLines(SOURCES.resolve(program + ".java"), UTF_8).size();
+      assertTrue(length < 60, program + " has " + length + " lines");
+    }
+  }
+}

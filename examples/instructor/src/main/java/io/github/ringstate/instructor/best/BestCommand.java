@@ -1,0 +1,114 @@
+package io.github.ringstate.instructor.best;
+
+import io.github.ringstate.analysis.best.BestRecovery;
+import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.Choice;
+import io.github.ringstate.instructor.option.CraftOption;
+import io.github.ringstate.instructor.option.EntryOptions;
+import io.github.ringstate.instructor.option.Loading;
+import io.github.ringstate.instructor.option.NumberText;
+import io.github.ringstate.instructor.option.PictureOutput;
+import io.github.ringstate.pilot.Recognition;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Prints the least altitude loss that a search found, and what each recovery loses more. */
+@Command(
+    name = "best",
+    description = {
+      "Search for the history of controls with the least altitude loss that the model allows, and"
+          + " print what each recovery loses more. For research: nobody has flown it.",
+      ""
+    },
+    footer = {
+      "",
+      "CSV columns: delay_s, recovery (best, forward, lateral, autorotation), altitude_loss_ft,",
+      "excess_ft, searches_apart_ft. The search takes some seconds for each delay.",
+      "",
+      "Example: how far the recoveries are from the best in the heavy craft",
+      "  ringstate best --craft heavy --delays 1",
+      "and the picture of losses and commands against time",
+      "  ringstate best --craft heavy --delays 0.5,1,2 --format svg --output best.svg",
+      "",
+      Caution.TEXT
+    })
+public final class BestCommand implements Runnable {
+
+  private enum Power {
+    TAKE_OFF("take-off", BestRecovery.ALL_POWER),
+    CONTINUOUS("continuous", 1);
+
+    private final String label;
+    private final double cap;
+
+    Power(String label, double cap) {
+      this.label = label;
+      this.cap = cap;
+    }
+
+    String label() {
+      return label;
+    }
+  }
+
+  private final OutputStream terminal;
+
+  @Mixin private final CraftOption craft = new CraftOption();
+  @Mixin private final Loading loading = new Loading();
+  @Mixin private final EntryOptions entry = new EntryOptions();
+
+  @Option(
+      names = "--delays",
+      paramLabel = "S[,S...]",
+      defaultValue = "1",
+      description = "Delays from onset to action. Unless given: ${DEFAULT-VALUE}.")
+  private String delays = "";
+
+  @Option(
+      names = "--power",
+      paramLabel = "POWER",
+      defaultValue = "take-off",
+      description =
+          "The greatest power that the best recovery may set: take-off, or continuous as in the"
+              + " climb of the recoveries. Unless given: ${DEFAULT-VALUE}.")
+  private String power = "";
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Seed of the search. Unless given: ${DEFAULT-VALUE}.")
+  private String seed = "";
+
+  @Mixin private final PictureOutput output = new PictureOutput();
+
+  /**
+   * Creates the command.
+   *
+   * @param terminal where the report goes if no file is given
+   */
+  public BestCommand(OutputStream terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public void run() {
+    Delivery delivery = output.delivery(terminal);
+    Power chosen = new Choice<>("--power", List.of(Power.values()), Power::label).one(power);
+    BestRequest request =
+        new BestRequest(
+            Conditions.of(loading.load(craft.craft()), loading.air()),
+            entry.approach(OptionalDouble.empty()),
+            NumberText.several("--delays", delays, Recognition.DELAY),
+            chosen.cap,
+            chosen.label,
+            NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE));
+    delivery.deliver(new BestReport(request, BestResult.of(request)));
+  }
+}

@@ -1,0 +1,84 @@
+package io.github.ringstate.instructor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.github.ringstate.analysis.equilibrium.DescentCase;
+import io.github.ringstate.analysis.equilibrium.Equilibrium;
+import io.github.ringstate.analysis.equilibrium.EquilibriumCurve;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.files.text.Caution;
+import java.io.IOException;
+import java.util.List;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ResearchCommandsTest {
+
+  /** The folds of the table are those of the library, between the descents that they join. */
+  @Test
+  void theTableHasTheFoldsInTheirPlace() throws IOException {
+    List<CSVRecord> records = Run.of("equilibria", "--craft", "twin", "--format", "csv").records();
+    List<Equilibrium> folds =
+        EquilibriumCurve.againstCollective(DescentCase.of(DemoCraft.TWIN)).folds();
+    List<CSVRecord> found =
+        records.stream().filter(record -> !record.get("fold").isEmpty()).toList();
+    assertEquals(List.of("onset", "exit"), found.stream().map(r -> r.get("fold")).toList());
+    for (int i = 0; i < 2; i++) {
+      assertEquals(
+          Math.toDegrees(folds.get(i).collective()),
+          Double.parseDouble(found.get(i).get("collective_deg")),
+          6e-4);
+    }
+    double before = Double.POSITIVE_INFINITY;
+    for (CSVRecord record : records) {
+      double speed = Double.parseDouble(record.get("vertical_speed_fpm"));
+      assertTrue(speed <= before, "the vertical speed falls along the curve");
+      before = speed;
+    }
+  }
+
+  @Test
+  void whereNothingFoldsOverThatIsSaid() {
+    Run run = Run.of("equilibria", "--airspeed-kt", "20");
+    assertEquals(0, run.status(), run.err());
+    assertTrue(run.out().contains("do not fold over"), run.out());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "equilibria --airspeed-kt 90|--airspeed-kt",
+        "equilibria --loop 3|argument too many",
+        "best --delays -1|--delays",
+        "best --power all|--power",
+        "best --seed x|--seed"
+      })
+  void aWrongOptionIsNamed(String command, String named) {
+    Run run = Run.of(command.split(" ", -1));
+    assertEquals(2, run.status());
+    assertTrue(run.err().contains(named), run.err());
+  }
+
+  @Test
+  void theBestLosesLeastAndItsCommandsAreThere() throws IOException {
+    JsonNode json = Run.json("best --craft heavy --delays 1");
+    assertEquals(Caution.TEXT, json.get("caution").textValue());
+    JsonNode losses = json.findValue("losses");
+    double best = losses.get(0).get("altitude_loss_ft").doubleValue();
+    assertEquals("best", losses.get(0).get("recovery").textValue());
+    assertEquals(4, losses.size());
+    for (JsonNode line : losses) {
+      assertTrue(line.get("excess_ft").doubleValue() >= 0, line.toString());
+      assertEquals(
+          line.get("altitude_loss_ft").doubleValue() - best,
+          line.get("excess_ft").doubleValue(),
+          0.11);
+    }
+    assertEquals(6, json.findValue("commands").size());
+  }
+}

@@ -1,0 +1,50 @@
+package io.github.ringstate.instructor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A machine that lacks something: one sentence says what. */
+class ShortageIT {
+
+  private static void assertSentence(Run run, String says) {
+    assertEquals(1, run.status(), run.err());
+    assertEquals("", run.out());
+    assertEquals(1, run.err().lines().count(), run.err());
+    assertTrue(run.err().contains(says), run.err());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"svg", "png"})
+  void withoutATemporaryFolderTheSentenceNamesIt(String format)
+      throws IOException, InterruptedException {
+    Run run =
+        JarRun.of(
+            List.of("-Djava.io.tmpdir=/nonexistent"),
+            "boundary",
+            "--format",
+            format,
+            "--step-kt",
+            "5");
+    assertSentence(run, "-Djava.io.tmpdir=/nonexistent cannot");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"-Xmx10m", "-Xmx14m"})
+  void withoutMemoryTheSentenceSaysHowToGiveMore(String heap)
+      throws IOException, InterruptedException {
+    assertSentence(
+        JarRun.of(List.of(heap), "loss", "--delays", "0", "--format", "pdf"), "-Xmx512m");
+  }
+
+  @Test
+  void withoutEitherTextIsStillPrinted() throws IOException, InterruptedException {
+    Run run = JarRun.of(List.of("-Djava.io.tmpdir=/nonexistent"), "loss", "--delays", "0");
+    assertEquals(0, run.status(), run.err());
+  }
+}
