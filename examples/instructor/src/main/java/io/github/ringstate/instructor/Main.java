@@ -11,6 +11,7 @@ import io.github.ringstate.instructor.delivery.Recipient;
 import io.github.ringstate.instructor.desk.DeskCommand;
 import io.github.ringstate.instructor.desk.Fields;
 import io.github.ringstate.instructor.equilibria.EquilibriaCommand;
+import io.github.ringstate.instructor.fit.FitCommand;
 import io.github.ringstate.instructor.floor.CardCommand;
 import io.github.ringstate.instructor.floor.FloorCommand;
 import io.github.ringstate.instructor.floor.LessonCommand;
@@ -96,6 +97,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
           "best",
           "craft",
           "manual",
+          "fit",
           "sweep",
           "desk",
           RERUN,
@@ -255,6 +257,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       case "best" -> new BestCommand(terminal);
       case "craft" -> new CraftCommand(terminal);
       case "manual" -> new ManualCommand(terminal);
+      case "fit" -> new FitCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
       case "desk" -> new DeskCommand(Main::hosted, () -> fields(terminal), terminal);
       case RERUN ->
