@@ -117,10 +117,9 @@ final class FlownDemonstration implements Observed {
       Approach approach = Approach.fly(encounter, simulator);
       double waited = pilot.movement(normals, from) - begun - approach.time();
       RecordedFlight flight =
-          RecordedFlight.of(
-              encounter.withDelay(Math.min(Math.max(waited, 0), Recognition.DELAY.high())),
-              approach,
-              simulator);
+          encounter
+              .withDelay(Math.min(Math.max(waited, 0), Recognition.DELAY.high()))
+              .record(approach, simulator);
       return Optional.of(new FlownTimes(flight.history(), craft, begun, times));
     } catch (OutOfRangeException
         | IncompatibleValuesException

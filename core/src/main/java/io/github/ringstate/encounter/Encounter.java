@@ -291,9 +291,7 @@ public record Encounter(
    * @param trajectory where to put samples of the flight, or null; heights in it are above ground,
    *     or above the height at onset where there is no ground
    * @return what came of it
-   * @throws NoSteadyFlightException if the craft has no steady hover or no steady start of the
-   *     entry in this air because its blades cannot carry it; whether its engine can is not asked,
-   *     and where it cannot the rotor slows from the start
+   * @throws NoSteadyFlightException as {@link #fly()}
    */
   public Outcome fly(Simulator simulator, @Nullable Trajectory trajectory) {
     return fly(Approach.fly(this, simulator), simulator, trajectory);
@@ -317,7 +315,6 @@ public record Encounter(
    * Flies the encounter precisely and keeps all of the flight.
    *
    * @return the flight, with its outcome and its history
-   * @throws NoSteadyFlightException as {@link #fly()}
    */
   public RecordedFlight record() {
     return record(Simulator.precise());
@@ -328,10 +325,20 @@ public record Encounter(
    *
    * @param simulator what flies it
    * @return the flight, with its outcome and its history
-   * @throws NoSteadyFlightException as {@link #fly()}
    */
   public RecordedFlight record(Simulator simulator) {
-    return RecordedFlight.of(this, Approach.fly(this, simulator), simulator);
+    return record(Approach.fly(this, simulator), simulator);
+  }
+
+  /**
+   * Flies the encounter on from an approach that is shared, and keeps all of the flight.
+   *
+   * @param approach as above
+   * @param simulator what flies it
+   * @return the flight, with its outcome and its history
+   */
+  public RecordedFlight record(Approach approach, Simulator simulator) {
+    return Flight.record(this, approach, simulator);
   }
 
   private Encounter with(Consumer<Parts> change) {

@@ -55,7 +55,9 @@ final class FittedTable {
     for (String key : document.keys(NAME)) {
       if (!KEYS.contains(key)) {
         throw document.refused(
-            List.of(NAME, key), "unknown key \"" + NAME + "." + key + "\"", String.join(", ", KEYS));
+            List.of(NAME, key),
+            "unknown key \"" + NAME + "." + key + "\"",
+            String.join(", ", KEYS));
       }
     }
     List<Parameter> parameters = parameters();
@@ -105,7 +107,8 @@ final class FittedTable {
 
   private List<Parameter> parameters() {
     List<Parameter> known = known().toList();
-    String allowed = "some of " + known.stream().map(Parameter::key).collect(Collectors.joining(", "));
+    String allowed =
+        "some of " + known.stream().map(Parameter::key).collect(Collectors.joining(", "));
     List<Parameter> parameters = new ArrayList<>();
     for (JsonNode key : document.get(path(PARAMETERS), allowed)) {
       Parameter found =

@@ -40,6 +40,12 @@ record SweepCrafts(
                   texts.put(asked, text);
                   return text;
                 });
+        if (file.craft().fitted().isPresent()) {
+          throw document.refused(
+              path,
+              "craft.name " + UserError.quoted(word) + " is fitted to recordings",
+              "a craft without [fitted]: a sweep flies the standard numbers of a model");
+        }
         crafts.put(word, file.craft());
         notices.addAll(file.notices());
       }
