@@ -315,7 +315,6 @@ public record Encounter(
    * Flies the encounter precisely and keeps all of the flight.
    *
    * @return the flight, with its outcome and its history
-   * @throws NoSteadyFlightException as {@link #fly()}
    */
   public RecordedFlight record() {
     return record(Simulator.precise());
@@ -326,7 +325,6 @@ public record Encounter(
    *
    * @param simulator what flies it
    * @return the flight, with its outcome and its history
-   * @throws NoSteadyFlightException as {@link #fly()}
    */
   public RecordedFlight record(Simulator simulator) {
     return record(Approach.fly(this, simulator), simulator);

@@ -104,8 +104,7 @@ public record PilotStudy(
   }
 
   /** What one pilot is like, and what the drawing goes on with. */
-  private record Drawn(
-      Recovery recovery, Recognition recognition, long seed, RandomStream draws) {}
+  private record Drawn(Recovery recovery, Recognition recognition, long seed, RandomStream draws) {}
 
   private Drawn drawn(long number) {
     RandomStream draws = drawing.stream(seed, number);

@@ -9,6 +9,7 @@ import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.delivery.Recipient;
 import io.github.ringstate.instructor.desk.DeskCommand;
+import io.github.ringstate.instructor.desk.Fields;
 import io.github.ringstate.instructor.equilibria.EquilibriaCommand;
 import io.github.ringstate.instructor.fit.FitCommand;
 import io.github.ringstate.instructor.floor.CardCommand;
@@ -136,7 +137,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
    * @param args the arguments
    */
   public static void main(String[] args) {
-    System.exit(status(args));
+    System.exit(status(args.length == 0 && Start.byDoubleClick() ? Start.DESK : args));
   }
 
   @SuppressWarnings("SystemErr") // where the memory has run out, nothing else speaks
@@ -261,7 +262,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       case "review" -> new ReviewCommand(terminal);
       case "fit" -> new FitCommand(terminal);
       case "sweep" -> new SweepCommand(terminal);
-      case "desk" -> new DeskCommand(Main::hosted, planned(terminal)::described, terminal);
+      case "desk" -> new DeskCommand(Main::hosted, () -> fields(terminal), terminal);
       case RERUN ->
           new RerunCommand(
               (arguments, kept, err) -> hosted(arguments, kept, terminal, err, Optional.empty()));
@@ -278,6 +279,11 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
             () -> new CardCommand(terminal),
             () -> new LessonCommand(terminal)),
         () -> new RunsCommand(terminal));
+  }
+
+  private static Fields fields(OutputStream terminal) {
+    return new Fields(
+        planned(terminal)::described, PlannedOptions.described(() -> new ManualCommand(terminal)));
   }
 
   private static int hosted(

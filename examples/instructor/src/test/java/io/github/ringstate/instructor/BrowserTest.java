@@ -3,7 +3,6 @@ package io.github.ringstate.instructor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.NotAWayOut;
@@ -23,15 +22,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.Keys;
 
 /**
  * Pages in a browser without a window, opened from disk. Continuous integration installs the
- * browser; elsewhere the tests are skipped without one.
+ * browser; elsewhere the tests are skipped without one, which is said.
  */
 class BrowserTest {
-
-  private static final List<Path> BROWSERS =
-      List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"));
 
   private static final String DOM = "document.documentElement.outerHTML";
 
@@ -39,17 +36,15 @@ class BrowserTest {
 
   @BeforeAll
   static void thereIsABrowser() {
-    assumeTrue(BROWSERS.stream().anyMatch(Files::isExecutable));
+    Chromium.isThere();
   }
 
-  private static String program() {
-    return BROWSERS.stream().filter(Files::isExecutable).findFirst().orElseThrow().toString();
-  }
-
-  private static DevTools open(String... args) throws IOException, InterruptedException {
+  private static Chromium open(String... args) throws IOException, InterruptedException {
     Path file = Files.createTempFile(folder, "driven", ".html");
     Files.write(file, Documents.of(args));
-    return new DevTools(program(), folder, file);
+    Chromium browser = new Chromium();
+    browser.open(file.toUri());
+    return browser;
   }
 
   private static String set(String slider, String value) {
@@ -71,7 +66,7 @@ class BrowserTest {
     String rest = "id=\"delay-out\"[^>]*>([^<]*)<";
     String line = "<line x1=\"([0-9.]+)\"[^>]*id=\"now-line\"";
     String loss = "arrested, ([0-9]+) ft lost</td>";
-    try (DevTools page = open("fly", "--delay", "1", "--format", "html")) {
+    try (Chromium page = open("fly", "--delay", "1", "--format", "html")) {
       String first = page.ask(DOM);
       page.ask(set("time", "5"));
       String later = page.ask(DOM);
@@ -97,7 +92,7 @@ class BrowserTest {
   @Test
   void theLossOnThePageIsThatOfTheTable() throws IOException, InterruptedException {
     String loss;
-    try (DevTools page = open("fly", "--recovery", "forward", "--delay", "2", "--format", "html")) {
+    try (Chromium page = open("fly", "--recovery", "forward", "--delay", "2", "--format", "html")) {
       loss = found(page.ask(DOM), "forward</th>.*?arrested, ([0-9]+) ft lost");
     }
     String csv = Run.of("loss", "--recovery", "forward", "--delays", "2", "--format", "csv").out();
@@ -110,10 +105,10 @@ class BrowserTest {
   @Test
   void everyControlOfTheClassroomPageIsReachedByTheKeyboardAndSeenToBe()
       throws IOException, InterruptedException {
-    try (DevTools page = open("fly", "--format", "html")) {
+    try (Chromium page = open("fly", "--format", "html")) {
       List<String> reached = new ArrayList<>();
       for (int i = 0; i < 7; i++) {
-        page.press("Tab");
+        page.press(Keys.TAB);
         reached.add(page.ask(FOCUSED));
         // what has the focus is outlined (WCAG 2.1, 2.4.7)
         assertEquals("solid", page.ask("getComputedStyle(document.activeElement).outlineStyle"));
@@ -128,7 +123,7 @@ class BrowserTest {
   @Test
   void powerAloneIsNamedOnThePageForWhatItIsNotAndThePrintIsStillOneSheet()
       throws IOException, InterruptedException {
-    try (DevTools page =
+    try (Chromium page =
             open("fly", "--recovery", "collective", "--delay", "2", "--format", "html");
         PDDocument paper = Loader.loadPDF(page.printed())) {
       String named = "collective (not a way out)";
@@ -141,15 +136,15 @@ class BrowserTest {
     }
   }
 
-  private static void tabTo(DevTools page, String control)
+  private static void tabTo(Chromium page, String control)
       throws IOException, InterruptedException {
     for (int i = 0; i < 10 && !page.ask(FOCUSED).equals(control); i++) {
-      page.press("Tab");
+      page.press(Keys.TAB);
     }
     assertEquals(control, page.ask(FOCUSED));
   }
 
-  private static double loss(DevTools page) throws IOException, InterruptedException {
+  private static double loss(Chromium page) throws IOException, InterruptedException {
     return Double.parseDouble(
         found(page.ask("document.getElementById('said').textContent"), "arrested, ([0-9]+) ft"));
   }
@@ -163,31 +158,31 @@ class BrowserTest {
             + ".map(function (l) { return l.getAttribute('data-delay'); }).join(' ')";
     String line = "document.getElementById('now-line').getAttribute('x1')";
     String wide = "String(document.getElementById('strips').viewBox.baseVal.width)";
-    try (DevTools page = open("fly", "--delay", "1", "--format", "html")) {
+    try (Chromium page = open("fly", "--delay", "1", "--format", "html")) {
       tabTo(page, "delay");
       double before = loss(page);
-      page.press("ArrowRight");
+      page.press(Keys.ARROW_RIGHT);
       assertEquals("1.5 s", page.ask(rest));
       assertEquals("1.5 1.5", page.ask(drawn));
       assertTrue(loss(page) > before, "a longer delay loses no more");
-      page.press("ArrowLeft");
+      page.press(Keys.ARROW_LEFT);
       assertEquals("1.0 s", page.ask(rest));
       assertEquals(before, loss(page));
-      page.press("End");
+      page.press(Keys.END);
       assertEquals("6.0 s", page.ask(rest));
-      page.press("Home");
+      page.press(Keys.HOME);
       assertEquals("0.0 s", page.ask(rest));
       assertEquals("0 0", page.ask(drawn));
 
       tabTo(page, "time");
       double axis = Double.parseDouble(page.ask(wide)) - 170;
       double now = Double.parseDouble(page.ask(line));
-      page.press("ArrowRight");
+      page.press(Keys.ARROW_RIGHT);
       // one step of 0.2 s of the 27 s that the axis spans
       assertEquals(now + 0.2 * axis / 27, Double.parseDouble(page.ask(line)), 0.05);
-      page.press("Home");
+      page.press(Keys.HOME);
       assertEquals(70, Double.parseDouble(page.ask(line)), 0.05);
-      page.press("End");
+      page.press(Keys.END);
       assertEquals(70 + axis, Double.parseDouble(page.ask(line)), 0.05);
       assertEquals(List.of(), page.complaints());
     }
@@ -206,7 +201,7 @@ class BrowserTest {
             + ".replace(/^M([0-9.]+) .*/, '$1')";
     String wide = "String(document.getElementById('strips').viewBox.baseVal.width)";
     // samples are whole steps since the start of the flight, hence never at the instants asked for
-    try (DevTools page = open("fly", "--delay", "1", "--format", "html")) {
+    try (Chromium page = open("fly", "--delay", "1", "--format", "html")) {
       double axis = Double.parseDouble(page.ask(wide)) - 170;
       assertEquals(0, Double.parseDouble(page.ask(rings)), 0.05);
       // four of the 27 s that begin 3 s before onset; the delay is given in hundredths
@@ -220,7 +215,7 @@ class BrowserTest {
     String csv =
         Run.of("loss", "--height-ft", "100", "--recovery", "autorotation", "--delays", "2").out();
     String impact = found(csv, "GROUND ([0-9]+)");
-    try (DevTools page = open(with(args, "--format", "html"))) {
+    try (Chromium page = open(with(args, "--format", "html"))) {
       String said = page.ask("document.getElementById('said').textContent");
       double told =
           Double.parseDouble(found(said, "autorotation reaches the ground at ([0-9]+) ft/min"));
@@ -237,7 +232,7 @@ class BrowserTest {
   @Test
   void aPageWithoutRingStateHasNothingToMoveAndDrawsNothing()
       throws IOException, InterruptedException {
-    try (DevTools page =
+    try (Chromium page =
         open("fly", "--entry", "settling", "--wind-kt", "40", "--format", "html")) {
       assertEquals(
           "0", page.ask("document.querySelectorAll('input, svg, script:not([type])').length"));
@@ -261,10 +256,10 @@ class BrowserTest {
             "lesson --pilots 20 --state primed --format html",
             "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format html",
             "boundary --format html")) {
-      try (DevTools page = open(command.split(" ", -1))) {
+      try (Chromium page = open(command.split(" ", -1))) {
         // a telephone, and on both sides of what the sheets of paper measure across
         for (int width : new int[] {390, 800, 805, 830, 1000, 1055, 1070, 1120, 1145, 1200}) {
-          page.narrow(width);
+          page.sized(width, 800);
           assertEquals(
               "0",
               page.ask(
@@ -274,8 +269,8 @@ class BrowserTest {
         assertEquals(List.of(), page.complaints());
       }
     }
-    try (DevTools page = open("fly", "--format", "html")) {
-      page.narrow(390);
+    try (Chromium page = open("fly", "--format", "html")) {
+      page.sized(390, 800);
       String scale =
           "String(document.getElementById('side').clientWidth"
               + " / document.getElementById('side').viewBox.baseVal.width)";
@@ -298,12 +293,12 @@ class BrowserTest {
   @Test
   void theClassroomFitsAProjectorWithoutScrollingAndNoLabelsCollide()
       throws IOException, InterruptedException {
-    try (DevTools page = open("fly", "--format", "html")) {
+    try (Chromium page = open("fly", "--format", "html")) {
       page.sized(1280, 720);
       assertEquals("true", page.ask("document.documentElement.scrollHeight <= window.innerHeight"));
       assertEquals("", page.ask(collisions("side")));
       assertEquals("", page.ask(collisions("strips")));
-      page.narrow(390);
+      page.sized(390, 800);
       assertEquals("", page.ask(collisions("side")));
       assertEquals("", page.ask(collisions("strips")));
     }
@@ -312,9 +307,9 @@ class BrowserTest {
   @Test
   void theSpaceBarTicksARecoveryAndItIsDrawnAndToldAndPrinted()
       throws IOException, InterruptedException {
-    try (DevTools page = open("fly", "--format", "html")) {
+    try (Chromium page = open("fly", "--format", "html")) {
       tabTo(page, "autorotation");
-      page.press(" ");
+      page.press(Keys.SPACE);
       assertEquals("true", page.ask("document.activeElement.checked"));
       assertEquals(
           "forward lateral autorotation",
@@ -335,13 +330,13 @@ class BrowserTest {
 
   @ParameterizedTest
   @CsvSource({
-    "loss --pilots 20 --delays 0;2 --format html, 595, 842",
+    "loss --pilots 20 --delays 0s;2s --format html, 595, 842",
     "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --format html, 842, 595",
     "boundary --recovery lateral --format html, 595, 842"
   })
   void aPagePrintedByABrowserIsOneSheetOfPaper(String command, double width, double height)
       throws IOException, InterruptedException {
-    try (DevTools page = open(command.replace(';', ',').split(" ", -1));
+    try (Chromium page = open(command.replace(';', ',').split(" ", -1));
         PDDocument paper = Loader.loadPDF(page.printed())) {
       // of a loss table the words are on the back
       assertEquals(command.startsWith("loss") ? 2 : 1, paper.getNumberOfPages());

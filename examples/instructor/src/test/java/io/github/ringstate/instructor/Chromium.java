@@ -39,10 +39,19 @@ final class Chromium implements AutoCloseable {
 
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
-  private final ChromeDriver driver;
+  private final ChromeDriver driver = Kept.DRIVER;
 
-  /** Starts a browser that is kept for many pages. */
-  Chromium() {
+  /** One browser for all pages of a run of tests: to start it takes longer than most tests. */
+  private static final class Kept {
+
+    private static final ChromeDriver DRIVER = start();
+
+    static {
+      Runtime.getRuntime().addShutdownHook(new Thread(DRIVER::quit));
+    }
+  }
+
+  private static ChromeDriver start() {
     WARNINGS.setLevel(Level.SEVERE);
     ChromeOptions options = new ChromeOptions();
     options.setBinary(first(BROWSERS).toFile());
@@ -51,13 +60,12 @@ final class Chromium implements AutoCloseable {
     all.enable(LogType.BROWSER, Level.ALL);
     options.setCapability(ChromeOptions.LOGGING_PREFS, all);
     options.setCapability(CapabilityType.ACCEPT_INSECURE_CERTS, false);
-    driver =
-        new ChromeDriver(
-            new ChromeDriverService.Builder()
-                .usingDriverExecutable(first(DRIVERS).toFile())
-                .usingAnyFreePort()
-                .build(),
-            options);
+    return new ChromeDriver(
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(first(DRIVERS).toFile())
+            .usingAnyFreePort()
+            .build(),
+        options);
   }
 
   private static Path first(List<Path> places) {
@@ -158,8 +166,11 @@ final class Chromium implements AutoCloseable {
     return driver;
   }
 
+  /** Leaves the browser as the next page wants it. */
   @Override
   public void close() {
-    driver.quit();
+    driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+    driver.get("about:blank");
+    complaints();
   }
 }

@@ -1,16 +1,35 @@
 package io.github.ringstate.instructor;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.files.text.Caution;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Base64;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 
 /** The briefing desk in a browser. */
 class DeskBrowserTest {
+
+  private static final String LOSS = "document.querySelector('[data-panel=loss]')";
+  private static final String FRESH =
+      LOSS + ".querySelector('tbody') !== null && !" + LOSS + ".classList.contains('old')";
+
+  @TempDir static Path folder = Path.of("");
 
   private static OpenDesk desk;
   private static Chromium browser;
@@ -26,44 +45,221 @@ class DeskBrowserTest {
   static void close() {
     if (browser != null) {
       browser.close();
-    }
-    if (desk != null) {
       desk.close();
     }
   }
 
-  private static final String LOSS = "document.querySelector('[data-panel=loss]')";
+  @BeforeEach
+  void anEmptyDesk() throws InterruptedException {
+    browser.open(desk.address());
+    browser.run("localStorage.clear(); sessionStorage.clear();");
+    browser.open(desk.address());
+    browser.await(FRESH);
+  }
 
   /** The rows of the table of losses on the page. */
   private static List<String> losses() {
-    return browser.all("[data-panel=loss] tbody tr").stream()
-        .map(WebElement::getText)
-        .map(row -> row.replaceAll("\\s+", " "))
-        .toList();
+    return List.of(
+        browser
+            .ask(
+                "Array.from("
+                    + LOSS
+                    + ".querySelectorAll('tbody tr'), (row) => Array.from(row.cells,"
+                    + " (cell) => cell.textContent).join(' ')).join('\\n')")
+            .split("\n"));
   }
 
-  private static List<String> printed(String command) {
-    return Run.line(command).lines().stream()
-        .map(line -> line.strip().replaceAll(" +", " "))
-        .toList();
+  private static void assertPrinted(List<String> rows, String command) {
+    List<String> printed =
+        Run.line(command).lines().stream().map(line -> line.strip().replaceAll(" +", " ")).toList();
+    assertEquals(6, rows.size());
+    assertTrue(printed.containsAll(rows), () -> rows + " is not in " + printed);
+  }
+
+  private static void choose(String id, String value) {
+    browser.run(
+        "const s = document.getElementById('"
+            + id
+            + "'); s.value = '"
+            + value
+            + "'; s.dispatchEvent(new Event('input', { bubbles: true }));");
+  }
+
+  private static String text(String css) {
+    return browser.ask("document.querySelector('" + css + "').textContent");
+  }
+
+  /** What the page would hand to the browser to keep, base 64; the link is caught on its way. */
+  private static byte[] handed(String click) throws InterruptedException {
+    browser.run(
+        "window.handed = '';"
+            + "URL.createObjectURL = (blob) => { const r = new FileReader();"
+            + " r.onload = () => { window.handed = window.handed || r.result; };"
+            + " r.readAsDataURL(blob); return '#caught'; };");
+    browser.run("document.querySelector('" + click + "').click()");
+    browser.await("window.handed !== ''");
+    return Base64.getDecoder().decode(browser.ask("window.handed.split(',')[1]"));
   }
 
   @Test
-  void fromCraftAndDayToALiveTableThatIsThatOfTheCommand() throws InterruptedException {
-    browser.open(desk.address());
-    browser.await(LOSS + ".querySelector('tbody') !== null");
-    List<String> first = losses();
-    assertEquals(6, first.size());
-    assertTrue(printed("loss").containsAll(first), first.toString());
-    browser.run(
-        "const s = document.getElementById('f-craft'); s.value = 'twin';"
-            + " s.dispatchEvent(new Event('input', { bubbles: true }));");
-    browser.type("#f-altitude", "6000");
-    browser.type("#f-oat", "20");
-    browser.await("!" + LOSS + ".classList.contains('old')");
-    List<String> command = printed("loss --craft twin --pressure-altitude-ft 6000 --oat-c 20");
-    List<String> then = losses();
-    assertTrue(command.containsAll(then), then + " is not in " + command);
+  void fromCraftAndDayToThePrintedSheetEveryNumberIsThatOfTheCommand()
+      throws InterruptedException, IOException {
+    assertPrinted(losses(), "loss");
+    choose("f-conditions-craft", "twin");
+    browser.type("#f-conditions-pressure-altitude-ft", "6000");
+    browser.type("#f-conditions-oat-c", "20");
+    browser.type("#f-facts-place", "Field <script>alert(1)</script>");
+    browser.await(FRESH);
+    assertPrinted(losses(), "loss --craft twin --pressure-altitude-ft 6000 --oat-c 20");
+    assertTrue(text("#change").matches("Most changed by .*Air temperature: .*, from .* to .*\\."));
+    // the plan as a file, and the sheet that the command makes of that file
+    Path plan = folder.resolve("plan.toml");
+    Files.write(plan, handed("#save"));
+    assertTrue(Files.readString(plan).contains("pressure_altitude_ft = 6000"));
+    assertPrinted(losses(), "loss --plan " + plan);
+    String page = new String(handed("[data-sheet=fly]"), UTF_8);
+    assertTrue(page.contains("Field &lt;script&gt;"), "what is typed is text, on paper too");
+    assertEquals(
+        numbers(
+            new String(Documents.of("fly", "--plan", plan.toString(), "--format", "html"), UTF_8)),
+        numbers(page));
     assertEquals(List.of(), browser.complaints());
+  }
+
+  /** A page without what says where it comes from, in which the folder of the plan stands. */
+  private static String numbers(String page) {
+    int from = page.indexOf("<script type=\"application/json\" id=\"data\">");
+    assertTrue(from > 0);
+    return page.substring(from);
+  }
+
+  @Test
+  void aWrongValueIsSaidAtItsFieldWithTheBoundAndTheUnit() throws InterruptedException {
+    browser.type("#f-conditions-mass-kg", "9999");
+    browser.await("document.querySelector('.is-wrong') !== null");
+    String said = text("#w-conditions-mass-kg");
+    Run command = Run.of("loss", "--mass-kg=9999");
+    assertEquals(command.err().strip().replace("ringstate loss: --mass-kg", "Mass"), said);
+    assertEquals("true", browser.find("#f-conditions-mass-kg").getAttribute("aria-invalid"));
+    // and in another unit, which the tool converts
+    browser.type("#f-conditions-mass-kg", "1235 lb");
+    browser.await("document.querySelector('.is-wrong') === null");
+    browser.await(FRESH);
+    assertPrinted(losses(), "loss --mass-kg=1235lb");
+  }
+
+  @Test
+  void aReloadLosesNothingAndAnotherTabBeginsWithIt() throws InterruptedException {
+    browser.type("#f-conditions-oat-c", "31");
+    browser.type("#f-crew", "A. Pilot");
+    browser.driver().navigate().refresh();
+    browser.await(FRESH);
+    assertEquals("31", browser.ask("document.getElementById('f-conditions-oat-c').value"));
+    assertEquals("A. Pilot", browser.ask("document.getElementById('f-crew').value"));
+    String first = browser.driver().getWindowHandle();
+    browser.driver().switchTo().newWindow(WindowType.TAB);
+    browser.open(desk.address());
+    browser.await(FRESH);
+    assertEquals("31", browser.ask("document.getElementById('f-conditions-oat-c').value"));
+    browser.type("#f-conditions-oat-c", "5");
+    browser.await(FRESH);
+    assertPrinted(losses(), "loss --oat-c=5");
+    browser.driver().close();
+    browser.driver().switchTo().window(first);
+    assertEquals("31", browser.ask("document.getElementById('f-conditions-oat-c').value"));
+  }
+
+  @Test
+  void tenThousandQuickChangesEndWithTheFiguresOfTheLast() throws InterruptedException {
+    browser.run(
+        "const f = document.getElementById('f-conditions-oat-c');"
+            + "for (let i = 0; i < 10000; i++) { f.value = String(i % 41 - 5);"
+            + " f.dispatchEvent(new Event('input', { bubbles: true })); }"
+            + "f.value = '17'; f.dispatchEvent(new Event('input', { bubbles: true }));");
+    browser.await(FRESH);
+    assertPrinted(losses(), "loss --oat-c=17");
+  }
+
+  @Test
+  void aCraftOfOnesOwnComesFromAFileAndAHugeOneIsRefused()
+      throws IOException, InterruptedException {
+    Path huge = folder.resolve("huge.toml");
+    try (var out =
+        Files.newByteChannel(huge, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+      out.position(50_000_000 - 1);
+      out.write(ByteBuffer.wrap(new byte[1]));
+    }
+    browser.find("#craft-file").sendKeys(huge.toString());
+    browser.await("!document.getElementById('craft-file-wrong').hidden");
+    assertEquals(
+        "huge.toml has 50000000 bytes; a file of at most 65536 bytes is taken.",
+        text("#craft-file-wrong"));
+    Path own = folder.resolve("own.toml");
+    Run.line("craft utility --output " + own);
+    Files.writeString(
+        own, Files.readString(own).replace("\"Invented", "\"<img src=x onerror=alert(1)>"));
+    browser.find("#craft-file").sendKeys(own.toString());
+    browser.await("document.getElementById('f-conditions-craft').value === 'own.toml'");
+    browser.await(FRESH);
+    assertPrinted(losses(), "loss --craft " + own);
+    assertTrue(text("#craft-words").startsWith("utility: <img src=x onerror=alert(1)>"));
+    assertEquals("0", browser.ask("document.querySelectorAll('img').length"));
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void theKeyboardReachesEveryFieldInOrderAndShowsWhereItIs() {
+    browser.run("document.getElementById('f-conditions-craft').focus()");
+    browser.press(Keys.TAB);
+    assertEquals("What is: Mass", browser.ask("document.activeElement.ariaLabel"));
+    browser.press(Keys.ENTER);
+    assertFalse(browser.find("#h-conditions-mass-kg").getText().isEmpty());
+    browser.press(Keys.TAB);
+    assertEquals("f-conditions-mass-kg", browser.ask("document.activeElement.id"));
+    // what has the focus is outlined (WCAG 2.1, 2.4.7)
+    assertEquals("solid", browser.ask("getComputedStyle(document.activeElement).outlineStyle"));
+    browser.run(
+        "document.querySelectorAll('details').forEach((one) => { one.open = true; });"
+            + "document.getElementById('run-planned').click();");
+    // every control has a name (WCAG 2.1, 4.1.2)
+    for (WebElement control : browser.all("input, select, button")) {
+      if (control.isDisplayed()) {
+        assertFalse(control.getAccessibleName().isBlank(), control.getAttribute("outerHTML"));
+      }
+    }
+  }
+
+  @Test
+  void aTelephoneAndALargePrintScrollInOneDirectionAndShowTheCaution() throws InterruptedException {
+    // WCAG 2.1, 1.4.10: 320 px wide is a window of 1280 px at 400 %
+    for (int width : List.of(320, 360, 640, 1280)) {
+      browser.sized(width, 800);
+      assertEquals(
+          "true",
+          browser.ask("document.documentElement.scrollWidth <= window.innerWidth"),
+          width + " px");
+      assertTrue(browser.find("#caution").getText().contains(Caution.TEXT));
+      assertTrue(
+          Double.parseDouble(
+                  browser.ask("document.getElementById('caution').getBoundingClientRect().bottom"))
+              <= 800.5);
+    }
+  }
+
+  @Test
+  void aDeskThatHasEndedSaysSoAndThePlanCanStillBeSaved() throws InterruptedException {
+    try (OpenDesk other = new OpenDesk()) {
+      browser.open(other.address());
+      browser.await(FRESH);
+      browser.type("#f-conditions-oat-c", "12");
+      browser.await(FRESH);
+      Thread.sleep(2500); // the page notes the plan when the hand has been still for a while
+      browser.run("document.getElementById('end').click()");
+      assertTrue(other.isEnded());
+    }
+    browser.type("#f-conditions-oat-c", "13");
+    browser.await("document.getElementById('trouble').textContent.includes('does not answer')");
+    assertTrue(new String(handed("#save"), UTF_8).contains("oat_c = 12"));
+    browser.complaints();
   }
 }

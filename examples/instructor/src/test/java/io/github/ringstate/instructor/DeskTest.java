@@ -1,23 +1,39 @@
 package io.github.ringstate.instructor;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.github.ringstate.files.text.Caution;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpRequest;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the briefing desk answers, and whom it does not. */
 class DeskTest {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir static Path folder = Path.of("");
 
   private static OpenDesk desk;
 
@@ -85,6 +101,117 @@ class DeskTest {
       assertEquals(
           404, desk.send(HttpRequest.newBuilder(URI.create(address)).build()).statusCode());
     }
+  }
+
+  /** The first line of the answer to a request that no well-behaved browser would send. */
+  private static String raw(String head) throws IOException {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), desk.address().getPort())) {
+      socket.setSoTimeout(20_000);
+      socket.getOutputStream().write((head + "\r\n").getBytes(US_ASCII));
+      socket.getOutputStream().flush();
+      BufferedReader answer =
+          new BufferedReader(new InputStreamReader(socket.getInputStream(), US_ASCII));
+      return String.valueOf(answer.readLine());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"localhost", "evil.example", "127.0.0.1", "127.0.0.1.evil.example:80"})
+  void underAnotherNameOfThisMachineNothingIsAnswered(String host) throws IOException {
+    // a name that its owner lets point to 127.0.0.1 would make another site this one (RFC 6454)
+    String head = "GET " + desk.address().getPath() + " HTTP/1.1\r\nHost: ";
+    assertTrue(raw(head + host + "\r\n").contains(" 403 "));
+    assertTrue(raw(head + "127.0.0.1:" + desk.address().getPort() + "\r\n").contains(" 200 "));
+  }
+
+  @Test
+  void fiftyMegabytesAreRefusedUnread() throws IOException {
+    String head =
+        "POST "
+            + desk.address().getPath()
+            + "study HTTP/1.1\r\nHost: 127.0.0.1:"
+            + desk.address().getPort()
+            + "\r\nOrigin: "
+            + desk.origin()
+            + "\r\nContent-Type: "
+            + OpenDesk.TYPE
+            + "\r\nContent-Length: 52428800\r\n";
+    assertTrue(raw(head).contains(" 413 "));
+  }
+
+  @Test
+  void pagesThatDoNotReadKeepNobodyElseWaiting() throws IOException, InterruptedException {
+    List<Socket> slow = new ArrayList<>();
+    try {
+      for (int i = 0; i < 3; i++) {
+        String body = "{\"tab\":\"slow" + i + "\",\"units\":\"aviation\",\"plan\":{}}";
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), desk.address().getPort());
+        socket.setReceiveBufferSize(1024);
+        slow.add(socket);
+        String head =
+            "POST "
+                + desk.address().getPath()
+                + "study HTTP/1.1\r\nHost: 127.0.0.1:"
+                + desk.address().getPort()
+                + "\r\nOrigin: "
+                + desk.origin()
+                + "\r\nContent-Type: "
+                + OpenDesk.TYPE
+                + "\r\nContent-Length: "
+                + body.length()
+                + "\r\n\r\n";
+        socket.getOutputStream().write((head + body).getBytes(US_ASCII));
+        socket.getOutputStream().flush();
+      }
+      assertEquals(1, desk.study("{}", 1).size());
+      assertEquals(200, desk.post("start", "{}").statusCode());
+    } finally {
+      for (Socket socket : slow) {
+        socket.close();
+      }
+    }
+  }
+
+  @Test
+  void aPlanThatIsSavedIsOpenedAgainAsItWas() throws IOException, InterruptedException {
+    String plan =
+        "{\"facts\":{\"place\":\"Field \\\"A\\\"\"},\"crew\":\"A. Pilot, B. Observer\","
+            + "\"technique\":\"lateral\",\"conditions\":{\"craft\":\"twin\",\"oat-c\":\"20\"},"
+            + "\"encounter\":{\"height-ft\":\"300\"},\"run\":{\"calm\":\"true\"},"
+            + "\"agreed\":{\"least_height_ft\":\"500\"}}";
+    JsonNode saved = JSON.readTree(desk.post("save", "{\"plan\":" + plan + "}").body());
+    JsonNode opened = JSON.readTree(desk.post("open", saved.toString()).body()).path("plan");
+    JsonNode given = JSON.readTree(plan);
+    for (String part : List.of("facts", "conditions", "encounter", "run", "agreed")) {
+      for (Map.Entry<String, JsonNode> one : given.path(part).properties()) {
+        assertEquals(one.getValue().asText(), opened.path(part).path(one.getKey()).asText(), part);
+      }
+    }
+    assertEquals("A. Pilot, B. Observer", opened.path("crew").asText());
+    assertEquals("lateral", opened.path("technique").asText());
+  }
+
+  @Test
+  void aCraftFromAManualIsThatOfTheCommand() throws IOException, InterruptedException {
+    String options =
+        "--name mine --empty-mass-kg 950 --maximum-mass-kg 1800 --rotor-diameter-m 10.4"
+            + " --chord-m 0.28 --blades 3 --rotor-rpm 386 --engine turbine --rotation"
+            + " counter-clockwise --continuous-kw 330 --take-off-kw 380 --hover-ceiling-ft 6000"
+            + " --hover-ceiling-mass-kg 1800 --hover-ceiling-oat-c 20 --climb-fpm 1500"
+            + " --climb-speed-kt 60";
+    ObjectNode numbers = JSON.createObjectNode();
+    String[] words = options.split(" ", -1);
+    for (int i = 0; i < words.length; i += 2) {
+      numbers.put(words[i].substring(2), words[i + 1]);
+    }
+    ObjectNode sent = JSON.createObjectNode().put("units", "aviation");
+    sent.set("numbers", numbers);
+    JsonNode made = JSON.readTree(desk.post("manual", sent.toString()).body());
+    Path file = folder.resolve("mine.toml");
+    List<String> printed = printed("manual " + options + " --craft-file " + file);
+    assertEquals(Files.readString(file), made.path("text").asText());
+    List<String> here = grid(made);
+    assertTrue(here.size() > 3 && printed.containsAll(here), here.toString());
   }
 
   /** The grid of a report on the page, as the text of the command has it: cells by blanks. */

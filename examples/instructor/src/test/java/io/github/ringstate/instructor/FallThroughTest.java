@@ -20,4 +20,13 @@ class FallThroughTest {
     assertEquals(through, said.contains("falling through it"), said);
     assertEquals(through || line.contains("lateral"), said.contains("ring state left"), said);
   }
+
+  @ParameterizedTest
+  @CsvSource({"--recovery none, true", "--recovery none --clock limits, false", "'', false"})
+  void aTableSaysSoToo(String options, boolean through) {
+    String line = "loss --delays 1 --format text " + options;
+    String said = Run.line(line.strip()).out().replaceAll("\\s+", " ");
+    assertEquals(through, said.contains("fell through not arrested, and the craft left"), said);
+    assertEquals(through, said.contains("1.0 fell through"), said);
+  }
 }

@@ -5,6 +5,8 @@ import java.util.concurrent.TimeUnit;
 
 /** Whether anybody watches a standard stream of the process. */
 public enum StandardStream {
+  /** Standard input. */
+  INPUT("0"),
   /** Standard output. */
   OUTPUT("1"),
   /** Standard error. */

@@ -7,7 +7,7 @@ import java.net.URI;
 import java.util.List;
 
 /** The browser of the person, if there is one. */
-final class Browser {
+public final class Browser {
 
   private Browser() {}
 
@@ -22,8 +22,12 @@ final class Browser {
     }
   }
 
-  /** Whether windows can be shown at all. */
-  static boolean isDesktop() {
+  /**
+   * Whether windows can be shown at all.
+   *
+   * @return false without a screen, or where Java comes without its desktop classes
+   */
+  public static boolean isDesktop() {
     try {
       return !GraphicsEnvironment.isHeadless();
     } catch (UnsatisfiedLinkError | NoClassDefFoundError noDesktopClasses) {

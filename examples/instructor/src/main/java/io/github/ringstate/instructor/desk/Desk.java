@@ -29,10 +29,16 @@ final class Desk implements AutoCloseable {
   static Desk open(int port, Tool tool, Fields fields) throws IOException {
     Desk desk = new Desk(DeskServer.at(port));
     Commands commands = new Commands(tool);
+    Papers papers = new Papers(commands, fields);
     desk.server.serve(
         Map.of(
             "start", (sent, reply) -> reply.send(Opening.words(fields)),
             "study", new Studies(commands, fields)::answer,
+            "sheet", papers::sheet,
+            "save", papers::save,
+            "open", papers::open,
+            "craft", papers::craft,
+            "manual", papers::manual,
             "end", desk::end));
     return desk;
   }

@@ -1,14 +1,12 @@
 package io.github.ringstate.instructor.desk;
 
 import io.github.ringstate.files.error.UserError;
-import io.github.ringstate.files.plan.PlanFile.Part;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.NumberText;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.Map;
-import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -27,7 +25,7 @@ public final class DeskCommand implements Runnable {
   private static final int MOST_PORT = 65_535;
 
   private final Tool tool;
-  private final Function<Part, Map<String, String>> fields;
+  private final Supplier<Fields> fields;
   private final OutputStream terminal;
 
   @Option(
@@ -43,10 +41,10 @@ public final class DeskCommand implements Runnable {
    * Creates the command.
    *
    * @param tool the tool's commands
-   * @param fields what each option of a part of a plan is for, by name
+   * @param fields the fields of the page
    * @param terminal where the address is printed
    */
-  public DeskCommand(Tool tool, Function<Part, Map<String, String>> fields, OutputStream terminal) {
+  public DeskCommand(Tool tool, Supplier<Fields> fields, OutputStream terminal) {
     this.tool = tool;
     this.fields = fields;
     this.terminal = terminal;
@@ -55,7 +53,7 @@ public final class DeskCommand implements Runnable {
   @Override
   public void run() {
     int wanted = port == null ? 0 : (int) NumberText.whole("--port", port, 1, MOST_PORT);
-    try (Desk desk = Desk.open(wanted, tool, new Fields(fields))) {
+    try (Desk desk = Desk.open(wanted, tool, fields.get())) {
       Delivery.print(DeskMessages.SAY.address(desk.address()) + "\n", terminal);
       if (!noBrowser) {
         Browser.open(desk.address());

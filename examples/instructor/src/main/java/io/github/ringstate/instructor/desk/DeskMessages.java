@@ -13,4 +13,6 @@ interface DeskMessages {
   String address(String address);
 
   String portTaken();
+
+  String unknownKey(String part, String key);
 }

@@ -133,6 +133,10 @@ final class DeskServer implements AutoCloseable {
   }
 
   private static JsonNode body(HttpExchange exchange) throws Refused, IOException {
+    String length = exchange.getRequestHeaders().getFirst("Content-Length");
+    if (length != null && (length.length() > 9 || Integer.parseInt(length) > LARGEST_BODY)) {
+      throw new Refused(Refused.TOO_LARGE, "more than " + LARGEST_BODY + " bytes");
+    }
     byte[] bytes;
     try (InputStream in = exchange.getRequestBody()) {
       bytes = in.readNBytes(LARGEST_BODY + 1);

@@ -7,16 +7,19 @@ import java.util.Set;
 import java.util.function.Function;
 
 /** The fields of the page: the options that a plan may hold. */
-final class Fields {
+public final class Fields {
 
   private final Map<Part, Map<String, String>> described = new EnumMap<>(Part.class);
+  private final Map<String, String> manual;
 
   /**
    * Asks what there is.
    *
    * @param described what each option of a part is for, by name
+   * @param manual what each number of a flight manual is, by name
    */
-  Fields(Function<Part, Map<String, String>> described) {
+  public Fields(Function<Part, Map<String, String>> described, Map<String, String> manual) {
+    this.manual = manual;
     for (Part part : Part.values()) {
       this.described.put(part, described.apply(part));
     }
@@ -25,6 +28,16 @@ final class Fields {
   /** The names of the options of a part. */
   Set<String> of(Part part) {
     return described(part).keySet();
+  }
+
+  /** The names of the numbers of a flight manual. */
+  Set<String> ofManual() {
+    return manual.keySet();
+  }
+
+  /** What each number of a flight manual is. */
+  Map<String, String> describedManual() {
+    return manual;
   }
 
   /** What each option of a part is for. */

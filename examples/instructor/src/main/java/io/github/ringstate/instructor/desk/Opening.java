@@ -49,6 +49,8 @@ final class Opening {
       ObjectNode described = json.putObject(part.key());
       fields.described(part).forEach(described::put);
     }
+    ObjectNode manual = json.putObject("manual");
+    fields.describedManual().forEach(manual::put);
     return json;
   }
 }

@@ -28,6 +28,8 @@ final class PageFiles {
           Map.entry("blocks.js", SCRIPT),
           Map.entry("panels.js", SCRIPT),
           Map.entry("change.js", SCRIPT),
+          Map.entry("papers.js", SCRIPT),
+          Map.entry("words.js", SCRIPT),
           Map.entry("side.js", SCRIPT));
 
   private static final Map<String, SheetFont> FONTS =

@@ -10,6 +10,7 @@ import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Paper;
 import io.github.ringstate.sheets.page.Pictured;
@@ -68,6 +69,22 @@ final class ReportJson {
                 row.forEach(cell -> cells.add(value(cell)));
               });
     }
+  }
+
+  /**
+   * What a number of a table is to be multiplied by to be in the units spoken.
+   *
+   * @param units the units to speak in
+   * @return factors of feet and feet per minute, and of what a knot covers in a second
+   */
+  static ObjectNode scale(UnitSystem units) {
+    return JSON.objectNode()
+        .put("length", units.length().fromSi(Unit.FOOT.toSi(1)))
+        .put("distance", units.length().fromSi(Unit.KNOT.toSi(1)))
+        .put("sink", units.verticalSpeed().fromSi(Unit.FOOT_PER_MINUTE.toSi(1)))
+        .put("sinkDecimals", units == UnitSystem.AVIATION ? 0 : 1)
+        .put("lengthUnit", units.length().symbol())
+        .put("sinkUnit", units.verticalSpeed().symbol());
   }
 
   /**

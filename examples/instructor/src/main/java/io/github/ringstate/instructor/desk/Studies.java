@@ -73,7 +73,8 @@ final class Studies {
     List<Step> steps = new ArrayList<>();
     steps.add(new Step("loss", 0, List.of("loss"), false));
     List<String> fly = new ArrayList<>(List.of("fly", "--recovery=" + flown));
-    List<String> boundary = new ArrayList<>(List.of("boundary", "--format=svg", "--fly=" + flown));
+    List<String> boundary =
+        new ArrayList<>(List.of("boundary", "--format=svg", "--recovery=" + flown));
     if (!delay.isEmpty()) {
       fly.add("--delay=" + delay);
       boundary.add("--delay=" + delay);
@@ -122,6 +123,9 @@ final class Studies {
     UnitSystem system = units(units);
     line.set("sheet", ReportJson.sheet(report.get(), system));
     ReportJson.addTables(report.get(), line);
+    if (step.panel().equals("fly")) {
+      line.set("scale", ReportJson.scale(system));
+    }
     if (step.drawn()) {
       ReportJson.addDrawings(report.get(), system, line, step.panel());
     }
@@ -129,7 +133,7 @@ final class Studies {
     return line;
   }
 
-  private static UnitSystem units(String name) {
+  static UnitSystem units(String name) {
     for (UnitSystem units : UnitSystem.values()) {
       if (units.label().equals(name)) {
         return units;

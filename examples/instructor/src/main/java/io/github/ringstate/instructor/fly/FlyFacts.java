@@ -1,13 +1,12 @@
 package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.encounter.Ending;
-import io.github.ringstate.encounter.EventKind;
-import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.pilots.FallThrough;
 import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.quantity.Unit;
 import java.util.OptionalDouble;
@@ -46,7 +45,7 @@ record FlyFacts(
         outcome.ending() == Ending.GROUND,
         outcome.ending() == Ending.NOT_ARRESTED,
         outcome.ending() == Ending.ARREST_NOT_LASTING,
-        fellThrough(outcome),
+        FallThrough.is(outcome),
         words(outcome.timeToArrest(), time -> Decimals.fixed(time, 1)),
         words(outcome.altitudeLoss(), units::lengthInWords),
         words(outcome.impactSpeed(), units::fineVerticalSpeedInWords),
@@ -57,19 +56,6 @@ record FlyFacts(
         request.recovery().isMistaken() ? NotAWayOut.TEXT : "",
         units.given(Unit.KILOGRAM, conditions.massKg()),
         units.lengthInWords(conditions.air().densityAltitude()));
-  }
-
-  /** The ring state is behind, and nothing stopped the sink: the craft went through it. */
-  private static boolean fellThrough(Outcome outcome) {
-    boolean out = false;
-    for (Occurrence seen : outcome.occurrences()) {
-      out = seen.kind() == EventKind.RING_STATE_LEFT || (out && !isIn(seen.kind()));
-    }
-    return out && (outcome.ending() == Ending.NOT_ARRESTED || outcome.ending() == Ending.GROUND);
-  }
-
-  private static boolean isIn(EventKind kind) {
-    return kind == EventKind.ONSET || kind == EventKind.RING_STATE_ENTERED_AGAIN;
   }
 
   private static String words(OptionalDouble value, DoubleFunction<String> words) {

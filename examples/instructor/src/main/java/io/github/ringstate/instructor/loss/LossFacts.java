@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
 record LossFacts(
     String from,
     boolean fromOnset,
+    boolean through,
     String steps,
     String recoverySeconds,
     String sinkUnit,
@@ -42,6 +43,7 @@ record LossFacts(
     return new LossFacts(
         request.clock().from(),
         request.clock().kind() != Clock.Kind.CUE,
+        request.recoveries().contains(Technique.NONE) && !request.clock().isLimits(),
         units.steps().inWords(),
         Decimals.brief(FlightLimits.RECOVERY_TIME.standard()),
         units.verticalSpeed().symbol(),

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.instructor.pilots.FallThrough;
 import io.github.ringstate.pilot.Technique;
 
 /**
@@ -19,6 +20,11 @@ record LossRow(Technique recovery, double delay, Outcome outcome) {
 
   Ending ending() {
     return outcome.ending();
+  }
+
+  /** Whether the craft left the ring state by falling through it. */
+  boolean fellThrough() {
+    return FallThrough.is(outcome);
   }
 
   /** The height lost, m, of a flight that lost some. */

@@ -100,7 +100,7 @@ final class LossSheet {
     return switch (row.ending()) {
       case ARRESTED -> units.loss(row.loss());
       case GROUND -> "GROUND " + units.verticalSpeed(row.outcome().impactSpeed().getAsDouble());
-      case NOT_ARRESTED -> "not arrested";
+      case NOT_ARRESTED -> row.fellThrough() ? "fell through" : "not arrested";
       case ARREST_NOT_LASTING -> "not for good";
       case STOPPED -> "stopped";
       case NO_ONSET -> "no ring state";

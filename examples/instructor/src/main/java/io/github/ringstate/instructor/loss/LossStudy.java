@@ -2,8 +2,6 @@ package io.github.ringstate.instructor.loss;
 
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.encounter.EventKind;
-import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
@@ -119,18 +117,12 @@ final class LossStudy {
       return OptionalDouble.empty();
     }
     Encounter flown = request.undisturbed(conditions).withRecovery(Technique.NONE.standard());
-    OptionalDouble limits = onset(flown);
-    OptionalDouble ring = onset(Clock.BOUNDARY.on(flown).withInflow(flown.inflow(), RING));
+    OptionalDouble limits = flown.fly().onsetTime();
+    OptionalDouble ring =
+        Clock.BOUNDARY.on(flown).withInflow(flown.inflow(), RING).fly().onsetTime();
     return limits.isPresent() && ring.isPresent()
         ? OptionalDouble.of(ring.getAsDouble() - limits.getAsDouble())
         : OptionalDouble.empty();
-  }
-
-  private static OptionalDouble onset(Encounter encounter) {
-    return encounter.fly().occurrences().stream()
-        .filter(seen -> seen.kind() == EventKind.ONSET)
-        .mapToDouble(Occurrence::time)
-        .findFirst();
   }
 
   private List<ShownFlight> shown(Conditions conditions) {

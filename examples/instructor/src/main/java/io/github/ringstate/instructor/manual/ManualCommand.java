@@ -2,7 +2,6 @@ package io.github.ringstate.instructor.manual;
 
 import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.RotationSense;
-import io.github.ringstate.files.craft.CraftWriter;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.whole.WholeFile;
@@ -182,13 +181,12 @@ public final class ManualCommand implements Runnable {
     } catch (OutOfRangeException outside) {
       throw UserError.usage("these numbers make no craft: " + outside.getMessage());
     }
+    ManualReport report = new ManualReport(comparison);
     if (craftFile != null) {
-      byte[] text =
-          (String.join("\n", CraftWriter.lines(comparison.made().craft())) + "\n")
-              .getBytes(StandardCharsets.UTF_8);
+      byte[] text = report.craftText().getBytes(StandardCharsets.UTF_8);
       WholeFile.named("--craft-file", craftFile).replace(out -> out.write(text));
     }
-    delivery.deliver(new ManualReport(comparison));
+    delivery.deliver(report);
   }
 
   private ManualNumbers numbers() {

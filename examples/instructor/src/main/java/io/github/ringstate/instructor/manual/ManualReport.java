@@ -1,10 +1,10 @@
 package io.github.ringstate.instructor.manual;
 
 import io.github.ringstate.air.StandardAtmosphere;
+import io.github.ringstate.files.craft.CraftWriter;
 import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
-import io.github.ringstate.files.report.Report;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Table;
@@ -25,7 +25,7 @@ import java.util.OptionalDouble;
  *
  * @param comparison manual and model
  */
-record ManualReport(Comparison comparison) implements Report {
+record ManualReport(Comparison comparison) implements MadeCraft {
 
   /** Differences up to this part of the manual's number are not worth adjusting. */
   private static final double ALIKE = 0.1;
@@ -56,6 +56,11 @@ record ManualReport(Comparison comparison) implements Report {
       // a model that finds none is below whatever the manual has
       return model.isPresent() && model.getAsDouble() > manual.getAsDouble() ? whenHigh : whenLow;
     }
+  }
+
+  @Override
+  public String craftText() {
+    return String.join("\n", CraftWriter.lines(comparison.made().craft())) + "\n";
   }
 
   @Override

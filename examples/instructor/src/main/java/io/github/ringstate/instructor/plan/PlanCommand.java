@@ -10,6 +10,7 @@ import io.github.ringstate.instructor.option.AgreedHeights;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.OutputOptions;
+import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.ModelRevision;
 import java.io.OutputStream;
@@ -101,7 +102,7 @@ public final class PlanCommand implements Runnable {
   public void run() {
     Delivery delivery = output.delivery(terminal);
     PlanFile plan = plan();
-    delivery.deliver(new PlanReport(plan, planned.flown(plan)));
+    delivery.deliver(new PlanReport(plan, planned.flown(plan, Origin.of(spec))));
   }
 
   private PlanFile plan() {

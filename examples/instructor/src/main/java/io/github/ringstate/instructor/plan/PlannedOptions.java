@@ -5,6 +5,7 @@ import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.Part;
 import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.PlanArguments;
+import io.github.ringstate.instructor.origin.Origin;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -14,6 +15,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Supplier;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -35,6 +37,7 @@ public final class PlannedOptions {
           "help",
           "version",
           "output",
+          "craft-file",
           "format",
           "paper",
           "units",
@@ -44,6 +47,14 @@ public final class PlannedOptions {
 
   private final List<Supplier<Object>> encounters;
   private final Supplier<Object> run;
+
+  /**
+   * Stands above a command that looks at its options, and knows where its texts come from.
+   *
+   * @param origin where from
+   */
+  @Command
+  private record Reading(Origin origin) implements Origin.Holder {}
 
   /**
    * Options of some commands.
@@ -73,6 +84,18 @@ public final class PlannedOptions {
                 }
               });
     }
+    return described;
+  }
+
+  /**
+   * The options of a command that tell it what to compute.
+   *
+   * @param command makes the command
+   * @return by name, what each is for
+   */
+  public static Map<String, String> described(Supplier<Object> command) {
+    Map<String, String> described = new LinkedHashMap<>();
+    options(command).forEach((name, option) -> described.put(name, description(option)));
     return described;
   }
 
@@ -174,9 +197,10 @@ public final class PlannedOptions {
    * Lets each command look at its options; nothing is flown.
    *
    * @param plan the plan
+   * @param origin where the texts that the plan names come from
    * @return what the commands would fly
    */
-  List<Encounter> flown(PlanFile plan) {
+  List<Encounter> flown(PlanFile plan, Origin origin) {
     List<Supplier<Object>> all = new ArrayList<>(encounters);
     if (plan.options().containsKey(Part.RUN)) {
       all.add(run);
@@ -184,7 +208,11 @@ public final class PlannedOptions {
     List<Encounter> flown = new ArrayList<>();
     for (Supplier<Object> command : all) {
       CommandLine parsed = new CommandLine(command.get());
-      parsed.parseArgs(PlanArguments.of(plan, parsed.getCommandSpec()).toArray(String[]::new));
+      List<String> arguments = new ArrayList<>(List.of(parsed.getCommandName()));
+      arguments.addAll(PlanArguments.of(plan, parsed.getCommandSpec()));
+      new CommandLine(new Reading(origin))
+          .addSubcommand(parsed)
+          .parseArgs(arguments.toArray(String[]::new));
       flown.addAll(((Checked) parsed.getCommand()).flown());
     }
     return flown;

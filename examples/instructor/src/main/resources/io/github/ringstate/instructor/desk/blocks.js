@@ -52,10 +52,13 @@ function folded(title, inside) {
   return made("details", { class: "folded" }, made("summary", {}, title), inside);
 }
 
+/* The drawings are made for paper, with letters of its size. */
+const LARGER = 1.3;
+
 /* A drawing of the tool's own, taken in as a picture of its parts; nothing in it can run. */
 export function drawing(markup) {
   const svg = new DOMParser().parseFromString(markup, "image/svg+xml").documentElement;
-  svg.removeAttribute("width");
+  svg.setAttribute("width", LARGER * svg.viewBox.baseVal.width);
   svg.removeAttribute("height");
   return document.importNode(svg, true);
 }
@@ -65,10 +68,11 @@ export function sheet(report, caption) {
   const inside = document.createDocumentFragment();
   const blocks = report.blocks;
   const lists = blocks.filter((block) => block.kind === "terms");
+  const defined = blocks.some((block) => block.kind === "grid") ? lists[lists.length - 1] : null;
   for (const block of blocks) {
     if (block.kind === "terms" && lists.length > 1 && block === lists[0]) {
       inside.append(folded("Conditions in full", terms(block)));
-    } else if (block.kind === "terms" && block === lists[lists.length - 1]) {
+    } else if (block.kind === "terms" && block === defined) {
       inside.append(folded("Definitions", terms(block)));
     } else if (block.kind === "terms") {
       inside.append(terms(block));

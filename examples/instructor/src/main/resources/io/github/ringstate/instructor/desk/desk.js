@@ -1,46 +1,80 @@
 /* The desk: every change of the form is flown at once, and what comes back is shown. */
 
 import { ask, study } from "./ask.js";
-import * as form from "./form.js";
-import * as panels from "./panels.js";
 import { made } from "./blocks.js";
+import { beside, touch } from "./change.js";
+import * as form from "./form.js";
+import * as kept from "./keep.js";
+import * as panels from "./panels.js";
+import * as papers from "./papers.js";
+import * as side from "./side.js";
+import { say } from "./words.js";
 
 const OFTEN = 40;
+const ON_PAPER = ["facts", "crew", "agreed", "size"];
 const byId = (id) => document.getElementById(id);
 const trouble = byId("trouble");
+const craftField = byId("f-conditions-craft");
 
 let craft = null;
 let words = null;
 let last = 0;
 let due = null;
+let noted = null;
 
-export function state() {
+function state() {
   const plan = form.plan();
-  return { plan, craft: craft && plan.conditions.craft === craft.name ? craft : null, units: plan.units || "aviation" };
+  const units = plan.units || "aviation";
+  const paper = plan.size || "a4";
+  delete plan.units;
+  delete plan.size;
+  return { plan, craft: craft && plan.conditions.craft === craft.name ? craft : null, units, paper, delay: byId("delay").value, shown: byId("shown").value };
 }
 
 function stop(sentence) {
   trouble.textContent = sentence;
-  trouble.hidden = false;
+  trouble.hidden = sentence === "";
+}
+
+/* A request that fails before it is answered has found nobody; any other is refused with a reason. */
+function silent(failed) {
+  panels.still();
+  stop(failed instanceof TypeError ? say("silent") : say("busy", { why: failed.message }));
 }
 
 async function fly() {
   due = null;
   last = performance.now();
-  panels.begin();
   try {
     await study(state(), panels.hear);
-    trouble.hidden = true;
+    stop("");
   } catch (failed) {
-    stop(`The tool does not answer: ${failed.message || "it was ended"}. What is on the form is kept; start the tool again and open its new address.`);
-    panels.still();
+    silent(failed);
   }
 }
 
-function changed() {
+function later() {
+  panels.begin();
   if (due === null) {
     due = setTimeout(fly, Math.max(0, OFTEN - (performance.now() - last)));
   }
+}
+
+function left() {
+  return { plan: form.plan(), craft, delay: byId("delay").value, shown: byId("shown").value };
+}
+
+/* What is only written on paper is kept, and changes no figure. */
+function written() {
+  kept.keep(left());
+  clearTimeout(noted);
+  noted = setTimeout(() => papers.note(state).catch(() => {}), 1500);
+}
+
+function changed() {
+  describe();
+  written();
+  later();
 }
 
 function choose(select, things) {
@@ -50,30 +84,110 @@ function choose(select, things) {
 }
 
 function describe() {
-  const plan = form.plan();
-  const chosen = words.craft.find((one) => one.name === plan.conditions.craft);
+  const chosen = craft && craftField.value === craft.name ? craft : words.craft.find((one) => one.name === craftField.value);
   byId("craft-words").textContent = chosen ? chosen.words : "";
-  const entry = words.entries.find((one) => one.name === plan.encounter.entry);
+  const entry = words.entries.find((one) => one.name === byId("f-encounter-entry").value);
   byId("entry-words").textContent = entry ? entry.words : "";
+  const run = byId("run-planned").checked;
+  byId("run").hidden = !run;
+  byId("runs").hidden = !run;
+  byId("print-runs").hidden = !run;
+  document.querySelectorAll('[data-field="run.command-hours"], [data-field="run.type-hours"]').forEach((field) => { field.hidden = !run; });
+  byId("delay-out").textContent = `${Number(byId("delay").value).toFixed(1)} s`;
+}
+
+function take(own) {
+  Array.from(craftField.options).filter((one) => one.dataset.own).forEach((one) => one.remove());
+  craft = own;
+  if (own) {
+    craftField.append(made("option", { value: own.name, "data-own": "yes" }, `${own.name} (yours)`));
+    craftField.value = own.name;
+  }
+}
+
+const desk = {
+  state,
+  silent,
+  saved: () => kept.saved(left()),
+  take: (own) => { take(own); touch("the craft"); changed(); },
+  lay: (plan) => {
+    form.lay(plan);
+    const named = (plan.conditions || {}).craft || "";
+    if (named !== "" && craftField.value !== named) {
+      papers.wrong("craft-file-wrong", say("craft-wanted", { name: named }));
+    }
+    touch("the plan");
+    changed();
+  },
+};
+
+function besides() {
+  byId("beside-keep").addEventListener("click", () => {
+    const conditions = document.querySelector("[data-panel=loss] .terms");
+    const rows = conditions ? Array.from(conditions.querySelectorAll("dt")).filter((dt) => ["Craft", "Entry", "Wind", "Conditions"].includes(dt.textContent)).map((dt) => dt.nextSibling.textContent.split(":")[0]) : [];
+    beside(byId("beside"), rows.join("; "), document.querySelector("[data-panel=loss]"));
+    byId("beside-drop").hidden = false;
+  });
+  byId("beside-drop").addEventListener("click", () => {
+    byId("beside").hidden = true;
+    byId("beside-drop").hidden = true;
+  });
+}
+
+function listen() {
+  byId("form").addEventListener("submit", (event) => event.preventDefault());
+  byId("form").addEventListener("input", (event) => {
+    if (event.target.closest("#manual") || event.target.type === "file") {
+      return;
+    }
+    const field = event.target.closest("[data-field]");
+    if (field && ON_PAPER.includes(field.dataset.field.split(".")[0])) {
+      written();
+      return;
+    }
+    touch(field ? form.labelOf(field) : "the run");
+    if (event.target.id === "f-units") {
+      form.speak(event.target.value);
+    }
+    changed();
+  });
+  ["delay", "shown"].forEach((id) => byId(id).addEventListener("input", changed));
+  byId("clear").addEventListener("click", () => {
+    take(null);
+    form.lay({});
+    touch("clearing the form");
+    changed();
+    kept.forget();
+  });
+  byId("end").addEventListener("click", async () => {
+    await ask("end", {});
+    stop(say("ended"));
+  });
+  papers.equip(desk);
+  side.equip();
+  besides();
 }
 
 async function begin() {
   words = await ask("start", {});
-  choose(byId("f-craft"), words.craft);
-  choose(byId("f-entry"), words.entries);
+  choose(craftField, words.craft);
+  choose(byId("f-encounter-entry"), words.entries);
   choose(byId("f-technique"), words.techniques);
+  choose(byId("shown"), words.techniques);
   for (const one of words.states) {
-    byId("f-state").append(made("label", {}, made("input", { type: "checkbox", value: one.name, checked: true }), ` ${one.name}`));
+    byId("f-state").append(made("label", { title: one.words }, made("input", { type: "checkbox", value: one.name, checked: true }), ` ${one.name}`));
   }
   form.equip(words);
-  byId("form").addEventListener("submit", (event) => event.preventDefault());
-  byId("form").addEventListener("input", () => { describe(); changed(); });
-  byId("end").addEventListener("click", async () => {
-    await ask("end", {});
-    stop("The desk is ended. This page can be closed.");
-  });
+  const before = kept.left();
+  if (before) {
+    take(before.craft);
+    form.lay(before.plan);
+    byId("delay").value = before.delay;
+    byId("shown").value = before.shown;
+  }
+  listen();
   describe();
-  changed();
+  later();
 }
 
-begin().catch((failed) => stop(`The tool does not answer: ${failed.message}`));
+begin().catch(silent);

@@ -2,40 +2,54 @@
 
 import { made } from "./blocks.js";
 
-const PARTS = ["conditions", "encounter", "run", "agreed", "facts"];
+const SI = { ft: "m", kt: "m/s", "ft/min": "m/s" };
+const NUMBER = /^[+-]?[0-9.,]+$/;
 
-export const fields = () => Array.from(document.querySelectorAll("[data-field]"));
+export const fields = (root = document) => Array.from(root.querySelectorAll("[data-field]"));
+const ticks = (field) => Array.from(field.querySelectorAll("input[type=checkbox]"));
+const entry = (field) => field.querySelector("input, select");
+const unit = (field) => field.querySelector("select.unit");
+export const labelOf = (field) => field.querySelector(".caption, label").textContent;
 
-function ticks(field) {
-  return Array.from(field.querySelectorAll("input[type=checkbox]"));
-}
-
+/* A number in another unit than the option's has the unit behind it, as on the command line. */
 export function value(field) {
   const all = ticks(field);
   if (all.length > 0) {
     const chosen = all.filter((tick) => tick.checked).map((tick) => tick.value);
     return chosen.length === all.length && all.length > 1 ? "" : chosen.join(",");
   }
-  return field.querySelector("input, select").value.trim();
+  const text = entry(field).value.trim();
+  const chosen = unit(field);
+  return chosen && NUMBER.test(text) ? text + chosen.value : text;
 }
 
 export function fill(field, text) {
   const all = ticks(field);
   if (all.length > 0) {
-    const chosen = text === "" ? null : text.split(",");
-    all.forEach((tick) => { tick.checked = chosen === null ? all.length > 1 : chosen.includes(tick.value); });
+    all.forEach((tick) => { tick.checked = text === "" ? all.length > 1 : text.split(",").includes(tick.value); });
     return;
   }
-  field.querySelector("input, select").value = text;
+  const select = unit(field);
+  const parts = /^([+-]?[0-9.]+) *(\D+)$/.exec(text);
+  if (select && parts && Array.from(select.options).some((one) => one.value === parts[2])) {
+    entry(field).value = parts[1];
+    select.value = parts[2];
+    return;
+  }
+  if (select) {
+    select.selectedIndex = 0;
+  }
+  entry(field).value = text;
 }
 
 /* The plan on the form: only what is filled in. */
 export function plan() {
   const filled = { facts: {}, conditions: {}, encounter: {}, agreed: {}, crew: "", technique: "" };
+  const run = document.getElementById("run-planned").checked;
   for (const field of fields()) {
     const [part, name] = field.dataset.field.split(".");
     const text = value(field);
-    if (text === "" || field.closest("[hidden]")) {
+    if (text === "" || (part === "run" && !run)) {
       continue;
     }
     if (name === undefined) {
@@ -45,6 +59,9 @@ export function plan() {
       filled[part][name] = text;
     }
   }
+  if (run) {
+    filled.run = filled.run || {};
+  }
   return filled;
 }
 
@@ -52,64 +69,105 @@ export function lay(saved) {
   for (const field of fields()) {
     const [part, name] = field.dataset.field.split(".");
     const text = name === undefined ? saved[part] : (saved[part] || {})[name];
-    fill(field, text || "");
+    if (text !== undefined || !["units", "size"].includes(part)) {
+      fill(field, text || "");
+    }
+  }
+  document.getElementById("run-planned").checked = saved.run !== undefined;
+  for (const select of document.querySelectorAll("select")) {
+    if (select.selectedIndex < 0) {
+      select.selectedIndex = 0;
+    }
   }
 }
 
-/* Each field gets its help and a place for what is wrong with it. */
-export function equip(words) {
-  for (const field of fields()) {
-    const [part, name] = field.dataset.field.split(".");
-    const help = words[part] && name ? words[part][name] : null;
-    const control = field.querySelector("input, select");
-    const label = field.querySelector("label, .caption");
-    const wrong = made("p", { class: "wrong", id: `w-${field.dataset.field.replace(".", "-")}`, role: "alert", hidden: true });
-    if (help) {
-      const id = `h-${field.dataset.field.replace(".", "-")}`;
-      const text = made("p", { class: "help", id, hidden: true }, help);
-      const button = made("button", { type: "button", class: "ask", "aria-expanded": "false", "aria-controls": id, "aria-label": `What is: ${label.textContent}` }, "?");
-      button.addEventListener("click", () => {
-        text.hidden = !text.hidden;
-        button.setAttribute("aria-expanded", String(!text.hidden));
-      });
-      label.after(button);
-      field.append(text);
+/* Empty boxes are filled in in the units of the results. */
+export function speak(units) {
+  for (const select of document.querySelectorAll("select.unit")) {
+    const own = select.options[0].textContent;
+    const wanted = units === "si" ? SI[own] || own : own;
+    const empty = select.parentElement.querySelector("input").value === "";
+    const at = Array.from(select.options).findIndex((one) => one.textContent === wanted);
+    if (empty && at >= 0) {
+      select.selectedIndex = at;
     }
+  }
+}
+
+function equipUnits(field) {
+  const units = (field.dataset.units || "").split(" ").filter((one) => one !== "");
+  const place = field.querySelector(".entry");
+  if (units.length === 1) {
+    place.append(made("span", { class: "unit" }, units[0]));
+  } else if (units.length > 1) {
+    const choice = units.map((one, i) => made("option", { value: i === 0 ? "" : one }, one));
+    place.append(made("select", { class: "unit", "aria-label": `Unit: ${labelOf(field)}` }, ...choice));
+  }
+}
+
+function equipHelp(field, key, help) {
+  const id = `h-${key}`;
+  const text = made("p", { class: "help", id, hidden: true }, help);
+  const button = made("button", { type: "button", class: "ask", "aria-expanded": "false", "aria-controls": id, "aria-label": `What is: ${labelOf(field)}` }, "?");
+  button.addEventListener("click", () => {
+    text.hidden = !text.hidden;
+    button.setAttribute("aria-expanded", String(!text.hidden));
+  });
+  field.querySelector(".caption, label").after(button);
+  field.append(text);
+}
+
+/* Each field gets its units, its help in the words of the tool, and a place for what is wrong with it. */
+export function equip(words) {
+  for (const field of document.querySelectorAll("[data-field], [data-number]")) {
+    const [part, name] = field.dataset.number ? ["manual", field.dataset.number] : field.dataset.field.split(".");
+    const key = `${part}-${name || ""}`;
+    equipUnits(field);
+    const help = name && words[part] ? words[part][name] : undefined;
+    if (help) {
+      equipHelp(field, key, help);
+    }
+    const wrong = made("p", { class: "wrong", id: `w-${key}`, role: "alert", hidden: true });
     field.append(wrong);
-    control.setAttribute("aria-describedby", wrong.id);
+    entry(field).setAttribute("aria-describedby", wrong.id);
   }
 }
 
 function find(option, panel) {
-  const parts = panel === "runs" ? ["run", "conditions"] : PARTS;
-  for (const part of parts) {
-    const field = document.querySelector(`[data-field="${part}.${option}"]`);
-    if (field) {
-      return field;
-    }
+  if (panel === "manual") {
+    return document.querySelector(`[data-number="${option}"]`);
   }
-  return document.querySelector(`[data-field="${option}"]`);
+  const parts = panel === "runs" ? ["run", "conditions"] : ["conditions", "encounter", "facts"];
+  const names = parts.map((part) => `[data-field="${part}.${option}"]`);
+  const heights = { "agreed-height-ft": "least_height_ft", "start-height-ft": "start_height_ft", "abort-height-ft": "abort_height_ft" };
+  names.push(`[data-field="agreed.${heights[option]}"]`, `[data-field="${option}"]`);
+  return names.map((name) => document.querySelector(name)).find((field) => field) || null;
 }
 
+/* What the tool says of an option goes to the field of that option; false if there is none. */
 export function mark(panel, sentence) {
-  const option = /--([a-z][a-z-]*)/.exec(sentence);
-  const field = option ? find(option[1], panel) : null;
+  const option = /--(run-)?([a-z][a-z-]*)/.exec(sentence);
+  const field = option ? find(option[2], option[1] ? "runs" : panel) : null;
   if (!field) {
     return false;
   }
   const wrong = field.querySelector(".wrong");
-  const label = field.querySelector("label, .caption").textContent;
-  wrong.textContent = sentence.replace(/^--[a-z-]+ /, `${label} `);
+  wrong.textContent = sentence.replace(/^--[a-z-]+ /, `${labelOf(field)} `);
   wrong.hidden = false;
+  wrong.dataset.panel = panel;
   field.classList.add("is-wrong");
   field.querySelectorAll("input, select").forEach((control) => control.setAttribute("aria-invalid", "true"));
   return true;
 }
 
-export function unmark() {
-  for (const field of document.querySelectorAll(".field.is-wrong")) {
-    field.classList.remove("is-wrong");
-    field.querySelector(".wrong").hidden = true;
-    field.querySelectorAll("input, select").forEach((control) => control.removeAttribute("aria-invalid"));
+/* Takes back what was said of the fields; of one panel's alone if it is named. */
+export function unmark(panel) {
+  for (const field of document.querySelectorAll(".is-wrong")) {
+    const wrong = field.querySelector(".wrong");
+    if (panel === undefined || wrong.dataset.panel === panel) {
+      field.classList.remove("is-wrong");
+      wrong.hidden = true;
+      field.querySelectorAll("input, select").forEach((control) => control.removeAttribute("aria-invalid"));
+    }
   }
 }
