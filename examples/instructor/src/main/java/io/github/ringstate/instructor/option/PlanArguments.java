@@ -122,8 +122,7 @@ public final class PlanArguments implements IParameterPreprocessor {
     options
         .keySet()
         .removeIf(
-            name ->
-                TYPED_ALONE.contains(name) || !spec.optionsMap().containsKey("--" + name));
+            name -> TYPED_ALONE.contains(name) || !spec.optionsMap().containsKey("--" + name));
     return options;
   }
 
