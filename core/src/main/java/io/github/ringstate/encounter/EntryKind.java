@@ -42,8 +42,9 @@ public record EntryKind(
               + " towards {arrival ground speed}, the collective left alone or raised to"
               + " {arrival power} of hover power",
           "People arrive like this, with little power. Settling from a hover flatters power: the craft"
-              + " holds nearly hover power and has only begun to sink. More wind behind loses less from"
-              + " onset, which comes before the sink has built up, and is no milder for that.",
+              + " holds nearly hover power and has only begun to sink. With more wind behind, onset comes"
+              + " before the sink has built up, so the loss counted from it is less; the ring state is"
+              + " just as severe.",
           TailwindApproach.WIND,
           FROM_BEHIND,
           TailwindApproach.PARAMETERS,

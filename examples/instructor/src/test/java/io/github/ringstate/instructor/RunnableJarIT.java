@@ -46,10 +46,10 @@ class RunnableJarIT {
     assertEquals("ringstate " + JarRun.property("ringstate.version"), run.lines().get(0));
   }
 
-  /** Every second one, to save time: all of them run inside one virtual machine elsewhere. */
+  /** Every sixth one, to save time: all of them run inside one virtual machine elsewhere. */
   static List<BadInput> bad() {
     return IntStream.range(0, BadInput.ALL.size())
-        .filter(i -> i % 2 == 0)
+        .filter(i -> i % 6 == 0)
         .mapToObj(BadInput.ALL::get)
         .toList();
   }

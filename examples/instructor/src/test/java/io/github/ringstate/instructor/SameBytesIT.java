@@ -43,14 +43,9 @@ class SameBytesIT {
     Run first = JarRun.of(List.of(), args);
     assertEquals(0, first.status(), first.err());
     assertEquals("", first.err());
-    for (int threads : new int[] {1, 5}) {
-      List<String> options = new ArrayList<>();
-      options.add("-Djava.util.concurrent.ForkJoinPool.common.parallelism=" + threads);
-      if (threads == 1) {
-        options.addAll(GERMAN);
-      }
-      assertEquals(first, JarRun.of(options, args));
-    }
+    List<String> options = new ArrayList<>(GERMAN);
+    options.add("-Djava.util.concurrent.ForkJoinPool.common.parallelism=5");
+    assertEquals(first, JarRun.of(options, args));
     // and the same as in this virtual machine, whatever ran in it before; its classes are of no jar
     assertEquals(withoutBuild(first.out()), withoutBuild(Run.of(args).out()));
   }

@@ -35,7 +35,7 @@ class ShortageIT {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"-Xmx10m", "-Xmx14m"})
+  @ValueSource(strings = "-Xmx10m")
   void withoutMemoryTheSentenceSaysHowToGiveMore(String heap)
       throws IOException, InterruptedException {
     assertSentence(

@@ -23,7 +23,7 @@ interface FloorMessages {
 
   String verdict(String order, String reason);
 
-  String brief(String way);
+  String brief(String way, String below, String floor);
 
   String briefed(String way, String count, String others, String belowFloor, AlikeFacts facts);
 

@@ -45,11 +45,11 @@ record FloorRow(
    * The height at onset from which another share recovered with the margin.
    *
    * @param part the share, between 0 and 1
-   * @return the height, m, infinite if there is none
+   * @return the height, m, infinite if there is none, with its interval
    * @throws java.util.NoSuchElementException if nobody met the ring state
    */
-  double heightFor(double part) {
-    return losses.loss(part).orElseThrow().value() + margin;
+  Quantile heightFor(double part) {
+    return losses.loss(part).orElseThrow().plus(margin);
   }
 
   /** The same height as the other models have it. */

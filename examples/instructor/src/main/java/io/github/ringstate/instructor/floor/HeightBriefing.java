@@ -2,8 +2,10 @@ package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.message.Words;
+import io.github.ringstate.study.Quantile;
 import io.github.ringstate.study.Share;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -67,13 +69,26 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
    * The least height at onset from which the share recovered, and no more than the limit hit the
    * ground, with any way out.
    *
-   * @return the height, m, infinite if there is none
+   * @return the height, m, infinite if there is none, with its interval
    */
-  private double leastHeight() {
+  private Quantile leastHeight() {
     return ways.stream()
-        .mapToDouble(way -> way.row().heightFor(wanted()))
-        .min()
-        .orElse(Double.POSITIVE_INFINITY);
+        .map(way -> way.row().heightFor(wanted()))
+        .min(Comparator.comparingDouble(Quantile::value))
+        .orElseThrow();
+  }
+
+  /** Whether the height is less than the floor of the first way. */
+  private boolean isBelowFloor() {
+    return height < floor().value();
+  }
+
+  private Quantile floor() {
+    return ways.get(0).row().floor().orElseThrow();
+  }
+
+  private static String inWords(Quantile height, UnitSystem units) {
+    return PilotCells.needed(height, units) + " " + units.length().symbol();
   }
 
   /** The ways that the model does not tell from the first. */
@@ -107,11 +122,14 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
       return FloorMessages.SAY.nothingFlown();
     }
     if (!isRefused()) {
-      return FloorMessages.SAY.brief(ways.get(0).name());
+      return FloorMessages.SAY.brief(
+          ways.get(0).name(),
+          isBelowFloor() ? units.typed(Unit.FOOT, height) : "",
+          inWords(floor(), units));
     }
-    double least = leastHeight();
+    Quantile least = leastHeight();
     return FloorMessages.SAY.doNotFly(
-        Double.isInfinite(least) ? "" : units.needed(least) + " " + units.length().symbol());
+        Double.isInfinite(least.value()) ? "" : inWords(least, units));
   }
 
   /**
@@ -135,18 +153,17 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
         others(),
         FloorFacts.percent(limit),
         FloorFacts.percent(wanted()),
-        Double.isInfinite(leastHeight()),
+        Double.isInfinite(leastHeight().value()),
         units.typed(Unit.FOOT, first.row().margin()));
   }
 
   private String briefed() {
     Way first = ways.get(0);
-    boolean below = height < first.row().floor().orElseThrow().value();
     return FloorMessages.SAY.briefed(
         first.name(),
         count(first),
         others(),
-        below ? FloorFacts.percent(first.row().share()) : "",
+        isBelowFloor() ? FloorFacts.percent(first.row().share()) : "",
         AlikeFacts.of(first.row(), alike().stream().map(Way::row).toList()));
   }
 

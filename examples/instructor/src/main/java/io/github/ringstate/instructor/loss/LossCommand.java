@@ -41,7 +41,7 @@ import picocli.CommandLine.Option;
       "Example: the trainer, 560 kg, on a hot day, 300 ft above the ground at onset",
       "  ringstate loss --mass-kg 560 --oat-c 35 --height-ft 300",
       "",
-      "and what nine in ten distracted pilots lose there",
+      "and what 95 in 100 distracted pilots lose at most on that day",
       "  ringstate loss --mass-kg 560 --oat-c 35 --pilots 1024 --state distracted",
       "",
       "a sheet to print, for two masses and a planned height of 500 ft",

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -133,9 +134,16 @@ public final class PlannedOptions {
               .type(isFlag(option) ? boolean.class : String.class)
               .paramLabel(option.paramLabel())
               .defaultValue(option.defaultValue())
-              .description(option.description())
+              .description(escaped(option.description()))
               .build());
     }
+  }
+
+  /** A description that is read comes without the second per cent sign that one given needs. */
+  private static String[] escaped(String... description) {
+    return Stream.of(description)
+        .map(line -> line.replace("%%", "%").replace("%", "%%"))
+        .toArray(String[]::new);
   }
 
   private static boolean isFlag(OptionSpec option) {

@@ -147,7 +147,8 @@ class FloorWordsTest {
         "do not fly below 240 ft at onset",
         HeightBriefing.of(0.3048 * 120, 0.3, rows).order(UnitSystem.AVIATION));
     assertEquals(
-        "brief lateral", HeightBriefing.of(0.3048 * 190, 0.06, rows).order(UnitSystem.AVIATION));
+        "190 ft is below the floor of 240 ft; if it is flown at all, brief lateral",
+        HeightBriefing.of(0.3048 * 190, 0.06, rows).order(UnitSystem.AVIATION));
   }
 
   @Test
@@ -164,8 +165,8 @@ class FloorWordsTest {
   void theTechniqueWithTheFewestOnTheGroundIsBriefed() {
     // of losses evenly up to 400 ft, 50.1 % are 200 ft or more; up to 210 ft, 48 of 1000
     assertEquals(
-        "brief lateral: with lateral the fewest simulated pilots would still have hit the ground: 48"
-            + " of 1000 (4.8 %), against 501 of 1000 (50.1 %) with forward. The height is"
+        "200 ft is below the floor of 250 ft; if it is flown at all, brief lateral: with lateral the"
+            + " fewest simulated pilots would still have hit the ground: 48 of 1000 (4.8 %), against 501 of 1000 (50.1 %) with forward. The height is"
             + " less than the floor: fewer than 95 % recovered with the margin",
         briefing(200, row(Technique.FORWARD, 400, 0), row(Technique.LATERAL, 210, 0)));
   }
