@@ -35,6 +35,8 @@ record RunsFacts(
     String wind,
     String gust,
     String exponent,
+    String aloft,
+    String aloftFrom,
     String allowance,
     String downwind,
     String downwindGround,
@@ -96,6 +98,8 @@ record RunsFacts(
         units.speedInWords(plan.wind().speed()),
         units.speedInWords(plan.wind().gust()),
         Decimals.brief(request.reported().exponent()),
+        request.reported().aloft().inWords(units),
+        Decimals.fixed(Unit.DEGREE.fromSi(plan.wind().from()), 0),
         units.typed(Unit.KNOT, plan.wind().allowance()),
         units.speedInWords(judgement.turn().airspeed()),
         judgement.turn().finding() != Finding.HOLDS && judgement.turn().groundSpeed().isPresent()
