@@ -1,6 +1,6 @@
 package io.github.ringstate.embedding;
 
-import io.github.ringstate.air.Wind;
+import io.github.ringstate.air.WindField;
 import io.github.ringstate.calibration.Calibration;
 import io.github.ringstate.calibration.Demonstration;
 import io.github.ringstate.calibration.Fit;
@@ -35,7 +35,7 @@ public final class FitRecordings {
         Encounter.of(DemoCraft.TRAINER)
             .withLimits(FlightLimits.STANDARD.with(FlightLimits.TIME_PAST_ARREST, 3));
     EntryKind kind = EntryKind.STANDARD;
-    Wind wind = base.entry().wind();
+    WindField wind = base.entry().wind();
     var finder = new EncounterFinder(base.craft(), base.air(), wind, 1, 0.1, base.boundary());
     List<Demonstration> all = new ArrayList<>();
     for (Technique way : List.of(Technique.FORWARD, Technique.LATERAL)) {
