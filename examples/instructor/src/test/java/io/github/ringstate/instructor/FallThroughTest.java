@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,5 +29,16 @@ class FallThroughTest {
     String said = Run.line(line.strip()).out().replaceAll("\\s+", " ");
     assertEquals(through, said.contains("fell through not arrested, and the craft left"), said);
     assertEquals(through, said.contains("1.0 fell through"), said);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"none, through, \"yes\"", "forward, '', \"no\"", "none --clock limits, '', null"})
+  void theSheetAndTheDataSayIt(String options, String word, String told) {
+    String line = "loss --delays 1 --recovery " + options;
+    String sheet = Run.line(line + " --pilots 20 --format html").out();
+    assertEquals(!word.isEmpty(), sheet.contains("<td class=\"one\">through</td>"), sheet);
+    assertEquals(!word.isEmpty(), sheet.contains("<b>through</b>"), sheet);
+    String data = Run.line(line + " --format json").out().replaceAll("\\s+", "");
+    assertTrue(data.contains("\"fell_through\":" + told), data);
   }
 }

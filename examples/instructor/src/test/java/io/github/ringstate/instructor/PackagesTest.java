@@ -39,7 +39,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("delivery", List.of()),
             Map.entry("desk", List.of("delivery", "manual", "option", "pilots")),
             Map.entry("equilibria", List.of("conditions", "delivery", "option")),
-            Map.entry("fit", List.of("delivery", "option")),
+            Map.entry("fit", List.of("delivery", "option", "origin")),
             Map.entry("floor", List.of("conditions", "delivery", "option", "pilots", "progress")),
             Map.entry("fly", List.of("conditions", "delivery", "option", "pilots")),
             Map.entry("loss", List.of("conditions", "delivery", "option", "pilots", "progress")),

@@ -117,9 +117,9 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
     heading.addAll(
         BoundaryMessages.SAY.rotor(
             units.fineVerticalSpeedInWords(conditions.hoverInduced()),
-            units.inFeet()
-                ? Decimals.fixed(Unit.KNOT.fromSi(conditions.hoverInduced()), 1) + " kt"
-                : "",
+            units.isMetric()
+                ? ""
+                : Decimals.fixed(Unit.KNOT.fromSi(conditions.hoverInduced()), 1) + " kt",
             Decimals.fixed(conditions.craft().discLoading(), 0)));
     heading.addAll(teach(units));
     return heading;
@@ -149,9 +149,9 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
     for (double airspeed : chart.airspeeds()) {
       List<String> line = new ArrayList<>();
       line.add(
-          units.inFeet()
-              ? Decimals.given(Unit.KNOT.fromSi(airspeed))
-              : Decimals.fixed(airspeed, 2));
+          units.isMetric()
+              ? Decimals.fixed(airspeed, 2)
+              : Decimals.given(Unit.KNOT.fromSi(airspeed)));
       for (String criterion : chart.criteria()) {
         Optional<BoundaryRow> row = chart.at(criterion, airspeed);
         line.add(row.map(one -> units.fineVerticalSpeed(one.onset())).orElse("-"));

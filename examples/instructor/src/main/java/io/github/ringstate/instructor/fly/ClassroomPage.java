@@ -159,7 +159,7 @@ final class ClassroomPage {
   }
 
   private int sinkDecimals() {
-    return units.inFeet() ? 0 : 2;
+    return units.isMetric() ? 2 : 0;
   }
 
   private static String ending(Ending ending) {

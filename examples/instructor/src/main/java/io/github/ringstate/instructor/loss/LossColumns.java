@@ -65,14 +65,26 @@ final class LossColumns {
         .toList();
   }
 
-  /** What only JSON has. */
-  static final List<Column<LossLine>> MORE =
-      List.of(
-          new Column<>("way_out", line -> Cell.yesNo(line.recovery().wayOut())),
-          standard("impact_speed_fpm", Unit.FOOT_PER_MINUTE, Outcome::impactSpeed),
-          models("p95_models_ft", Quantile::value),
-          models("p95_models_low_ft", Quantile::low),
-          models("p95_models_high_ft", Quantile::high));
+  /**
+   * What only JSON has.
+   *
+   * @param seesRing whether the flights tell when the ring state is left, which they do not where
+   *     limits stand in for its boundary
+   */
+  static List<Column<LossLine>> more(boolean seesRing) {
+    return List.of(
+        new Column<>("way_out", line -> Cell.yesNo(line.recovery().wayOut())),
+        new Column<>(
+            "fell_through",
+            line ->
+                seesRing
+                    ? line.standard().map(row -> Cell.yesNo(row.fellThrough())).orElse(Cell.NOTHING)
+                    : Cell.NOTHING),
+        standard("impact_speed_fpm", Unit.FOOT_PER_MINUTE, Outcome::impactSpeed),
+        models("p95_models_ft", Quantile::value),
+        models("p95_models_low_ft", Quantile::low),
+        models("p95_models_high_ft", Quantile::high));
+  }
 
   /** What belongs to a whole table. */
   static final List<Column<LossBlock>> BLOCKS =

@@ -207,7 +207,8 @@ final class LossPage {
     return switch (row.ending()) {
       case ARRESTED -> units.loss(row.loss());
       case GROUND -> "ground";
-      case NOT_ARRESTED, ARREST_NOT_LASTING, STOPPED -> "open";
+      case NOT_ARRESTED -> row.fellThrough() ? "through" : "open";
+      case ARREST_NOT_LASTING, STOPPED -> "open";
       case NO_ONSET -> "–";
     };
   }

@@ -93,7 +93,7 @@ record LossReport(LossRequest request, LossResult result) implements Printable {
     tables.put(
         "cells",
         LossColumns.cells(result.blocks(), request.approach().kind().label())
-            .with(LossColumns.MORE));
+            .with(LossColumns.more(!request.clock().isLimits())));
     return tables;
   }
 

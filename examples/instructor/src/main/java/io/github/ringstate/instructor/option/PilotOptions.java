@@ -240,12 +240,12 @@ public final class PilotOptions {
   public Disturbances disturbances() {
     ParameterSet numbers = ParameterSet.standard(Disturbances.PARAMETERS);
     numbers = with(numbers, SHAKING, shaking, Disturbances.SHAKING);
-    numbers = with(numbers, GUSTS, inKnots(gusts), Disturbances.GUST_WIND);
+    numbers = with(numbers, GUSTS, windOf(gusts), Disturbances.GUST_WIND);
     numbers = with(numbers, SHEAR, shear, Disturbances.SHEAR);
     return new Disturbances(numbers, seed());
   }
 
-  private static @Nullable String inKnots(@Nullable String gusts) {
+  private static @Nullable String windOf(@Nullable String gusts) {
     return Stream.of(Turbulence.values())
         .filter(category -> category.label().equals(gusts))
         .findFirst()
