@@ -13,7 +13,7 @@ class PackagesTest extends ModulePlan {
         Map.ofEntries(
             Map.entry("craft", List.of("error", "text", "toml")),
             Map.entry("digest", List.of()),
-            Map.entry("error", List.of()),
+            Map.entry("error", List.of("text")),
             Map.entry("flight", List.of("row", "whole")),
             Map.entry("extension", List.of("digest", "error")),
             Map.entry("plan", List.of("error", "text", "toml", "unit")),
@@ -25,7 +25,7 @@ class PackagesTest extends ModulePlan {
                 "sweep",
                 List.of("craft", "digest", "error", "extension", "provenance", "report", "toml")),
             Map.entry("text", List.of()),
-            Map.entry("toml", List.of("error")),
+            Map.entry("toml", List.of("error", "text")),
             Map.entry("unit", List.of("text")),
             Map.entry("whole", List.of("error"))));
   }

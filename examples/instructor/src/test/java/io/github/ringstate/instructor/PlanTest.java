@@ -118,6 +118,21 @@ class PlanTest {
     assertTrue(refused.err().contains("'conditions.mas_kg'"), refused.err());
   }
 
+  /** A plan comes from somebody else; what is written where is said by whoever types. */
+  @Test
+  void aPlanNamesNoFileToWrite() throws IOException {
+    Path written = folder.resolve("written.csv");
+    String text = Files.readString(plan);
+    for (String line : List.of("output = \"" + written + "\"", "format = \"csv\"")) {
+      Files.writeString(plan, text.replace("\n[conditions]\n", "\n[conditions]\n" + line + "\n"));
+      Run refused = Run.of("floor", "--plan", plan.toString());
+      assertEquals(1, refused.status());
+      assertTrue(refused.err().contains("unknown key 'conditions."), refused.err());
+      assertEquals("", refused.out());
+    }
+    assertFalse(Files.exists(written));
+  }
+
   @Test
   void whatNoCommandWouldFlyIsNotWrittenDown() {
     Run refused = Run.of("plan", "--craft", "trainer", "--mass-kg", "6000");

@@ -103,16 +103,16 @@ public enum UnitSystem {
    * @return the steps, in the unit of heights
    */
   public HeightSteps steps() {
-    return inFeet() ? HeightSteps.FEET : HeightSteps.METRES;
+    return isMetric() ? HeightSteps.METRES : HeightSteps.FEET;
   }
 
   /**
-   * Whether heights are in feet, and speeds in the units of the cockpit.
+   * Whether heights are in metres and speeds in metres per second.
    *
-   * @return false for metres and metres per second
+   * @return false for feet and the units of the cockpit
    */
-  public boolean inFeet() {
-    return length == Unit.FOOT;
+  public boolean isMetric() {
+    return length != Unit.FOOT;
   }
 
   /**
@@ -141,7 +141,7 @@ public enum UnitSystem {
    * @return whole knots or tenths of a metre per second
    */
   public String speed(double si) {
-    return Decimals.fixed(speed.fromSi(si), inFeet() ? 0 : 1);
+    return Decimals.fixed(speed.fromSi(si), isMetric() ? 1 : 0);
   }
 
   /**
@@ -161,9 +161,9 @@ public enum UnitSystem {
    * @return tens of feet per minute or tenths of a metre per second
    */
   public String verticalSpeed(double si) {
-    return inFeet()
-        ? Decimals.fixed(10 * Math.rint(verticalSpeed.fromSi(si) / 10), 0)
-        : Decimals.fixed(si, 1);
+    return isMetric()
+        ? Decimals.fixed(si, 1)
+        : Decimals.fixed(10 * Math.rint(verticalSpeed.fromSi(si) / 10), 0);
   }
 
   /**
@@ -183,7 +183,7 @@ public enum UnitSystem {
    * @return whole feet per minute or hundredths of a metre per second
    */
   public String fineVerticalSpeed(double si) {
-    return Decimals.fixed(verticalSpeed.fromSi(si), inFeet() ? 0 : 2);
+    return Decimals.fixed(verticalSpeed.fromSi(si), isMetric() ? 2 : 0);
   }
 
   /**

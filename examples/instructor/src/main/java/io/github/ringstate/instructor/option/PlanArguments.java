@@ -39,6 +39,27 @@ public final class PlanArguments implements IParameterPreprocessor {
 
   private static final Set<String> TABLES = Set.of(LOSS, "floor");
 
+  /** What a file from somebody else must not say: which files are read and written, and how. */
+  private static final Set<String> TYPED_ALONE =
+      Set.of(
+          "help",
+          "version",
+          "output",
+          "craft-file",
+          "format",
+          "paper",
+          "plan",
+          "columns",
+          "extension",
+          "folder",
+          "example",
+          "resume",
+          "any-build",
+          "quiet",
+          "threads",
+          "port",
+          "no-browser");
+
   /** Made by picocli. */
   public PlanArguments() {}
 
@@ -98,7 +119,10 @@ public final class PlanArguments implements IParameterPreprocessor {
                 options.put(height.key().replace('_', '-'), feet.toString());
               }
             });
-    options.keySet().removeIf(name -> !spec.optionsMap().containsKey("--" + name));
+    options
+        .keySet()
+        .removeIf(
+            name -> TYPED_ALONE.contains(name) || !spec.optionsMap().containsKey("--" + name));
     return options;
   }
 
@@ -137,6 +161,7 @@ public final class PlanArguments implements IParameterPreprocessor {
       for (String name : plan.options(part).keySet()) {
         boolean known =
             commands.entrySet().stream()
+                .filter(one -> !TYPED_ALONE.contains(name))
                 .filter(
                     one ->
                         part == Part.CONDITIONS || (part == Part.RUN) == one.getKey().equals(RUNS))

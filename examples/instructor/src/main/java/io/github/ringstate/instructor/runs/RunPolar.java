@@ -152,7 +152,7 @@ final class RunPolar {
             .max()
             .orElse(0);
     double most = Math.max(flown, analysis.limits().map(this::least).orElse(0.0));
-    double round = units.inFeet() ? 5 : 2;
+    double round = units.isMetric() ? 2 : 5;
     return round * Math.max(1, Math.ceil(most / RINGS / round));
   }
 

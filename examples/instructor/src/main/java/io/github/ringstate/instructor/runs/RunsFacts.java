@@ -4,6 +4,7 @@ import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.run.Finding;
@@ -80,7 +81,7 @@ record RunsFacts(
     Optional<RunLimits.Bound> bound = analysis.limits().map(RunLimits::bound);
     double needed = judgement.height().needed();
     return new RunsFacts(
-        conditions.craft().name() + ": " + conditions.craft().description(),
+        CraftWords.of(conditions.craft()),
         conditions.loadAndAir(units),
         units.lengthInWords(conditions.air().densityAltitude()),
         RunRow.wholePercent(judgement.hover().margin(), ""),

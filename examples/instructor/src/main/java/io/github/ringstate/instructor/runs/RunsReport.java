@@ -6,7 +6,6 @@ import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.pilot.PilotState;
@@ -101,7 +100,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
     return new ResolvedSettings()
         .craft(request.conditions().craft())
         .air(request.conditions().air())
-        .inflow(RingStateInflow.standard())
+        .inflow(request.conditions().craft().inflow())
         .encounters(request.flown())
         .value("pilot.state", Cell.text(PilotState.DISTRACTED.label()))
         .value("pilot.count", Cell.number(request.pilots(), 0))
