@@ -54,7 +54,7 @@ public record Fit(
    *
    * @param craft the craft whose numbers were fitted
    * @param recordings the recordings, by name
-   * @param date the day of the fit, year-month-day
+   * @param date the day of the fit, year-month-day, or a word that it is not known
    * @param revision the revision of the model
    * @return the craft
    */

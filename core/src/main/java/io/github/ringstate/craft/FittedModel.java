@@ -18,7 +18,7 @@ import java.util.List;
  * @param numbers the fitted numbers, of the ring state or of the craft
  * @param encounters how many recorded encounters it was fitted to, at least 1
  * @param recordings the recordings, by name
- * @param date the day of the fit, year-month-day
+ * @param date the day of the fit, year-month-day, or a word that it is not known
  * @param revision the revision of the model that was fitted
  */
 public record FittedModel(

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.inflow.RingStateInflow;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -77,6 +78,17 @@ class AnalysisProgramsTest {
   }
 
   @Test
+  void twoInventedRecordingsTellOfTheRingsEnd() {
+    String line = lines(FitRecordings::run).get(0);
+    assertTrue(line.startsWith("2 encounters: ring_exit_total_inflow about "), line);
+    // they were flown with the standard number; wide, since it is one draw of noise
+    assertEquals(
+        RingStateInflow.EXIT_TOTAL.standard(),
+        number(line, "about"),
+        0.2 * RingStateInflow.EXIT_TOTAL.standard());
+  }
+
+  @Test
   void eachIsShort() throws IOException {
     for (String program :
         List.of(
@@ -85,7 +97,8 @@ class AnalysisProgramsTest {
             "LossTornado",
             "SobolShares",
             "LeastLoss",
-            "LinearModes")) {
+            "LinearModes",
+            "FitRecordings")) {
       int length = Files.readAllLines(SOURCES.resolve(program + ".java"), UTF_8).size();
       assertTrue(length < 60, program + " has " + length + " lines");
     }

@@ -80,6 +80,30 @@ record BadInput(String what, int status, List<String> args, List<String> message
               "--wind-exponent",
               "0 to 0.6"),
           option(
+              "wind aloft in no order",
+              "runs --wind-from-deg 9 --wind-kt 9 --wind-aloft 900:20/9,500:20/9",
+              "--wind-aloft",
+              "every height above the one before"),
+          option(
+              "wind aloft without a height",
+              "runs --wind-from-deg 9 --wind-kt 9 --wind-aloft 240/18",
+              "'240/18'",
+              "height:direction/speed"),
+          option(
+              "wind aloft from nowhere",
+              "runs --wind-from-deg 9 --wind-kt 9 --wind-aloft 500:361/18",
+              "'361'",
+              "0 to 360 deg"),
+          option(
+              "wind aloft that ends below",
+              "runs --wind-from-deg 9 --wind-kt 9 --height-ft 600 --wind-aloft 500:20/18",
+              "--wind-aloft ends at 500 ft",
+              "600 ft"),
+          option(
+              "wind aloft in calm air",
+              "runs --calm --wind-aloft 500:20/18",
+              "--calm and --wind-aloft"),
+          option(
               "gust grown too great",
               "runs --wind-from-deg 9 --wind-kt 9 --gust-kt 80 --wind-exponent 0.6 --height-ft 900",
               "--gust-kt",

@@ -46,7 +46,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("manual", List.of("delivery", "option")),
             Map.entry("option", List.of("delivery", "origin")),
             Map.entry("origin", List.of()),
-            Map.entry("pilots", List.of("option", "progress")),
+            Map.entry("pilots", List.of("conditions", "option", "progress")),
             Map.entry("plan", List.of("delivery", "option", "origin")),
             Map.entry("progress", List.of("delivery")),
             Map.entry("rerun", List.of()),

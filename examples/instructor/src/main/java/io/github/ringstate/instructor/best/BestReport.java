@@ -14,6 +14,7 @@ import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Captioned;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
@@ -97,7 +98,7 @@ record BestReport(BestRequest request, BestResult result) implements Printable, 
             "terms",
             BestMessages.SAY.definitions(),
             "parameters",
-            ModelNote.standard()),
+            ModelNote.of(request.conditions().craft())),
         Map.of("picture", new BestPicture(request.conditions(), result, settings.units())));
   }
 
@@ -166,8 +167,7 @@ record BestReport(BestRequest request, BestResult result) implements Printable, 
   private List<Term> heading(UnitSystem units) {
     Conditions conditions = request.conditions();
     List<Term> heading = new ArrayList<>();
-    heading.add(
-        new Term("Craft", conditions.craft().name() + ": " + conditions.craft().description()));
+    heading.add(new Term("Craft", CraftWords.of(conditions.craft())));
     heading.addAll(conditions.terms(units));
     heading.addAll(
         BestMessages.SAY.searched(request.approach().description(units), request.powerInWords()));

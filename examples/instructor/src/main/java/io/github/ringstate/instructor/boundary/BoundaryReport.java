@@ -11,9 +11,9 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.inflow.DescentLimits;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
@@ -69,7 +69,7 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
             "terms",
             BoundaryMessages.SAY.pageDefinitions(result.path().isPresent()),
             "parameters",
-            ModelNote.standard()),
+            ModelNote.of(result.chart().conditions().craft())),
         Map.of("picture", new BoundaryPicture(result, settings.units(), false)));
   }
 
@@ -112,8 +112,7 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
   private List<Term> heading(UnitSystem units) {
     Conditions conditions = request.conditions();
     List<Term> heading = new ArrayList<>();
-    heading.add(
-        new Term("Craft", conditions.craft().name() + ": " + conditions.craft().description()));
+    heading.add(new Term("Craft", CraftWords.of(conditions.craft())));
     heading.addAll(conditions.terms(units));
     heading.addAll(
         BoundaryMessages.SAY.rotor(
@@ -172,7 +171,7 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
     return new ResolvedSettings()
         .craft(request.conditions().craft())
         .air(request.conditions().air())
-        .inflow(RingStateInflow.standard())
+        .inflow(request.conditions().craft().inflow())
         .value("model.boundaries", Cell.text(String.join(", ", result.chart().criteria())))
         .value("boundary.step_m_per_s", Cell.exact(request.step()))
         .encounters(

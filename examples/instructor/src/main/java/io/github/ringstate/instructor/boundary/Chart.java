@@ -4,7 +4,6 @@ import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.DescentLimits;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingBand;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TipVortex;
 import io.github.ringstate.inflow.WakeTransport;
 import io.github.ringstate.instructor.conditions.Conditions;
@@ -56,7 +55,7 @@ record Chart(Conditions conditions, double step, List<String> criteria, List<Bou
     double hoverInduced = conditions.hoverInduced();
     List<BoundaryCriterion> criteria =
         List.of(
-            new HeaveDamping(RingStateInflow.standard()),
+            new HeaveDamping(conditions.craft().inflow()),
             WakeTransport.standard(),
             new TipVortex(),
             DescentLimits.of(hoverInduced, limits));

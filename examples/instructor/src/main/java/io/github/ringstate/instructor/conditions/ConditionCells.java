@@ -69,9 +69,7 @@ public final class ConditionCells {
    * @return fields by name
    */
   public static Map<String, Cell> facts(Conditions conditions, boolean power) {
-    Map<String, Cell> facts = new LinkedHashMap<>();
-    facts.put("craft", Cell.text(conditions.craft().name()));
-    facts.put("craft_description", Cell.text(conditions.craft().description()));
+    Map<String, Cell> facts = new LinkedHashMap<>(CraftWords.facts(conditions.craft()));
     Stream.of(LOADING, AIR, power ? POWER : List.<Column<Conditions>>of())
         .flatMap(List::stream)
         .forEach(column -> facts.put(column.name(), column.value().apply(conditions)));

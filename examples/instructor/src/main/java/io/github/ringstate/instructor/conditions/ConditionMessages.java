@@ -14,7 +14,15 @@ interface ConditionMessages {
 
   String hover(String percent);
 
-  String model(String name, String numbers);
+  String model(String name, String numbers, boolean fitted);
+
+  String fit(
+      String encounters,
+      boolean several,
+      String recordings,
+      boolean otherModel,
+      String revision,
+      String current);
 
   List<Term> conditions(
       String loadAndAir,

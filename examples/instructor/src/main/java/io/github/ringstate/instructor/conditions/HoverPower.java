@@ -5,7 +5,6 @@ import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Trim;
-import io.github.ringstate.inflow.RingStateInflow;
 
 /**
  * The power for a hover in calm air, out of ground effect, beside what the engine gives in that
@@ -27,8 +26,7 @@ public record HoverPower(double needed, double continuous, double takeOff) {
    *     craft in this air at any power
    */
   static HoverPower of(Helicopter craft, Air air) {
-    EquationsOfMotion motion =
-        new EquationsOfMotion(craft, air, Wind.CALM, RingStateInflow.standard(), false);
+    EquationsOfMotion motion = new EquationsOfMotion(craft, air, Wind.CALM, craft.inflow(), false);
     Trim hover = Trim.find(motion, 0, 0);
     double needed = motion.at(0, hover.state(motion, 0, 0)).loads().shaftPower();
     return new HoverPower(needed, craft.continuousPower(air), craft.takeOffPower(air));

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.conditions;
 
+import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.inflow.RingStateInflow;
 import java.util.stream.Collectors;
@@ -13,20 +14,22 @@ public final class ModelNote {
   private ModelNote() {}
 
   /**
-   * The model of flight with its standard numbers.
+   * The model of flight with the numbers that a craft flies with.
    *
+   * @param craft the craft
    * @return a part of a sentence
    */
-  public static String standard() {
+  public static String of(Helicopter craft) {
     return ConditionMessages.SAY.model(
-        RingStateInflow.standard().name(),
+        craft.inflow().name(),
         RingStateInflow.PARAMETERS.stream()
             .filter(parameter -> parameter.name().startsWith(RING))
             .map(
                 parameter ->
                     parameter.name().substring(RING.length())
                         + " "
-                        + Decimals.brief(parameter.standard()))
-            .collect(Collectors.joining(", ")));
+                        + Decimals.brief(craft.inflow().numbers().get(parameter)))
+            .collect(Collectors.joining(", ")),
+        craft.fitted().isPresent());
   }
 }

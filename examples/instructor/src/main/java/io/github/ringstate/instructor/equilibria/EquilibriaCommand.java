@@ -2,7 +2,6 @@ package io.github.ringstate.instructor.equilibria;
 
 import io.github.ringstate.analysis.equilibrium.DescentCase;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.CraftOption;
@@ -79,7 +78,7 @@ public final class EquilibriaCommand implements Runnable {
         new DescentCase(
             conditions.craft(),
             conditions.air(),
-            RingStateInflow.standard(),
+            conditions.craft().inflow(),
             NumberText.si("--airspeed-kt", airspeed, AIRSPEED));
     delivery.deliver(new EquilibriaReport(conditions, EquilibriaResult.of(descents, loop)));
   }

@@ -15,6 +15,7 @@ import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Captioned;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
@@ -103,7 +104,7 @@ record EquilibriaReport(Conditions conditions, EquilibriaResult result)
             "terms",
             EquilibriaMessages.SAY.definitions(),
             "parameters",
-            ModelNote.standard()),
+            ModelNote.of(conditions.craft())),
         Map.of("picture", new EquilibriaPicture(conditions, result, settings.units())));
   }
 
@@ -179,8 +180,7 @@ record EquilibriaReport(Conditions conditions, EquilibriaResult result)
 
   private List<Term> heading(UnitSystem units) {
     List<Term> heading = new ArrayList<>();
-    heading.add(
-        new Term("Craft", conditions.craft().name() + ": " + conditions.craft().description()));
+    heading.add(new Term("Craft", CraftWords.of(conditions.craft())));
     heading.addAll(conditions.terms(units));
     heading.addAll(
         EquilibriaMessages.SAY.held(units.typed(Unit.KNOT, result.descents().airspeed())));

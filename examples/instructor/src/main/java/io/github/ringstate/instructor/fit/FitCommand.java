@@ -29,12 +29,12 @@ import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.UncertainNumbers;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.recording.Recording;
-import io.github.ringstate.sheets.page.PrintDate;
 import io.github.ringstate.study.ModelRevision;
 import io.github.ringstate.study.model.OpenNumbers;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -69,6 +69,8 @@ public final class FitCommand implements Runnable {
   private static final String PARAMETERS = "--parameters";
   private static final String LEAVE_OUT = "--leave-out";
   private static final String DEVIATION = "--wind-deviation-kt";
+  private static final String DATE = "--date";
+  private static final String UNDATED = "none";
   private static final double STANDARD_DEVIATION = 2;
   private static final int LARGEST = 16 << 20;
 
@@ -131,6 +133,15 @@ public final class FitCommand implements Runnable {
       description = "Write the fitted craft to this file, which --craft takes.")
   private @Nullable String craftFile;
 
+  @Option(
+      names = DATE,
+      paramLabel = "DAY",
+      description =
+          "The day to write into that file, year-month-day. Unless given: "
+              + UNDATED
+              + ", so that the same fit gives the same file on any day.")
+  private @Nullable String date;
+
   @Mixin private final TableOutput output = new TableOutput();
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -147,6 +158,7 @@ public final class FitCommand implements Runnable {
   @Override
   public void run() {
     Delivery delivery = output.delivery(terminal);
+    String day = date();
     if (craft.craft().fitted().isPresent()) {
       throw UserError.usage(
           "--craft is fitted already: give the craft it was fitted from, and all recordings");
@@ -177,12 +189,7 @@ public final class FitCommand implements Runnable {
     leaveOut(usable, skipped);
     Fit fit = fit(search.craft(), usable);
     if (craftFile != null) {
-      Helicopter fitted =
-          fit.craft(
-              craft.craft(),
-              files,
-              PrintDate.of(System.getenv(PrintDate.VARIABLE), Clock.systemUTC()).day().toString(),
-              ModelRevision.current());
+      Helicopter fitted = fit.craft(craft.craft(), files, day, ModelRevision.current());
       byte[] text =
           (String.join(
                       "\n",
@@ -192,6 +199,17 @@ public final class FitCommand implements Runnable {
       WholeFile.named("--craft-file", craftFile).replace(out -> out.write(text));
     }
     delivery.deliver(new FitReport(search.craft(), fit, skipped, Optional.ofNullable(craftFile)));
+  }
+
+  private String date() {
+    if (date == null) {
+      return UNDATED;
+    }
+    try {
+      return LocalDate.parse(date.strip()).toString();
+    } catch (DateTimeException none) {
+      throw UserError.option(DATE, date, "a day, for instance 2030-01-31");
+    }
   }
 
   private Recording read(String file) {

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
@@ -13,6 +14,7 @@ import java.util.Optional;
  * One technique as card and lesson speak of it; what is not there is empty.
  *
  * @param craft the craft
+ * @param fit to what it was fitted; empty if it was not
  * @param condition its mass and air
  * @param power what the hover takes
  * @param entry what leads to the ring state
@@ -37,6 +39,7 @@ import java.util.Optional;
  */
 record BriefedFacts(
     String craft,
+    String fit,
     String condition,
     String power,
     String entry,
@@ -79,6 +82,7 @@ record BriefedFacts(
     double least = slowest.map(BriefedFacts::floor).orElse(Double.NaN);
     return new BriefedFacts(
         briefed.block().conditions().craft().name(),
+        CraftWords.fit(briefed.block().conditions().craft()),
         briefed.block().conditions().loadAndAir(units),
         briefed.block().conditions().hoverInWords(),
         request.approach().description(units) + "; wind " + request.approach().wind(units),

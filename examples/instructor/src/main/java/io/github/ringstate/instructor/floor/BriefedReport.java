@@ -102,7 +102,7 @@ record BriefedReport(Kind kind, BriefedTechnique briefed, Map<AgreedHeight, Doub
     model.put("floors", PrintedGrid.of(floors(units)));
     model.put("pilots", briefed.request().pool().pilots());
     model.put("seed", briefed.request().pool().seed());
-    model.put("parameters", ModelNote.standard());
+    model.put("parameters", ModelNote.of(briefed.block().conditions().craft()));
     if (kind == Kind.CARD) {
       // ISO 216 A6, which a shirt pocket takes
       model.put("paper", "105mm 148mm");

@@ -124,7 +124,7 @@ public final class FloorCommand implements Runnable, Checked {
             chance.precision(),
             chance.drawing(),
             chance.seed(),
-            chance.models()),
+            chance.models(chosen)),
         briefing.share(),
         briefing.margin(),
         briefing.groundShare());

@@ -79,7 +79,7 @@ final class FloorPage {
     model.put("pilots", request.pool().pilots());
     model.put("seed", request.pool().seed());
     model.put("isLong", true);
-    model.put("parameters", ModelNote.standard());
+    model.put("parameters", ModelNote.of(request.loaded().get(0)));
     return new Page(
         FloorPage.class,
         "floor.mustache",

@@ -8,6 +8,7 @@ import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotFacts;
 import io.github.ringstate.instructor.pilots.PilotTerms;
@@ -72,8 +73,7 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Pri
     Helicopter craft = request.loaded().get(0);
     Approach approach = request.approach();
     Map<String, Cell> facts = new LinkedHashMap<>();
-    facts.put("craft", Cell.text(craft.name()));
-    facts.put("craft_description", Cell.text(craft.description()));
+    facts.putAll(CraftWords.facts(craft));
     facts.putAll(PilotFacts.of(approach));
     facts.put("share", Cell.given(request.share()));
     facts.put("margin_ft", Cell.given(Unit.FOOT, request.margin()));

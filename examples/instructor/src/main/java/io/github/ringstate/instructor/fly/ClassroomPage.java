@@ -69,7 +69,7 @@ final class ClassroomPage {
     model.put("sinkUnit", units.verticalSpeed().symbol());
     model.put("data", data());
     model.put("isMistaken", flights.recoveries().stream().anyMatch(Technique::isMistaken));
-    model.put("parameters", ModelNote.standard());
+    model.put("parameters", ModelNote.of(request.conditions().craft()));
     return new Page(
         ClassroomPage.class,
         "classroom.mustache",

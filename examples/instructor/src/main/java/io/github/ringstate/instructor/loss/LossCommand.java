@@ -154,7 +154,7 @@ public final class LossCommand implements Runnable, Checked {
       chance.refuseWithoutPilots();
       return Optional.empty();
     }
-    Optional<Accepted<RingStateInflow>> models = chance.models();
+    Optional<Accepted<RingStateInflow>> models = chance.models(craft.craft());
     if (output.isPage() && models.isPresent()) {
       throw UserError.usage(
           "--models has no place on a sheet (html, pdf)" + UserError.ALLOWED + "text, csv, json");

@@ -130,7 +130,7 @@ final class LossPage {
             .allMatch(flight -> flight.outcome().onsetTime().isEmpty()));
     model.put("empty", LossMessages.SAY.emptyPlot());
     model.put("isLong", true);
-    model.put("parameters", ModelNote.standard());
+    model.put("parameters", ModelNote.of(request.loaded().get(0)));
     return new Page(
         LossPage.class,
         "loss.mustache",

@@ -7,6 +7,7 @@ import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotFacts;
 import io.github.ringstate.instructor.pilots.PilotTerms;
@@ -70,8 +71,7 @@ record LossReport(LossRequest request, LossResult result) implements Printable {
     Helicopter craft = request.loaded().get(0);
     Approach approach = request.approach();
     Map<String, Cell> facts = new LinkedHashMap<>();
-    facts.put("craft", Cell.text(craft.name()));
-    facts.put("craft_description", Cell.text(craft.description()));
+    facts.putAll(CraftWords.facts(craft));
     facts.putAll(PilotFacts.of(approach));
     facts.put("height_at_onset_ft", Cell.in(Unit.FOOT, approach.height()));
     facts.put("clock", Cell.text(request.clock().label()));

@@ -3,9 +3,7 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.UserError;
-import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.pilots.Pool;
@@ -20,9 +18,6 @@ import java.util.OptionalDouble;
 
 /** Flies all that a loss table asks for. */
 final class LossStudy {
-
-  /** The boundary that every command takes for the onset of the ring state. */
-  private static final BoundaryCriterion RING = new HeaveDamping(RingStateInflow.standard());
 
   private final LossRequest request;
   private final Work work;
@@ -119,7 +114,12 @@ final class LossStudy {
     Encounter flown = request.undisturbed(conditions).withRecovery(Technique.NONE.standard());
     OptionalDouble limits = flown.fly().onsetTime();
     OptionalDouble ring =
-        Clock.BOUNDARY.on(flown).withInflow(flown.inflow(), RING).fly().onsetTime();
+        // the boundary that every command takes for the onset of the ring state
+        Clock.BOUNDARY
+            .on(flown)
+            .withInflow(flown.inflow(), new HeaveDamping(flown.craft().inflow()))
+            .fly()
+            .onsetTime();
     return limits.isPresent() && ring.isPresent()
         ? OptionalDouble.of(ring.getAsDouble() - limits.getAsDouble())
         : OptionalDouble.empty();

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.chance.Drawing;
+import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Decimals;
@@ -213,10 +214,16 @@ public final class PilotOptions {
   /**
    * The models that are flown beside the standard one.
    *
+   * @param craft the craft that flies
    * @return the models, drawn with the seed; empty for the standard model alone
-   * @throws UserError if a number is wrong
+   * @throws UserError if a number is wrong, or the craft is fitted
    */
-  public Optional<Accepted<RingStateInflow>> models() {
+  public Optional<Accepted<RingStateInflow>> models(Helicopter craft) {
+    if (models != null && craft.fitted().isPresent()) {
+      throw UserError.usage(
+          "--models has no place with a fitted craft: its pilots already fly with what the fit"
+              + " leaves open of the model, and that would count twice");
+    }
     return models == null
         ? Optional.empty()
         : Optional.of(

@@ -4,6 +4,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
 import java.util.List;
@@ -40,7 +41,7 @@ public record Situation(
    */
   public static Situation of(Helicopter craft, Approach approach, UnitSystem units) {
     return new Situation(
-        craft.name() + ": " + craft.description(),
+        CraftWords.of(craft),
         approach.kind().label(),
         approach.description(units),
         approach.kind().remark(),

@@ -53,7 +53,7 @@ final class ReviewPage {
     model.put("terms", ReviewMessages.SAY.definitions());
     model.put("isLong", true);
     model.put("pilots", "");
-    model.put("parameters", ModelNote.standard());
+    model.put("parameters", ModelNote.of(debrief.request().conditions().craft()));
     return new Page(
         ReviewPage.class,
         "review.mustache",

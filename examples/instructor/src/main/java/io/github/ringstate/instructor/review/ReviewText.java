@@ -8,6 +8,7 @@ import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.recording.Estimate;
@@ -42,9 +43,7 @@ final class ReviewText {
                 String.valueOf(last + 1),
                 Decimals.fixed(length, 0),
                 request.file().start().map(Object::toString).orElse(""),
-                request.conditions().craft().name()
-                    + ": "
-                    + request.conditions().craft().description(),
+                CraftWords.of(request.conditions().craft()),
                 wind(),
                 request.ground().isPresent()
                     ? units.typed(Unit.FOOT, request.ground().getAsDouble())

@@ -133,7 +133,7 @@ final class RunPolar {
       marks.add(new double[] {east(row.trackDeg(), airspeed), north(row.trackDeg(), airspeed)});
     }
     for (double along = TAIL; along <= HEAD; along += 0.06) {
-      double from = Unit.DEGREE.fromSi(request.reported().from());
+      double from = Unit.DEGREE.fromSi(request.plan().wind().from());
       double distance = -along * RINGS * step;
       marks.add(new double[] {east(from, distance), north(from, distance)});
     }
@@ -191,7 +191,7 @@ final class RunPolar {
     if (request.plan().wind().isCalm()) {
       return;
     }
-    double to = Unit.DEGREE.fromSi(request.reported().from()) + 180;
+    double to = Unit.DEGREE.fromSi(request.plan().wind().from()) + 180;
     plot.line(along(to, TAIL * reach, HEAD * reach), WIND, false);
     Points barbs = new Points();
     barbs.add(east(to - 6, BARB * reach), north(to - 6, BARB * reach));

@@ -33,6 +33,9 @@ import picocli.CommandLine.Option;
     },
     footer = {
       "",
+      "The air of a run is gusty as --gust-kt says; a category of turbulence (--turbulence of 'loss'"
+          + " and 'floor') is not taken.",
+      "",
       "Height and airspeed are judged by the points of the height-velocity diagram that the craft's"
           + " file holds (height_velocity_kt_ft; 'ringstate craft NAME' shows where). Without them"
           + " they are not judged.",

@@ -4,6 +4,7 @@ import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.run.Finding;
@@ -35,6 +36,8 @@ record RunsFacts(
     String wind,
     String gust,
     String exponent,
+    String aloft,
+    String aloftFrom,
     String allowance,
     String downwind,
     String downwindGround,
@@ -78,7 +81,7 @@ record RunsFacts(
     Optional<RunLimits.Bound> bound = analysis.limits().map(RunLimits::bound);
     double needed = judgement.height().needed();
     return new RunsFacts(
-        conditions.craft().name() + ": " + conditions.craft().description(),
+        CraftWords.of(conditions.craft()),
         conditions.loadAndAir(units),
         units.lengthInWords(conditions.air().densityAltitude()),
         RunRow.wholePercent(judgement.hover().margin(), ""),
@@ -96,6 +99,8 @@ record RunsFacts(
         units.speedInWords(plan.wind().speed()),
         units.speedInWords(plan.wind().gust()),
         Decimals.brief(request.reported().exponent()),
+        request.reported().aloft().inWords(units),
+        Decimals.fixed(Unit.DEGREE.fromSi(plan.wind().from()), 0),
         units.typed(Unit.KNOT, plan.wind().allowance()),
         units.speedInWords(judgement.turn().airspeed()),
         judgement.turn().finding() != Finding.HOLDS && judgement.turn().groundSpeed().isPresent()

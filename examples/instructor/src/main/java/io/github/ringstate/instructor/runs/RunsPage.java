@@ -53,7 +53,7 @@ final class RunsPage {
     model.put("terms", RunsMessages.SAY.sheetDefinitions(facts));
     model.put("pilots", request.pilots());
     model.put("seed", request.seed());
-    model.put("parameters", ModelNote.standard());
+    model.put("parameters", ModelNote.of(request.conditions().craft()));
     return new Page(
         RunsPage.class,
         "runs.mustache",

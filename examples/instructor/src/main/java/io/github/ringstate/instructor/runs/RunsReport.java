@@ -6,7 +6,6 @@ import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.pilot.PilotState;
@@ -51,11 +50,21 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
     Conditions conditions = request.conditions();
     ReportedWind wind = request.reported();
     Map<String, Cell> facts = ConditionCells.facts(conditions, true);
-    facts.put("calm", Cell.text(wind.isCalm() ? "calm" : "wind"));
+    facts.put("calm", Cell.text(request.plan().wind().isCalm() ? "calm" : "wind"));
     facts.put("wind_from_deg", wind.isCalm() ? Cell.NOTHING : Cell.given(Unit.DEGREE, wind.from()));
     facts.put("wind_kt", Cell.given(Unit.KNOT, wind.mean()));
     facts.put("gust_kt", Cell.given(Unit.KNOT, wind.gust()));
     facts.put("wind_exponent", Cell.number(wind.exponent(), 3));
+    facts.put(
+        "wind_aloft",
+        wind.aloft().isGiven()
+            ? Cell.text(wind.aloft().inWords(UnitSystem.AVIATION))
+            : Cell.NOTHING);
+    facts.put(
+        "wind_at_height_from_deg",
+        request.plan().wind().isCalm()
+            ? Cell.NOTHING
+            : Cell.in(Unit.DEGREE, request.plan().wind().from()));
     facts.put("wind_at_height_kt", Cell.in(Unit.KNOT, request.plan().wind().speed()));
     facts.put("gust_at_height_kt", Cell.in(Unit.KNOT, request.plan().wind().gust()));
     facts.put("planned_descent_fpm", Cell.given(Unit.FOOT_PER_MINUTE, request.plan().descent()));
@@ -91,7 +100,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
     return new ResolvedSettings()
         .craft(request.conditions().craft())
         .air(request.conditions().air())
-        .inflow(RingStateInflow.standard())
+        .inflow(request.conditions().craft().inflow())
         .encounters(request.flown())
         .value("pilot.state", Cell.text(PilotState.DISTRACTED.label()))
         .value("pilot.count", Cell.number(request.pilots(), 0))

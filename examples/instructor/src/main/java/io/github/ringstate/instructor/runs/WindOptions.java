@@ -55,6 +55,16 @@ final class WindOptions {
   private @Nullable String exponent;
 
   @Option(
+      names = WindAloft.OPTION,
+      paramLabel = "FT:DEG/KT",
+      description =
+          "Forecast mean winds above that: height above ground, where from, speed; several with"
+              + " commas between, the lowest first, as in 500:240/18,1000:250/25. Straight lines"
+              + " between their vectors, from the wind 33 ft above ground upwards; how far gusts and"
+              + " lulls are from the mean grows by the power law. Unless given: the power law alone.")
+  private @Nullable String aloft;
+
+  @Option(
       names = "--allowance-kt",
       paramLabel = "KT",
       description =
@@ -75,6 +85,7 @@ final class WindOptions {
       refuseBeside(MEAN, wind);
       refuseBeside(GUST, gust);
       refuseBeside(EXPONENT, exponent);
+      refuseBeside(WindAloft.OPTION, aloft);
       return ReportedWind.CALM;
     }
     if (wind == null || from == null) {
@@ -99,7 +110,8 @@ final class WindOptions {
         gust == null,
         exponent == null
             ? PowerLawWind.EXPONENT_OPEN_LAND
-            : NumberText.si(EXPONENT, exponent, PowerLawWind.EXPONENT.quantity()));
+            : NumberText.si(EXPONENT, exponent, PowerLawWind.EXPONENT.quantity()),
+        aloft == null ? WindAloft.NONE : WindAloft.read(aloft));
   }
 
   /**
@@ -110,16 +122,11 @@ final class WindOptions {
    * @throws UserError if it is none, or becomes too strong
    */
   RunWind at(double height) {
-    ReportedWind reported = reported();
     double beside =
         allowance == null
             ? RunWind.ALLOWANCE
             : NumberText.si("--allowance-kt", allowance, RunWind.ALLOWANCES);
-    if (reported.isCalm()) {
-      return RunWind.calm(beside);
-    }
-    double ratio = reported.ratio(height);
-    return new RunWind(reported.from(), reported.mean() * ratio, reported.gust() * ratio, beside);
+    return reported().at(height, beside);
   }
 
   private static void refuseBeside(String option, @Nullable String given) {
