@@ -49,7 +49,8 @@ class FloorSheetTest {
   void theShareOnTheGroundThatTheUserSetsDecidesWhetherATechniqueIsBriefed() {
     String lenient = bare(out(QUESTION + " --ground-share 0.5 --format html"));
     String strict = bare(out(QUESTION + " --ground-share 0.001 --format html"));
-    assertEquals(2, lenient.split("(Brief|flown at all, brief) (forward|lateral)", -1).length - 1, lenient);
+    assertEquals(
+        2, lenient.split("(Brief|flown at all, brief) (forward|lateral)", -1).length - 1, lenient);
     assertFalse(lenient.contains("Do not fly below"), lenient);
     assertTrue(strict.contains("Do not fly below"), strict);
   }
