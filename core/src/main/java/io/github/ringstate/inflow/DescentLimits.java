@@ -21,6 +21,9 @@ import java.util.OptionalDouble;
  */
 public record DescentLimits(double airspeed, double sink) implements BoundaryCriterion {
 
+  /** The name of these limits among the boundaries. */
+  public static final String NAME = "taught-limits";
+
   /**
    * Airspeed below which the rate of descent is limited. Default 16 kt, range 1 to 60 kt. It is the
    * lower end of effective translational lift, below which that is surely lost.
@@ -66,7 +69,7 @@ public record DescentLimits(double airspeed, double sink) implements BoundaryCri
 
   @Override
   public String name() {
-    return "taught-limits";
+    return NAME;
   }
 
   /** {@inheritDoc} Limits are read off the airspeed and vertical speed indicators. */

@@ -132,7 +132,7 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
     return BoundaryMessages.SAY.teach(
         units.typed(Unit.FOOT_PER_MINUTE, sink),
         units.typed(Unit.KNOT, airspeed),
-        slowest.isPresent() ? units.verticalSpeedInWords(slowest.getAsDouble()) : "",
+        slowest.isPresent() ? units.fineVerticalSpeedInWords(slowest.getAsDouble()) : "",
         slowest.isPresent() && slowest.getAsDouble() <= sink);
   }
 

@@ -122,15 +122,15 @@ record Chart(Conditions conditions, double step, List<String> criteria, List<Bou
   }
 
   /**
-   * The slowest descent with which a craft is in the ring state below an airspeed, by the first
-   * criterion.
+   * The slowest descent with which a craft is in the ring state below an airspeed, by the criterion
+   * that has it earliest; the taught limits are none.
    *
    * @param airspeed the airspeed, m/s
    * @return the rate of descent, m/s; empty if there is no ring state
    */
   OptionalDouble slowest(double airspeed) {
     return rows.stream()
-        .filter(row -> row.criterion().equals(criteria.get(0)) && row.airspeed() <= airspeed)
+        .filter(row -> !row.criterion().equals(DescentLimits.NAME) && row.airspeed() <= airspeed)
         .mapToDouble(BoundaryRow::onset)
         .min();
   }
