@@ -34,7 +34,7 @@ public record Event<K, V>(
 
   /** Message when the greatest rate of change is no rate. */
   public static final String NO_RATE =
-      "how fast a quantity changes at most must be zero or positive, not ";
+      "how fast a quantity changes at most must be positive, or zero if unknown, not ";
 
   /** Checks the greatest rate of change. */
   public Event {
@@ -98,6 +98,9 @@ public record Event<K, V>(
    * @return the event whose visits beyond zero are seen if they last a millisecond
    */
   public Event<K, V> changingAtMost(double rate) {
+    if (!(rate > 0)) {
+      throw new IllegalArgumentException(NO_RATE + rate);
+    }
     return new Event<>(kind, crossing, stops, value, counts, rate);
   }
 

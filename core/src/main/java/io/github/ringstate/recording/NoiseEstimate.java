@@ -94,7 +94,9 @@ public final class NoiseEstimate {
     }
     int best = 0;
     double most = -1;
-    for (int from = 0; from + READINGS <= recording.size(); from += READINGS / 2) {
+    int last = recording.size() - READINGS;
+    for (int next = 0; next < last + READINGS / 2; next += READINGS / 2) {
+      int from = Math.min(next, last); // the last window reaches to the last reading
       double range = range(recording, from, from + READINGS);
       if (range > most) {
         most = range;

@@ -221,7 +221,7 @@ abstract class PropagatorContract {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {-1, Double.NaN})
+  @ValueSource(doubles = {-1, 0, Double.NaN})
   void aRateThatIsNoneIsRefused(double rate) {
     Event<String, Point> event = Event.note("t", Crossing.RISING, Point::time);
     assertTrue(

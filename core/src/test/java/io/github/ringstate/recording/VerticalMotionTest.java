@@ -222,6 +222,23 @@ class VerticalMotionTest {
     assertEquals(0, logs[2], 0.05, "vertical speed");
   }
 
+  /** 1,199 readings of which the first 800 are of level flight: the last 800 tell of the motion. */
+  @Test
+  void noiseIsThatOfTheLivelyPartWhereverItIs() {
+    SplittableRandom random = new SplittableRandom(8);
+    Recording lively = Flight.random(1199, 0.2, random).recording();
+    double[] height = values(lively, Channel.HEIGHT);
+    double[] speed = values(lively, Channel.VERTICAL_SPEED);
+    for (int k = 0; k < 800; k++) {
+      height[k] = height[800] + NOISE.height() * random.nextGaussian();
+      speed[k] = NOISE.verticalSpeed() * random.nextGaussian();
+    }
+    Recording whole =
+        with(with(lively, Channel.HEIGHT, height), Channel.VERTICAL_SPEED, speed);
+    assertEquals(
+        NoiseEstimate.of(whole.part(399, 1199), 1.5, 40), NoiseEstimate.of(whole, 1.5, 40));
+  }
+
   @Test
   void aStepOfTheReceiversHeightIsNoHeightLost() {
     Flight flight = Flight.random(100, 0.2, new SplittableRandom(5));

@@ -24,6 +24,12 @@ import java.util.function.ToDoubleFunction;
  */
 public record SobolIndices(List<Index> indices, double mean, double variance, long evaluations) {
 
+  /** The fewest samples: eight in each of eight sets. */
+  public static final int FEWEST_SAMPLES = 64;
+
+  /** The most samples. */
+  public static final int MOST_SAMPLES = 1 << 24;
+
   /** The greatest number of inputs: a sample has two numbers for each. */
   public static final int MOST_INPUTS = 32;
 
@@ -50,7 +56,7 @@ public record SobolIndices(List<Index> indices, double mean, double variance, lo
    *
    * @param result the result for inputs that are uniform between 0 and 1; finite
    * @param inputs how many inputs, 1 to 32
-   * @param samples how many samples, rounded up to eight times a power of two; the result is worked
+   * @param samples how many samples, 64 to 16,777,216, rounded up to eight times a power of two; the result is worked
    *     out (inputs + 2) times as often
    * @param seed the seed
    * @return the indices
@@ -61,6 +67,10 @@ public record SobolIndices(List<Index> indices, double mean, double variance, lo
     if (!(inputs >= 1 && inputs <= MOST_INPUTS)) {
       throw new IllegalArgumentException(
           "the inputs must be 1 to " + MOST_INPUTS + ", not " + inputs);
+    }
+    if (!(samples >= FEWEST_SAMPLES && samples <= MOST_SAMPLES)) {
+      throw new IllegalArgumentException(
+          "the samples must be " + FEWEST_SAMPLES + " to " + MOST_SAMPLES + ", not " + samples);
     }
     int all = Drawing.SOBOL.samples(samples);
     List<Sums> sets = new ArrayList<>();
