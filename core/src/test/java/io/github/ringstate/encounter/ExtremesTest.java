@@ -42,7 +42,7 @@ class ExtremesTest {
   @Test
   void soDoesEveryPreciseFlight() {
     Soak.assertNoFaults(
-        "precise-flights", 100_000, number -> fault(drawn(number), Simulator.precise()));
+        "precise-flights", 50_000, number -> fault(drawn(number), Simulator.precise()));
   }
 
   private static String fault(Encounter encounter, Simulator simulator) {
@@ -86,7 +86,7 @@ class ExtremesTest {
   /** Second method: steps a twelfth as long. */
   @Test
   void aFlightInBulkEndsAsACarefulOneDoesAndLosesTheSame() {
-    Soak.assertNoFaults("bulk-against-careful", 300_000, number -> parting(tabulated(number)));
+    Soak.assertNoFaults("bulk-against-careful", 100_000, number -> parting(tabulated(number)));
   }
 
   private static String parting(Encounter encounter) {

@@ -233,8 +233,7 @@ class VerticalMotionTest {
       height[k] = height[800] + NOISE.height() * random.nextGaussian();
       speed[k] = NOISE.verticalSpeed() * random.nextGaussian();
     }
-    Recording whole =
-        with(with(lively, Channel.HEIGHT, height), Channel.VERTICAL_SPEED, speed);
+    Recording whole = with(with(lively, Channel.HEIGHT, height), Channel.VERTICAL_SPEED, speed);
     assertEquals(
         NoiseEstimate.of(whole.part(399, 1199), 1.5, 40), NoiseEstimate.of(whole, 1.5, 40));
   }

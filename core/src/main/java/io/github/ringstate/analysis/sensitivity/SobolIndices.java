@@ -56,8 +56,8 @@ public record SobolIndices(List<Index> indices, double mean, double variance, lo
    *
    * @param result the result for inputs that are uniform between 0 and 1; finite
    * @param inputs how many inputs, 1 to 32
-   * @param samples how many samples, 64 to 16,777,216, rounded up to eight times a power of two; the result is worked
-   *     out (inputs + 2) times as often
+   * @param samples how many samples, 64 to 16,777,216, rounded up to eight times a power of two;
+   *     the result is worked out (inputs + 2) times as often
    * @param seed the seed
    * @return the indices
    * @throws ArithmeticException if the result is not finite or does not vary

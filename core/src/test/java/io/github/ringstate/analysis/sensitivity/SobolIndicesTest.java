@@ -79,8 +79,7 @@ class SobolIndicesTest {
     assertThrows(ArithmeticException.class, () -> SobolIndices.of(u -> 1 / 0.0, 2, 64, 1));
     assertThrows(IllegalArgumentException.class, () -> SobolIndices.of(u -> u[0], 0, 64, 1));
     for (int samples : new int[] {-5, 0, 63, Integer.MAX_VALUE}) {
-      assertThrows(
-          IllegalArgumentException.class, () -> SobolIndices.of(u -> u[0], 2, samples, 1));
+      assertThrows(IllegalArgumentException.class, () -> SobolIndices.of(u -> u[0], 2, samples, 1));
     }
   }
 }

@@ -27,10 +27,8 @@ class SameBytesIT {
       strings = {
         "loss",
         "loss --format csv --pressure-altitude-ft 5000",
-        "loss --pilots 40 --format csv",
         "loss --pilots 40 --state startled --clock cue --models 2",
         "loss --delays 1 --turbulence 15 --shaking-pct 5 --seed 7",
-        "floor --pilots 40 --height-ft 250",
         "floor --pilots 30 --state primed --turbulence 15 --shaking-pct 5 --format json",
         "fly --format json",
         "boundary --step-kt 0.5",

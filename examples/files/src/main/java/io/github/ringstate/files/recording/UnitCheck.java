@@ -58,6 +58,16 @@ final class UnitCheck {
     if (ratio.isEmpty()) {
       return;
     }
+    if (Math.abs(ratio.get() + 1) < NEAR) {
+      throw UserError.file(
+          file,
+          "gives "
+              + one.key()
+              + " and "
+              + other.key()
+              + " with opposite signs; heights and vertical speeds are positive upwards",
+          null);
+    }
     double foot = Unit.FOOT.toSi(1);
     double perMinute = Unit.FOOT_PER_MINUTE.toSi(1);
     double knot = Unit.KNOT.toSi(1);
