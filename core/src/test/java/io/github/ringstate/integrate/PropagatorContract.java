@@ -220,16 +220,6 @@ abstract class PropagatorContract {
     }
   }
 
-  @ParameterizedTest
-  @ValueSource(doubles = {-1, 0, Double.NaN})
-  void aRateThatIsNoneIsRefused(double rate) {
-    Event<String, Point> event = Event.note("t", Crossing.RISING, Point::time);
-    assertTrue(
-        assertThrows(IllegalArgumentException.class, () -> event.changingAtMost(rate))
-            .getMessage()
-            .contains(Event.NO_RATE));
-  }
-
   @Test
   void twoPassagesAtOnceAreBothNoted() {
     Problem problem = Problem.oscillator();

@@ -139,6 +139,16 @@ public final class PlanArguments implements IParameterPreprocessor {
   }
 
   /**
+   * Whether an option is never taken from a plan.
+   *
+   * @param name the option's name, without its hyphens
+   * @return true if it says which files are read and written, and how
+   */
+  public static boolean isTypedAlone(String name) {
+    return TYPED_ALONE.contains(name);
+  }
+
+  /**
    * The options of a plan that concern a command, as they would be typed.
    *
    * @param plan the plan

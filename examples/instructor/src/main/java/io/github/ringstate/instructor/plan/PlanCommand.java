@@ -134,7 +134,7 @@ public final class PlanCommand implements Runnable {
   }
 
   private static String line(String option, String text) {
-    if (text.chars().anyMatch(Character::isISOControl) || text.length() > 300) {
+    if (text.length() > 300) { // arguments are on one line
       throw UserError.option(option, text, "one line of at most 300 characters");
     }
     return text;

@@ -32,19 +32,8 @@ public final class PlannedOptions {
   private static final Set<String> CONDITIONS =
       Set.of("craft", "mass-kg", "pressure-altitude-ft", "elevation-ft", "altimeter-hpa", "oat-c");
 
-  /** What belongs to one print, or stands elsewhere in a plan. */
-  private static final Set<String> LEFT_OUT =
-      Set.of(
-          "help",
-          "version",
-          "output",
-          "craft-file",
-          "format",
-          "paper",
-          "units",
-          "plan",
-          "start-height-ft",
-          "abort-height-ft");
+  /** What belongs to one print or stands elsewhere in a plan, beside what is typed alone. */
+  private static final Set<String> LEFT_OUT = Set.of("units", "start-height-ft", "abort-height-ft");
 
   private final List<Supplier<Object>> encounters;
   private final Supplier<Object> run;
@@ -154,7 +143,7 @@ public final class PlannedOptions {
     Map<String, OptionSpec> options = new LinkedHashMap<>();
     for (OptionSpec option : new CommandLine(command.get()).getCommandSpec().options()) {
       String name = option.longestName().substring(2);
-      if (!LEFT_OUT.contains(name)) {
+      if (!LEFT_OUT.contains(name) && !PlanArguments.isTypedAlone(name)) {
         options.put(name, option);
       }
     }
