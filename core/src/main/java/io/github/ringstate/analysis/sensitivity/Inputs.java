@@ -1,5 +1,6 @@
 package io.github.ringstate.analysis.sensitivity;
 
+import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
@@ -29,7 +30,9 @@ public final class Inputs {
   /** Part of its value by which a number of craft or technique varies to either side. */
   public static final double PART = 0.1;
 
-  private static final double ALTITUDE = Unit.FOOT.toSi(1000);
+  /** By how much the pressure altitude varies to either side, ft. */
+  private static final double ALTITUDE = 1000;
+
   private static final double DELAY = 0.5;
 
   private Inputs() {}
@@ -77,17 +80,20 @@ public final class Inputs {
   }
 
   /**
-   * The pressure altitude, about one of the standard atmosphere.
+   * The pressure altitude, about that of some air, 1000 ft to either side; the temperature stays as
+   * far from that of the standard atmosphere.
    *
-   * @param altitude the pressure altitude of the base, m; the day is a standard one
+   * @param air the air of the base
    * @return the input
    */
-  public static Input pressureAltitude(double altitude) {
+  public static Input pressureAltitude(Air air) {
+    double warmer = air.temperature() - StandardAtmosphere.at(air.pressureAltitude()).temperature();
+    double altitude = Unit.FOOT.fromSi(air.pressureAltitude());
     return new Input(
         "air",
-        new Quantity("pressure altitude", Unit.METRE, altitude - ALTITUDE, altitude + ALTITUDE),
+        new Quantity("pressure altitude", Unit.FOOT, altitude - ALTITUDE, altitude + ALTITUDE),
         altitude,
-        (base, other) -> base.withAir(StandardAtmosphere.at(other)));
+        (base, other) -> base.withAir(StandardAtmosphere.at(Unit.FOOT.toSi(other), warmer)));
   }
 
   /**

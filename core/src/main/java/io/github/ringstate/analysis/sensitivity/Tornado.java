@@ -1,5 +1,6 @@
 package io.github.ringstate.analysis.sensitivity;
 
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
@@ -25,7 +26,7 @@ public record Tornado(double base, List<Bar> bars) {
    *
    * @param input the number and its range
    * @param low the altitude loss at the lower end of the range, m; empty if the descent is not
-   *     arrested there
+   *     arrested there, or cannot begin
    * @param high the altitude loss at the upper end, m; empty likewise
    * @param derivative the derivative, m per unit of the input, with an estimate of its error; empty
    *     if a descent that is flown for it is not arrested
@@ -108,8 +109,14 @@ public record Tornado(double base, List<Bar> bars) {
     return new Tornado(base, bars);
   }
 
+  /** The loss, m; empty where the descent is not arrested, or the entry has no steady start. */
   private static OptionalDouble loss(Encounter encounter, Simulator simulator) {
-    Outcome outcome = encounter.fly(simulator, null);
+    Outcome outcome;
+    try {
+      outcome = encounter.fly(simulator, null);
+    } catch (NoSteadyFlightException noStart) {
+      return OptionalDouble.empty();
+    }
     return outcome.ending() == Ending.ARRESTED ? outcome.altitudeLoss() : OptionalDouble.empty();
   }
 
@@ -118,7 +125,7 @@ public record Tornado(double base, List<Bar> bars) {
       return Optional.of(
           Sensitivity.ofLoss(
               value -> input.change().with(encounter, value), input.range(), input.standard()));
-    } catch (IllegalArgumentException notArrested) {
+    } catch (IllegalArgumentException | NoSteadyFlightException notArrested) {
       return Optional.empty();
     }
   }

@@ -25,7 +25,7 @@ class TornadoTest {
             Inputs.craft(BASE.craft()),
             Inputs.technique(Technique.FORWARD),
             Inputs.model(),
-            List.of(Inputs.delay(BASE), Inputs.pressureAltitude(0)))
+            List.of(Inputs.delay(BASE), Inputs.pressureAltitude(BASE.air())))
         .flatMap(List::stream)
         .filter(
             input ->

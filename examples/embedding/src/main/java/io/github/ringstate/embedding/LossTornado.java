@@ -29,7 +29,7 @@ public final class LossTornado {
     Encounter base = Encounter.of(DemoCraft.TRAINER).withDelay(1.5);
     List<Input> inputs = new ArrayList<>(Inputs.model().subList(0, 3));
     inputs.add(Inputs.delay(base));
-    inputs.add(Inputs.pressureAltitude(0));
+    inputs.add(Inputs.pressureAltitude(base.air()));
     for (Tornado.Bar bar : Tornado.of(base, inputs).bars()) {
       out.printf(
           Locale.ROOT,

@@ -77,6 +77,15 @@ class AnalysisProgramsTest {
     }
   }
 
+  /** What the guide says of other physics is what the program prints. */
+  @Test
+  void otherPhysicsLosesWhatTheGuideSays() throws IOException {
+    List<String> lines = lines(OtherPhysics::run);
+    assertEquals(12, lines.size());
+    String guide = Files.readString(Path.of("GUIDE.md"), UTF_8);
+    assertTrue(guide.contains(String.join("\n", lines) + "\n"), String.join("\n", lines));
+  }
+
   @Test
   void twoInventedRecordingsTellOfTheRingsEnd() {
     String line = lines(FitRecordings::run).get(0);
@@ -99,6 +108,7 @@ class AnalysisProgramsTest {
             "SobolShares",
             "LeastLoss",
             "LinearModes",
+            "OtherPhysics",
             "FitRecordings")) {
       String source = Files.readString(SOURCES.resolve(program + ".java"), UTF_8);
       assertTrue(source.lines().count() < 60, program);

@@ -28,6 +28,7 @@ import io.github.ringstate.instructor.plan.PlannedOptions;
 import io.github.ringstate.instructor.rerun.RerunCommand;
 import io.github.ringstate.instructor.review.ReviewCommand;
 import io.github.ringstate.instructor.runs.RunsCommand;
+import io.github.ringstate.instructor.sensitivity.SensitivityCommand;
 import io.github.ringstate.instructor.sweep.SweepCommand;
 import java.awt.AWTError;
 import java.io.FileDescriptor;
@@ -96,6 +97,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
           "boundary",
           "equilibria",
           "best",
+          "sensitivity",
           "craft",
           "manual",
           "review",
@@ -254,6 +256,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       case "boundary" -> new BoundaryCommand(terminal);
       case "equilibria" -> new EquilibriaCommand(terminal);
       case "best" -> new BestCommand(terminal);
+      case "sensitivity" -> new SensitivityCommand(terminal);
       case "craft" -> new CraftCommand(terminal);
       case "manual" -> new ManualCommand(terminal);
       case "review" -> new ReviewCommand(terminal);

@@ -73,6 +73,7 @@ class MainTest {
           "boundary",
           "equilibria",
           "best",
+          "sensitivity",
           "sweep",
           "--paper",
           "--units"

@@ -31,6 +31,7 @@ class PackagesTest extends ModulePlan {
                     "rerun",
                     "review",
                     "runs",
+                    "sensitivity",
                     "sweep")),
             Map.entry("best", List.of("conditions", "delivery", "option")),
             Map.entry("boundary", List.of("conditions", "delivery", "option")),
@@ -52,6 +53,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("rerun", List.of()),
             Map.entry("review", List.of("conditions", "delivery", "option", "origin")),
             Map.entry("runs", List.of("conditions", "delivery", "option")),
+            Map.entry("sensitivity", List.of("conditions", "delivery", "option")),
             Map.entry("sweep", List.of("delivery", "option", "origin", "progress"))));
   }
 }

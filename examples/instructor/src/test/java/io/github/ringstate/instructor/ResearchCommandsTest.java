@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.analysis.equilibrium.DescentCase;
 import io.github.ringstate.analysis.equilibrium.Equilibrium;
 import io.github.ringstate.analysis.equilibrium.EquilibriumCurve;
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.row.ParquetTable;
 import io.github.ringstate.files.text.Caution;
+import io.github.ringstate.quantity.Unit;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -85,12 +88,36 @@ class ResearchCommandsTest {
         "equilibria --loop 3|argument too many",
         "best --delays -1|--delays",
         "best --power all|--power",
-        "best --seed x|--seed"
+        "best --seed x|--seed",
+        "sensitivity --groups wind|--groups",
+        "sensitivity --recovery none|--recovery"
       })
   void aWrongOptionIsNamed(String command, String named) {
     Run run = Run.of(command.split(" ", -1));
     assertEquals(2, run.status());
     assertTrue(run.err().contains(named), run.err());
+  }
+
+  @Test
+  void aTornadoHasTheLossesOfItsEnds() throws IOException {
+    CSVRecord air =
+        Run.line("sensitivity --craft heavy --groups air --format csv").records().get(0);
+    assertEquals("pressure altitude", air.get("number"));
+    for (String end : List.of("low", "high")) {
+      double altitude = Unit.FOOT.toSi(Double.parseDouble(air.get(end)));
+      double loss =
+          Encounter.of(DemoCraft.HEAVY)
+              .withAir(StandardAtmosphere.at(altitude))
+              .withDelay(1)
+              .fly()
+              .altitudeLoss()
+              .orElseThrow();
+      assertEquals(
+          Unit.FOOT.fromSi(loss), Double.parseDouble(air.get("altitude_loss_" + end + "_ft")), 0.1);
+    }
+    assertEquals("yes", air.get("agree"));
+    Run drawn = Run.line("sensitivity --craft heavy --groups air --format svg");
+    assertTrue(drawn.out().contains("pressure altitude"), drawn.err());
   }
 
   @Test
