@@ -130,7 +130,7 @@ public record Trim(double pitch, double bank, double collective, double induced)
     state[State.ROTOR_SPEED] = motion.craft().rotor().nominalSpeed();
     motion.inAir(state, forward, sideways, verticalSpeed);
     state[State.INDICATED_VERTICAL_SPEED] = state[State.SPEED_UP];
-    state[State.ENGINE] = motion.inBalance(state).loads.engineDemand;
+    motion.inBalance(state).loads.settle(state);
     return state;
   }
 }

@@ -10,6 +10,7 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.FittedModel;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
@@ -107,6 +108,10 @@ class CalibrationTest {
     LossBand before = LossBand.of(Encounter.of(unfitted).withDelay(3));
     assertTrue(
         band.high() - band.low() < 0.7 * (before.high() - before.low()), band + " " + before);
+    // into 30 kt of wind no settling meets the ring state: see the limits that pilots are taught
+    ParameterSet windy = ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 30);
+    Encounter never = Encounter.of(fitted).withEntry(new Settling(windy));
+    assertThrows(IllegalArgumentException.class, () -> LossBand.of(never));
   }
 
   @Test
