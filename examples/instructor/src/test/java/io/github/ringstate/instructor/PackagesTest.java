@@ -51,7 +51,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("progress", List.of("delivery")),
             Map.entry("rerun", List.of()),
             Map.entry("review", List.of("conditions", "delivery", "option", "origin")),
-            Map.entry("runs", List.of("conditions", "delivery", "option")),
+            Map.entry("runs", List.of("conditions", "delivery", "option", "pilots")),
             Map.entry("sweep", List.of("delivery", "option", "origin", "progress"))));
   }
 }

@@ -26,6 +26,8 @@ interface BriefedMessages {
 
   List<Term> words(BriefedFacts facts);
 
+  String wayWords(BriefedFacts facts);
+
   String questionsHead();
 
   List<Term> questions(BriefedFacts facts);

@@ -95,6 +95,7 @@ record BriefedReport(Kind kind, BriefedTechnique briefed, Map<AgreedHeight, Doub
     model.put("facts", facts);
     model.put("leastSaid", BriefedMessages.SAY.least(facts));
     model.put("setUp", BriefedMessages.SAY.setUp(facts));
+    model.put("wayWords", BriefedMessages.SAY.wayWords(facts));
     model.put("cues", BriefedMessages.SAY.cues(facts));
     model.put("words", BriefedMessages.SAY.words(facts));
     model.put("questions", BriefedMessages.SAY.questions(facts));

@@ -34,6 +34,7 @@ record FloorGrids(FloorRequest request, UnitSystem units) {
       columns.add(GridColumn.right("and model", height));
     }
     columns.add(GridColumn.right("arrested", "share"));
+    columns.add(GridColumn.right("one pilot:", "goes, " + height));
     List<List<String>> lines = new ArrayList<>();
     for (PilotState state : request.states()) {
       String label = state.label();
@@ -55,18 +56,19 @@ record FloorGrids(FloorRequest request, UnitSystem units) {
     texts.add(state);
     texts.add(row.recovery().label());
     texts.add(PilotCells.loss(row.losses(), 0.5, units));
-    texts.add(PilotCells.loss(row.losses(), row.share(), units));
     texts.add(
-        row.floor()
-            .map(
-                floor ->
-                    Double.isInfinite(floor.value()) ? "none" : PilotCells.needed(floor, units))
-            .orElse(""));
-    texts.add(PilotCells.interval(row.floor(), units));
+        row.losses()
+            .loss(row.share())
+            .filter(loss -> Double.isFinite(loss.value()))
+            .map(loss -> PilotCells.most(loss, units))
+            .orElse(PilotCells.loss(row.losses(), row.share(), units)));
+    texts.add(row.needed(row.share(), units).orElse(row.floor().isPresent() ? "none" : ""));
+    texts.add(PilotCells.interval(row.losses().loss(row.share()), row.margin(), units));
     if (models) {
       texts.add(PilotCells.band(row.widestFloor(), units::down, units::up));
     }
     texts.add(PilotCells.arrested(row.losses()));
+    texts.add(row.way().map(way -> way.brief(units)).orElse(""));
     return texts;
   }
 

@@ -6,6 +6,7 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.instructor.pilots.ShownFlight;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
@@ -56,7 +57,9 @@ final class FloorStudy {
                   study,
                   request.share(),
                   request.margin(),
-                  losses));
+                  losses,
+                  ShownFlight.fly(ShownFlight.undisturbed(base).withDelay(state.median()), recovery)
+                      .overGround()));
         }
       }
       return new FloorBlock(conditions, rows, latest(conditions, request, base, work));

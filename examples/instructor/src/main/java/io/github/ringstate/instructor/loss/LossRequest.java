@@ -10,6 +10,7 @@ import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.instructor.pilots.ShownFlight;
 import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
@@ -109,14 +110,7 @@ record LossRequest(
 
   /** Chance is the pilots' matter; the standard technique beside them meets none of it. */
   Encounter undisturbed(Conditions conditions) {
-    return encounter(conditions)
-        .withDisturbances(
-            new Disturbances(
-                disturbances
-                    .numbers()
-                    .with(Disturbances.SHAKING, 0)
-                    .with(Disturbances.GUST_WIND, 0),
-                disturbances.seed()));
+    return ShownFlight.undisturbed(encounter(conditions));
   }
 
   /** All that is flown by the standard techniques, for those who want to fly it again. */

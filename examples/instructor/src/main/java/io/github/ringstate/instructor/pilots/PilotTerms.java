@@ -142,9 +142,39 @@ public final class PilotTerms {
    * @return a line for each
    */
   public static List<Term> recoveries(List<Technique> recoveries, Helicopter craft) {
-    return recoveries.stream()
-        .map(kind -> new Term(kind.label(), kind.description(craft.sense())))
-        .toList();
+    return recoveries.stream().map(kind -> new Term(kind.label(), done(kind, craft))).toList();
+  }
+
+  /**
+   * What stands where a way would, if there is none.
+   *
+   * @return a part of a sentence
+   */
+  public static String noWay() {
+    return PilotMessages.SAY.noWay();
+  }
+
+  /**
+   * Why a way over the ground matters.
+   *
+   * @return one sentence, without its full stop
+   */
+  public static String obstacles() {
+    return PilotMessages.SAY.obstacles();
+  }
+
+  /**
+   * What is not said of the pedals in the lateral recovery.
+   *
+   * @return one sentence, without its full stop
+   */
+  public static String pedals() {
+    return PilotMessages.SAY.pedals();
+  }
+
+  private static String done(Technique technique, Helicopter craft) {
+    String done = technique.description(craft.sense());
+    return technique.equals(Technique.LATERAL) ? done + ". " + pedals() : done;
   }
 
   /**

@@ -51,8 +51,8 @@ final class RunsPage {
     model.put("tailRotor", RunsMessages.SAY.tailRotor(facts));
     model.put("heightVelocity", Words.capital(RunsMessages.SAY.heightVelocity(facts)));
     model.put("terms", RunsMessages.SAY.sheetDefinitions(facts));
-    model.put("pilots", request.pilots());
-    model.put("seed", request.seed());
+    model.put("pilots", request.pool().pilots());
+    model.put("seed", request.pool().seed());
     model.put("parameters", ModelNote.of(request.conditions().craft()));
     return new Page(
         RunsPage.class,

@@ -1,7 +1,9 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.run.RunMishap;
@@ -20,8 +22,8 @@ import java.util.List;
  * @param techniques the techniques to choose from: the one that loses least is briefed
  * @param boundaryMargin extra rate of descent to be left before the ring state, m/s
  * @param minimumAirspeed airspeed to be kept in any case, m/s
- * @param pilots how many simulated pilots fly each track
- * @param seed the seed
+ * @param disturbances what disturbs the pilots
+ * @param pool the pilots who fly each track
  * @param crew what the operator asks of the crew
  */
 record RunsRequest(
@@ -31,8 +33,8 @@ record RunsRequest(
     List<Technique> techniques,
     double boundaryMargin,
     double minimumAirspeed,
-    int pilots,
-    long seed,
+    Disturbances disturbances,
+    Pool pool,
     CrewMinimum crew) {
 
   RunsRequest {

@@ -63,7 +63,8 @@ class FloorWordsTest {
         POOL.study(Encounter.of(DemoCraft.TRAINER), recovery, Optional.empty()),
         0.95,
         50 * 0.3048,
-        new PilotLosses(MadeUp.losses(feet), List.of()));
+        new PilotLosses(MadeUp.losses(feet), List.of()),
+        Optional.empty());
   }
 
   private static String inShort(FloorRow... rows) {
