@@ -78,6 +78,7 @@ final class BriefedOptions {
             Optional.empty()),
         briefing.share(),
         briefing.margin(),
-        briefing.groundShare());
+        briefing.groundShare(),
+        Optional.empty());
   }
 }

@@ -62,8 +62,6 @@ interface LossMessages {
 
   String emptyPlot();
 
-  String compared(boolean worse, String later);
-
   String spread();
 
   String againstDelay();

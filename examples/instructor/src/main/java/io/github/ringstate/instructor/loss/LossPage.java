@@ -174,12 +174,7 @@ final class LossPage {
                 .map(delay -> line(block, Decimals.given(delay), OptionalDouble.of(delay)))
                 .toList();
     return new Block(
-        request
-                .compared()
-                .map(
-                    worse ->
-                        LossMessages.SAY.compared(isSecond, Decimals.brief(worse.later())) + " ")
-                .orElse("")
+        request.compared().map(worse -> PilotTerms.compared(isSecond, worse) + " ").orElse("")
             + name(conditions),
         conditions.hoverInWords(),
         conditions.hover().isShort(),
@@ -247,7 +242,7 @@ final class LossPage {
       return new Figure("–", false);
     }
     if (!Double.isInfinite(loss.get().value())) {
-      return new Figure(PilotCells.loss(loss.get(), units), false);
+      return new Figure(PilotCells.loss(loss.get(), units), request.isTooMuch(loss.get().value()));
     }
     return losses.failure().equals(PilotLosses.GROUND) && planned.isPresent()
         ? new Figure("> " + units.typedNumber(Unit.FOOT, planned.getAsDouble()), true)

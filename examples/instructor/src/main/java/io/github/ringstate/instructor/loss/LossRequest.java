@@ -32,6 +32,7 @@ import java.util.Optional;
  * @param pool the pilots; empty for the standard technique alone
  * @param state the state that the pilots' own delays go with; empty if the delays are given
  * @param drawn whether flights are shown one by one too
+ * @param margin height to be left below the lowest point where a height is planned, m
  * @param compared what a second table beside the first is worse by; empty for no such table
  */
 record LossRequest(
@@ -45,6 +46,7 @@ record LossRequest(
     Optional<Pool> pool,
     Optional<PilotState> state,
     boolean drawn,
+    double margin,
     Optional<Worse> compared) {
 
   /** Drawn are the flights with the delay nearest to this, s. */
@@ -77,6 +79,16 @@ record LossRequest(
             tables.add(
                 new Planned(worse.on(loaded.get(0)), worse.on(airs.get(0)), worse.on(delays))));
     return tables;
+  }
+
+  /**
+   * Whether a loss is more than the planned height holds with the margin left.
+   *
+   * @param loss the loss, m; infinite where the descent is not arrested
+   * @return false without a planned height
+   */
+  boolean isTooMuch(double loss) {
+    return approach.height().isPresent() && !(loss + margin <= approach.height().getAsDouble());
   }
 
   /** What is flown, in words. */

@@ -44,5 +44,7 @@ interface PilotMessages {
 
   String pedals();
 
+  String compared(boolean worse, String later);
+
   String models(String draws, String kept, String percent);
 }

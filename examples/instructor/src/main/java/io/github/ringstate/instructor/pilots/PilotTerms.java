@@ -8,6 +8,7 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.option.Clock;
+import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
@@ -170,6 +171,17 @@ public final class PilotTerms {
    */
   public static String pedals() {
     return PilotMessages.SAY.pedals();
+  }
+
+  /**
+   * Which of two conditions a table shows.
+   *
+   * @param second whether it is the worse one
+   * @param worse by what that is worse
+   * @return a heading with its colon
+   */
+  public static String compared(boolean second, Worse worse) {
+    return PilotMessages.SAY.compared(second, Decimals.brief(worse.later()));
   }
 
   private static String done(Technique technique, Helicopter craft) {

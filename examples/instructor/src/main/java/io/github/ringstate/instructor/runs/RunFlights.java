@@ -2,12 +2,14 @@ package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.instructor.pilots.LaterDelays;
 import io.github.ringstate.instructor.pilots.ShownFlight;
 import io.github.ringstate.instructor.pilots.Way;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.LossSpread;
+import io.github.ringstate.study.PilotStudy;
 import io.github.ringstate.study.Progress;
 import io.github.ringstate.study.run.RunLoss;
 import io.github.ringstate.study.run.RunMishap;
@@ -94,13 +96,19 @@ final class RunFlights {
 
   private Optional<RunLoss> fly(Encounter encounter, Technique technique) {
     try {
+      PilotStudy pilots =
+          study.pilots(
+              encounter.withDisturbances(request.disturbances()),
+              technique,
+              PilotState.DISTRACTED,
+              request.pool().seed());
       LossSpread spread =
-          study
-              .pilots(
-                  encounter.withDisturbances(request.disturbances()),
+          new PilotStudy(
+                  pilots.base(),
                   technique,
-                  PilotState.DISTRACTED,
-                  request.pool().seed())
+                  Optional.of(new LaterDelays(PilotState.DISTRACTED.delays(), request.later())),
+                  pilots.seed(),
+                  pilots.drawing())
               .fly(request.pool().sampling(RunAnalysis.SHARE), Progress.SILENT);
       return spread.samples() == 0
           ? Optional.empty()
@@ -127,11 +135,12 @@ final class RunFlights {
     return farthestFrom(List.of(approach()), technique);
   }
 
-  private static Optional<Way> farthestFrom(List<Encounter> encounters, Technique technique) {
+  private Optional<Way> farthestFrom(List<Encounter> encounters, Technique technique) {
     List<Way> ways = new ArrayList<>();
     for (Encounter encounter : encounters) {
       try {
-        ShownFlight.fly(encounter.withDelay(PilotState.DISTRACTED.median()), technique)
+        ShownFlight.fly(
+                encounter.withDelay(PilotState.DISTRACTED.median() + request.later()), technique)
             .throughAir()
             .ifPresent(ways::add);
       } catch (NoSteadyFlightException noStart) {

@@ -8,6 +8,7 @@ import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.BriefedRecoveryOption;
 import io.github.ringstate.instructor.option.Checked;
+import io.github.ringstate.instructor.option.CompareOption;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.MarginOption;
@@ -150,6 +151,7 @@ public final class RunsCommand implements Runnable, Checked {
               + " ${DEFAULT-VALUE} (common practice, no source).")
   private String typeHours = "";
 
+  @Mixin private final CompareOption compare = new CompareOption();
   @Mixin private final SheetOutput output = new SheetOutput();
 
   /**
@@ -170,7 +172,12 @@ public final class RunsCommand implements Runnable, Checked {
   public void run() {
     Delivery delivery = output.delivery(terminal);
     RunsRequest request = request();
-    delivery.deliver(new RunsReport(request, RunAnalysis.of(request)));
+    Optional<RunsRequest> worse = compare.worse().map(request::on);
+    delivery.deliver(
+        new RunsReport(
+            request,
+            RunAnalysis.of(request),
+            worse.map(then -> new RunsReport(then, RunAnalysis.of(then), Optional.empty()))));
   }
 
   private RunsRequest request() {
@@ -208,6 +215,7 @@ public final class RunsCommand implements Runnable, Checked {
             Drawing.SOBOL,
             seeded,
             Optional.empty()),
+        0,
         new CrewMinimum(
             NumberText.si("--command-hours", commandHours, CrewMinimum.COMMAND),
             NumberText.si("--type-hours", typeHours, CrewMinimum.TYPE)));

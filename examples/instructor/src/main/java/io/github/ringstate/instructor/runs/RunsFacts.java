@@ -108,7 +108,7 @@ record RunsFacts(
         units.speedInWords(plan.wind().gust()),
         Decimals.brief(request.reported().exponent()),
         request.reported().aloft().inWords(units),
-        Decimals.fixed(Unit.DEGREE.fromSi(plan.wind().from()), 0),
+        Headings.windFrom(plan.wind().from()),
         units.typed(Unit.KNOT, plan.wind().allowance()),
         units.speedInWords(judgement.turn().airspeed()),
         judgement.turn().finding() != Finding.HOLDS && judgement.turn().groundSpeed().isPresent()

@@ -16,8 +16,10 @@ import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Printable;
 import io.github.ringstate.study.run.RunPlan;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -25,8 +27,10 @@ import java.util.function.ToDoubleFunction;
  *
  * @param request what was asked for
  * @param analysis what was found
+ * @param worse the same heavier, hotter and later; empty unless two conditions are compared
  */
-record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printable {
+record RunsReport(RunsRequest request, RunAnalysis analysis, Optional<RunsReport> worse)
+    implements Printable {
 
   @Override
   public String title() {
@@ -110,7 +114,14 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
 
   @Override
   public Map<String, Table<?>> tables() {
-    return Map.of("tracks", table().with(new RunsColumns(request, analysis).more()));
+    Map<String, Table<?>> tables = new LinkedHashMap<>();
+    tables.put("tracks", tracks());
+    worse.ifPresent(then -> tables.put("tracks_if_worse", then.tracks()));
+    return tables;
+  }
+
+  private Table<RunRow> tracks() {
+    return table().with(new RunsColumns(request, analysis).more());
   }
 
   @Override

@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.runs;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
@@ -24,6 +25,7 @@ import java.util.List;
  * @param minimumAirspeed airspeed to be kept in any case, m/s
  * @param disturbances what disturbs the pilots
  * @param pool the pilots who fly each track
+ * @param later by how much they act later than distracted pilots do, s
  * @param crew what the operator asks of the crew
  */
 record RunsRequest(
@@ -35,10 +37,27 @@ record RunsRequest(
     double minimumAirspeed,
     Disturbances disturbances,
     Pool pool,
+    double later,
     CrewMinimum crew) {
 
   RunsRequest {
     techniques = List.copyOf(techniques);
+  }
+
+  /** The same run heavier, hotter and with pilots who act later. */
+  RunsRequest on(Worse worse) {
+    Conditions then = Conditions.of(worse.on(conditions.craft()), worse.on(conditions.air()));
+    return new RunsRequest(
+        then,
+        reported,
+        plan.on(then.craft(), then.air()),
+        techniques,
+        boundaryMargin,
+        minimumAirspeed,
+        disturbances,
+        pool,
+        worse.later(),
+        crew);
   }
 
   /** What the pilots fly on any track, by the standard techniques and with the median delay. */

@@ -43,7 +43,8 @@ class FloorWordsTest {
           POOL,
           0.95,
           50 * 0.3048,
-          0.05);
+          0.05,
+          Optional.empty());
 
   /** A thousand pilots who lose evenly up to a height in feet, some of whom do not arrest. */
   private static FloorRow row(Technique recovery, double greatestFt, int lost) {
