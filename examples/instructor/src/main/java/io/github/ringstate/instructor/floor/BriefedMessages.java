@@ -26,7 +26,7 @@ interface BriefedMessages {
 
   List<Term> words(BriefedFacts facts);
 
-  String wayWords(BriefedFacts facts);
+  List<Term> ways(BriefedFacts facts);
 
   String questionsHead();
 

@@ -110,6 +110,7 @@ final class LossPage {
     terms.addAll(report.reached(units));
     model.put("terms", terms);
     model.put("recoveries", facts.recoveries());
+    model.put("spreads", facts.spreads());
     model.put("isMistaken", request.recoveries().stream().anyMatch(Technique::isMistaken));
     model.put("pilots", pool.pilots());
     model.put("seed", pool.seed());

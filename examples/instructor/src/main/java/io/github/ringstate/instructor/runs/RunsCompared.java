@@ -18,7 +18,8 @@ final class RunsCompared {
    *
    * @param planned the run as planned
    * @param units the units to speak in
-   * @return a line for each figure and then for each track; empty unless two are compared
+   * @return a line for each figure, then for each track of which the verdict differs; empty unless
+   *     two are compared
    */
   static Optional<Sheet.Grid> of(RunsReport planned, UnitSystem units) {
     return planned.worse().map(then -> grid(planned, then, units));
@@ -45,13 +46,17 @@ final class RunsCompared {
     lines.add(List.of("loss, worst track", loss(planned, units), loss(then, units)));
     List<TrackPair> before = TrackPair.of(planned.analysis().rows());
     List<TrackPair> after = TrackPair.of(then.analysis().rows());
+    boolean alike = true;
     for (int i = 0; i < before.size(); i++) {
       TrackNumbers first = numbers(planned, before.get(i), units);
-      lines.add(
-          List.of(
-              "track " + first.tracks(),
-              first.verdict(),
-              numbers(then, after.get(i), units).verdict()));
+      TrackNumbers second = numbers(then, after.get(i), units);
+      if (!first.verdict().equals(second.verdict())) {
+        lines.add(List.of("track " + first.tracks(), first.verdict(), second.verdict()));
+        alike = false;
+      }
+    }
+    if (alike) {
+      lines.add(List.of("verdicts", "as in the table", "the same on every track"));
     }
     return new Sheet.Grid(
         List.of(

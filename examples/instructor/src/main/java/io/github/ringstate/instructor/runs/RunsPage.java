@@ -56,6 +56,7 @@ final class RunsPage {
                 .noneMatch(row -> row.verdict().compareTo(RunVerdict.FLY_WITH_A_LIMIT) <= 0)));
     model.put("tailRotor", RunsMessages.SAY.tailRotor(facts));
     model.put("heightVelocity", Words.capital(RunsMessages.SAY.heightVelocity(facts)));
+    model.put("wayOut", Words.capital(RunsMessages.SAY.wayOut(facts)));
     model.put("terms", RunsMessages.SAY.sheetDefinitions(facts));
     model.put("pilots", request.pool().pilots());
     model.put("seed", request.pool().seed());
