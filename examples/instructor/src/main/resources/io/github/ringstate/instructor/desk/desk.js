@@ -1,12 +1,13 @@
 /* The desk: every change of the form is flown at once, and what comes back is shown. */
 
-import { ask, study } from "./ask.js";
+import { ask, stay, study } from "./ask.js";
 import { made } from "./blocks.js";
 import { beside, touch } from "./change.js";
 import * as form from "./form.js";
 import * as kept from "./keep.js";
 import * as panels from "./panels.js";
 import * as papers from "./papers.js";
+import * as review from "./review.js";
 import * as side from "./side.js";
 import { say } from "./words.js";
 
@@ -61,12 +62,13 @@ function later() {
 }
 
 function left() {
-  return { plan: form.plan(), craft, delay: byId("delay").value, shown: byId("shown").value };
+  return { plan: form.plan(), craft, delay: byId("delay").value, shown: byId("shown").value, review: form.reviewed() };
 }
 
 /* What is only written on paper is kept, and changes no figure. */
 function written() {
   kept.keep(left());
+  review.later();
   clearTimeout(noted);
   noted = setTimeout(() => papers.note(state).catch(() => {}), 1500);
 }
@@ -140,6 +142,10 @@ function listen() {
     if (event.target.closest("#manual") || event.target.type === "file") {
       return;
     }
+    if (event.target.closest("#flight")) {
+      written();
+      return;
+    }
     const field = event.target.closest("[data-field]");
     if (field && ON_PAPER.includes(field.dataset.field.split(".")[0])) {
       written();
@@ -155,6 +161,7 @@ function listen() {
   byId("clear").addEventListener("click", () => {
     take(null);
     form.lay({});
+    form.layReview({});
     touch("clearing the form");
     changed();
     kept.forget();
@@ -164,8 +171,10 @@ function listen() {
     stop(say("ended"));
   });
   papers.equip(desk);
+  review.equip(desk, words);
   side.equip();
   besides();
+  stay();
 }
 
 async function begin() {
@@ -184,6 +193,7 @@ async function begin() {
     form.lay(before.plan);
     byId("delay").value = before.delay;
     byId("shown").value = before.shown;
+    form.layReview(before.review || {});
   }
   listen();
   describe();
