@@ -11,11 +11,8 @@ import java.io.InputStream;
 /**
  * What a request carries: an object in JSON, and behind its line the bytes of a recorded flight if
  * one is sent along. They are in memory for as long as the request takes.
- *
- * @param sent the object
- * @param recording the bytes; empty if none are sent along
  */
-record Body(JsonNode sent, byte[] recording) {
+final class Body {
 
   /** A craft and a plan of the largest size, with room for the rest. */
   static final int LARGEST = 262_144;
@@ -25,6 +22,24 @@ record Body(JsonNode sent, byte[] recording) {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final byte[] NO_RECORDING = {};
+
+  private final JsonNode sent;
+  private final byte[] recording;
+
+  private Body(JsonNode sent, byte[] recording) {
+    this.sent = sent;
+    this.recording = recording;
+  }
+
+  /** The object. */
+  JsonNode sent() {
+    return sent;
+  }
+
+  /** The bytes of the recording; none if none is sent along. */
+  byte[] recording() {
+    return recording;
+  }
 
   /** Reads an object. */
   static Body object(HttpExchange exchange) throws Refused, IOException {

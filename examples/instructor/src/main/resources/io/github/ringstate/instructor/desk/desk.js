@@ -22,6 +22,7 @@ let words = null;
 let last = 0;
 let due = null;
 let noted = null;
+let keeping = null;
 
 function state() {
   const plan = form.plan();
@@ -65,9 +66,20 @@ function left() {
   return { plan: form.plan(), craft, delay: byId("delay").value, shown: byId("shown").value, review: form.reviewed() };
 }
 
+/* Kept as soon as the hand lets the page, and at the latest when the page goes. */
+function keep() {
+  if (keeping !== null) {
+    clearTimeout(keeping);
+    keeping = null;
+    kept.keep(left());
+  }
+}
+
 /* What is only written on paper is kept, and changes no figure. */
 function written() {
-  kept.keep(left());
+  if (keeping === null) {
+    keeping = setTimeout(keep, OFTEN);
+  }
   review.later();
   clearTimeout(noted);
   noted = setTimeout(() => papers.note(state).catch(() => {}), 1500);
@@ -110,7 +122,7 @@ function take(own) {
 const desk = {
   state,
   silent,
-  saved: () => kept.saved(left()),
+  saved: () => { keep(); kept.saved(left()); },
   take: (own) => { take(own); touch("the craft"); changed(); },
   lay: (plan) => {
     form.lay(plan);
@@ -164,12 +176,14 @@ function listen() {
     form.layReview({});
     touch("clearing the form");
     changed();
+    keep();
     kept.forget();
   });
   byId("end").addEventListener("click", async () => {
     await ask("end", {});
     stop(say("ended"));
   });
+  window.addEventListener("pagehide", keep);
   papers.equip(desk);
   review.equip(desk, words);
   side.equip();
