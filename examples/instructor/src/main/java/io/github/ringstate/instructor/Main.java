@@ -116,8 +116,8 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
   private final Origin origin;
   private final Optional<Recipient> recipient;
 
-  private Main(Kept kept, Optional<Recipient> recipient) {
-    origin = new Origin(kept);
+  private Main(Origin origin, Optional<Recipient> recipient) {
+    this.origin = origin;
     this.recipient = recipient;
   }
 
@@ -177,12 +177,12 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
   }
 
   private static CommandLine commandLine(OutputStream terminal, List<String> commands) {
-    return commandLine(terminal, commands, Kept.NOTHING, Optional.empty());
+    return commandLine(terminal, commands, new Origin(Kept.NOTHING, false), Optional.empty());
   }
 
   private static CommandLine commandLine(
-      OutputStream terminal, List<String> commands, Kept kept, Optional<Recipient> recipient) {
-    CommandLine tool = new CommandLine(new Main(kept, recipient));
+      OutputStream terminal, List<String> commands, Origin origin, Optional<Recipient> recipient) {
+    CommandLine tool = new CommandLine(new Main(origin, recipient));
     for (String name : commands) {
       tool.addSubcommand(command(name, terminal));
     }
@@ -293,7 +293,9 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       PrintWriter err,
       Optional<Recipient> recipient) {
     String[] args = arguments.toArray(String[]::new);
-    return commandLine(terminal, asked(args), kept, recipient).setErr(err).execute(args);
+    return commandLine(terminal, asked(args), new Origin(kept, true), recipient)
+        .setErr(err)
+        .execute(args);
   }
 
   private static int notUnderstood(ParameterException refused) {

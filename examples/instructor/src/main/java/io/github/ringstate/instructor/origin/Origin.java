@@ -34,11 +34,18 @@ public final class Origin implements Texts {
   /** The option that says where a file goes. */
   public static final String OUTPUT = "--output";
 
+  /** The option that says where a craft goes. */
+  public static final String CRAFT_FILE = "--craft-file";
+
+  /** What they name is written, not read. */
+  private static final Set<String> WRITTEN = Set.of(OUTPUT, CRAFT_FILE);
+
   /** Options that do not change what is in a file. */
   private static final Set<String> WITHOUT_EFFECT =
       Set.of(OUTPUT, "--threads", "--resume", "--quiet");
 
   private final Kept kept;
+  private final boolean again;
   private final Map<String, Source> read = new LinkedHashMap<>();
   private @Nullable ParseResult parsed;
 
@@ -46,9 +53,21 @@ public final class Origin implements Texts {
    * Begins a run.
    *
    * @param kept what stands in for files
+   * @param again whether the arguments were not typed but kept from a run before
    */
-  public Origin(Kept kept) {
+  public Origin(Kept kept, boolean again) {
     this.kept = kept;
+    this.again = again;
+  }
+
+  /**
+   * Whether the arguments were not typed but kept from a run before: a file that they name is not
+   * replaced unasked.
+   *
+   * @return true if another command or the desk runs this one
+   */
+  public boolean again() {
+    return again;
   }
 
   /** What knows the origin: the command at the top. */
@@ -72,7 +91,7 @@ public final class Origin implements Texts {
   public static Origin of(CommandSpec spec) {
     return spec.root().userObject() instanceof Holder holder
         ? holder.origin()
-        : new Origin(Kept.NOTHING);
+        : new Origin(Kept.NOTHING, false);
   }
 
   /**
@@ -167,7 +186,7 @@ public final class Origin implements Texts {
   /** Of a file that was named and not read as a text the digest is kept; a pipe has none. */
   private void noteFiles(ParseResult command) {
     for (ArgSpec arg : command.matchedArgs()) {
-      boolean output = arg instanceof OptionSpec option && option.longestName().equals(OUTPUT);
+      boolean output = arg instanceof OptionSpec option && WRITTEN.contains(option.longestName());
       if (!output) {
         arg.originalStringValues().forEach(this::noteFile);
       }
