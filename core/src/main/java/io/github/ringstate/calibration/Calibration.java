@@ -16,6 +16,9 @@ import org.hipparchus.linear.RealVector;
 /**
  * A fit of numbers of the ring state and of a craft to recorded encounters, all at once.
  *
+ * <p>Each demonstration has its own mass and air: the same helicopter may be flown on a hot day and
+ * on a cold one. All other numbers of its craft must be those of the craft that is fitted.
+ *
  * @param prior what is known of the numbers before; see {@link Prior}
  * @param craft the craft; of the ring state, its {@linkplain Helicopter#inflow inflow} has the
  *     numbers that are not fitted
@@ -46,6 +49,7 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
    * @param demonstrations the encounters; each with an arrest
    * @return the fit
    * @throws UnsupportedFitException if the recordings cannot support a fit
+   * @throws IllegalArgumentException if a demonstration is of another craft
    */
   public Fit fit(List<Demonstration> demonstrations) {
     return fit(demonstrations, false);
@@ -57,19 +61,20 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
    * @param demonstrations the encounters; each with an arrest
    * @return the fit with its test
    * @throws UnsupportedFitException if the recordings cannot support a fit
+   * @throws IllegalArgumentException if a demonstration is of another craft
    */
   public Fit fitAndTest(List<Demonstration> demonstrations) {
     return fit(demonstrations, true);
   }
 
   private Fit fit(List<Demonstration> demonstrations, boolean tested) {
-    List<Demonstration> arrested =
-        demonstrations.stream().filter(one -> one.found().arrestTime().isPresent()).toList();
-    if (arrested.size() < FEWEST) {
+    demonstrations.forEach(this::requireFit);
+    if (demonstrations.size() < FEWEST) {
       throw new UnsupportedFitException(
-          UnsupportedFitException.Reason.TOO_FEW, Integer.toString(arrested.size()));
+          UnsupportedFitException.Reason.TOO_FEW, Integer.toString(demonstrations.size()));
     }
-    List<FlownDemonstration> flown = arrested.stream().map(one -> flown(one, true)).toList();
+    List<FlownDemonstration> flown = demonstrations.stream().map(one -> flown(one, true)).toList();
+    requireDifferent(flown);
     Solution solution = Solution.of(prior, flown);
     UncertainNumbers posterior = solution.posterior(prior);
     List<FittedEncounter> encounters = encounters(solution, flown);
@@ -79,6 +84,43 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
     return tested
         ? new Fit(prior, posterior, chiSquare, encounters, leftOut(solution, flown))
         : fit;
+  }
+
+  private void requireFit(Demonstration one) {
+    if (one.found().arrestTime().isEmpty()) {
+      throw new UnsupportedFitException(UnsupportedFitException.Reason.NO_ARREST, one.name());
+    }
+    Helicopter other = one.flown().craft();
+    for (Parameter parameter : craft.numbers().parameters()) {
+      double here = craft.numbers().get(parameter);
+      if (!parameter.equals(Helicopter.MASS) && other.numbers().get(parameter) != here) {
+        throw new IllegalArgumentException(
+            "the "
+                + parameter.name()
+                + " of the craft of "
+                + one.name()
+                + " is "
+                + other.numbers().get(parameter)
+                + " and that of the craft to be fitted is "
+                + here
+                + "; they may differ in mass alone");
+      }
+    }
+  }
+
+  /** The same readings twice would count as two measurements. */
+  private static void requireDifferent(List<FlownDemonstration> flown) {
+    for (int d = 0; d < flown.size(); d++) {
+      for (int before = 0; before < d; before++) {
+        if (flown.get(d).isSameAs(flown.get(before))) {
+          throw new UnsupportedFitException(
+              UnsupportedFitException.Reason.REPEATED,
+              flown.get(before).demonstration().name()
+                  + " and "
+                  + flown.get(d).demonstration().name());
+        }
+      }
+    }
   }
 
   private FlownDemonstration flown(Demonstration demonstration, boolean heightsToTheEnd) {

@@ -71,6 +71,11 @@ final class FlownDemonstration implements Observed {
     return demonstration;
   }
 
+  /** Whether another demonstration is of the same readings. */
+  boolean isSameAs(FlownDemonstration other) {
+    return readings.isSameAs(other.readings);
+  }
+
   @Override
   public int numbers() {
     return pilot.size();

@@ -31,7 +31,8 @@ public record LossBand(double middle, double low, double high) {
    *
    * @param encounter an encounter of a craft with a fitted model
    * @return the band; infinite where a descent is not arrested
-   * @throws IllegalArgumentException if the craft has no fitted model
+   * @throws IllegalArgumentException if the craft has no fitted model, or no draw meets the ring
+   *     state
    */
   public static LossBand of(Encounter encounter) {
     FittedModel fitted =
@@ -39,21 +40,27 @@ public record LossBand(double middle, double low, double high) {
             .craft()
             .fitted()
             .orElseThrow(() -> new IllegalArgumentException("the craft has no fitted model"));
-    return of(
-        DRAWS,
-        fitted.numbers().parameters().size(),
-        SEED,
-        normals -> {
-          Helicopter drawn = fitted.drawn(encounter.craft(), normals);
-          Outcome outcome =
-              encounter
-                  .withCraft(drawn)
-                  .withInflow(drawn.inflow(), encounter.boundary().over(drawn.inflow()))
-                  .fly(Simulator.fast(), null);
-          return outcome.ending() == Ending.NO_ONSET
-              ? Double.NaN
-              : outcome.altitudeLoss().orElse(Double.POSITIVE_INFINITY);
-        });
+    LossBand band =
+        of(
+            DRAWS,
+            fitted.numbers().parameters().size(),
+            SEED,
+            normals -> {
+              Helicopter drawn = fitted.drawn(encounter.craft(), normals);
+              Outcome outcome =
+                  encounter
+                      .withCraft(drawn)
+                      .withInflow(drawn.inflow(), encounter.boundary().over(drawn.inflow()))
+                      .fly(Simulator.fast(), null);
+              return outcome.ending() == Ending.NO_ONSET
+                  ? Double.NaN
+                  : outcome.altitudeLoss().orElse(Double.POSITIVE_INFINITY);
+            });
+    if (Double.isNaN(band.middle())) {
+      throw new IllegalArgumentException(
+          "none of " + DRAWS + " draws meets the ring state, so there is no band of losses");
+    }
+    return band;
   }
 
   /**
@@ -63,6 +70,7 @@ public record LossBand(double middle, double low, double high) {
    * @param normals how many normal numbers each takes
    * @param seed the seed
    * @param loss the loss with such numbers, m; NaN if it cannot be flown
+   * @return the band; of all losses, with no middle, if none of them can be flown
    */
   static LossBand of(int draws, int normals, long seed, ToDoubleFunction<double[]> loss) {
     double[] losses = new double[draws];

@@ -1,6 +1,5 @@
 package io.github.ringstate.calibration;
 
-import io.github.ringstate.recording.Channel;
 import io.github.ringstate.recording.Noise;
 import io.github.ringstate.recording.Recording;
 import java.util.ArrayList;
@@ -20,9 +19,6 @@ import org.hipparchus.util.FastMath;
  */
 final class Readings {
 
-  /** From so long before the onset, s. */
-  private static final double BEFORE = 8;
-
   /** To so long after the arrest, s. */
   private static final double AFTER = 1.5;
 
@@ -35,9 +31,6 @@ final class Readings {
   private static final double MOUNTING = FastMath.toRadians(1);
 
   private static final double RIGGING = 0.02;
-
-  /** Slower than this over the ground, m/s, a direction is not known from the entry. */
-  private static final double SLOW = 1.5;
 
   /** The readings of one series: places among the times, and values. */
   @SuppressWarnings("ArrayRecordComponent") // of this class alone
@@ -59,13 +52,13 @@ final class Readings {
     Recording recording = demonstration.recording();
     double onset = demonstration.found().onsetTime().value();
     double arrest = demonstration.found().arrestTime().orElseThrow().value();
-    int from = recording.indexAt(onset - BEFORE);
+    int from = recording.indexAt(onset - EntryDirection.BEFORE);
     int to = recording.indexAt(arrest + AFTER);
     time = new double[to - from];
     for (int k = from; k < to; k++) {
       time[k - from] = recording.time(k);
     }
-    double direction = direction(from, recording.indexAt(onset), to);
+    double direction = EntryDirection.of(recording, demonstration.found());
     int all = 0;
     for (Series series : Series.values()) {
       if (recording.channels().contains(series.channel())) {
@@ -96,27 +89,18 @@ final class Readings {
     return new Row(series, Arrays.copyOf(at, count), Arrays.copyOf(value, count));
   }
 
-  /** Where the craft went before the onset; where it hardly moved, where it went after. */
-  private double direction(int from, int onset, int to) {
-    double[] before = moved(from, onset);
-    double[] way =
-        FastMath.hypot(before[0], before[1]) > SLOW * (onset - from) ? before : moved(from, to);
-    return FastMath.atan2(way[1], way[0]);
-  }
-
-  private double[] moved(int from, int to) {
-    Recording recording = demonstration.recording();
-    double north = 0;
-    double east = 0;
-    for (int k = from; k < to; k++) {
-      double speed = recording.value(Channel.GROUND_SPEED, k);
-      double track = recording.value(Channel.TRACK, k);
-      if (!Double.isNaN(speed + track)) {
-        north += speed * FastMath.cos(track);
-        east += speed * FastMath.sin(track);
+  /** Whether these are the readings of another demonstration too, at whatever time. */
+  boolean isSameAs(Readings other) {
+    if (rows.size() != other.rows.size()) {
+      return false;
+    }
+    for (int i = 0; i < rows.size(); i++) {
+      if (rows.get(i).series() != other.rows.get(i).series()
+          || !Arrays.equals(rows.get(i).value(), other.rows.get(i).value())) {
+        return false;
       }
     }
-    return new double[] {north, east};
+    return true;
   }
 
   /** How many readings there are. */

@@ -11,6 +11,10 @@ public final class UnsupportedFitException extends IllegalArgumentException {
   public enum Reason {
     /** Fewer encounters than needed. */
     TOO_FEW("two encounters with an arrest are needed, so that one can test the other; there are "),
+    /** An encounter whose arrest is not recorded. */
+    NO_ARREST("the recording ends before the descent is arrested in "),
+    /** The same readings are given twice. */
+    REPEATED("the same readings count once, and are given twice: "),
     /** The model does not meet the ring state in a flight like the recorded one. */
     NO_ONSET("the model does not meet the ring state in the flight of "),
     /** The model's flights do not follow the readings. */

@@ -198,17 +198,19 @@ public final class EquationsOfMotion implements Equations<Motion> {
   }
 
   /**
-   * The motion at time zero with an engine that gives what is asked of it, as it does in steady
-   * flight.
+   * The motion at time zero with an engine that gives what is asked of it, and a gradient of the
+   * inflow, if it has one, as it is in steady flight.
    *
    * @param state the state, in the order of {@link State}, SI units
    * @return the motion, worked out, valid until the next use
    */
   public Motion inBalance(double[] state) {
     engine.balance(true);
+    rotor.balance(true);
     motion.look(0, state);
     complete();
     engine.balance(false);
+    rotor.balance(false);
     return motion;
   }
 

@@ -30,6 +30,11 @@ public final class Loads {
 
   double engineDemand;
 
+  /** The gradient of steady flight, m/s, as in {@link State}. */
+  double steadyGradientNose;
+
+  double steadyGradientRight;
+
   double download;
   double side;
   double dragNose;
@@ -37,6 +42,19 @@ public final class Loads {
   double dragShaft;
 
   Loads() {}
+
+  /**
+   * Sets what follows from the rest of a state in steady flight: the power that the engine gives,
+   * and the gradient of the inflow.
+   *
+   * @param state the state, in the order of {@link State}, of which these are the loads {@linkplain
+   *     EquationsOfMotion#inBalance in balance}
+   */
+  public void settle(double[] state) {
+    state[State.ENGINE] = engineDemand;
+    state[State.GRADIENT_NOSE] = steadyGradientNose;
+    state[State.GRADIENT_RIGHT] = steadyGradientRight;
+  }
 
   /**
    * Axial speed of the disc through the air.

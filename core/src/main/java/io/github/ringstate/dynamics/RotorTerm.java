@@ -11,6 +11,7 @@ import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.GroundEffect;
 import io.github.ringstate.rotor.InflowLag;
 import io.github.ringstate.rotor.Rotor;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The main rotor: its thrust, the power that it takes from the shaft, and the induced velocity.
@@ -38,6 +39,7 @@ final class RotorTerm implements Term {
   private final InflowModel inflow;
   private final VortexRing ring;
   private final RingMemory memory;
+  private final @Nullable WakeGradient gradient;
   private final ThrustDisturbance shaking;
   private final boolean ground;
   private final double density;
@@ -47,6 +49,7 @@ final class RotorTerm implements Term {
   private final double hoverInduced;
   private final double inverseHoverInduced;
   private final double inverseRingTime;
+  private boolean balanced;
 
   RotorTerm(
       Helicopter craft,
@@ -70,6 +73,15 @@ final class RotorTerm implements Term {
     inverseTwiceDensityArea = 1 / (2 * density * rotor.area());
     inverseHoverInduced = 1 / hoverInduced;
     inverseRingTime = hoverInduced / rotor.radius();
+    gradient =
+        inflow.hasGradient()
+            ? new WakeGradient(craft.si(InflowLag.APPARENT_MASS), hoverInduced)
+            : null;
+  }
+
+  /** Whether the gradient of the inflow counts as that of steady flight. */
+  void balance(boolean steady) {
+    balanced = steady;
   }
 
   @Override
@@ -115,7 +127,13 @@ final class RotorTerm implements Term {
           GroundEffect.inducedRatio(
               rotor.radius(), y[State.UP] + rotor.hubHeight(), edgewise, induced);
     }
-    rates[State.INDUCED] = (steady - induced) * lag.rate(edgewise, through, induced, hoverInduced);
+    double rate = lag.rate(edgewise, through, induced, hoverInduced);
+    rates[State.INDUCED] = (steady - induced) * rate;
+    rates[State.GRADIENT_NOSE] = 0;
+    rates[State.GRADIENT_RIGHT] = 0;
+    if (gradient != null) {
+      gradient.add(at, rates, rate, balanced);
+    }
 
     loads.inflowScale = scale;
     loads.steadyOverScale = steadyOverScale;

@@ -66,29 +66,32 @@ public final class State {
   /** Power that the engine gives, over the greatest power of engine and drive train in this air. */
   public static final int ENGINE = 17;
 
+  /**
+   * Gradient of the induced velocity along the nose, from hub to rim, m/s, positive for more inflow
+   * over the tail; 0 unless {@link io.github.ringstate.inflow.InflowModel#hasGradient}.
+   */
+  public static final int GRADIENT_NOSE = 18;
+
+  /** The same to the right, positive for more inflow to the left of the hub. */
+  public static final int GRADIENT_RIGHT = 19;
+
   /** Number of quantities. */
-  public static final int SIZE = 18;
+  public static final int SIZE = 20;
 
   /** One over the scale in which an error of each quantity counts, in the order above. */
   private static final double[] INVERSE_SCALES = {
-    0,
-    0,
-    1, // position: only the height matters
-    1,
-    1,
-    1, // m/s
-    5,
-    5,
-    5, // 0.2 rad
-    1,
-    1,
-    1, // rad/s
+    0, 0, 1, // position: only the height matters
+    1, 1, 1, // m/s
+    5, 5, 5, // 0.2 rad
+    1, 1, 1, // rad/s
     20, // 0.05 rad
     0.1, // m/s: an error of the inflow dies away within a step or two
     0.1, // rad/s, of some tens
     0.2, // the indicator is read, not flown by
     10, // 0.1 hover induced velocities of the remembered level
-    0.2 // of the greatest power: the rotor's inertia evens it out
+    0.2, // of the greatest power: the rotor's inertia evens it out
+    0.1, // m/s: acts on the inflow alone
+    0.1
   };
 
   private State() {}

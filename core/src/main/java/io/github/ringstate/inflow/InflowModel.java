@@ -101,6 +101,16 @@ public interface InflowModel {
   }
 
   /**
+   * Whether the induced velocity has a gradient across the disc that acts back on its mean; see
+   * {@link ThreeStateInflow}.
+   *
+   * @return false unless the model says otherwise
+   */
+  default boolean hasGradient() {
+    return false;
+  }
+
+  /**
    * The numbers that the model was made of, to be read back.
    *
    * @return the numbers; none unless the model says otherwise

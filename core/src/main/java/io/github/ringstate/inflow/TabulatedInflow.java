@@ -86,6 +86,11 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
   }
 
   @Override
+  public boolean hasGradient() {
+    return model.hasGradient();
+  }
+
+  @Override
   public ParameterSet numbers() {
     return model.numbers();
   }

@@ -60,6 +60,10 @@
  *       <td>x to 200, z to 200 either way</td><td>none</td>
  *       <td>positive; v jumps by up to 0.061 on the edge of the bridge</td>
  *       <td>Johnson, NASA/TP-2005-213477, 2005 (from memory)</td></tr>
+ *   <tr><td>{@link io.github.ringstate.inflow.StabilityBoundInflow}</td>
+ *       <td>x to 200, z to 200 either way</td><td>none</td>
+ *       <td>negative within its boundary, continuous</td>
+ *       <td>after Johnson, NASA/TP-2005-213477, 2005 (from memory, unsure, in part chosen)</td></tr>
  *   <tr><td>{@link io.github.ringstate.inflow.RingStateInflow}</td>
  *       <td>x to 200, z to 200 either way</td><td>all within the ring, fading outward</td>
  *       <td>negative within the ring, continuous</td>
@@ -70,9 +74,11 @@
  * numbers is a {@link io.github.ringstate.quantity.Parameter} that says where it comes from; none
  * is published. Its {@link io.github.ringstate.inflow.VortexRing ring} outlasts the flow that made
  * it, as its {@link io.github.ringstate.inflow.RingMemory} says, and takes losses of its own; the
- * other models have none. {@link io.github.ringstate.inflow.InflowCurve} samples any model for a
- * chart or a table; {@link io.github.ringstate.inflow.TabulatedInflow} is a model as a table, for
- * bulk work.
+ * other models have none. {@link io.github.ringstate.inflow.ThreeStateInflow} puts the three-state
+ * dynamic inflow of Pitt and Peters over any of them: steady flight stays, and how the inflow comes
+ * to it changes with edgewise speed. {@link io.github.ringstate.inflow.InflowCurve} samples any
+ * model for a chart or a table; {@link io.github.ringstate.inflow.TabulatedInflow} is a model as a
+ * table, for bulk work.
  *
  * <h2>Working states and boundaries</h2>
  *

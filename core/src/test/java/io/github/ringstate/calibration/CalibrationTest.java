@@ -6,19 +6,25 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.chance.IndependentStream;
 import io.github.ringstate.chance.RandomStream;
+import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.FittedModel;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.UncertainNumbers;
 import io.github.ringstate.recording.Channel;
+import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Recording;
+import io.github.ringstate.recording.Verdict;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
@@ -102,6 +108,10 @@ class CalibrationTest {
     LossBand before = LossBand.of(Encounter.of(unfitted).withDelay(3));
     assertTrue(
         band.high() - band.low() < 0.7 * (before.high() - before.low()), band + " " + before);
+    // into 30 kt of wind no settling meets the ring state: see the limits that pilots are taught
+    ParameterSet windy = ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 30);
+    Encounter never = Encounter.of(fitted).withEntry(new Settling(windy));
+    assertThrows(IllegalArgumentException.class, () -> LossBand.of(never));
   }
 
   @Test
@@ -115,29 +125,90 @@ class CalibrationTest {
 
   @Test
   void anEntryThatMissesTheRingStateIsRefused() {
-    Demonstration flown = prompt(Flights.CRAFT, new IndependentStream(8, 1), 50).get(0);
-    Demonstration ahead =
-        new Demonstration(
-            flown.name(),
-            flown.motion(),
-            flown.found(),
-            flown.flown(),
-            flown.entry(),
-            flown.numbers().with(flown.entry().wind(), -15),
-            1,
-            flown.technique());
+    List<Demonstration> ahead =
+        prompt(Flights.CRAFT, new IndependentStream(8, 1), 50).stream()
+            .map(
+                one ->
+                    with(
+                        one,
+                        one.found(),
+                        one.flown().craft(),
+                        one.numbers().with(one.entry().wind(), -15)))
+            .toList();
+    assertEquals(UnsupportedFitException.Reason.NO_ONSET, refusal(ahead).reason());
+  }
+
+  private static Demonstration with(
+      Demonstration one, FoundEncounter found, Helicopter craft, ParameterSet numbers) {
+    return new Demonstration(
+        one.name(),
+        one.motion(),
+        found,
+        one.flown().withCraft(craft),
+        one.entry(),
+        numbers,
+        1,
+        one.technique());
+  }
+
+  private static UnsupportedFitException refusal(List<Demonstration> demonstrations) {
     Calibration calibration = new Calibration(Flights.prior(FEW), Flights.CRAFT);
-    UnsupportedFitException refused =
-        assertThrows(UnsupportedFitException.class, () -> calibration.fit(List.of(ahead, ahead)));
-    assertEquals(UnsupportedFitException.Reason.NO_ONSET, refused.reason());
+    return assertThrows(UnsupportedFitException.class, () -> calibration.fit(demonstrations));
+  }
+
+  @Test
+  void theSameReadingsTwiceAreRefused() {
+    Demonstration one = prompt(Flights.CRAFT, new IndependentStream(8, 1), 50).get(0);
+    UnsupportedFitException refused = refusal(List.of(one, one));
+    assertEquals(UnsupportedFitException.Reason.REPEATED, refused.reason());
+    assertTrue(String.valueOf(refused.getMessage()).contains(one.name()), refused.getMessage());
+  }
+
+  @Test
+  void anEncounterWithoutAnArrestIsNotLeftOutUnsaid() {
+    List<Demonstration> two = prompt(Flights.CRAFT, new IndependentStream(8, 1), 50);
+    FoundEncounter found = two.get(1).found();
+    FoundEncounter open =
+        new FoundEncounter(
+            found.descentTime(),
+            found.onsetTime(),
+            found.onsetHeight(),
+            found.sinkTime(),
+            found.movement(),
+            Optional.empty(),
+            found.altitudeLoss(),
+            found.peakDescent(),
+            Verdict.NO_END);
+    Demonstration other = with(two.get(1), open, Flights.CRAFT, two.get(1).numbers());
+    assertEquals(
+        UnsupportedFitException.Reason.NO_ARREST, refusal(List.of(two.get(0), other)).reason());
+  }
+
+  @Test
+  void demonstrationsOfAnotherCraftAreRefusedAndOfAnotherMassNot() {
+    Demonstration one = prompt(Flights.CRAFT, new IndependentStream(8, 1), 50).get(0);
+    Calibration calibration = new Calibration(Flights.prior(FEW), Flights.CRAFT);
+    Demonstration other = with(one, one.found(), DemoCraft.HEAVY, one.numbers());
+    assertThrows(IllegalArgumentException.class, () -> calibration.fit(List.of(one, other)));
+    Helicopter lighter = Flights.CRAFT.with(Helicopter.MASS, 0.95 * Flights.CRAFT.mass());
+    Demonstration light = with(one, one.found(), lighter, one.numbers());
+    assertEquals(UnsupportedFitException.Reason.REPEATED, refusal(List.of(one, light)).reason());
   }
 
   @Test
   void heightsThatNoModelFollowsAreRefused() {
-    // vertical speeds as they are, heights of half their change: metres taken for something else
+    UnsupportedFitException refused = refusal(List.of(shrunk(3), shrunk(5)));
+    assertTrue(
+        refused.reason() == UnsupportedFitException.Reason.MISFIT
+            || refused.reason() == UnsupportedFitException.Reason.BEYOND,
+        refused.getMessage());
+  }
+
+  /** Vertical speeds as they are, heights of 0.4 of their change: metres for something else. */
+  private static Demonstration shrunk(long seed) {
     Encounter flown =
         Flights.encounter(Flights.CRAFT).withRecovery(Technique.LATERAL.standard()).withDelay(1);
-    Recording good = Flights.SLOW.record(flown, 3);
+    Recording good = Flights.SLOW.record(flown, seed);
     Map<Channel, double[]> values = new EnumMap<>(Channel.class);
     double[] time = new double[good.size()];
     for (Channel channel : good.channels()) {
@@ -150,14 +221,7 @@ class CalibrationTest {
         values.getOrDefault(channel, time)[k] = channel == Channel.HEIGHT ? 0.4 * value : value;
       }
     }
-    Demonstration bad =
-        Flights.demonstration(new Recording(time, values), flown, Technique.LATERAL, "bad");
-    Calibration calibration = new Calibration(Flights.prior(FEW), Flights.CRAFT);
-    UnsupportedFitException refused =
-        assertThrows(UnsupportedFitException.class, () -> calibration.fit(List.of(bad, bad)));
-    assertTrue(
-        refused.reason() == UnsupportedFitException.Reason.MISFIT
-            || refused.reason() == UnsupportedFitException.Reason.BEYOND,
-        refused.getMessage());
+    return Flights.demonstration(
+        new Recording(time, values), flown, Technique.LATERAL, "bad " + seed);
   }
 }

@@ -20,7 +20,9 @@ class InflowModelContractTest {
         QuarticFit.standard(),
         TwoSegmentFit.standard(),
         new CubicBridge(),
-        RingStateInflow.standard());
+        RingStateInflow.standard(),
+        StabilityBoundInflow.standard(),
+        new ThreeStateInflow(RingStateInflow.standard()));
   }
 
   @ParameterizedTest

@@ -94,14 +94,16 @@ public record BestRecovery(
    * @param encounter the encounter
    * @param power the greatest power that is set, as above
    * @param seed the seed
-   * @param starts each with pitch, bank and collective of every knot in turn, between -1 and 1:
-   *     parts of 25 and 30 deg of lean and 6 deg of collective, from the hover's
+   * @param starts at least one, each with pitch, bank and collective of every knot in turn, between
+   *     -1 and 1: parts of 25 and 30 deg of lean and 6 deg of collective, from the hover's
    * @return the best that was found
-   * @throws IllegalArgumentException if the ring state is not met
+   * @throws IllegalArgumentException if there is no start, one has another number of commands or
+   *     one beyond those bounds, the power is not positive, or the ring state is not met
    * @throws ArithmeticException if nothing that was tried arrests the descent
    */
   public static BestRecovery find(
       Encounter encounter, double power, long seed, List<double[]> starts) {
+    checkStarts(starts);
     Encounter bulk =
         encounter.withInflow(new TabulatedInflow(encounter.inflow()), encounter.boundary());
     Approach approach = Approach.fly(bulk, Simulator.fast());
@@ -123,6 +125,25 @@ public record BestRecovery(
         history,
         encounter.withRecovery(new Limited(history)).fly(),
         ends.stream().map(DirectSearch.End::value).toList());
+  }
+
+  private static void checkStarts(List<double[]> starts) {
+    if (starts.isEmpty()) {
+      throw new IllegalArgumentException("a search needs at least one start");
+    }
+    int wanted = CONTROLS * TIMES.size();
+    for (double[] start : starts) {
+      if (start.length != wanted) {
+        throw new IllegalArgumentException(
+            "a start must have " + wanted + " commands, not " + start.length);
+      }
+      for (double command : start) {
+        if (!(Math.abs(command) <= 1)) {
+          throw new IllegalArgumentException(
+              "a command of a start must be -1 to 1, not " + command);
+        }
+      }
+    }
   }
 
   private static ControlHistory history(double[] point, double power, Rates rates) {

@@ -22,21 +22,59 @@ public record ControlHistory(List<Knot> knots, double power, Rates rates) implem
   /**
    * What is commanded at an instant.
    *
-   * @param time since recognition, s, not negative
-   * @param pitch pitch attitude beyond that of the hover, rad, positive nose up
+   * @param time since recognition, s, finite and not negative
+   * @param pitch pitch attitude beyond that of the hover, rad, positive nose up; finite, as all
+   *     angles here
    * @param bank bank beyond that of the hover, rad, positive to the right
    * @param collective blade pitch beyond that of the hover, rad
    */
-  public record Knot(double time, double pitch, double bank, double collective) {}
+  public record Knot(double time, double pitch, double bank, double collective) {
+
+    /** Checks that the numbers are finite, and the time not negative. */
+    public Knot {
+      if (!(time >= 0 && time < Double.POSITIVE_INFINITY)) {
+        throw new IllegalArgumentException(
+            "the time of a knot must be finite and not negative, not " + time + " s");
+      }
+      finite("pitch", pitch);
+      finite("bank", bank);
+      finite("collective", collective);
+    }
+
+    private static void finite(String name, double angle) {
+      if (!(Math.abs(angle) < Double.POSITIVE_INFINITY)) {
+        throw new IllegalArgumentException(
+            "the " + name + " of a knot must be finite, not " + angle + " rad");
+      }
+    }
+  }
 
   /**
    * Greatest rates.
    *
-   * @param pitch of pitch attitude, rad/s
-   * @param bank of bank, rad/s
-   * @param collective of collective, rad/s
+   * @param pitch of pitch attitude, rad/s, positive
+   * @param bank of bank, rad/s, positive
+   * @param collective of collective, rad/s, positive
    */
   public record Rates(double pitch, double bank, double collective) {
+
+    /** Checks that the rates are positive and finite. */
+    public Rates {
+      positive("pitch", pitch);
+      positive("bank", bank);
+      positive("collective", collective);
+    }
+
+    private static void positive(String name, double rate) {
+      if (!(rate > 0 && rate < Double.POSITIVE_INFINITY)) {
+        throw new IllegalArgumentException(
+            "the greatest rate of "
+                + name
+                + " must be positive and finite, not "
+                + rate
+                + " rad/s");
+      }
+    }
 
     /**
      * The rates of a craft.
@@ -97,10 +135,13 @@ public record ControlHistory(List<Knot> knots, double power, Rates rates) implem
   /**
    * What is commanded at an instant.
    *
-   * @param time since recognition, s
+   * @param time since recognition, s; before the first knot its command holds
    * @return the command
    */
   public Knot at(double time) {
+    if (Double.isNaN(time)) {
+      throw new IllegalArgumentException("the time must be a number of seconds, not NaN");
+    }
     Knot before = knots.get(0);
     for (Knot after : knots) {
       if (time < after.time) {

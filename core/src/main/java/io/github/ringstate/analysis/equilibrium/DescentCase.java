@@ -14,14 +14,15 @@ import io.github.ringstate.inflow.RingStateInflow;
  * @param craft the helicopter
  * @param air the air
  * @param inflow the steady inflow
- * @param airspeed the airspeed along the nose that is held, m/s, not negative
+ * @param airspeed the airspeed along the nose that is held, m/s, finite and not negative
  */
 public record DescentCase(Helicopter craft, Air air, InflowModel inflow, double airspeed) {
 
   /** Checks the airspeed. */
   public DescentCase {
     if (!(airspeed >= 0 && airspeed < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException("the airspeed must not be negative, not " + airspeed);
+      throw new IllegalArgumentException(
+          "the airspeed must be finite and not negative, not " + airspeed + " m/s");
     }
   }
 

@@ -96,7 +96,7 @@ final class DescentEquations implements MultivariateVectorFunction {
   /** The state of a place, heading north in calm air. */
   double[] state(double[] place) {
     double[] state = moving(place);
-    state[State.ENGINE] = equations(place).inBalance(state).loads().engineDemand();
+    equations(place).inBalance(state).loads().settle(state);
     return state;
   }
 

@@ -70,6 +70,9 @@ public record Equilibrium(
     if (motion.craft().si(Helicopter.ENGINE_TIME) > 0) {
       all.add(Coordinate.ENGINE);
     }
+    if (motion.inflow().hasGradient()) {
+      all.addAll(List.of(Coordinate.GRADIENT_NOSE, Coordinate.GRADIENT_RIGHT));
+    }
     return LinearModel.about(motion, state, all, attitude).holding(speeds, attitude);
   }
 

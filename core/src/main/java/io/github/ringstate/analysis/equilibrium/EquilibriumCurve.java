@@ -84,14 +84,19 @@ public record EquilibriumCurve(
    * the case, in both directions. A curve that connects to none of them is not found.
    *
    * @param descents the case
-   * @param collective blade pitch at three quarters of the radius, rad
+   * @param collective blade pitch at three quarters of the radius, rad, finite
    * @param varied airspeed or mass
    * @return the curves, none twice; empty if the case has no descent with this collective
+   * @throws IllegalArgumentException if the collective is not finite or is what varies
    */
   public static List<EquilibriumCurve> against(
       DescentCase descents, double collective, Varied varied) {
     if (varied == Varied.COLLECTIVE) {
       throw new IllegalArgumentException("the collective is held here");
+    }
+    if (!(Math.abs(collective) < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException(
+          "the collective must be finite, not " + collective + " rad");
     }
     DescentEquations equations = new DescentEquations(descents, collective, varied);
     Helicopter craft = descents.craft();

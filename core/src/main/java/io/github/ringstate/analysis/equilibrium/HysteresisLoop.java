@@ -66,13 +66,14 @@ public record HysteresisLoop(List<Sample> lowering, List<Sample> raising) {
    * Flies the loop over the folds of a case.
    *
    * @param descents the case
-   * @param rate how fast the collective moves, rad/s, positive; 0.02 deg/s is slow beside
-   *     everything else
+   * @param rate how fast the collective moves, rad/s, positive and finite; 0.02 deg/s is slow
+   *     beside everything else
    * @return the loop, or empty if the steady descents do not fold over
    */
   public static Optional<HysteresisLoop> fly(DescentCase descents, double rate) {
-    if (!(rate > 0)) {
-      throw new IllegalArgumentException("the rate must be positive, not " + rate + " rad/s");
+    if (!(rate > 0 && rate < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException(
+          "the rate must be positive and finite, not " + rate + " rad/s");
     }
     List<Equilibrium> folds = EquilibriumCurve.againstCollective(descents).folds();
     if (folds.size() < 2) {

@@ -33,7 +33,13 @@ public enum Coordinate {
   RING("ring", State.RING, Unit.ONE, 1e-4),
 
   /** Power that the engine gives, over the greatest that it can. */
-  ENGINE("engine", State.ENGINE, Unit.ONE, 1e-4);
+  ENGINE("engine", State.ENGINE, Unit.ONE, 1e-4),
+
+  /** Gradient of the induced velocity along the nose, m/s, positive for more over the tail. */
+  GRADIENT_NOSE("gradient along the nose", State.GRADIENT_NOSE, Unit.METRE_PER_SECOND, 1e-3),
+
+  /** Gradient of the induced velocity to the right, m/s, positive for more on the left. */
+  GRADIENT_RIGHT("gradient to the right", State.GRADIENT_RIGHT, Unit.METRE_PER_SECOND, 1e-3);
 
   private final String label;
   private final int place;

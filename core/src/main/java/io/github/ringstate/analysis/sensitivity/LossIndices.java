@@ -4,14 +4,16 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Sobol indices of the altitude loss, each number even over its range.
  *
- * <p>A variance needs finite losses: a descent that is not arrested, or loses more than a bound,
- * counts as the bound. Where that is more than a few per cent of the flights, the indices are those
- * of being arrested as much as of the loss.
+ * <p>A variance needs a finite loss from every flight: a descent that is not arrested, or loses
+ * more than a bound, counts as the bound. Where that is more than a few per cent of the flights,
+ * the indices are those of being arrested as much as of the loss. A flight that never meets the
+ * ring state has no loss at all, and nothing can stand in for it: such ranges are refused.
  *
  * @param inputs the numbers
  * @param indices an index for each, in their order; of losses in m
@@ -34,6 +36,7 @@ public record LossIndices(List<Input> inputs, SobolIndices indices, double bound
    *     as many are flown
    * @param seed the seed
    * @return the indices
+   * @throws IllegalArgumentException if a flight does not meet the ring state
    */
   public static LossIndices of(
       Encounter encounter, List<Input> inputs, double bound, int samples, long seed) {
@@ -57,21 +60,35 @@ public record LossIndices(List<Input> inputs, SobolIndices indices, double bound
     return new LossIndices(inputs, indices, (double) beyond[0] / indices.evaluations());
   }
 
-  /** The loss, m: none where the ring state is not met, infinite where it is not arrested. */
+  /** The loss, m; infinite where the descent is not arrested. */
   private static double loss(
       Encounter encounter, List<Input> inputs, double[] point, Simulator simulator) {
     Encounter changed = encounter;
     for (int i = 0; i < point.length; i++) {
       Input input = inputs.get(i);
-      double low = input.range().low();
-      changed = input.change().with(changed, low + point[i] * (input.range().high() - low));
+      changed = input.change().with(changed, value(input, point[i]));
     }
     Outcome outcome = changed.fly(simulator, null);
     if (outcome.ending() == Ending.NO_ONSET) {
-      return 0;
+      throw new IllegalArgumentException(notMet(inputs, point));
     }
     return outcome.ending() == Ending.ARRESTED
         ? outcome.altitudeLoss().orElseThrow()
         : Double.POSITIVE_INFINITY;
+  }
+
+  private static String notMet(List<Input> inputs, double[] point) {
+    List<String> values = new ArrayList<>();
+    for (int i = 0; i < point.length; i++) {
+      Input input = inputs.get(i);
+      values.add(input.name() + " " + value(input, point[i]));
+    }
+    return "a flight that does not meet the ring state has no loss, so the ranges must be narrower: "
+        + String.join(", ", values);
+  }
+
+  private static double value(Input input, double part) {
+    double low = input.range().low();
+    return low + part * (input.range().high() - low);
   }
 }

@@ -4,6 +4,8 @@ import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.inflow.StabilityBoundInflow;
+import io.github.ringstate.inflow.ThreeStateInflow;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.List;
@@ -27,6 +29,25 @@ public record InflowKind(
   public static final InflowKind STANDARD =
       new InflowKind(
           "ring-state", RingStateInflow.PARAMETERS, RingStateInflow::new, HeaveDamping::new);
+
+  /** Momentum theory extended by the boundary of heave stability, to compare with. */
+  public static final InflowKind STABILITY_BOUND =
+      new InflowKind(
+          "stability-bound",
+          StabilityBoundInflow.PARAMETERS,
+          StabilityBoundInflow::new,
+          HeaveDamping::new);
+
+  /** The ring-state model under three-state dynamic inflow, to compare with. */
+  public static final InflowKind THREE_STATE =
+      new InflowKind(
+          "three-state-ring-state",
+          RingStateInflow.PARAMETERS,
+          numbers -> new ThreeStateInflow(new RingStateInflow(numbers)),
+          HeaveDamping::new);
+
+  /** Those that every sweep knows. */
+  public static final List<InflowKind> ALL = List.of(STANDARD, STABILITY_BOUND, THREE_STATE);
 
   /** Copies the list. */
   public InflowKind {

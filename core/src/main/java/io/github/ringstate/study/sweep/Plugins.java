@@ -29,7 +29,7 @@ record Plugins(
 
   static final Plugins BUILT_IN =
       new Plugins(
-          byName(List.of(InflowKind.STANDARD), InflowKind::name),
+          byName(InflowKind.ALL, InflowKind::name),
           byName(EntryKind.ALL, EntryKind::name),
           byName(Technique.ALL, Technique::name),
           byName(Stream.of(PilotState.values()).map(DelayKind::of).toList(), DelayKind::name),

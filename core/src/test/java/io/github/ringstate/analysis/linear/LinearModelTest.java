@@ -158,14 +158,20 @@ class LinearModelTest {
   }
 
   /**
-   * Zw = -2 a s A rho Vtip l0 / ((16 l0 + a s) m) with the inflow settled (Padfield, Helicopter
-   * Flight Dynamics, ch. 4, from memory): the derivative that momentum theory gives; no measured
-   * derivative of a real craft was at hand.
+   * Derivatives of the vertical acceleration in hover with the inflow settled (Padfield, Helicopter
+   * Flight Dynamics, ch. 4, from memory, and by hand from blade elements and momentum theory):
+   *
+   * <p>Zw = -2 a s A rho Vtip l0 / ((16 l0 + a s) m)
+   *
+   * <p>Ztheta = (8/3) a s A rho Vtip^2 l0 / ((16 l0 + a s) m), up positive here
+   *
+   * <p>These are what momentum theory gives; no measured derivative of a real craft was at hand.
    */
   @Test
-  void heaveDampingInHoverIsThatOfMomentumTheory() {
+  void dampingAndCollectiveInHoverAreThoseOfMomentumTheory() {
     Helicopter ideal =
         DemoCraft.TWIN
+            .with(Rotor.TWIST, 0)
             .with(Rotor.TIP_LOSS, 1)
             .with(Rotor.ROOT_CUTOUT, 0)
             .with(Rotor.BLADE_LOADING_LIMIT, 0.25)
@@ -173,17 +179,22 @@ class LinearModelTest {
             .with(CraftBody.TAIL_ARM, 30);
     EquationsOfMotion equations = equations(ideal);
     double[] hover = Trim.find(equations, 0, 0).state(equations, 0, 0);
-    LinearModel model = LinearModel.about(equations, hover, List.of(HEAVE), List.of(INFLOW));
-    LinearModel lag = LinearModel.about(equations, hover, List.of(INFLOW), List.of(HEAVE));
-    double settled =
-        model.a().get(0, 0) - model.b().get(0, 0) * lag.b().get(0, 0) / lag.a().get(0, 0);
+    LinearModel heave =
+        LinearModel.about(equations, hover, List.of(HEAVE), List.of(INFLOW, COLLECTIVE));
+    LinearModel lag =
+        LinearModel.about(equations, hover, List.of(INFLOW), List.of(HEAVE, COLLECTIVE));
+    double byInflow = heave.b().get(0, 0) / lag.a().get(0, 0);
+    double damping = heave.a().get(0, 0) - byInflow * lag.b().get(0, 0);
+    double power = heave.b().get(0, 1) - byInflow * lag.b().get(0, 1);
     double density = StandardAtmosphere.at(0).density();
     double tip = ideal.si(Rotor.TIP_SPEED);
     double area = Math.PI * ideal.si(Rotor.RADIUS) * ideal.si(Rotor.RADIUS);
     double inflow = Math.sqrt(ideal.mass() * 9.80665 / (2 * density * area)) / tip;
     double as = ideal.si(Rotor.LIFT_SLOPE) * ideal.si(Rotor.SOLIDITY);
     double expected = -2 * as * area * density * tip * inflow / ((16 * inflow + as) * ideal.mass());
-    assertEquals(expected, settled, 0.005 * Math.abs(expected));
+    assertEquals(expected, damping, 0.005 * Math.abs(expected));
+    double expectedPower = -4.0 / 3 * tip * expected;
+    assertEquals(expectedPower, power, 0.005 * expectedPower);
   }
 
   /** What is held at once and exactly by attitude stays: the rates of the speeds vanish. */

@@ -89,7 +89,8 @@ class AnalysisProgramsTest {
   }
 
   @Test
-  void eachIsShort() throws IOException {
+  void eachIsShortAndStandsWholeInTheGuide() throws IOException {
+    String guide = Files.readString(Path.of("GUIDE.md"), UTF_8);
     for (String program :
         List.of(
             "FoldData",
@@ -99,8 +100,9 @@ class AnalysisProgramsTest {
             "LeastLoss",
             "LinearModes",
             "FitRecordings")) {
-      int length = Files.readAllLines(SOURCES.resolve(program + ".java"), UTF_8).size();
-      assertTrue(length < 60, program + " has " + length + " lines");
+      String source = Files.readString(SOURCES.resolve(program + ".java"), UTF_8);
+      assertTrue(source.lines().count() < 60, program);
+      assertTrue(guide.contains("```java\n" + source + "```\n"), program);
     }
   }
 }

@@ -21,6 +21,7 @@ import io.github.ringstate.instructor.manual.ManualCommand;
 import io.github.ringstate.instructor.option.Inputs;
 import io.github.ringstate.instructor.option.PlanOption;
 import io.github.ringstate.instructor.option.ShortNames;
+import io.github.ringstate.instructor.origin.Kept;
 import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.instructor.plan.BriefCommand;
 import io.github.ringstate.instructor.plan.PlanCommand;
@@ -36,7 +37,6 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
@@ -116,8 +116,8 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
   private final Origin origin;
   private final Optional<Recipient> recipient;
 
-  private Main(Map<String, String> kept, Optional<Recipient> recipient) {
-    origin = new Origin(kept);
+  private Main(Origin origin, Optional<Recipient> recipient) {
+    this.origin = origin;
     this.recipient = recipient;
   }
 
@@ -177,15 +177,12 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
   }
 
   private static CommandLine commandLine(OutputStream terminal, List<String> commands) {
-    return commandLine(terminal, commands, Map.of(), Optional.empty());
+    return commandLine(terminal, commands, new Origin(Kept.NOTHING, false), Optional.empty());
   }
 
   private static CommandLine commandLine(
-      OutputStream terminal,
-      List<String> commands,
-      Map<String, String> kept,
-      Optional<Recipient> recipient) {
-    CommandLine tool = new CommandLine(new Main(kept, recipient));
+      OutputStream terminal, List<String> commands, Origin origin, Optional<Recipient> recipient) {
+    CommandLine tool = new CommandLine(new Main(origin, recipient));
     for (String name : commands) {
       tool.addSubcommand(command(name, terminal));
     }
@@ -265,7 +262,8 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       case "desk" -> new DeskCommand(Main::hosted, () -> fields(terminal), terminal);
       case RERUN ->
           new RerunCommand(
-              (arguments, kept, err) -> hosted(arguments, kept, terminal, err, Optional.empty()));
+              (arguments, texts, err) ->
+                  hosted(arguments, Kept.texts(texts), terminal, err, Optional.empty()));
       case CompletionCommand.NAME -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };
@@ -283,17 +281,21 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
 
   private static Fields fields(OutputStream terminal) {
     return new Fields(
-        planned(terminal)::described, PlannedOptions.described(() -> new ManualCommand(terminal)));
+        planned(terminal)::described,
+        PlannedOptions.described(() -> new ManualCommand(terminal)),
+        PlannedOptions.described(() -> new ReviewCommand(terminal)));
   }
 
   private static int hosted(
       List<String> arguments,
-      Map<String, String> kept,
+      Kept kept,
       OutputStream terminal,
       PrintWriter err,
       Optional<Recipient> recipient) {
     String[] args = arguments.toArray(String[]::new);
-    return commandLine(terminal, asked(args), kept, recipient).setErr(err).execute(args);
+    return commandLine(terminal, asked(args), new Origin(kept, true), recipient)
+        .setErr(err)
+        .execute(args);
   }
 
   private static int notUnderstood(ParameterException refused) {

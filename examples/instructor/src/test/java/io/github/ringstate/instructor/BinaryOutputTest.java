@@ -16,7 +16,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BinaryOutputTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"loss --delays 1 --format pdf", "boundary --format png"})
+  @ValueSource(
+      strings = {
+        "loss --delays 1 --format pdf",
+        "boundary --format png",
+        "equilibria --format parquet"
+      })
   @EnabledOnOs(OS.LINUX)
   void aTerminalGetsNoBinaryOutput(String command) throws IOException, InterruptedException {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();

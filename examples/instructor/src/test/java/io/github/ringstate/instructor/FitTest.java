@@ -21,6 +21,7 @@ import io.github.ringstate.study.ModelRevision;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.BeforeAll;
@@ -171,8 +172,12 @@ class FitTest {
   }
 
   @Test
-  void whatTheDataCannotSupportIsRefusedWithTheReason() {
-    assertRefused("fit " + path("one.csv") + ONE_NUMBER, "no fit: ");
+  void whatTheDataCannotSupportIsRefusedWithTheReason() throws IOException {
+    Run few = Run.of(("fit " + path("one.csv") + ONE_NUMBER).split(" ", -1));
+    assertEquals(UserError.FILE, few.status(), "it is the data that are at fault");
+    assertTrue(few.err().contains("support no fit: two encounters"), few.err());
+    Files.copy(folder.resolve("one.csv"), folder.resolve("copy.csv"));
+    assertRefused("fit " + path("one.csv") + " " + path("copy.csv") + ONE_NUMBER, "count once");
     assertRefused(
         "fit " + path("one.csv") + " --craft " + path("fitted.toml"), "--craft is fitted already");
     assertRefused(
@@ -185,5 +190,51 @@ class FitTest {
             + path("no.toml")
             + " --date 31.1.2030",
         "--date cannot be");
+  }
+
+  @Test
+  void aFileThatCannotBeWrittenIsSaidBeforeAnyRecordingIsRead() {
+    assertRefused("fit none.csv --craft-file " + path("no/folder.toml"), "folder.toml");
+  }
+
+  @Test
+  void aRerunLeavesACraftFileOfAnotherContentAlone() throws IOException {
+    Run.line(
+        "fit "
+            + path("one.csv")
+            + " "
+            + path("two.csv")
+            + ONE_NUMBER
+            + " --craft-file "
+            + path("kept.toml")
+            + " --output "
+            + path("report.txt"));
+    Run same = Run.of("rerun", path("report.txt"));
+    assertEquals(0, same.status(), same.err());
+    Files.writeString(folder.resolve("kept.toml"), "# mine\n");
+    assertRefused("rerun " + path("report.txt"), "holds another craft");
+    assertEquals("# mine\n", Files.readString(folder.resolve("kept.toml")));
+  }
+
+  /** A minute before the descent it went the other way, as in a circuit. */
+  @Test
+  void whatWasFlownBeforeDoesNotTurnTheWindOfTheEntry() throws IOException {
+    List<String> rows = Files.readAllLines(folder.resolve("one.csv"));
+    List<String> circuit = new ArrayList<>();
+    circuit.add(rows.get(0));
+    String[] first = rows.get(1).split(",", -1);
+    for (int k = 0; k < 120; k++) {
+      String[] row = first.clone();
+      row[0] = String.valueOf(0.5 * k - 130);
+      row[2] = "0";
+      row[3] = "30";
+      row[4] = String.valueOf(FastMath.PI);
+      circuit.add(String.join(",", row));
+    }
+    circuit.addAll(rows.subList(1, rows.size()));
+    Files.write(folder.resolve("circuit.csv"), circuit);
+    String line = "fit " + path("circuit.csv") + " " + path("two.csv") + ONE_NUMBER;
+    Run run = Run.of(line.split(" ", -1));
+    assertEquals(0, run.status(), run.err());
   }
 }

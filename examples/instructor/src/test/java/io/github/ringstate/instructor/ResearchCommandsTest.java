@@ -8,11 +8,14 @@ import io.github.ringstate.analysis.equilibrium.DescentCase;
 import io.github.ringstate.analysis.equilibrium.Equilibrium;
 import io.github.ringstate.analysis.equilibrium.EquilibriumCurve;
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.files.row.ParquetTable;
 import io.github.ringstate.files.text.Caution;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -38,6 +41,32 @@ class ResearchCommandsTest {
       double speed = Double.parseDouble(record.get("vertical_speed_fpm"));
       assertTrue(speed <= before, "the vertical speed falls along the curve");
       before = speed;
+    }
+  }
+
+  /** Read by the reference implementation of the format. */
+  @Test
+  void parquetHoldsTheTableOfTheCsv(@TempDir Path folder) throws IOException {
+    String file = folder.resolve("descents.parquet").toString();
+    Run run = Run.of("equilibria", "--craft", "twin", "--format", "parquet", "--output", file);
+    assertEquals(0, run.status(), run.err());
+    ParquetTable table = ParquetTable.read(Path.of(file));
+    assertEquals(Caution.TEXT, table.said().get("caution"));
+    List<CSVRecord> records = Run.of("equilibria", "--craft", "twin", "--format", "csv").records();
+    List<String> header = records.get(0).getParser().getHeaderNames();
+    assertEquals(
+        header, table.schema().getColumns().stream().map(column -> column.getPath()[0]).toList());
+    assertEquals(records.size(), table.records().size());
+    for (int i = 0; i < records.size(); i++) {
+      for (int j = 0; j < header.size(); j++) {
+        String wanted = records.get(i).get(j);
+        String found = table.records().get(i).get(j);
+        if (List.of("fold", "stable").contains(header.get(j))) {
+          assertEquals(wanted, found);
+        } else {
+          assertEquals(Double.parseDouble(wanted), Double.parseDouble(found));
+        }
+      }
     }
   }
 

@@ -8,6 +8,8 @@ public enum Format {
   CSV("csv"),
   /** JSON, RFC 8259. */
   JSON("json"),
+  /** Rows and columns for machines, Apache Parquet. */
+  PARQUET("parquet"),
   /** A page for a browser that needs nothing else. */
   HTML("html"),
   /** A page for a printer. */

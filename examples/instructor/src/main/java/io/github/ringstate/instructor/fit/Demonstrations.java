@@ -2,9 +2,12 @@ package io.github.ringstate.instructor.fit;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.air.WindField;
 import io.github.ringstate.calibration.Demonstration;
+import io.github.ringstate.calibration.EntryDirection;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
@@ -15,6 +18,7 @@ import io.github.ringstate.recording.Recording;
 import io.github.ringstate.recording.Verdict;
 import io.github.ringstate.recording.VerticalMotion;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.util.FastMath;
@@ -24,7 +28,8 @@ import org.hipparchus.util.FastMath;
  *
  * @param craft the craft at its mass
  * @param air the air
- * @param approach the entry that was flown, with its wind along the way over the ground
+ * @param approach the entry that was flown, with its wind along each encounter's own way over the
+ *     ground
  * @param windDeviation standard deviation of that wind, in the unit of the entry's wind
  * @param technique the recovery; empty if attitude says
  */
@@ -38,6 +43,9 @@ record Demonstrations(
   /** Standard deviation of a recorded ground speed, m/s. Assumed (common practice, no source). */
   private static final double GROUND_SPEED = 0.1;
 
+  /** Onsets so near each other in two winds are those of one encounter, s. */
+  private static final double NEAR = 10;
+
   /**
    * Encounters of a recording.
    *
@@ -48,21 +56,21 @@ record Demonstrations(
 
   /** Looks through a recording. */
   Found in(String name, Recording recording) {
+    for (Channel needed : List.of(Channel.GROUND_SPEED, Channel.TRACK)) {
+      if (!recording.channels().contains(needed)) {
+        throw UserError.file(
+            name,
+            "holds neither ground speed with track nor latitude with longitude, without which"
+                + " nothing can be said of the airspeed",
+            null);
+      }
+    }
     VerticalMotion motion = VerticalMotion.of(recording);
     Encounter flown = approach.encounter(craft, air);
-    double track = track(recording);
-    double behind =
-        approach.kind().windFrom(1).equals("from behind")
-            ? approach.windSpeed()
-            : -approach.windSpeed();
-    Wind wind = new Wind(behind * FastMath.cos(track), behind * FastMath.sin(track));
-    EncounterFinder finder =
-        new EncounterFinder(
-            craft, air, wind, Unit.KNOT.toSi(windDeviation), GROUND_SPEED, flown.boundary());
     List<Demonstration> usable = new ArrayList<>();
     List<List<String>> skipped = new ArrayList<>();
     int number = 0;
-    for (FoundEncounter found : finder.find(motion)) {
+    for (FoundEncounter found : encounters(motion, flown)) {
       String label = name + " " + ++number;
       if (found.arrestTime().isEmpty() || found.verdict() == Verdict.POWER_ONLY) {
         skipped.add(List.of(label, found.verdict().label()));
@@ -79,21 +87,43 @@ record Demonstrations(
                 technique.orElseGet(() -> Demonstration.recoveryOf(found))));
       }
     }
+    if (number == 0) {
+      skipped.add(List.of(name, "no descent in it comes into the ring state or to its edge"));
+    }
     return new Found(usable, skipped);
   }
 
-  /** The mean direction of flight over the ground. */
-  private static double track(Recording recording) {
-    double north = 0;
-    double east = 0;
-    for (int k = 0; k < recording.size(); k++) {
-      double speed = recording.value(Channel.GROUND_SPEED, k);
-      double track = recording.value(Channel.TRACK, k);
-      if (!Double.isNaN(speed + track)) {
-        north += speed * FastMath.cos(track);
-        east += speed * FastMath.sin(track);
-      }
+  /**
+   * The encounters, each in the wind along its own way. Where they are is seen at first in a wind
+   * that turns with the way that is flown.
+   */
+  private List<FoundEncounter> encounters(VerticalMotion motion, Encounter flown) {
+    List<FoundEncounter> all = new ArrayList<>();
+    WindField turning = new TurningWind(motion.recording(), fromBehind());
+    for (FoundEncounter about : finder(turning, flown).find(motion)) {
+      double way = EntryDirection.of(motion.recording(), about);
+      Wind wind = new Wind(fromBehind() * FastMath.cos(way), fromBehind() * FastMath.sin(way));
+      finder(wind, flown).find(motion).stream()
+          .min(Comparator.comparingDouble(one -> apart(one, about)))
+          .filter(one -> apart(one, about) < NEAR && !all.contains(one))
+          .ifPresent(all::add);
     }
-    return FastMath.atan2(east, north);
+    return all;
+  }
+
+  private EncounterFinder finder(WindField wind, Encounter flown) {
+    return new EncounterFinder(
+        craft, air, wind, Unit.KNOT.toSi(windDeviation), GROUND_SPEED, flown.boundary());
+  }
+
+  private static double apart(FoundEncounter one, FoundEncounter other) {
+    return Math.abs(one.onsetTime().value() - other.onsetTime().value());
+  }
+
+  /** The wind from behind, m/s. */
+  private double fromBehind() {
+    return approach.kind().windFrom(1).equals("from behind")
+        ? approach.windSpeed()
+        : -approach.windSpeed();
   }
 }

@@ -13,7 +13,6 @@ import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.recording.ColumnMap;
 import io.github.ringstate.files.recording.RecordingFile;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.files.whole.WholeFile;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
@@ -39,6 +38,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -72,7 +72,6 @@ public final class FitCommand implements Runnable {
   private static final String DATE = "--date";
   private static final String UNDATED = "none";
   private static final double STANDARD_DEVIATION = 2;
-  private static final int LARGEST = 16 << 20;
 
   /** Models of which the prior is made, and their seed. */
   private static final int MODELS = 200;
@@ -128,7 +127,7 @@ public final class FitCommand implements Runnable {
   private @Nullable String leaveOut;
 
   @Option(
-      names = "--craft-file",
+      names = Origin.CRAFT_FILE,
       paramLabel = "FILE",
       description = "Write the fitted craft to this file, which --craft takes.")
   private @Nullable String craftFile;
@@ -159,6 +158,8 @@ public final class FitCommand implements Runnable {
   public void run() {
     Delivery delivery = output.delivery(terminal);
     String day = date();
+    Optional<FittedFile> place =
+        Optional.ofNullable(craftFile).map(name -> FittedFile.named(Origin.CRAFT_FILE, name, spec));
     if (craft.craft().fitted().isPresent()) {
       throw UserError.usage(
           "--craft is fitted already: give the craft it was fitted from, and all recordings");
@@ -187,8 +188,8 @@ public final class FitCommand implements Runnable {
       skipped.addAll(found.skipped());
     }
     leaveOut(usable, skipped);
-    Fit fit = fit(search.craft(), usable);
-    if (craftFile != null) {
+    Fit fit = fit(search.craft(), usable, skipped);
+    if (place.isPresent()) {
       Helicopter fitted = fit.craft(craft.craft(), files, day, ModelRevision.current());
       byte[] text =
           (String.join(
@@ -196,7 +197,7 @@ public final class FitCommand implements Runnable {
                       CraftWriter.lines(new CraftFile(fitted, craft.heightVelocity(), List.of())))
                   + "\n")
               .getBytes(StandardCharsets.UTF_8);
-      WholeFile.named("--craft-file", craftFile).replace(out -> out.write(text));
+      place.get().put(text);
     }
     delivery.deliver(new FitReport(search.craft(), fit, skipped, Optional.ofNullable(craftFile)));
   }
@@ -215,9 +216,7 @@ public final class FitCommand implements Runnable {
   private Recording read(String file) {
     ColumnMap map =
         columns == null ? ColumnMap.BY_NAMES : ColumnMap.of("--columns", columns, Origin.of(spec));
-    byte[] content =
-        Origin.of(spec).read(file, "a recording", LARGEST).getBytes(StandardCharsets.UTF_8);
-    return RecordingFile.of(file, content, map).recording();
+    return RecordingFile.read(file, map).recording();
   }
 
   private void leaveOut(List<Demonstration> usable, List<List<String>> skipped) {
@@ -232,7 +231,7 @@ public final class FitCommand implements Runnable {
     }
   }
 
-  private Fit fit(Helicopter loaded, List<Demonstration> usable) {
+  private Fit fit(Helicopter loaded, List<Demonstration> usable, List<List<String>> skipped) {
     List<Parameter> fitted = parameters();
     UncertainNumbers prior =
         Prior.of(
@@ -242,7 +241,12 @@ public final class FitCommand implements Runnable {
     try {
       return new Calibration(prior, loaded).fitAndTest(usable);
     } catch (UnsupportedFitException refused) {
-      throw UserError.usage("no fit: " + refused.getMessage());
+      String others =
+          skipped.stream()
+              .map(one -> "; " + one.get(0) + " was not used: " + one.get(1))
+              .collect(Collectors.joining());
+      throw UserError.file(
+          "the recordings", "support no fit: " + refused.getMessage() + others, refused);
     }
   }
 

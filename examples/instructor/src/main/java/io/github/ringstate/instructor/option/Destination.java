@@ -27,9 +27,9 @@ public abstract class Destination {
 
   /** Formats that have a place for where a file comes from. */
   private static final Set<Format> KEEPING =
-      EnumSet.of(Format.JSON, Format.HTML, Format.PDF, Format.SVG, Format.PNG);
+      EnumSet.of(Format.JSON, Format.PARQUET, Format.HTML, Format.PDF, Format.SVG, Format.PNG);
 
-  private static final Set<Format> BINARY = Set.of(Format.PDF, Format.PNG);
+  private static final Set<Format> BINARY = Set.of(Format.PARQUET, Format.PDF, Format.PNG);
 
   @Option(
       names = Origin.OUTPUT,

@@ -12,13 +12,20 @@ import picocli.CommandLine.Option;
 public final class PictureOutput extends Destination {
 
   private static final List<Format> FORMATS =
-      List.of(Format.TEXT, Format.CSV, Format.JSON, Format.HTML, Format.SVG, Format.PNG);
+      List.of(
+          Format.TEXT,
+          Format.CSV,
+          Format.JSON,
+          Format.PARQUET,
+          Format.HTML,
+          Format.SVG,
+          Format.PNG);
 
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = "text, csv, json, html, svg or png. Unless given: ${DEFAULT-VALUE}.")
+      description = "text, csv, json, parquet, html, svg or png. Unless given: ${DEFAULT-VALUE}.")
   private String format = "";
 
   @Mixin private final SheetSettings sheet = new SheetSettings();

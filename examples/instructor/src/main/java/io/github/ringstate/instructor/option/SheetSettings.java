@@ -17,7 +17,7 @@ public final class SheetSettings {
       paramLabel = "SIZE",
       defaultValue = "a4",
       description =
-          "Paper for which pages (html, pdf) are laid out: a4 or letter. Unless given: ${DEFAULT-VALUE}.")
+          "Paper for which pages are laid out: a4 or letter. Unless given: ${DEFAULT-VALUE}.")
   private String paper = "";
 
   @Mixin private final PlanOption plan = new PlanOption();

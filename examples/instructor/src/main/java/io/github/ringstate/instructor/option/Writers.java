@@ -6,6 +6,7 @@ import io.github.ringstate.files.report.JsonWriter;
 import io.github.ringstate.files.report.ReportWriter;
 import io.github.ringstate.files.report.TextWriter;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.delivery.ParquetWriter;
 import io.github.ringstate.sheets.page.HtmlWriter;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.PdfWriter;
@@ -30,7 +31,7 @@ final class Writers {
       case TEXT -> new TextWriter(units);
       case CSV -> new CsvWriter();
       case JSON -> new JsonWriter(provenance);
-      case HTML, PDF, SVG, PNG -> throw new IllegalArgumentException(format.label());
+      case PARQUET, HTML, PDF, SVG, PNG -> throw new IllegalArgumentException(format.label());
     };
   }
 
@@ -45,6 +46,7 @@ final class Writers {
   static ReportWriter any(Format format, PageSettings settings, String provenance) {
     return switch (format) {
       case TEXT, CSV, JSON -> plain(format, settings.units(), provenance);
+      case PARQUET -> new ParquetWriter(provenance);
       case HTML -> new HtmlWriter(settings, provenance);
       case PDF -> new PdfWriter(settings, provenance);
       case SVG -> new SvgWriter(settings, provenance);

@@ -61,6 +61,7 @@ class RerunTest {
     "fly --format json, json, disturbance.gust_wind_kt",
     "boundary --step-kt 10 --format svg, svg, model.ring-state.ring_exit_total_inflow",
     "boundary --step-kt 10 --format png, png, air.density_kg_per_m3",
+    "boundary --step-kt 10 --format parquet, parquet, air.density_kg_per_m3",
     "boundary --step-kt 10 --recovery lateral --format svg, svg, pilot.lateral.bank_deg",
     "runs --calm --pilots 20 --format json, json, run.lowest_height_m",
     "runs --wind-from-deg 270 --wind-kt 12 --pilots 20, txt, entry.downwind.ground_speed_kt",
