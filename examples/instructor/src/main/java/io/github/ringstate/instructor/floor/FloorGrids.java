@@ -35,7 +35,10 @@ record FloorGrids(FloorRequest request, UnitSystem units) {
       columns.add(GridColumn.right("and model", height));
     }
     columns.add(GridColumn.right("arrested", "share"));
-    columns.add(GridColumn.right("one pilot:", "goes, " + height));
+    if (!models) {
+      // both would be wider than a line of text
+      columns.add(GridColumn.right("one pilot:", "goes, " + height));
+    }
     List<List<String>> lines = new ArrayList<>();
     for (PilotState state : request.states()) {
       String label = state.label();
@@ -69,7 +72,9 @@ record FloorGrids(FloorRequest request, UnitSystem units) {
       texts.add(PilotCells.band(row.widestFloor(), units::down, units::up));
     }
     texts.add(PilotCells.arrested(row.losses()));
-    texts.add(row.way().map(way -> way.brief(units)).orElse(""));
+    if (!models) {
+      texts.add(row.way().map(way -> way.brief(units)).orElse(""));
+    }
     return texts;
   }
 

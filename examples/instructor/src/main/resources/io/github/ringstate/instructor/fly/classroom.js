@@ -236,23 +236,14 @@
     }, "terrain");
   }
 
-  /* Time runs along each line: a dot every five seconds, with its number where there is room. */
+  /* Time runs along each line: a dot every five seconds. */
   function seconds(chosen, across, up) {
-    var taken = [];
     chosen.forEach(function (flight) {
       for (var at = 5; at <= flight.t[flight.t.length - 1]; at += 5) {
-        var x = across(valueAt(flight, "x", at));
-        var y = up(valueAt(flight, "h", at));
-        element(side, "circle", { cx: x, cy: y, r: 3.5, fill: pen(flight.recovery).color, "class": "second" });
-        var free = taken.every(function (other) {
-          return Math.abs(other[0] - x) > 34 || Math.abs(other[1] - y) > 17;
+        element(side, "circle", {
+          cx: across(valueAt(flight, "x", at)), cy: up(valueAt(flight, "h", at)), r: 3.5,
+          fill: pen(flight.recovery).color, "class": "second"
         });
-        if (free) {
-          taken.push([x, y]);
-          element(side, "text", {
-            x: x, y: y - 7, "text-anchor": "middle", stroke: "#fff", "stroke-width": 3, "paint-order": "stroke"
-          }, at + " s");
-        }
       }
     });
   }
