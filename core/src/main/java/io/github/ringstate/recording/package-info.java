@@ -71,8 +71,8 @@
  * <p>{@link io.github.ringstate.recording.RecordedOnset} flies the model on from the speeds and
  * accelerations that were recorded at an onset, with the controls held until the pilot acts: what
  * another delay would have cost from there. From recordings five times a second it comes within 20
- * ft of what was lost after an approach, a hover or a quick stop. Where the entry goes on moving the
- * controls after the onset, as the photo drift does, it makes the loss up to 75 ft too great.
+ * ft of what was lost after an approach, a hover or a quick stop. Where the entry goes on moving
+ * the controls after the onset, as the photo drift does, it makes the loss up to 75 ft too great.
  *
  * <h2>Recordings for trials</h2>
  *
