@@ -178,7 +178,10 @@ public final class ReviewCommand implements Runnable {
     }
     ColumnMap map =
         columns == null ? ColumnMap.BY_NAMES : ColumnMap.of("--columns", columns, Origin.of(spec));
-    return RecordingFile.read(name, map);
+    return Origin.of(spec)
+        .recording(name)
+        .map(content -> RecordingFile.of(name, content, map))
+        .orElseGet(() -> RecordingFile.read(name, map));
   }
 
   private Optional<Wind> wind() {
