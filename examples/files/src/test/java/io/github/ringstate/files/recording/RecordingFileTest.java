@@ -149,6 +149,16 @@ class RecordingFileTest {
   }
 
   @Test
+  void aTimeThatLostTwoEqualDigitsIsNoneThoughItsChecksumFits() {
+    String whole = sentence("GPGGA,100000.00,6000.0,N,02400.0,E,1,08,0.9,100.0,M,18.0,M,,");
+    String lost = whole.replace("100000.00", "1000.00");
+    String next = sentence("GPGGA,100001.00,6000.0,N,02400.0,E,1,08,0.9,99.0,M,18.0,M,,");
+    RecordingFile file = read(lost + next);
+    assertEquals(1, file.recording().size());
+    assertEquals(Map.of(RepairKind.NO_TIME, 1), counts(file));
+  }
+
+  @Test
   void theChecksumIsTheExclusiveOrBetweenDollarAndStar() {
     // 'A' xor 'B' = 0x41 xor 0x42 = 0x03, xor 'C' = 0x40
     assertEquals("40", NmeaReadings.checksum("$ABC*", 4));
