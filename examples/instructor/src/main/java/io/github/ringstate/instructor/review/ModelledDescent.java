@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.review;
 
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.encounter.RecordedFlight;
 import io.github.ringstate.encounter.Simulator;
@@ -11,6 +12,7 @@ import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.recording.Channel;
 import io.github.ringstate.recording.FoundEncounter;
+import io.github.ringstate.recording.VerticalMotion;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -23,6 +25,8 @@ import java.util.OptionalDouble;
  * @param delay from onset to the first movement, s
  * @param delaySeen whether the recording shows it; else it is assumed
  * @param fromBehind the wind from behind, m/s
+ * @param asRecorded whether it begins in the state that the recording has at its onset; else with
+ *     the entry that was asked for
  * @param flight the flight; empty if the craft cannot begin the entry
  * @param losses altitude lost, and lost with one and with two seconds more, m; empty where the
  *     descent is not arrested
@@ -33,6 +37,7 @@ record ModelledDescent(
     double delay,
     boolean delaySeen,
     double fromBehind,
+    boolean asRecorded,
     Optional<RecordedFlight> flight,
     Losses losses) {
 
@@ -46,7 +51,7 @@ record ModelledDescent(
         new Losses(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
   }
 
-  static ModelledDescent of(ReviewRequest request, FoundEncounter found) {
+  static ModelledDescent of(ReviewRequest request, VerticalMotion motion, FoundEncounter found) {
     Optional<Technique> seen =
         found.movement().flatMap(movement -> movement.technique()).filter(Technique::wayOut);
     Technique recovery = seen.orElse(briefed(request).orElse(Technique.FORWARD));
@@ -54,24 +59,44 @@ record ModelledDescent(
         found.delay().map(delay -> OptionalDouble.of(delay.value())).orElse(OptionalDouble.empty());
     double delay = delay(recorded.orElse(ASSUMED_DELAY));
     double fromBehind = request.wind().fromBehind(track(request, found.onsetTime().value()));
-    Encounter encounter =
+    Encounter entered =
         approach(request.entry(), fromBehind)
             .encounter(request.conditions().craft(), request.conditions().air())
             .withRecovery(recovery.standard());
-    Optional<RecordedFlight> flight = Optional.empty();
-    Losses losses = Losses.NONE;
-    try {
-      flight = Optional.of(encounter.withDelay(delay).record(Simulator.precise()));
-      losses =
-          new Losses(
-              flight.get().outcome().altitudeLoss(),
-              encounter.withDelay(delay(delay + 1)).fly().altitudeLoss(),
-              encounter.withDelay(delay(delay + 2)).fly().altitudeLoss());
-    } catch (NoSteadyFlightException noStart) {
-      // then there is nothing to lay over the recording
-    }
+    Encounter begun = entered.withEntry(RecordedStart.of(motion, found, fromBehind));
+    Optional<RecordedFlight> asRecorded =
+        flown(begun.withDelay(delay))
+            .filter(flight -> flight.outcome().ending() != Ending.NO_ONSET);
+    Encounter encounter = asRecorded.isPresent() ? begun : entered;
+    Optional<RecordedFlight> flight =
+        asRecorded.isPresent() ? asRecorded : flown(entered.withDelay(delay));
+    Losses losses =
+        flight
+            .map(
+                first ->
+                    new Losses(
+                        first.outcome().altitudeLoss(),
+                        encounter.withDelay(delay(delay + 1)).fly().altitudeLoss(),
+                        encounter.withDelay(delay(delay + 2)).fly().altitudeLoss()))
+            .orElse(Losses.NONE);
     return new ModelledDescent(
-        recovery, seen.isPresent(), delay, recorded.isPresent(), fromBehind, flight, losses);
+        recovery,
+        seen.isPresent(),
+        delay,
+        recorded.isPresent(),
+        fromBehind,
+        asRecorded.isPresent(),
+        flight,
+        losses);
+  }
+
+  /** Empty where the craft cannot begin so. */
+  private static Optional<RecordedFlight> flown(Encounter encounter) {
+    try {
+      return Optional.of(encounter.record(Simulator.precise()));
+    } catch (NoSteadyFlightException noStart) {
+      return Optional.empty();
+    }
   }
 
   private static Optional<Technique> briefed(ReviewRequest request) {

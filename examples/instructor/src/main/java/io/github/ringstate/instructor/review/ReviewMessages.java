@@ -41,6 +41,7 @@ interface ReviewMessages {
       String verdict);
 
   String model(
+      boolean asRecorded,
       String entry,
       String wind,
       String recovery,
