@@ -62,7 +62,8 @@
  * <tr><td>receiver 5 Hz, attitude, lever; wind off by 2 kt</td><td>29</td><td>0.29 (0.42)</td><td>5.2 (7.1)</td><td>29, 0.28 s</td></tr>
  * </table>
  *
- * <p>Five readings a second with a vertical speed are enough; ten tell hardly more. One reading a
+ * <p>Without a velocity over the ground nothing can be said of the airspeed: such a recording is
+ * refused. Five readings a second with a vertical speed are enough; ten tell hardly more. One reading a
  * second misses short descents, and gives the delay only to half a second or worse. A barometer
  * tells the loss as well as a receiver without vertical speed. Only attitude tells the delay; the
  * lever beside it adds nothing where the cyclic moves first. A wind that is off by two knots costs
