@@ -4,10 +4,14 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.instructor.origin.Kept;
+import io.github.ringstate.instructor.origin.Origin;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.http.HttpRequest;
@@ -16,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -182,6 +187,13 @@ class DeskPaperTest {
             ",\"format\":\"csv\"")) {
       assertEquals(400, review("x.gpx", rest, flight).statusCode(), rest);
     }
+  }
+
+  @Test
+  void nothingThatIsNotOnTheDeskIsRead() {
+    Origin desk = new Origin(Kept.alone(Map.of(), Map.of()), true);
+    assertThrows(UserError.class, () -> desk.read(PLAN.toString(), "a plan", 65_536));
+    assertThrows(UserError.class, () -> desk.recording(FLIGHT.toString()));
   }
 
   @Test

@@ -57,7 +57,8 @@ final class Papers {
     if (!SHEETS.getOrDefault(sheet, List.of()).contains(format)) {
       throw new Refused(Refused.BAD_REQUEST, "there is no such sheet");
     }
-    Commands.Done plan = commands.print(errand.planArguments(), Kept.texts(errand.kept()));
+    Commands.Done plan =
+        commands.print(errand.planArguments(), Kept.alone(errand.kept(), Map.of()));
     if (!plan.isWell()) {
       reply.send(object().put(REFUSED, plan.refusal()));
       return;
@@ -72,7 +73,7 @@ final class Papers {
                 "--units=" + errand.units(),
                 "--paper=" + Errand.text(sent.path("paper")),
                 "--format=" + format),
-            Kept.texts(kept));
+            Kept.alone(kept, Map.of()));
     if (done.isWell()) {
       reply.send(200, A_FILE, done.printed().toByteArray());
     } else {
@@ -84,7 +85,8 @@ final class Papers {
   void save(Body body, Reply reply) throws Refused, IOException {
     JsonNode sent = body.sent();
     Errand errand = Errand.of(sent, fields);
-    Commands.Done done = commands.print(errand.planArguments(), Kept.texts(errand.kept()));
+    Commands.Done done =
+        commands.print(errand.planArguments(), Kept.alone(errand.kept(), Map.of()));
     reply.send(
         done.isWell()
             ? object().put("text", done.printed().toString(UTF_8))
@@ -167,7 +169,7 @@ final class Papers {
     }
     String units = Errand.text(sent.path("units"));
     arguments.add("--units=" + units);
-    Commands.Done done = commands.report(arguments, Kept.NOTHING);
+    Commands.Done done = commands.report(arguments, Kept.alone(Map.of(), Map.of()));
     ObjectNode answer = object();
     if (done.isWell() && done.report().orElseThrow() instanceof MadeCraft made) {
       answer.set("sheet", ReportJson.sheet(made, Studies.units(units)));

@@ -57,7 +57,8 @@ final class Reviews {
     if (!columns.isEmpty()) {
       arguments.add("--columns=" + COLUMNS);
     }
-    Commands.Done plan = commands.print(errand.planArguments(), Kept.texts(errand.kept()));
+    Commands.Done plan =
+        commands.print(errand.planArguments(), Kept.alone(errand.kept(), Map.of()));
     if (!plan.isWell()) {
       refuse(reply, "plan", plan);
       return;
@@ -65,7 +66,7 @@ final class Reviews {
     Map<String, String> texts = new HashMap<>(errand.kept());
     texts.put(Studies.PLAN, plan.printed().toString(UTF_8));
     texts.put(COLUMNS, columns);
-    Kept kept = new Kept(texts, Map.of(name, body.recording()));
+    Kept kept = Kept.alone(texts, Map.of(name, body.recording()));
     if (format.isEmpty()) {
       show(commands.report(arguments, kept), errand.units(), reply);
     } else {

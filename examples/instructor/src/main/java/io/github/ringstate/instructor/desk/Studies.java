@@ -61,7 +61,7 @@ final class Studies {
     List<String> arguments = new ArrayList<>(step.arguments());
     arguments.add(1, "--plan=" + PLAN);
     arguments.add("--units=" + units);
-    Commands.Done done = commands.report(arguments, Kept.texts(kept));
+    Commands.Done done = commands.report(arguments, Kept.alone(kept, Map.of()));
     ObjectNode line = JsonNodeFactory.instance.objectNode();
     line.put("panel", step.panel());
     line.put("pilots", step.pilots());

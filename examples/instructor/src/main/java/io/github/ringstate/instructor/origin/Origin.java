@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.origin;
 
 import io.github.ringstate.files.digest.Digest;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.provenance.Build;
 import io.github.ringstate.files.provenance.ColumnUnits;
 import io.github.ringstate.files.provenance.Provenance;
@@ -107,6 +108,7 @@ public final class Origin implements Texts {
   public String read(String name, String what, int largest) {
     String text = kept.texts().get(name);
     if (text == null) {
+      refuseDisk(name);
       text = Texts.FILES.read(name, what, largest);
     }
     read.put(name, Source.of(name, text));
@@ -118,9 +120,20 @@ public final class Origin implements Texts {
    *
    * @param name the file, as the user named it
    * @return its bytes; empty if it is on disk
+   * @throws UserError if nothing is read from there
    */
   public Optional<byte[]> recording(String name) {
-    return Optional.ofNullable(kept.recordings().get(name));
+    byte[] content = kept.recordings().get(name);
+    if (content == null) {
+      refuseDisk(name);
+    }
+    return Optional.ofNullable(content);
+  }
+
+  private void refuseDisk(String name) {
+    if (kept.alone()) {
+      throw UserError.file(name, "cannot be read: it is not on the desk", null);
+    }
   }
 
   /**
@@ -198,7 +211,7 @@ public final class Origin implements Texts {
       byte[] recording = kept.recordings().get(name);
       if (recording != null) {
         read(name, Digest.of(recording));
-      } else if (!read.containsKey(name) && Files.isRegularFile(Path.of(name))) {
+      } else if (!kept.alone() && !read.containsKey(name) && Files.isRegularFile(Path.of(name))) {
         read(name, Digest.of(Path.of(name)));
       }
     } catch (InvalidPathException | IOException none) {
