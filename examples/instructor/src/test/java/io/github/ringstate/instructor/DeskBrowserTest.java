@@ -309,6 +309,23 @@ class DeskBrowserTest {
   }
 
   @Test
+  void onATelephoneEachFigureOfAWideTableStandsOnALineBehindItsName() throws InterruptedException {
+    browser.await("document.querySelector('[data-panel=floor] tbody') !== null");
+    browser.sized(360, 800);
+    String figures =
+        "Array.from(document.querySelectorAll('[data-panel=floor] tbody td:not(.words)'))";
+    assertEquals("true", browser.ask(figures + ".length > 10"));
+    // two lines of text are 43 px high
+    assertEquals("true", browser.ask(figures + ".every((one) => one.offsetHeight < 40)"));
+    assertEquals(
+        "true",
+        browser.ask(figures + ".every((one) => getComputedStyle(one, '::before').content.length > 4)"));
+    // a table that is laid out otherwise is still one for a screen reader (WAI-ARIA 1.2)
+    assertEquals("table", browser.find("[data-panel=floor] table").getAriaRole());
+    browser.sized(1280, 800);
+  }
+
+  @Test
   void aDeskThatHasEndedSaysSoAndThePlanCanStillBeSaved() throws InterruptedException {
     try (OpenDesk other = new OpenDesk()) {
       browser.open(other.address());

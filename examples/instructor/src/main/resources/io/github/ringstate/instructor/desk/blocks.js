@@ -30,17 +30,22 @@ function head(column) {
   return cell;
 }
 
+/* On a telephone a table of more columns stands line by line, each figure behind its name. */
+const MOST_SIDE_BY_SIDE = 4;
+
 function grid(block, caption) {
-  const table = made("table", { class: "grid" }, made("caption", { class: "unseen" }, caption));
+  const many = block.columns.length > MOST_SIDE_BY_SIDE;
+  const heads = block.columns.map((column) => column.head.join(" ").trim());
+  const table = made("table", { class: many ? "grid many" : "grid", role: "table" }, made("caption", { class: "unseen" }, caption));
   table.append(made("thead", {}, made("tr", {}, ...block.columns.map(head))));
   const body = made("tbody");
   for (const row of block.rows) {
-    const line = made("tr");
+    const line = made("tr", { role: "row" });
     row.forEach((text, i) => {
       const left = block.columns[i].left;
       line.append(i === 0
-        ? made("th", { scope: "row", class: left ? "words" : null }, text)
-        : made("td", { class: left ? "words" : null }, text));
+        ? made("th", { scope: "row", role: "rowheader", class: left ? "words" : null, "data-head": heads[0] }, text)
+        : made("td", { role: "cell", class: left ? "words" : null, "data-head": heads[i] }, text));
     });
     body.append(line);
   }
