@@ -63,11 +63,11 @@
  * </table>
  *
  * <p>Without a velocity over the ground nothing can be said of the airspeed: such a recording is
- * refused. Five readings a second with a vertical speed are enough; ten tell hardly more. One reading a
- * second misses short descents, and gives the delay only to half a second or worse. A barometer
- * tells the loss as well as a receiver without vertical speed. Only attitude tells the delay; the
- * lever beside it adds nothing where the cyclic moves first. A wind that is off by two knots costs
- * more than any of the faster instruments does.
+ * refused. Five readings a second with a vertical speed are enough; ten tell hardly more. One
+ * reading a second misses short descents, and gives the delay only to half a second or worse. A
+ * barometer tells the loss as well as a receiver without vertical speed. Only attitude tells the
+ * delay; the lever beside it adds nothing where the cyclic moves first. A wind that is off by two
+ * knots costs more than any of the faster instruments does.
  *
  * <p>{@link io.github.ringstate.recording.RecordedOnset} flies the model on from the speeds and
  * accelerations that were recorded at an onset, with the controls held until the pilot acts: what

@@ -319,7 +319,8 @@ class DeskBrowserTest {
     assertEquals("true", browser.ask(figures + ".every((one) => one.offsetHeight < 40)"));
     assertEquals(
         "true",
-        browser.ask(figures + ".every((one) => getComputedStyle(one, '::before').content.length > 4)"));
+        browser.ask(
+            figures + ".every((one) => getComputedStyle(one, '::before').content.length > 4)"));
     // a table that is laid out otherwise is still one for a screen reader (WAI-ARIA 1.2)
     assertEquals("table", browser.find("[data-panel=floor] table").getAriaRole());
     browser.sized(1280, 800);
