@@ -28,8 +28,11 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
   /** Fewer encounters are refused. */
   public static final int FEWEST = 2;
 
-  /** Chi-square per degree of freedom beyond which the model does not follow the readings. */
-  private static final double FOLLOWS = 3;
+  /**
+   * Chi-square per degree of freedom beyond which the model does not follow the readings. Where the
+   * form of the model is right its median is 0.93, and 2 of 157 round trips are above this bound.
+   */
+  private static final double FOLLOWS = 1.5;
 
   /** Beyond so many deviations of the prior a number is not believed. */
   private static final double FARTHEST = 3.5;
@@ -76,13 +79,13 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
     List<FlownDemonstration> flown = demonstrations.stream().map(one -> flown(one, true)).toList();
     requireDifferent(flown);
     Solution solution = Solution.of(prior, flown);
-    UncertainNumbers posterior = solution.posterior(prior);
     List<FittedEncounter> encounters = encounters(solution, flown);
     double chiSquare = chiSquare(encounters);
+    UncertainNumbers posterior = solution.weakened(chiSquare).posterior(prior);
     Fit fit = new Fit(prior, posterior, chiSquare, encounters, List.of());
     requireSupport(fit);
     return tested
-        ? new Fit(prior, posterior, chiSquare, encounters, leftOut(solution, flown))
+        ? new Fit(prior, posterior, chiSquare, encounters, leftOut(solution, flown, chiSquare))
         : fit;
   }
 
@@ -160,7 +163,11 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
     if (!(fit.chiSquare() <= FOLLOWS)) {
       throw new UnsupportedFitException(
           UnsupportedFitException.Reason.MISFIT,
-          "chi-square per degree of freedom " + rounded(fit.chiSquare()));
+          "chi-square per degree of freedom is "
+              + rounded(fit.chiSquare())
+              + ", above "
+              + FOLLOWS
+              + "; bands of such a fit do not hold for late recoveries");
     }
     boolean told = false;
     for (int i = 0; i < prior.parameters().size(); i++) {
@@ -187,13 +194,15 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
     return Math.rint(1000 * value) / 1000;
   }
 
-  private List<LeftOut> leftOut(Solution all, List<FlownDemonstration> flown) {
+  private List<LeftOut> leftOut(Solution all, List<FlownDemonstration> flown, double chiSquare) {
     List<LeftOut> tests = new ArrayList<>();
     for (int d = 0; d < flown.size(); d++) {
       List<FlownDemonstration> others = new ArrayList<>(flown);
       others.remove(d);
       UncertainNumbers known =
-          Solution.of(prior, others, without(all, d, flown.size())).posterior(prior);
+          Solution.of(prior, others, without(all, d, flown.size()))
+              .weakened(chiSquare)
+              .posterior(prior);
       tests.add(new Calibration(known, craft).predicted(flown.get(d).demonstration()));
     }
     return tests;

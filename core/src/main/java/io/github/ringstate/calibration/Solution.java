@@ -60,7 +60,10 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
       residuals.reweigh(solution.unknown(), solution.spent(demonstrations.size()));
       solution = solve(residuals, solution.unknown());
     }
-    return solution;
+    return new Solution(
+        residuals,
+        solution.unknown(),
+        OpenSpread.of(residuals, solution.unknown(), solution.covariance()));
   }
 
   /** The unknowns of each demonstration by itself, the numbers asked for near their middle. */
@@ -133,6 +136,21 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
       throw new UnsupportedFitException(
           UnsupportedFitException.Reason.NO_MINIMUM, String.valueOf(none.getMessage()));
     }
+  }
+
+  /**
+   * The same with less weight for the readings: where a model does not follow them, its misfit is
+   * no noise, and hangs together.
+   *
+   * @param chiSquare chi-square per degree of freedom, by which the information of the readings is
+   *     divided; none is given for less than 1
+   */
+  Solution weakened(double chiSquare) {
+    RealMatrix identity = MatrixUtils.createRealIdentityMatrix(unknown.length);
+    RealMatrix readings = MatrixUtils.inverse(covariance).subtract(identity);
+    RealMatrix left =
+        MatrixUtils.inverse(readings.scalarMultiply(1 / Math.max(1, chiSquare)).add(identity));
+    return new Solution(residuals, unknown, left.add(left.transpose()).scalarMultiply(0.5));
   }
 
   /** How many unknowns the readings of each demonstration have determined. */

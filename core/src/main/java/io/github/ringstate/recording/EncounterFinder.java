@@ -43,6 +43,9 @@ public final class EncounterFinder {
 
   private static final double NUDGE = 0.05;
 
+  /** Readings within so long either way say how uncertain a vertical speed is, s. */
+  private static final double AROUND = 3;
+
   private final BoundaryCriterion boundary;
   private final WindField wind;
   private final double windDeviation;
@@ -195,7 +198,8 @@ public final class EncounterFinder {
       }
       double onsetHeight =
           motion.height(first) + motion.verticalSpeed(first) * (onset - recording.time(first));
-      double between = motion.heightDifferenceDeviation(first, lowest);
+      double scale = motion.scale(Math.max(0, first - 1), end);
+      double between = scale * motion.heightDifferenceDeviation(first, lowest);
       double early = motion.verticalSpeed(first) * onsetDeviation;
       return new FoundEncounter(
           recording.time(start),
@@ -207,7 +211,8 @@ public final class EncounterFinder {
           new Estimate(
               Math.max(0, onsetHeight - motion.height(lowest)), FastMath.hypot(between, early)),
           new Estimate(
-              Math.max(0, -motion.verticalSpeed(fastest)), motion.verticalSpeedDeviation(fastest)),
+              Math.max(0, -motion.verticalSpeed(fastest)),
+              scale * motion.verticalSpeedDeviation(fastest)),
           verdict(first, last, arrest));
     }
 
@@ -228,12 +233,19 @@ public final class EncounterFinder {
     /** The deviation of the margin, by the slopes to both speeds. */
     private double marginDeviation(int k) {
       double here = margin[k];
-      double byVertical = (margin(k, NUDGE, 0) - here) / NUDGE * motion.verticalSpeedDeviation(k);
+      double byVertical = (margin(k, NUDGE, 0) - here) / NUDGE * verticalSpeedDeviation(k);
       double byHorizontal =
           (margin(k, 0, NUDGE) - here)
               / NUDGE
               * FastMath.hypot(windDeviation, groundSpeedDeviation);
       return FastMath.hypot(byVertical, byHorizontal);
+    }
+
+    /** With what the readings around show of it. */
+    private double verticalSpeedDeviation(int k) {
+      int from = recording.indexAt(recording.time(k) - AROUND);
+      int to = Math.min(margin.length, recording.indexAt(recording.time(k) + AROUND)) - 1;
+      return motion.scale(from, Math.max(from, to)) * motion.verticalSpeedDeviation(k);
     }
 
     /** The deviation of the margin over its rate of change around the onset. */

@@ -1,5 +1,6 @@
 package io.github.ringstate.recording;
 
+import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.hipparchus.util.FastMath;
@@ -165,6 +166,16 @@ final class VerticalFilter {
 
   int size() {
     return n;
+  }
+
+  /** The channels that say something of vertical motion. */
+  List<Channel> channels() {
+    return model.channels();
+  }
+
+  /** The place of a channel's slow error in the state; negative if it has none. */
+  int offset(Channel channel) {
+    return model.offset(channel);
   }
 
   /** The logarithm of the likelihood of all readings, each counting no worse than at the gate. */

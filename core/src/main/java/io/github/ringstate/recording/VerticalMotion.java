@@ -277,6 +277,42 @@ public final class VerticalMotion {
   }
 
   /**
+   * How much further off than their noise the readings of a time are, those left out among them. A
+   * reading far off counts as five standard deviations. Deviations from readings that are further
+   * off than was thought are to be multiplied by it, which is common where errors are not known
+   * well (the scale factor of the Particle Data Group, Review of Particle Physics, section 5.2 of
+   * the introduction; from memory).
+   *
+   * @param from index of the first time
+   * @param to index of the last time, or the same
+   * @return the root of the mean square of readings less what was smoothed, over their standard
+   *     deviations, and no less than 1
+   */
+  public double scale(int from, int to) {
+    double sum = 0;
+    int count = 0;
+    for (Channel channel : filter.channels()) {
+      for (int k = from; k <= to; k++) {
+        double off = recording.value(channel, k) - smoothed(channel, k);
+        if (!Double.isNaN(off)) {
+          double ratio = Math.min(Math.abs(off) / noise.of(channel), Surprises.GATE);
+          sum += ratio * ratio;
+          count++;
+        }
+      }
+    }
+    return count == 0 ? 1 : Math.max(1, FastMath.sqrt(sum / count));
+  }
+
+  /** What a channel would have read without noise. */
+  private double smoothed(Channel channel, int k) {
+    int offset = filter.offset(channel);
+    return channel == Channel.VERTICAL_SPEED
+        ? verticalSpeed(k)
+        : height(k) + (offset < 0 ? 0 : state(k, offset));
+  }
+
+  /**
    * How well the noise explains the readings.
    *
    * @return the logarithm of the likelihood, in which no reading counts worse than one five

@@ -9,9 +9,11 @@ import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.FittedModel;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.inflow.SmoothMomentum;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
@@ -112,6 +114,30 @@ class CalibrationTest {
     ParameterSet windy = ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 30);
     Encounter never = Encounter.of(fitted).withEntry(new Settling(windy));
     assertThrows(IllegalArgumentException.class, () -> LossBand.of(never));
+  }
+
+  /**
+   * Three prompt recoveries by the smooth momentum inflow, in gusts; the fitted form is another.
+   */
+  @Test
+  void recordingsOfAnotherFormAreRefusedBecauseTheirBandWouldNotHold() {
+    RandomStream draws = new IndependentStream(9, 1);
+    ParameterSet air =
+        ParameterSet.standard(Disturbances.PARAMETERS)
+            .with(Disturbances.GUST_WIND, 10)
+            .with(Disturbances.SHAKING, 5);
+    List<Demonstration> all = new ArrayList<>();
+    for (Technique technique : List.of(Technique.FORWARD, Technique.LATERAL, Technique.FORWARD)) {
+      Encounter plain = Flights.encounter(Flights.CRAFT);
+      Encounter flown =
+          plain
+              .withInflow(SmoothMomentum.standard(), plain.boundary())
+              .withRecovery(technique.draw(draws))
+              .withDelay(0.5 + draws.uniform())
+              .withDisturbances(new Disturbances(air, 100 + all.size()));
+      all.add(Flights.demonstration(flown, technique, Flights.SLOW, 10 + all.size()));
+    }
+    assertEquals(UnsupportedFitException.Reason.MISFIT, refusal(all).reason());
   }
 
   @Test

@@ -134,5 +134,14 @@ class SolutionTest {
         assertEquals(covariance.getEntry(i, j), posterior.covariance()[i][j], 1e-8);
       }
     }
+    // slopes of a straight line are the same across as at the minimum
+    RealMatrix across = OpenSpread.of(residuals, solution.unknown(), solution.covariance());
+    assertEquals(0, across.subtract(solution.covariance()).getNorm1(), 1e-6);
+    // readings of chi-square 4 per degree of freedom are readings of twice the deviation: a
+    // quarter of the information
+    RealMatrix identity = MatrixUtils.createRealIdentityMatrix(4);
+    RealMatrix fewer = MatrixUtils.inverse(solution.weakened(4).covariance()).subtract(identity);
+    RealMatrix all = MatrixUtils.inverse(solution.covariance()).subtract(identity);
+    assertEquals(0, fewer.scalarMultiply(4).subtract(all).getNorm1(), 1e-6 * all.getNorm1());
   }
 }

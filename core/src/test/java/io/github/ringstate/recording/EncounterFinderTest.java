@@ -19,6 +19,7 @@ import io.github.ringstate.encounter.TailwindApproach;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -124,6 +125,34 @@ class EncounterFinderTest {
         new Instruments(5, RECEIVER.noise(), RECEIVER.groundSpeedDeviation(), 0, 0.1, false);
     FoundEncounter one = found(encounter, bare.record(encounter, 1)).get(0);
     assertTrue(one.movement().isEmpty() && one.delay().isEmpty());
+  }
+
+  @Test
+  void manyReadingsFarOffWithinADescentMakeItLessCertain() {
+    Encounter encounter = Encounter.of(DemoCraft.TRAINER).withDelay(1);
+    Recording clean = RECEIVER.record(encounter, 1);
+    Map<Channel, double[]> values = new EnumMap<>(Channel.class);
+    double[] time = new double[clean.size()];
+    for (Channel channel : clean.channels()) {
+      double[] copy = new double[clean.size()];
+      for (int k = 0; k < copy.length; k++) {
+        time[k] = clean.time(k);
+        boolean far = channel == Channel.HEIGHT && k % 4 == 1;
+        copy[k] = clean.value(channel, k) + (far ? (k % 8 == 1 ? 200 : -300) : 0);
+      }
+      values.put(channel, copy);
+    }
+    FoundEncounter one = found(encounter, clean).get(0);
+    FoundEncounter other = found(encounter, new Recording(time, values)).get(0);
+    // a quarter at five deviations and the rest at one: sqrt(25/4 + 3/4) of heights alone, and as
+    // many vertical speeds at one, sqrt((7 + 1) / 2) = 2 at the least
+    assertTrue(
+        other.peakDescent().deviation() > 1.5 * one.peakDescent().deviation(),
+        one.peakDescent() + " and " + other.peakDescent());
+    // most of a loss's error is that of the onset, by the wind
+    assertTrue(other.altitudeLoss().deviation() > 1.05 * one.altitudeLoss().deviation());
+    double truth = encounter.fly().altitudeLoss().orElseThrow();
+    assertEquals(truth, other.altitudeLoss().value(), 4 * other.altitudeLoss().deviation());
   }
 
   @Test

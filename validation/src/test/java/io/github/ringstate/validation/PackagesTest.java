@@ -18,6 +18,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("numerics", List.of()),
             Map.entry("open", List.of()),
             Map.entry("reference", List.of()),
-            Map.entry("report", List.of("catalogue", "check", "losses", "open"))));
+            Map.entry("report", List.of("catalogue", "check", "losses", "open", "results")),
+            Map.entry("results", List.of("open"))));
   }
 }

@@ -23,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -223,10 +224,13 @@ class FitTest {
     List<String> circuit = new ArrayList<>();
     circuit.add(rows.get(0));
     String[] first = rows.get(1).split(",", -1);
+    SplittableRandom random = new SplittableRandom(1);
     for (int k = 0; k < 120; k++) {
       String[] row = first.clone();
       row[0] = String.valueOf(0.5 * k - 130);
-      row[2] = "0";
+      // as uncertain as the instruments of the descent
+      row[1] = String.valueOf(Double.parseDouble(first[1]) + random.nextGaussian());
+      row[2] = String.valueOf(0.2 * random.nextGaussian());
       row[3] = "30";
       row[4] = String.valueOf(FastMath.PI);
       circuit.add(String.join(",", row));

@@ -5,6 +5,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Readings from sentences of NMEA 0183 (National Marine Electronics Association, Standard for
@@ -18,6 +19,9 @@ final class NmeaReadings {
 
   /** Years of two digits are those from 1980, when the counting of satellite time begins. */
   private static final int FIRST_YEAR = 1980;
+
+  /** Hours, minutes and seconds with two digits each, and a fraction. */
+  private static final Pattern TIME_OF_DAY = Pattern.compile("\\s*\\d{6}(\\.\\d*)?\\s*");
 
   private final Readings readings;
 
@@ -134,7 +138,8 @@ final class NmeaReadings {
     double clock = Numerals.number(text);
     int whole = (int) clock;
     double read = whole / 10_000 * 3600 + whole / 100 % 100 * 60 + whole % 100 + (clock - whole);
-    if (!(clock >= 0 && read < DAY + 1)) {
+    // two digits that are lost may leave the checksum as it was
+    if (!(TIME_OF_DAY.matcher(text).matches() && clock >= 0 && read < DAY + 1)) {
       readings.note(RepairKind.NO_TIME, null);
       return false;
     }

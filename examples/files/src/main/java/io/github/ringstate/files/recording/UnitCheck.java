@@ -4,6 +4,7 @@ import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.quantity.Unit;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.Optional;
 
 /**
@@ -25,6 +26,9 @@ final class UnitCheck {
   /** A ratio this near to that of two units is one; feet and metres are 3.28 apart. */
   private static final double NEAR = 0.15;
 
+  /** Through so much another instrument may go while a height stands still, m. */
+  private static final double STANDING = 30;
+
   private final Columns columns;
   private final String file;
 
@@ -38,34 +42,61 @@ final class UnitCheck {
     for (RecordedQuantity height :
         new RecordedQuantity[] {RecordedQuantity.HEIGHT, RecordedQuantity.PRESSURE_ALTITUDE}) {
       if (columns.has(height) && columns.has(RecordedQuantity.VERTICAL_SPEED)) {
-        refuse(
-            ratio(columns.get(height), integral(columns.get(RecordedQuantity.VERTICAL_SPEED))),
-            height,
-            RecordedQuantity.VERTICAL_SPEED);
+        double[] way = integral(columns.get(RecordedQuantity.VERTICAL_SPEED));
+        refuse(ratio(columns.get(height), way), height, RecordedQuantity.VERTICAL_SPEED);
+        refuseStanding(height, RecordedQuantity.VERTICAL_SPEED, way);
       }
     }
     if (columns.has(RecordedQuantity.HEIGHT) && columns.has(RecordedQuantity.PRESSURE_ALTITUDE)) {
-      refuse(
-          ratio(
-              columns.get(RecordedQuantity.HEIGHT),
-              columns.get(RecordedQuantity.PRESSURE_ALTITUDE)),
-          RecordedQuantity.HEIGHT,
-          RecordedQuantity.PRESSURE_ALTITUDE);
+      double[] height = columns.get(RecordedQuantity.HEIGHT);
+      double[] altitude = columns.get(RecordedQuantity.PRESSURE_ALTITUDE);
+      refuse(ratio(height, altitude), RecordedQuantity.HEIGHT, RecordedQuantity.PRESSURE_ALTITUDE);
+      refuseStanding(RecordedQuantity.HEIGHT, RecordedQuantity.PRESSURE_ALTITUDE, altitude);
+      refuseStanding(RecordedQuantity.PRESSURE_ALTITUDE, RecordedQuantity.HEIGHT, height);
     }
+  }
+
+  /** An instrument that stands still beside one that moves is broken. */
+  private void refuseStanding(RecordedQuantity still, RecordedQuantity moving, double... way) {
+    DoubleSummaryStatistics stood = range(columns.get(still));
+    DoubleSummaryStatistics moved = range(way);
+    double through = moved.getMax() - moved.getMin();
+    if (stood.getMin() == stood.getMax() && stood.getCount() >= FEWEST && through > STANDING) {
+      throw UserError.file(
+          file,
+          "gives "
+              + still.key()
+              + " as "
+              + Decimals.fixed(stood.getMin(), 1)
+              + " m all the time, while "
+              + moving.key()
+              + " goes through "
+              + Decimals.fixed(through, 0)
+              + " m; a height that does not change goes with no more than "
+              + Decimals.fixed(STANDING, 0)
+              + " m",
+          null);
+    }
+  }
+
+  private static DoubleSummaryStatistics range(double... values) {
+    return Arrays.stream(values).filter(value -> !Double.isNaN(value)).summaryStatistics();
   }
 
   private void refuse(Optional<Double> ratio, RecordedQuantity one, RecordedQuantity other) {
     if (ratio.isEmpty()) {
       return;
     }
-    if (Math.abs(ratio.get() + 1) < NEAR) {
+    if (ratio.get() < -NEAR) {
       throw UserError.file(
           file,
           "gives "
               + one.key()
               + " and "
               + other.key()
-              + " with opposite signs; heights and vertical speeds are positive upwards",
+              + " with opposite signs: the first changes "
+              + Decimals.fixed(ratio.get(), 3)
+              + " times as fast as the second; heights and vertical speeds are positive upwards",
           null);
     }
     double foot = Unit.FOOT.toSi(1);

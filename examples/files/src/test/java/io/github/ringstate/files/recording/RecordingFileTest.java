@@ -149,6 +149,16 @@ class RecordingFileTest {
   }
 
   @Test
+  void aTimeThatLostTwoEqualDigitsIsNoneThoughItsChecksumFits() {
+    String whole = sentence("GPGGA,100000.00,6000.0,N,02400.0,E,1,08,0.9,100.0,M,18.0,M,,");
+    String lost = whole.replace("100000.00", "1000.00");
+    String next = sentence("GPGGA,100001.00,6000.0,N,02400.0,E,1,08,0.9,99.0,M,18.0,M,,");
+    RecordingFile file = read(lost + next);
+    assertEquals(1, file.recording().size());
+    assertEquals(Map.of(RepairKind.NO_TIME, 1), counts(file));
+  }
+
+  @Test
   void theChecksumIsTheExclusiveOrBetweenDollarAndStar() {
     // 'A' xor 'B' = 0x41 xor 0x42 = 0x03, xor 'C' = 0x40
     assertEquals("40", NmeaReadings.checksum("$ABC*", 4));
@@ -244,6 +254,22 @@ class RecordingFileTest {
             k -> k + "," + 4 * k / (feet ? 0.3048 : 1) + "," + (feet ? -787.4 : -4));
     UserError refused = assertThrows(UserError.class, () -> read(down));
     assertTrue(String.valueOf(refused.getMessage()).contains("opposite signs"));
+    String both = down.replace(height, feet ? "height_m" : "height_ft");
+    refused = assertThrows(UserError.class, () -> read(both));
+    assertTrue(String.valueOf(refused.getMessage()).contains("opposite signs"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"height_m,vertical_speed_m_per_s", "pressure_altitude_m,height_m"})
+  void aHeightThatStandsStillBesideWhatMovesIsRefused(String still, String moving) {
+    boolean speed = moving.startsWith("v");
+    String climb =
+        lines("time_s," + still + "," + moving, 20, k -> k + ",100," + (speed ? 4 : 4 * k));
+    UserError refused = assertThrows(UserError.class, () -> read(climb));
+    assertTrue(String.valueOf(refused.getMessage()).contains("100.0 m all the time"));
+    // up to 30 m may be what the other wavers by
+    assertEquals(
+        8, read(climb.lines().limit(9).collect(Collectors.joining("\n"))).recording().size());
   }
 
   @Test

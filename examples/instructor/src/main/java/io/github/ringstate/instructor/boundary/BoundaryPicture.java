@@ -1,8 +1,5 @@
 package io.github.ringstate.instructor.boundary;
 
-import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.files.text.NotAWayOut;
-import io.github.ringstate.files.text.Wrapping;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.quantity.Unit;
@@ -11,7 +8,6 @@ import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.chart.Plot;
 import io.github.ringstate.sheets.chart.Points;
 import io.github.ringstate.sheets.page.Pictured.Picture;
-import io.github.ringstate.sheets.page.SheetFont;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
@@ -25,10 +21,7 @@ final class BoundaryPicture implements Picture {
 
   private static final int WIDTH = 680;
   private static final int PLOT = 430;
-  private static final int HEAD = 26;
   private static final int FOOT = 8;
-  private static final int FOOT_LINE = 13;
-  private static final int CAUTION_COLUMNS = 140;
 
   private static final Color SHADE = new Color(0xE6E6E6);
 
@@ -39,20 +32,17 @@ final class BoundaryPicture implements Picture {
   private final Chart chart;
   private final BoundaryResult result;
   private final UnitSystem units;
-  private final boolean alone;
 
   /**
    * Creates the picture.
    *
    * @param result the boundaries, drawn ones among them
    * @param units the units
-   * @param alone whether it must say itself what it shows, with the caution
    */
-  BoundaryPicture(BoundaryResult result, UnitSystem units, boolean alone) {
+  BoundaryPicture(BoundaryResult result, UnitSystem units) {
     this.chart = result.drawn().orElseThrow();
     this.result = result;
     this.units = units;
-    this.alone = alone;
   }
 
   private Legend legend() {
@@ -85,16 +75,6 @@ final class BoundaryPicture implements Picture {
     return new Legend(WIDTH - 20, entries);
   }
 
-  /** What a picture that stands alone must say below. */
-  private List<String> foot() {
-    List<String> lines = new ArrayList<>();
-    if (result.isMistaken()) {
-      lines.addAll(Wrapping.lines(NotAWayOut.TEXT, CAUTION_COLUMNS));
-    }
-    lines.addAll(Wrapping.lines(Caution.TEXT, CAUTION_COLUMNS));
-    return lines;
-  }
-
   @Override
   public int width() {
     return WIDTH;
@@ -102,7 +82,7 @@ final class BoundaryPicture implements Picture {
 
   @Override
   public int height() {
-    return PLOT + legend().height() + (alone ? HEAD + FOOT + FOOT_LINE * foot().size() : 0) + 8;
+    return PLOT + legend().height() + FOOT;
   }
 
   @Override
@@ -121,27 +101,6 @@ final class BoundaryPicture implements Picture {
     AffineTransform before = graphics.getTransform();
     graphics.setColor(Color.WHITE);
     graphics.fillRect(0, 0, WIDTH, height());
-    int top = 0;
-    if (alone) {
-      graphics.setColor(Plot.INK);
-      graphics.setFont(SheetFont.SEMIBOLD.sized(14));
-      Conditions conditions = chart.conditions();
-      graphics.drawString(
-          BoundaryMessages.SAY.title(
-              conditions.craft().name(),
-              units.given(Unit.KILOGRAM, conditions.massKg()),
-              units.lengthInWords(conditions.air().densityAltitude())),
-          12,
-          18);
-      graphics.setFont(SheetFont.REGULAR.sized(10));
-      int line = height() - FOOT - FOOT_LINE * foot().size() + 14;
-      for (String text : foot()) {
-        graphics.drawString(text, 12, line);
-        line += FOOT_LINE;
-      }
-      top = HEAD;
-    }
-    graphics.translate(0, top);
     plot().paint(graphics);
     graphics.translate(10, PLOT);
     legend().paint(graphics);

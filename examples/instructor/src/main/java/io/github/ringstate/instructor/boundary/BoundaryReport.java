@@ -9,8 +9,10 @@ import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.inflow.DescentLimits;
+import io.github.ringstate.instructor.conditions.Captioned;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.CraftWords;
@@ -49,7 +51,15 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
 
   @Override
   public Picture picture(PageSettings settings) {
-    return new BoundaryPicture(result, settings.units(), true);
+    UnitSystem units = settings.units();
+    Conditions conditions = request.conditions();
+    return new Captioned(
+        new BoundaryPicture(result, units),
+        BoundaryMessages.SAY.title(
+            conditions.craft().name(),
+            units.given(Unit.KILOGRAM, conditions.massKg()),
+            units.lengthInWords(conditions.air().densityAltitude())),
+        result.isMistaken() ? NotAWayOut.TEXT : "");
   }
 
   @Override
@@ -70,7 +80,7 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
             BoundaryMessages.SAY.pageDefinitions(result.path().isPresent()),
             "parameters",
             ModelNote.of(result.chart().conditions().craft())),
-        Map.of("picture", new BoundaryPicture(result, settings.units(), false)));
+        Map.of("picture", new BoundaryPicture(result, settings.units())));
   }
 
   @Override

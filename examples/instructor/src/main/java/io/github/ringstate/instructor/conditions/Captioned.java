@@ -8,6 +8,7 @@ import io.github.ringstate.sheets.page.SheetFont;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -15,16 +16,32 @@ import java.util.List;
  *
  * @param picture the picture
  * @param title what it shows
+ * @param warning what is said before the caution; may be empty
  */
-public record Captioned(Picture picture, String title) implements Picture {
+public record Captioned(Picture picture, String title, String warning) implements Picture {
 
   private static final int HEAD = 26;
   private static final int FOOT = 8;
   private static final int FOOT_LINE = 13;
   private static final int CAUTION_COLUMNS = 140;
 
-  private static List<String> foot() {
-    return Wrapping.lines(Caution.TEXT, CAUTION_COLUMNS);
+  /**
+   * A picture with nothing but the caution below.
+   *
+   * @param picture the picture
+   * @param title what it shows
+   */
+  public Captioned(Picture picture, String title) {
+    this(picture, title, "");
+  }
+
+  private List<String> foot() {
+    List<String> lines = new ArrayList<>();
+    if (!warning.isEmpty()) {
+      lines.addAll(Wrapping.lines(warning, CAUTION_COLUMNS));
+    }
+    lines.addAll(Wrapping.lines(Caution.TEXT, CAUTION_COLUMNS));
+    return lines;
   }
 
   @Override

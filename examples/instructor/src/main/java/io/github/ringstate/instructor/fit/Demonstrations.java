@@ -7,11 +7,10 @@ import io.github.ringstate.calibration.Demonstration;
 import io.github.ringstate.calibration.EntryDirection;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.recording.FlightCheck;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.recording.Channel;
 import io.github.ringstate.recording.EncounterFinder;
 import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Recording;
@@ -56,15 +55,7 @@ record Demonstrations(
 
   /** Looks through a recording. */
   Found in(String name, Recording recording) {
-    for (Channel needed : List.of(Channel.GROUND_SPEED, Channel.TRACK)) {
-      if (!recording.channels().contains(needed)) {
-        throw UserError.file(
-            name,
-            "holds neither ground speed with track nor latitude with longitude, without which"
-                + " nothing can be said of the airspeed",
-            null);
-      }
-    }
+    FlightCheck.require(name, recording);
     VerticalMotion motion = VerticalMotion.of(recording);
     Encounter flown = approach.encounter(craft, air);
     List<Demonstration> usable = new ArrayList<>();

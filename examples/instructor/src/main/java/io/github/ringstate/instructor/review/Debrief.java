@@ -1,7 +1,7 @@
 package io.github.ringstate.instructor.review;
 
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.recording.FlightCheck;
 import io.github.ringstate.files.recording.RecordedQuantity;
 import io.github.ringstate.files.recording.Repair;
 import io.github.ringstate.files.recording.RepairKind;
@@ -48,19 +48,11 @@ record Debrief(
    *
    * @param request what is asked for
    * @return what it shows
-   * @throws UserError if the recording has no velocity over the ground
+   * @throws io.github.ringstate.files.error.UserError if no descent can be seen in the recording
    */
   static Debrief of(ReviewRequest request) {
     Recording recording = request.file().recording();
-    for (Channel needed : List.of(Channel.GROUND_SPEED, Channel.TRACK)) {
-      if (!recording.channels().contains(needed)) {
-        throw UserError.file(
-            request.name(),
-            "holds neither ground speed with track nor latitude with longitude, without which"
-                + " nothing can be said of the airspeed",
-            null);
-      }
-    }
+    FlightCheck.require(request.name(), recording);
     boolean fromPlaces =
         request.file().repairs().stream()
             .anyMatch(repair -> repair.kind() == RepairKind.FROM_PLACES);
@@ -76,7 +68,8 @@ record Debrief(
             .find(motion);
     List<FlownDescent> descents = new ArrayList<>();
     for (FoundEncounter one : found) {
-      descents.add(new FlownDescent(descents.size() + 1, one, ModelledDescent.of(request, one)));
+      descents.add(
+          new FlownDescent(descents.size() + 1, one, ModelledDescent.of(request, motion, one)));
     }
     return new Debrief(
         request,

@@ -30,17 +30,22 @@ function head(column) {
   return cell;
 }
 
+/* On a telephone a table of more columns stands line by line, each figure behind its name. */
+const MOST_SIDE_BY_SIDE = 4;
+
 function grid(block, caption) {
-  const table = made("table", { class: "grid" }, made("caption", { class: "unseen" }, caption));
+  const many = block.columns.length > MOST_SIDE_BY_SIDE;
+  const heads = block.columns.map((column) => column.head.join(" ").trim());
+  const table = made("table", { class: many ? "grid many" : "grid", role: "table" }, made("caption", { class: "unseen" }, caption));
   table.append(made("thead", {}, made("tr", {}, ...block.columns.map(head))));
   const body = made("tbody");
   for (const row of block.rows) {
-    const line = made("tr");
+    const line = made("tr", { role: "row" });
     row.forEach((text, i) => {
       const left = block.columns[i].left;
       line.append(i === 0
-        ? made("th", { scope: "row", class: left ? "words" : null }, text)
-        : made("td", { class: left ? "words" : null }, text));
+        ? made("th", { scope: "row", role: "rowheader", class: left ? "words" : null, "data-head": heads[0] }, text)
+        : made("td", { role: "cell", class: left ? "words" : null, "data-head": heads[i] }, text));
     });
     body.append(line);
   }
@@ -69,6 +74,7 @@ export function sheet(report, caption) {
   const blocks = report.blocks;
   const lists = blocks.filter((block) => block.kind === "terms");
   const defined = blocks.some((block) => block.kind === "grid") ? lists[lists.length - 1] : null;
+  let named = caption;
   for (const block of blocks) {
     if (block.kind === "terms" && lists.length > 1 && block === lists[0]) {
       inside.append(folded("Conditions in full", terms(block)));
@@ -77,8 +83,9 @@ export function sheet(report, caption) {
     } else if (block.kind === "terms") {
       inside.append(terms(block));
     } else if (block.kind === "grid") {
-      inside.append(grid(block, caption));
+      inside.append(grid(block, named));
     } else if (block.kind === "heading") {
+      named = block.text;
       inside.append(made("h3", {}, block.text));
     } else if (block.kind === "paragraph" && !block.text.startsWith("CAUTION.")) {
       inside.append(made("p", { class: "take" }, block.text));
