@@ -50,6 +50,28 @@ public record Trim(double pitch, double bank, double collective, double induced)
    */
   public static Trim find(
       EquationsOfMotion motion, double forward, double sideways, double verticalSpeed) {
+    return accelerating(motion, forward, sideways, verticalSpeed);
+  }
+
+  /**
+   * Looks for the attitude, collective and induced velocity with which a craft at a velocity
+   * through the air accelerates as asked, the induced velocity being what it would settle to;
+   * otherwise like {@link #find(EquationsOfMotion, double, double, double)}.
+   *
+   * @param motion the equations of motion; their wind may be any
+   * @param forward the speed through the air along the nose, m/s
+   * @param sideways the speed through the air to the right, m/s
+   * @param verticalSpeed the vertical speed through the air, m/s, positive up
+   * @param acceleration along the nose, to the right and up, m/s2; none for steady flight
+   * @return the controls
+   * @throws NoSteadyFlightException if there are none, for instance because the blades stall
+   */
+  public static Trim accelerating(
+      EquationsOfMotion motion,
+      double forward,
+      double sideways,
+      double verticalSpeed,
+      double... acceleration) {
     double scale = motion.hoverInduced();
     double airspeed = sideways == 0 ? Math.abs(forward) : FastMath.hypot(forward, sideways);
     // The thrust of a steady flight is near the weight, so this is near the induced velocity.
@@ -57,7 +79,8 @@ public record Trim(double pitch, double bank, double collective, double induced)
     NotFiniteException.check(steadyInduced, "the induced velocity of", motion.inflow());
     double[] guess = {0, 0, 0.15, steadyInduced};
     try {
-      double[] x = new TrimSolver(motion, forward, sideways, verticalSpeed).reached(guess);
+      double[] x =
+          new TrimSolver(motion, forward, sideways, verticalSpeed, acceleration).reached(guess);
       return new Trim(x[0], x[1], x[2], x[3] * scale);
     } catch (ArithmeticException | MathRuntimeException | OutOfRangeException none) {
       throw none(motion, airspeed, verticalSpeed, none);

@@ -12,9 +12,9 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOpti
 import org.jspecify.annotations.Nullable;
 
 /**
- * What keeps a flight from being steady: the three accelerations and the rate of the induced
- * velocity, as functions of pitch, bank, collective and induced velocity, at a velocity through the
- * air, heading north, the rotor at full speed.
+ * What keeps a flight from being steady, or from accelerating as asked: the three accelerations and
+ * the rate of the induced velocity, as functions of pitch, bank, collective and induced velocity,
+ * at a velocity through the air, heading north, the rotor at full speed.
  *
  * <p>Newton's method finds where they vanish in a handful of steps from any guess that is not far
  * off. Where it wanders, Levenberg and Marquardt's takes over, twenty times as slow and hard to
@@ -32,11 +32,19 @@ final class TrimSolver {
   private final double forward;
   private final double sideways;
   private final double verticalSpeed;
+  private final double[] acceleration;
   private final double scale;
   private final double[] state = new double[State.SIZE];
 
-  TrimSolver(EquationsOfMotion motion, double forward, double sideways, double verticalSpeed) {
+  /** Accelerations are along the nose, to the right and up, m/s2; none for steady flight. */
+  TrimSolver(
+      EquationsOfMotion motion,
+      double forward,
+      double sideways,
+      double verticalSpeed,
+      double... acceleration) {
     this.motion = motion;
+    this.acceleration = acceleration.length == 0 ? new double[3] : acceleration;
     this.forward = forward;
     this.sideways = sideways;
     this.verticalSpeed = verticalSpeed;
@@ -45,10 +53,10 @@ final class TrimSolver {
   }
 
   /**
-   * Looks for steady flight.
+   * Looks for the flight.
    *
    * @param guess pitch and bank, rad, collective, rad, induced velocity over that of the hover
-   * @return the same of the steady flight
+   * @return the same of the flight
    * @throws MathRuntimeException if there is none nearby
    * @throws OutOfRangeException if the search leaves what the inflow model knows
    */
@@ -120,9 +128,9 @@ final class TrimSolver {
     motion.inAir(state, forward, sideways, verticalSpeed);
     Motion m = motion.inBalance(state);
     return new double[] {
-      m.rate(State.SPEED_NORTH) / 10,
-      m.rate(State.SPEED_EAST) / 10,
-      m.rate(State.SPEED_UP) / 10,
+      (m.rate(State.SPEED_NORTH) - acceleration[0]) / 10,
+      (m.rate(State.SPEED_EAST) - acceleration[1]) / 10,
+      (m.rate(State.SPEED_UP) - acceleration[2]) / 10,
       m.rate(State.INDUCED) / (10 * scale)
     };
   }

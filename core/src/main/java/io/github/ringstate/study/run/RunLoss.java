@@ -53,6 +53,16 @@ public record RunLoss(double half, double most, double mostLow, double mostHigh)
   }
 
   /**
+   * The loss of the greater share as a quantile.
+   *
+   * @param share the greater share, from 0.5 to below 1
+   * @return the quantile with its interval, m
+   */
+  public Quantile quantile(double share) {
+    return new Quantile(share, most, mostLow, mostHigh);
+  }
+
+  /**
    * The worse of two losses, for the half and for most of the pilots by themselves.
    *
    * @param other another loss

@@ -151,6 +151,18 @@ public record RunPlan(
     return new RunPlan(craft, curve, air, wind, other, descent, height, lowestHeight, margin);
   }
 
+  /**
+   * The same plan with another craft in another air.
+   *
+   * @param other the helicopter
+   * @param another the air at the height of the run
+   * @return the changed plan
+   */
+  public RunPlan on(Helicopter other, Air another) {
+    return new RunPlan(
+        other, curve, another, wind, groundSpeed, descent, height, lowestHeight, margin);
+  }
+
   private WindTriangle triangle(double track, double speed) {
     return new WindTriangle(Wind.from(wind.from(), speed), track, groundSpeed);
   }

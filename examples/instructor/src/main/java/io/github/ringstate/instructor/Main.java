@@ -21,6 +21,7 @@ import io.github.ringstate.instructor.manual.ManualCommand;
 import io.github.ringstate.instructor.option.Inputs;
 import io.github.ringstate.instructor.option.PlanOption;
 import io.github.ringstate.instructor.option.ShortNames;
+import io.github.ringstate.instructor.origin.Kept;
 import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.instructor.plan.BriefCommand;
 import io.github.ringstate.instructor.plan.PlanCommand;
@@ -36,7 +37,6 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
@@ -177,7 +177,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
   }
 
   private static CommandLine commandLine(OutputStream terminal, List<String> commands) {
-    return commandLine(terminal, commands, new Origin(Map.of(), false), Optional.empty());
+    return commandLine(terminal, commands, new Origin(Kept.NOTHING, false), Optional.empty());
   }
 
   private static CommandLine commandLine(
@@ -262,7 +262,8 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
       case "desk" -> new DeskCommand(Main::hosted, () -> fields(terminal), terminal);
       case RERUN ->
           new RerunCommand(
-              (arguments, kept, err) -> hosted(arguments, kept, terminal, err, Optional.empty()));
+              (arguments, texts, err) ->
+                  hosted(arguments, Kept.texts(texts), terminal, err, Optional.empty()));
       case CompletionCommand.NAME -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };
@@ -280,12 +281,14 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
 
   private static Fields fields(OutputStream terminal) {
     return new Fields(
-        planned(terminal)::described, PlannedOptions.described(() -> new ManualCommand(terminal)));
+        planned(terminal)::described,
+        PlannedOptions.described(() -> new ManualCommand(terminal)),
+        PlannedOptions.described(() -> new ReviewCommand(terminal)));
   }
 
   private static int hosted(
       List<String> arguments,
-      Map<String, String> kept,
+      Kept kept,
       OutputStream terminal,
       PrintWriter err,
       Optional<Recipient> recipient) {

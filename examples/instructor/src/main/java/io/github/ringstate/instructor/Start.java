@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 /** How the tool was started, where it was given no arguments. */
 final class Start {
 
-  /** What a double click on the jar means. */
-  static final String[] DESK = {"desk"};
+  /** What a double click on the jar means; with no terminal nobody sees that it is still there. */
+  static final String[] DESK = {"desk", "--idle=120"};
 
   private Start() {}
 

@@ -113,9 +113,9 @@ record BadInput(String what, int status, List<String> args, List<String> message
               "runs --calm --margin-ft -1",
               "--margin-ft",
               "'-1'",
-              "0 to 3280.8 ft"),
+              "0 to 3280 ft"),
           option(
-              "no margin", "runs --calm --margin-ft NaN", "--margin-ft", "'NaN'", "0 to 3280.8 ft"),
+              "no margin", "runs --calm --margin-ft NaN", "--margin-ft", "'NaN'", "0 to 3280 ft"),
           option("ground speed", "runs --calm --ground-speed-kt 61", "'61'", "0 to 60 kt"),
           option(
               "half a pilot", "runs --calm --pilots 99.5", "--pilots", "'99.5'", "a whole number"),
@@ -149,7 +149,7 @@ record BadInput(String what, int status, List<String> args, List<String> message
           option("unknown format", "boundary --format xml", "--format", "'xml'", "text, csv, json"),
           option("step zero", "fly --step 0", "--step", "'0'", "0.01 to 10 s"),
           option("step of airspeed", "boundary --step-kt -2", "--step-kt", "'-2'", "0.1 to 20 kt"),
-          option("height zero", "loss --height-ft 0", "--height-ft", "'0'", "3.3 to 9842.5 ft"),
+          option("height zero", "loss --height-ft 0", "--height-ft", "'0'", "3.3 to 9840 ft"),
           option(
               "wind from nowhere",
               "loss --entry settling --wind-kt -3",
@@ -163,7 +163,7 @@ record BadInput(String what, int status, List<String> args, List<String> message
               "loss --pressure-altitude-ft 40000",
               "--pressure-altitude-ft",
               "'40000'",
-              "-3280.8 to 36089.2 ft"),
+              "-3280 to 36080 ft"),
           option(
               "altitude twice",
               "loss --pressure-altitude-ft 0,0.0",
@@ -179,6 +179,16 @@ record BadInput(String what, int status, List<String> args, List<String> message
               "pilots and a precision",
               "loss --pilots 8 --precision-ft 5",
               "--pilots and --precision-ft exclude each other"),
+          option("text in a PDF", "card --output DIR/a.pdf", "--output", "with --format pdf"),
+          option("a worse day too hot", "floor --compare 0,41,0", "--compare", "0 to 40 K"),
+          option("a worse day too heavy", "runs --calm --compare 900,0,0", "--compare", "620 kg"),
+          option("no mass, in short", "loss --mass NaN", "--mass-kg", "'NaN'", "420 to 620 kg"),
+          option(
+              "wind by the clock",
+              "runs --wind-kt 9 --wind-from 400deg",
+              "--wind-from-deg",
+              "0 to 360 deg"),
+          option("terrain in a text", "fly --height-ft 300 --terrain-ft 0:0,90:9", "--format html"),
           option("no precision", "floor --precision-ft 0", "--precision-ft", "0.5 to 1000 ft"),
           option(
               "draws of cards", "loss --pilots 8 --draws cards", "'cards'", "sobol, independent"),
@@ -212,12 +222,11 @@ record BadInput(String what, int status, List<String> args, List<String> message
           option("whole share", "floor --share 1", "--share", "'1'", "0.01 to 0.999"),
           option("share in per cent", "floor --share 95", "--share", "'95'", "0.01 to 0.999"),
           option("share that is none", "floor --share NaN", "--share", "'NaN'"),
-          option(
-              "negative margin", "floor --margin-ft -1", "--margin-ft", "'-1'", "0 to 3280.8 ft"),
-          option("height of a floor", "floor --height-ft 0", "--height-ft", "'0'", "3.3 to 9842.5"),
+          option("negative margin", "floor --margin-ft -1", "--margin-ft", "'-1'", "0 to 3280 ft"),
+          option("height of a floor", "floor --height-ft 0", "--height-ft", "'0'", "3.3 to 9840"),
           option("no output", "craft --output=", "--output", "''"),
           file("output is a folder", "craft --output DIR", "DIR", "directory"),
-          file("output in no folder", "craft --output DIR/no/x.csv", "DIR/no/x.csv", "folder"),
+          file("output in no folder", "craft --output DIR/no/x.txt", "DIR/no/x.txt", "folder"),
           file("output below a file", "craft --output DIR/twice.toml/x", "folder"),
           file("output is a device", "craft --output /dev/null", "/dev/null", "not a plain file"),
           file("no such file", "loss --craft DIR/none.toml", "DIR/none.toml", "no such file"),

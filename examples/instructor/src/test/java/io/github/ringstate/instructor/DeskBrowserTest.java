@@ -59,19 +59,11 @@ class DeskBrowserTest {
 
   /** The rows of the table of losses on the page. */
   private static List<String> losses() {
-    return List.of(
-        browser
-            .ask(
-                "Array.from("
-                    + LOSS
-                    + ".querySelectorAll('tbody tr'), (row) => Array.from(row.cells,"
-                    + " (cell) => cell.textContent).join(' ')).join('\\n')")
-            .split("\n"));
+    return rows("loss");
   }
 
   private static void assertPrinted(List<String> rows, String command) {
-    List<String> printed =
-        Run.line(command).lines().stream().map(line -> line.strip().replaceAll(" +", " ")).toList();
+    List<String> printed = plain(Run.line(command));
     assertEquals(6, rows.size());
     assertTrue(printed.containsAll(rows), () -> rows + " is not in " + printed);
   }
@@ -167,6 +159,76 @@ class DeskBrowserTest {
     browser.driver().close();
     browser.driver().switchTo().window(first);
     assertEquals("31", browser.ask("document.getElementById('f-conditions-oat-c').value"));
+  }
+
+  @Test
+  void aCopyOfAPageHasANameOfItsOwn() throws InterruptedException {
+    String first = browser.driver().getWindowHandle();
+    String name = browser.ask("sessionStorage.getItem('tab')");
+    // a page that another opens begins with a copy of its session storage (WHATWG HTML, 12.2.2)
+    browser.run("window.open(location.href)");
+    String copy =
+        browser.driver().getWindowHandles().stream()
+            .filter(handle -> !handle.equals(first))
+            .findFirst()
+            .orElseThrow();
+    browser.driver().switchTo().window(copy);
+    browser.await(FRESH);
+    assertFalse(browser.ask("sessionStorage.getItem('tab')").equals(name));
+    browser.driver().close();
+    browser.driver().switchTo().window(first);
+    browser.driver().navigate().refresh();
+    browser.await(FRESH);
+    assertEquals(name, browser.ask("sessionStorage.getItem('tab')"));
+  }
+
+  @Test
+  void fromTheRecordingToTheDebriefEveryNumberIsThatOfTheCommand()
+      throws InterruptedException, IOException {
+    Path flight = folder.resolve("flight.gpx");
+    try (var in = Main.class.getResourceAsStream("review/invented-gnss-1hz.gpx")) {
+      Files.write(flight, in.readAllBytes());
+    }
+    String reviewed =
+        "document.getElementById('recording-said').textContent.includes('is reviewed')"
+            + " && !document.getElementById('review').hidden";
+    browser.find("#recording-file").sendKeys(flight.toString());
+    browser.await(reviewed);
+    List<String> printed = plain(Run.line("review " + flight));
+    List<String> shown = rows("review");
+    assertTrue(shown.size() > 1 && printed.containsAll(shown), () -> shown + " / " + printed);
+    // a change of the plan reaches the review
+    browser.type("#r-ground-ft", "1000");
+    browser.type("#f-agreed-least_height_ft", "600");
+    browser.await(
+        "document.querySelector('[data-panel=review]').textContent.includes('not below 600 ft')");
+    browser.await(reviewed);
+    Path plan = folder.resolve("debrief.toml");
+    Files.write(plan, handed("#save"));
+    String command = "review " + flight + " --ground-ft=1000 --plan=" + plan;
+    assertTrue(plain(Run.line(command)).containsAll(rows("review")));
+    String page = new String(handed("[data-debrief=html]"), UTF_8);
+    assertTrue(page.contains("<title>") && page.contains(Caution.TEXT));
+    assertTrue(new String(handed("[data-debrief=pdf]"), UTF_8).startsWith("%PDF-"));
+    browser.run("document.getElementById('recording-away').click()");
+    browser.await("document.getElementById('review').hidden");
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  private static List<String> plain(Run run) {
+    return run.lines().stream().map(line -> line.strip().replaceAll(" +", " ")).toList();
+  }
+
+  /** The rows of the tables of a panel. */
+  private static List<String> rows(String panel) {
+    return List.of(
+        browser
+            .ask(
+                "Array.from(document.querySelectorAll('[data-panel="
+                    + panel
+                    + "] tbody tr'), (row) => Array.from(row.cells,"
+                    + " (cell) => cell.textContent).join(' ').trim()).join('\\n')")
+            .split("\n"));
   }
 
   @Test

@@ -173,6 +173,42 @@ class DeskTest {
   }
 
   @Test
+  void requestsThatTrickleInWithoutTheSecretKeepNobodyOut()
+      throws IOException, InterruptedException {
+    List<Socket> slow = new ArrayList<>();
+    try {
+      for (int i = 0; i < 100; i++) {
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), desk.address().getPort());
+        slow.add(socket);
+        socket.getOutputStream().write("GET / HTTP/1.1\r\nHost: ".getBytes(US_ASCII));
+        socket.getOutputStream().flush();
+      }
+      long from = System.nanoTime();
+      assertEquals(200, desk.post("start", "{}").statusCode());
+      assertTrue(System.nanoTime() - from < 5_000_000_000L, "kept waiting");
+    } finally {
+      for (Socket socket : slow) {
+        socket.close();
+      }
+    }
+  }
+
+  @Test
+  void aRequestForTheHeadHasTheLengthAndNoBody() throws IOException, InterruptedException {
+    // RFC 9110, 9.3.2: the header fields of GET, no content
+    HttpRequest head =
+        HttpRequest.newBuilder(desk.address())
+            .method("HEAD", HttpRequest.BodyPublishers.noBody())
+            .build();
+    var answer = desk.send(head);
+    var page = desk.send(HttpRequest.newBuilder(desk.address()).build());
+    assertEquals(200, answer.statusCode());
+    assertEquals("", answer.body());
+    assertEquals(
+        page.headers().firstValue("Content-Length"), answer.headers().firstValue("Content-Length"));
+  }
+
+  @Test
   void aPlanThatIsSavedIsOpenedAgainAsItWas() throws IOException, InterruptedException {
     String plan =
         "{\"facts\":{\"place\":\"Field \\\"A\\\"\"},\"crew\":\"A. Pilot, B. Observer\","
@@ -215,7 +251,7 @@ class DeskTest {
   }
 
   /** The grid of a report on the page, as the text of the command has it: cells by blanks. */
-  private static List<String> grid(JsonNode line) {
+  static List<String> grid(JsonNode line) {
     List<String> rows = new ArrayList<>();
     for (JsonNode block : line.path("sheet").path("blocks")) {
       for (JsonNode row : block.path("rows")) {

@@ -70,6 +70,11 @@ final class OpenDesk implements AutoCloseable {
     return http.send(request, HttpResponse.BodyHandlers.ofString());
   }
 
+  /** What the desk answers, byte for byte. */
+  HttpResponse<byte[]> bytes(HttpRequest request) throws IOException, InterruptedException {
+    return http.send(request, HttpResponse.BodyHandlers.ofByteArray());
+  }
+
   /** What the desk answers the page. */
   HttpResponse<String> post(String action, String body) throws IOException, InterruptedException {
     return send(request(action).POST(HttpRequest.BodyPublishers.ofString(body)).build());

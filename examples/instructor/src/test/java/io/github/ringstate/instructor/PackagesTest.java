@@ -37,7 +37,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("conditions", List.of()),
             Map.entry("craftlist", List.of("delivery", "option")),
             Map.entry("delivery", List.of()),
-            Map.entry("desk", List.of("delivery", "manual", "option", "pilots")),
+            Map.entry("desk", List.of("delivery", "manual", "option", "origin", "pilots")),
             Map.entry("equilibria", List.of("conditions", "delivery", "option")),
             Map.entry("fit", List.of("delivery", "option", "origin")),
             Map.entry("floor", List.of("conditions", "delivery", "option", "pilots", "progress")),
@@ -51,7 +51,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("progress", List.of("delivery")),
             Map.entry("rerun", List.of()),
             Map.entry("review", List.of("conditions", "delivery", "option", "origin")),
-            Map.entry("runs", List.of("conditions", "delivery", "option")),
+            Map.entry("runs", List.of("conditions", "delivery", "option", "pilots")),
             Map.entry("sweep", List.of("delivery", "option", "origin", "progress"))));
   }
 }

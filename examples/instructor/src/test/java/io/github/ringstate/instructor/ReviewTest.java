@@ -48,6 +48,7 @@ class ReviewTest {
     double one = row.path("model_loss_1_s_more_ft").doubleValue();
     double two = row.path("model_loss_2_s_more_ft").doubleValue();
     assertTrue(0 < flown && flown < one && one < two, row::toString);
+    assertEquals("recorded-onset", row.path("model_begins").textValue());
   }
 
   @ParameterizedTest

@@ -94,6 +94,23 @@ class RunsTest {
   }
 
   @Test
+  void withoutARingStateTheTechniqueIsThatOfTheCard() throws IOException {
+    JsonNode calm = Run.json("runs --calm --pilots 64");
+    assertTrue(calm.at("/tracks/0/loss_p95_ft").isNull(), "the ring state is met");
+    assertEquals(
+        Run.json("card --pilots 64").at("/conditions/technique").asText(),
+        calm.at("/conditions/technique").asText());
+  }
+
+  @Test
+  void aRunOnAWorseDayIsTheRunOfThatDay() throws IOException {
+    // the same by hand: so much heavier, and 10 K over the 15 C of the standard day
+    String wind = "runs --wind-from-deg 360 --wind-kt 15 --pilots 64 --mass-kg ";
+    JsonNode worse = Run.json(wind + "560 --compare 40,10,0").get("tracks_if_worse");
+    assertEquals(Run.json(wind + "600 --oat-c 25").get("tracks"), worse);
+  }
+
+  @Test
   void aRunInCalmAirIsTheSameOnEveryTrack() throws IOException {
     Set<String> rows =
         records("--calm").stream()

@@ -1,8 +1,8 @@
 package io.github.ringstate.files.recording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.Soak;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.recording.Channel;
 import io.github.ringstate.recording.Recording;
@@ -13,22 +13,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/**
- * Files with random faults. More of them, for a longer run by hand: {@code
- * -Dringstate.broken.files=10000}.
- */
+/** Files with random faults: what is whole in them is read. */
+@Tag("soak")
 class BrokenFilesTest {
 
-  private static final int FILES = Integer.getInteger("ringstate.broken.files", 60);
+  private static final int FILES = 50_000;
   private static final int READINGS = 120;
 
   /** What else a fault may cost beside the readings that it hits. */
   private static final int NEIGHBOURS = 3;
-
-  private final SplittableRandom random = new SplittableRandom(18);
 
   /** A file in parts: what opens it, a part for each reading, what closes it. */
   private static List<String> parts(RecordingFormat format) {
@@ -89,7 +86,7 @@ class BrokenFilesTest {
   @SuppressWarnings("ArrayRecordComponent") // read at once, in this test alone
   private record Broken(byte[] content, TreeSet<Integer> hit, boolean opening) {}
 
-  private Broken broken(List<String> parts) {
+  private static Broken broken(List<String> parts, SplittableRandom random) {
     byte[] whole = String.join("", parts).getBytes(StandardCharsets.US_ASCII);
     int at = random.nextInt(whole.length);
     int length = 1 + random.nextInt(random.nextBoolean() ? 3 : 400);
@@ -137,23 +134,28 @@ class BrokenFilesTest {
     List<String> parts = parts(format);
     Recording whole = read(parts, format);
     assertEquals(READINGS, whole.size());
-    for (int file = 0; file < FILES; file++) {
-      Broken broken = broken(parts);
-      String which = format + " " + file + ": ";
-      try {
-        Recording found =
-            RecordingFile.of("flight", broken.content(), ColumnMap.BY_NAMES).recording();
-        int lost = 0;
-        for (int k = 0; k < READINGS; k++) {
-          lost += broken.hit().contains(k) || isThere(k, found, broken) ? 0 : 1;
-        }
-        assertTrue(
-            broken.opening() || lost <= NEIGHBOURS,
-            which + lost + " lost beside " + broken.hit().size() + " hit");
-      } catch (UserError refused) {
-        boolean little = READINGS - broken.hit().size() < 5;
-        assertTrue(broken.opening() || little, which + refused.getMessage());
+    Soak.assertNoFaults(
+        "broken-recordings-" + format,
+        FILES,
+        number -> fault(broken(parts, new SplittableRandom(number))));
+  }
+
+  private static String fault(Broken broken) {
+    try {
+      Recording found =
+          RecordingFile.of("flight", broken.content(), ColumnMap.BY_NAMES).recording();
+      int lost = 0;
+      for (int k = 0; k < READINGS; k++) {
+        lost += broken.hit().contains(k) || isThere(k, found, broken) ? 0 : 1;
       }
+      return broken.opening() || lost <= NEIGHBOURS
+          ? ""
+          : lost + " lost beside " + broken.hit().size() + " hit";
+    } catch (UserError refused) {
+      boolean little = READINGS - broken.hit().size() < 5;
+      return broken.opening() || little ? "" : String.valueOf(refused.getMessage());
+    } catch (RuntimeException | StackOverflowError crashed) {
+      return crashed.toString();
     }
   }
 

@@ -2,12 +2,12 @@ package io.github.ringstate.instructor.desk;
 
 import io.github.ringstate.files.report.Report;
 import io.github.ringstate.instructor.delivery.Recipient;
+import io.github.ringstate.instructor.origin.Kept;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 
@@ -45,11 +45,11 @@ final class Commands {
    * Lets a command make its report.
    *
    * @param arguments the command with its arguments
-   * @param kept texts by the names of the files for which they stand in
+   * @param kept what stands in for files
    * @return what came of it
    * @throws CancellationException if the thread was interrupted
    */
-  Done report(List<String> arguments, Map<String, String> kept) {
+  Done report(List<String> arguments, Kept kept) {
     List<Report> taken = new ArrayList<>();
     return run(arguments, kept, Optional.of(taken::add), taken);
   }
@@ -58,18 +58,15 @@ final class Commands {
    * Lets a command print.
    *
    * @param arguments the command with its arguments
-   * @param kept texts by the names of the files for which they stand in
+   * @param kept what stands in for files
    * @return what came of it
    */
-  Done print(List<String> arguments, Map<String, String> kept) {
+  Done print(List<String> arguments, Kept kept) {
     return run(arguments, kept, Optional.empty(), List.of());
   }
 
   private Done run(
-      List<String> arguments,
-      Map<String, String> kept,
-      Optional<Recipient> recipient,
-      List<Report> taken) {
+      List<String> arguments, Kept kept, Optional<Recipient> recipient, List<Report> taken) {
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
     StringWriter said = new StringWriter();
     int status = tool.run(arguments, kept, printed, new PrintWriter(said, true), recipient);

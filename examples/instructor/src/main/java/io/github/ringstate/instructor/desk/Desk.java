@@ -1,11 +1,11 @@
 package io.github.ringstate.instructor.desk;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 
 /** The page and what it can ask for, open until it is ended. */
 final class Desk implements AutoCloseable {
@@ -32,13 +32,15 @@ final class Desk implements AutoCloseable {
     Papers papers = new Papers(commands, fields);
     desk.server.serve(
         Map.of(
-            "start", (sent, reply) -> reply.send(Opening.words(fields)),
+            "start", (body, reply) -> reply.send(Opening.words(fields)),
             "study", new Studies(commands, fields)::answer,
             "sheet", papers::sheet,
             "save", papers::save,
             "open", papers::open,
             "craft", papers::craft,
             "manual", papers::manual,
+            "review", new Reviews(commands, fields)::answer,
+            "here", (body, reply) -> reply.send(JsonNodeFactory.instance.objectNode()),
             "end", desk::end));
     return desk;
   }
@@ -48,7 +50,7 @@ final class Desk implements AutoCloseable {
     return server.address();
   }
 
-  private void end(JsonNode sent, Reply reply) throws IOException {
+  private void end(Body body, Reply reply) throws IOException {
     ObjectNode bye = JsonNodeFactory.instance.objectNode();
     reply.send(bye.put("ended", true));
     ended.countDown();
@@ -61,6 +63,19 @@ final class Desk implements AutoCloseable {
    */
   void awaitEnd() throws InterruptedException {
     ended.await();
+  }
+
+  /**
+   * Waits until the page ends the desk, or no page has been there for long enough.
+   *
+   * @param alone so long, ns
+   * @throws InterruptedException if the thread is interrupted
+   */
+  void awaitEnd(long alone) throws InterruptedException {
+    long left = alone;
+    while (left > 0 && !ended.await(left, TimeUnit.NANOSECONDS)) {
+      left = alone - server.silence();
+    }
   }
 
   @Override

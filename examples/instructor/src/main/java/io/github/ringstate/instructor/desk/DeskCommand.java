@@ -6,6 +6,7 @@ import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.NumberText;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -23,6 +24,7 @@ import picocli.CommandLine.Option;
 public final class DeskCommand implements Runnable {
 
   private static final int MOST_PORT = 65_535;
+  private static final int MOST_MINUTES = 10_080;
 
   private final Tool tool;
   private final Supplier<Fields> fields;
@@ -36,6 +38,15 @@ public final class DeskCommand implements Runnable {
 
   @Option(names = "--no-browser", description = "Print the address alone; no browser is opened.")
   private boolean noBrowser;
+
+  @Option(
+      names = "--idle",
+      paramLabel = "MIN",
+      description =
+          "End after so many minutes without a page, up to a week; a page that is open is heard every"
+              + " 20 s. Unless given: the desk stays until it is ended. A double click on the jar"
+              + " gives two hours.")
+  private @Nullable String idle;
 
   /**
    * Creates the command.
@@ -53,12 +64,20 @@ public final class DeskCommand implements Runnable {
   @Override
   public void run() {
     int wanted = port == null ? 0 : (int) NumberText.whole("--port", port, 1, MOST_PORT);
+    long alone =
+        idle == null
+            ? 0
+            : TimeUnit.MINUTES.toNanos(NumberText.whole("--idle", idle, 1, MOST_MINUTES));
     try (Desk desk = Desk.open(wanted, tool, fields.get())) {
       Delivery.print(DeskMessages.SAY.address(desk.address()) + "\n", terminal);
       if (!noBrowser) {
         Browser.open(desk.address());
       }
-      desk.awaitEnd();
+      if (idle == null) {
+        desk.awaitEnd();
+      } else {
+        desk.awaitEnd(alone);
+      }
     } catch (IOException taken) {
       throw UserError.option("--port", String.valueOf(port), DeskMessages.SAY.portTaken());
     } catch (InterruptedException interrupted) {

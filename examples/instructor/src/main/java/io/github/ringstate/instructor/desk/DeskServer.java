@@ -1,17 +1,12 @@
 package io.github.ringstate.instructor.desk;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.util.Map;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -21,17 +16,20 @@ import org.jspecify.annotations.Nullable;
  */
 final class DeskServer implements AutoCloseable {
 
-  /** A craft and a plan of the largest size, with room for the rest. */
-  static final int LARGEST_BODY = 262_144;
-
-  private static final int THREADS = 12;
   private static final int WAITING = 64;
-  private static final ObjectMapper JSON = new ObjectMapper();
+
+  /** A recording waits so long for the one before it, s. */
+  private static final int PATIENCE = 60;
 
   private final HttpServer server;
-  private final ThreadPoolExecutor threads;
+  private final Readers threads = new Readers();
   private final Gate gate;
   private final PageFiles files = new PageFiles();
+
+  /** Recordings are large: one at a time is in memory. */
+  private final Semaphore recordings = new Semaphore(1, true);
+
+  private volatile long heard = System.nanoTime();
   private Map<String, Action> actions = Map.of();
 
   /** What the page can ask for. */
@@ -41,21 +39,17 @@ final class DeskServer implements AutoCloseable {
     /**
      * Answers.
      *
-     * @param sent what the page sent
+     * @param body what the page sent
      * @param reply where the answer goes
      * @throws Refused if it is not answered
      * @throws IOException if the page does not listen
      */
-    void answer(JsonNode sent, Reply reply) throws Refused, IOException;
+    void answer(Body body, Reply reply) throws Refused, IOException;
   }
 
   private DeskServer(HttpServer server) {
     this.server = server;
     gate = Gate.of(server.getAddress().getPort());
-    threads =
-        new ThreadPoolExecutor(
-            THREADS, THREADS, 1, TimeUnit.MINUTES, new LinkedBlockingQueue<>(WAITING));
-    threads.allowCoreThreadTimeOut(true);
   }
 
   /**
@@ -71,11 +65,16 @@ final class DeskServer implements AutoCloseable {
     return new DeskServer(HttpServer.create(new InetSocketAddress(loopback, port), WAITING));
   }
 
-  /** The server of the JDK reads these when it is first made; unless set, it waits for ever. */
+  /**
+   * The server of the JDK reads these when it is first made; unless set, it waits for ever, and for
+   * the rest of a request that was refused. The rest of one that was answered is empty, which it
+   * sees only if it may look.
+   */
   private static void limitTimes() {
     for (Map.Entry<String, String> limit :
         Map.of(
-                "sun.net.httpserver.maxReqTime", "20",
+                "sun.net.httpserver.maxReqTime", "10",
+                "sun.net.httpserver.drainAmount", "1",
                 "sun.net.httpserver.maxRspTime", "120",
                 "sun.net.httpserver.maxReqHeaders", "60")
             .entrySet()) {
@@ -115,8 +114,10 @@ final class DeskServer implements AutoCloseable {
 
   private void answer(HttpExchange exchange, Reply reply) throws Refused, IOException {
     String asked = gate.admit(exchange);
+    threads.admit();
+    heard = System.nanoTime();
     switch (exchange.getRequestMethod()) {
-      case "GET" -> {
+      case "GET", "HEAD" -> {
         String type =
             files.type(asked).orElseThrow(() -> new Refused(Refused.NOT_FOUND, "nothing here"));
         reply.send(200, type, files.bytes(asked));
@@ -126,38 +127,41 @@ final class DeskServer implements AutoCloseable {
         if (action == null) {
           throw new Refused(Refused.NOT_FOUND, "nothing here");
         }
-        action.answer(body(exchange), reply);
+        act(action, exchange, reply);
       }
-      default -> throw new Refused(Refused.METHOD_NOT_ALLOWED, "GET and POST alone");
+      default -> throw new Refused(Refused.METHOD_NOT_ALLOWED, "GET, HEAD and POST alone");
     }
   }
 
-  private static JsonNode body(HttpExchange exchange) throws Refused, IOException {
-    String length = exchange.getRequestHeaders().getFirst("Content-Length");
-    if (length != null && (length.length() > 9 || Integer.parseInt(length) > LARGEST_BODY)) {
-      throw new Refused(Refused.TOO_LARGE, "more than " + LARGEST_BODY + " bytes");
+  private void act(Action action, HttpExchange exchange, Reply reply) throws Refused, IOException {
+    if (!Gate.isRecording(exchange)) {
+      action.answer(Body.object(exchange), reply);
+      return;
     }
-    byte[] bytes;
-    try (InputStream in = exchange.getRequestBody()) {
-      bytes = in.readNBytes(LARGEST_BODY + 1);
-      if (bytes.length > LARGEST_BODY) {
-        throw new Refused(Refused.TOO_LARGE, "more than " + LARGEST_BODY + " bytes");
-      }
-    }
+    boolean alone = false;
     try {
-      JsonNode sent = JSON.readTree(bytes);
-      if (sent != null && sent.isObject()) {
-        return sent;
+      alone = recordings.tryAcquire(PATIENCE, TimeUnit.SECONDS);
+      if (!alone) {
+        throw new Refused(Refused.BUSY, "another recording is being reviewed");
       }
-    } catch (JsonProcessingException broken) {
-      // refused below
+      action.answer(Body.withRecording(exchange), reply);
+    } catch (InterruptedException ended) {
+      Thread.currentThread().interrupt();
+    } finally {
+      if (alone) {
+        recordings.release();
+      }
     }
-    throw new Refused(Refused.BAD_REQUEST, "no object in JSON");
+  }
+
+  /** How long nobody that was let in has been heard, ns. */
+  long silence() {
+    return System.nanoTime() - heard;
   }
 
   @Override
   public void close() {
     server.stop(0);
-    threads.shutdownNow();
+    threads.close();
   }
 }

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -138,13 +139,23 @@ record Errand(
   /**
    * The plan as a file, unchecked, without what concerns no number: each command finds fault with
    * its own options.
+   *
+   * @param without options of the encounter that are passed over
    */
-  String planText() {
+  String planText(Set<String> without) {
+    Map<Part, Map<String, String>> held = new LinkedHashMap<>(options);
+    held.computeIfPresent(
+        Part.ENCOUNTER,
+        (part, given) -> {
+          Map<String, String> rest = new LinkedHashMap<>(given);
+          rest.keySet().removeAll(without);
+          return rest;
+        });
     return String.join(
             "\n",
             PlanWriter.lines(
                 new PlanFile(
-                    Map.of(), List.of(), technique, options, Map.of(), ModelRevision.current()),
+                    Map.of(), List.of(), technique, held, Map.of(), ModelRevision.current()),
                 DeskMessages.SAY.head()))
         + "\n";
   }

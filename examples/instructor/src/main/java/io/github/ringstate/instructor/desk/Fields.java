@@ -11,15 +11,21 @@ public final class Fields {
 
   private final Map<Part, Map<String, String>> described = new EnumMap<>(Part.class);
   private final Map<String, String> manual;
+  private final Map<String, String> review;
 
   /**
    * Asks what there is.
    *
    * @param described what each option of a part is for, by name
    * @param manual what each number of a flight manual is, by name
+   * @param review what each option of the review of a recording is for, by name
    */
-  public Fields(Function<Part, Map<String, String>> described, Map<String, String> manual) {
+  public Fields(
+      Function<Part, Map<String, String>> described,
+      Map<String, String> manual,
+      Map<String, String> review) {
     this.manual = manual;
+    this.review = review;
     for (Part part : Part.values()) {
       this.described.put(part, described.apply(part));
     }
@@ -38,6 +44,11 @@ public final class Fields {
   /** What each number of a flight manual is. */
   Map<String, String> describedManual() {
     return manual;
+  }
+
+  /** What each option of the review of a recording is for. */
+  Map<String, String> describedReview() {
+    return review;
   }
 
   /** What each option of a part is for. */

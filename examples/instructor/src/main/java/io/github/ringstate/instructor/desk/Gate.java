@@ -24,6 +24,9 @@ record Gate(int port, String secret) {
   /** What the page sends; no form can, and another origin only if it is allowed to (it is not). */
   static final String TYPE = "application/vnd.ringstate.desk+json";
 
+  /** What the page sends with a recording behind it. */
+  private static final String RECORDING_TYPE = "application/vnd.ringstate.desk+recording";
+
   private static final int SECRET_BYTES = 24;
 
   /** Pages of other origins have their requests marked by the browser (W3C Fetch Metadata). */
@@ -71,10 +74,15 @@ record Gate(int port, String secret) {
     if (end < 0 || !isSecret(path.substring(1, end))) {
       throw new Refused(Refused.NOT_FOUND, "nothing here");
     }
-    if (post && !only(headers, "Content-Type").equals(TYPE)) {
+    if (post && !only(headers, "Content-Type").equals(TYPE) && !isRecording(exchange)) {
       throw new Refused(Refused.WRONG_TYPE, "wrong type");
     }
     return path.substring(end + 1);
+  }
+
+  /** Whether a recorded flight is sent along. */
+  static boolean isRecording(HttpExchange exchange) {
+    return RECORDING_TYPE.equals(exchange.getRequestHeaders().getFirst("Content-Type"));
   }
 
   /** In a time that does not depend on how much of it was right. */

@@ -51,6 +51,9 @@ final class Opening {
     }
     ObjectNode manual = json.putObject("manual");
     fields.describedManual().forEach(manual::put);
+    ObjectNode review = json.putObject("review");
+    Reviews.OPTIONS.forEach(name -> review.put(name, fields.describedReview().get(name)));
+    json.set("recorded", Reviews.quantities());
     return json;
   }
 }

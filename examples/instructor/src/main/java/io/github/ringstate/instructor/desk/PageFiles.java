@@ -30,6 +30,7 @@ final class PageFiles {
           Map.entry("change.js", SCRIPT),
           Map.entry("papers.js", SCRIPT),
           Map.entry("words.js", SCRIPT),
+          Map.entry("review.js", SCRIPT),
           Map.entry("side.js", SCRIPT));
 
   private static final Map<String, SheetFont> FONTS =

@@ -11,6 +11,7 @@ import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.Part;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.instructor.manual.MadeCraft;
+import io.github.ringstate.instructor.origin.Kept;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -31,7 +32,7 @@ final class Papers {
           "fly", List.of("html"));
 
   /** Sent as what a browser only keeps: a page of the tool is no page of this address. */
-  private static final String A_FILE = "application/octet-stream";
+  static final String A_FILE = "application/octet-stream";
 
   private static final String REFUSED = "refused";
 
@@ -48,14 +49,15 @@ final class Papers {
   }
 
   /** Prints a sheet: the bytes that the command gives for the plan as it would be saved. */
-  void sheet(JsonNode sent, Reply reply) throws Refused, IOException {
+  void sheet(Body body, Reply reply) throws Refused, IOException {
+    JsonNode sent = body.sent();
     Errand errand = Errand.of(sent, fields);
     String sheet = Errand.text(sent.path("sheet"));
     String format = Errand.text(sent.path("format"));
     if (!SHEETS.getOrDefault(sheet, List.of()).contains(format)) {
       throw new Refused(Refused.BAD_REQUEST, "there is no such sheet");
     }
-    Commands.Done plan = commands.print(errand.planArguments(), errand.kept());
+    Commands.Done plan = commands.print(errand.planArguments(), Kept.texts(errand.kept()));
     if (!plan.isWell()) {
       reply.send(object().put(REFUSED, plan.refusal()));
       return;
@@ -70,7 +72,7 @@ final class Papers {
                 "--units=" + errand.units(),
                 "--paper=" + Errand.text(sent.path("paper")),
                 "--format=" + format),
-            kept);
+            Kept.texts(kept));
     if (done.isWell()) {
       reply.send(200, A_FILE, done.printed().toByteArray());
     } else {
@@ -79,9 +81,10 @@ final class Papers {
   }
 
   /** Writes the plan down as its command does. */
-  void save(JsonNode sent, Reply reply) throws Refused, IOException {
+  void save(Body body, Reply reply) throws Refused, IOException {
+    JsonNode sent = body.sent();
     Errand errand = Errand.of(sent, fields);
-    Commands.Done done = commands.print(errand.planArguments(), errand.kept());
+    Commands.Done done = commands.print(errand.planArguments(), Kept.texts(errand.kept()));
     reply.send(
         done.isWell()
             ? object().put("text", done.printed().toString(UTF_8))
@@ -89,7 +92,8 @@ final class Papers {
   }
 
   /** Reads a plan that the person chose. */
-  void open(JsonNode sent, Reply reply) throws Refused, IOException {
+  void open(Body body, Reply reply) throws Refused, IOException {
+    JsonNode sent = body.sent();
     String text = whole(sent);
     ObjectNode answer = object();
     try {
@@ -131,7 +135,8 @@ final class Papers {
   }
 
   /** Looks at the file of a craft. */
-  void craft(JsonNode sent, Reply reply) throws Refused, IOException {
+  void craft(Body body, Reply reply) throws Refused, IOException {
+    JsonNode sent = body.sent();
     String text = whole(sent);
     String name = Errand.fileName(Errand.text(sent.path("name")));
     ObjectNode answer = object();
@@ -147,7 +152,8 @@ final class Papers {
   }
 
   /** Makes a craft of the numbers of a flight manual. */
-  void manual(JsonNode sent, Reply reply) throws Refused, IOException {
+  void manual(Body body, Reply reply) throws Refused, IOException {
+    JsonNode sent = body.sent();
     List<String> arguments = new ArrayList<>(List.of("manual"));
     JsonNode numbers = sent.path("numbers");
     for (String name : (Iterable<String>) numbers::fieldNames) {
@@ -161,7 +167,7 @@ final class Papers {
     }
     String units = Errand.text(sent.path("units"));
     arguments.add("--units=" + units);
-    Commands.Done done = commands.report(arguments, Map.of());
+    Commands.Done done = commands.report(arguments, Kept.NOTHING);
     ObjectNode answer = object();
     if (done.isWell() && done.report().orElseThrow() instanceof MadeCraft made) {
       answer.set("sheet", ReportJson.sheet(made, Studies.units(units)));

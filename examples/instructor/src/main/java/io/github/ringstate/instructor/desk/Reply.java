@@ -36,6 +36,11 @@ final class Reply {
   /** Sends bytes. */
   void send(int status, String type, byte[] bytes) throws IOException {
     exchange.getResponseHeaders().set("Content-Type", type);
+    if (exchange.getRequestMethod().equals("HEAD")) {
+      exchange.getResponseHeaders().set("Content-Length", String.valueOf(bytes.length));
+      exchange.sendResponseHeaders(status, -1);
+      return;
+    }
     exchange.sendResponseHeaders(status, bytes.length == 0 ? -1 : bytes.length);
     exchange.getResponseBody().write(bytes);
   }
@@ -43,6 +48,9 @@ final class Reply {
   /** Sends a refusal, and hangs up: what is left of the request is not read. */
   void refuse(Refused why) throws IOException {
     exchange.getResponseHeaders().set("Connection", "close");
+    if (why.status() == Refused.METHOD_NOT_ALLOWED) {
+      exchange.getResponseHeaders().set("Allow", "GET, HEAD, POST");
+    }
     send(
         why.status(),
         "text/plain; charset=utf-8",

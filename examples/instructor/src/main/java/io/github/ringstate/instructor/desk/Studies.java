@@ -3,9 +3,9 @@ package io.github.ringstate.instructor.desk;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import io.github.ringstate.files.plan.PlanFile.Part;
 import io.github.ringstate.files.report.Report;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.origin.Kept;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -26,9 +26,6 @@ final class Studies {
   /** Pages that study at once; a person has one or two. */
   private static final int MOST = 4;
 
-  /** Pilots by whom a table becomes finer; the last is what a sheet has unless told otherwise. */
-  private static final List<Integer> PILOTS = List.of(64, 128, 256, 512);
-
   private final Commands commands;
   private final Fields fields;
   private final Map<String, Running> running = new HashMap<>();
@@ -38,28 +35,17 @@ final class Studies {
     this.fields = fields;
   }
 
-  /**
-   * One step of a study.
-   *
-   * @param panel where it is shown
-   * @param pilots how many pilots fly; 0 for the standard one
-   * @param arguments the command with its arguments, but for the plan
-   * @param drawn whether its drawings are shown
-   */
-  private record Step(String panel, int pilots, List<String> arguments, boolean drawn) {}
-
   /** Answers the page that wants to know. */
-  void answer(JsonNode sent, Reply reply) throws Refused, IOException {
+  void answer(Body body, Reply reply) throws Refused, IOException {
+    JsonNode sent = body.sent();
     Errand errand = Errand.of(sent, fields);
     String tab = Errand.text(sent.path("tab"));
     List<Step> steps =
-        steps(errand, Errand.text(sent.path("delay")), Errand.text(sent.path("shown")));
+        Step.of(errand, Errand.text(sent.path("delay")), Errand.text(sent.path("shown")));
     try (Running own = begin(tab)) {
       Reply.Lines lines = reply.lines();
-      Map<String, String> kept = new HashMap<>(errand.kept());
-      kept.put(PLAN, errand.planText());
       for (Step step : steps) {
-        lines.send(line(step, kept, errand.units()));
+        lines.send(line(step, errand));
         own.goOn();
       }
       lines.send(JsonNodeFactory.instance.objectNode().put("done", true));
@@ -68,51 +54,14 @@ final class Studies {
     }
   }
 
-  private static List<Step> steps(Errand errand, String delay, String shown) {
-    String flown = shown.isEmpty() ? "forward" : shown;
-    List<Step> steps = new ArrayList<>();
-    steps.add(new Step("loss", 0, List.of("loss"), false));
-    List<String> fly = new ArrayList<>(List.of("fly", "--recovery=" + flown));
-    List<String> boundary =
-        new ArrayList<>(List.of("boundary", "--format=svg", "--recovery=" + flown));
-    if (!delay.isEmpty()) {
-      fly.add("--delay=" + delay);
-      boundary.add("--delay=" + delay);
-    }
-    steps.add(new Step("fly", 0, fly, false));
-    boolean asked = errand.options().getOrDefault(Part.ENCOUNTER, Map.of()).containsKey("pilots");
-    for (int pilots : PILOTS) {
-      steps.add(flown("floor", "floor", pilots, false));
-      steps.add(flown("loss", "pilots", pilots, true));
-      if (pilots == PILOTS.get(0)) {
-        steps.add(flown("card", "card", pilots, false));
-        steps.add(new Step("boundary", 0, boundary, true));
-        if (errand.options().containsKey(Part.RUN)) {
-          steps.add(new Step("runs", 0, List.of("runs", "--format=html"), true));
-        }
-      }
-    }
-    if (asked) {
-      steps.add(new Step("floor", 0, List.of("floor"), false));
-      steps.add(new Step("pilots", 0, List.of("loss", "--format=html"), true));
-    }
-    steps.add(new Step("card", 0, List.of("card"), false));
-    return steps;
-  }
-
-  private static Step flown(String command, String panel, int pilots, boolean drawn) {
-    return new Step(
-        panel,
-        pilots,
-        List.of(command, "--format=" + (drawn ? "html" : "text"), "--pilots=" + pilots),
-        drawn);
-  }
-
-  private ObjectNode line(Step step, Map<String, String> kept, String units) {
+  private ObjectNode line(Step step, Errand errand) {
+    String units = errand.units();
+    Map<String, String> kept = new HashMap<>(errand.kept());
+    kept.put(PLAN, errand.planText(step.without()));
     List<String> arguments = new ArrayList<>(step.arguments());
     arguments.add(1, "--plan=" + PLAN);
     arguments.add("--units=" + units);
-    Commands.Done done = commands.report(arguments, kept);
+    Commands.Done done = commands.report(arguments, Kept.texts(kept));
     ObjectNode line = JsonNodeFactory.instance.objectNode();
     line.put("panel", step.panel());
     line.put("pilots", step.pilots());

@@ -1,10 +1,10 @@
 package io.github.ringstate.instructor.desk;
 
 import io.github.ringstate.instructor.delivery.Recipient;
+import io.github.ringstate.instructor.origin.Kept;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** The tool's commands, as a program runs them. */
@@ -15,7 +15,7 @@ public interface Tool {
    * Runs one command.
    *
    * @param arguments the command with its arguments
-   * @param kept texts by the names of the files for which they stand in
+   * @param kept what stands in for files
    * @param out where it prints
    * @param err where it says what is not its result
    * @param recipient who takes its report; empty to print it
@@ -23,7 +23,7 @@ public interface Tool {
    */
   int run(
       List<String> arguments,
-      Map<String, String> kept,
+      Kept kept,
       OutputStream out,
       PrintWriter err,
       Optional<Recipient> recipient);

@@ -1,9 +1,10 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
+import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.CraftWords;
-import io.github.ringstate.instructor.pilots.PilotCells;
+import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import java.util.Comparator;
@@ -21,6 +22,10 @@ import java.util.Optional;
  * @param technique the technique's name
  * @param what what is done
  * @param side the side to which the craft is banked; empty if it is not
+ * @param way where one standard pilot of the slowest state goes over the ground
+ * @param delay the median delay of that state
+ * @param pedals what is not said of the pedals
+ * @param obstacles why the way matters
  * @param share the share that recovered
  * @param margin what was to spare
  * @param least the height that the share needed
@@ -46,6 +51,10 @@ record BriefedFacts(
     String technique,
     String what,
     String side,
+    String way,
+    String delay,
+    String pedals,
+    String obstacles,
     String share,
     String margin,
     String least,
@@ -91,6 +100,10 @@ record BriefedFacts(
         technique.equals(Technique.LATERAL)
             ? briefed.block().conditions().craft().sense().tailPush() > 0 ? "right" : "left"
             : "",
+        slowest.flatMap(FloorRow::way).map(way -> way.inWords(units)).orElse(""),
+        slowest.map(row -> Decimals.brief(row.state().median())).orElse(""),
+        technique.equals(Technique.LATERAL) ? PilotTerms.pedals() : "",
+        PilotTerms.obstacles(),
         FloorFacts.percent(request.share()),
         units.typed(Unit.FOOT, request.margin()),
         height(slowest, units),
@@ -114,9 +127,8 @@ record BriefedFacts(
 
   /** The floor as the table has it, no finer than it is known. */
   private static String height(Optional<FloorRow> row, UnitSystem units) {
-    return row.flatMap(FloorRow::floor)
-        .filter(floor -> Double.isFinite(floor.value()))
-        .map(floor -> PilotCells.needed(floor, units) + " " + units.length().symbol())
+    return row.flatMap(slow -> slow.needed(slow.share(), units))
+        .map(needed -> needed + " " + units.length().symbol())
         .orElse("");
   }
 

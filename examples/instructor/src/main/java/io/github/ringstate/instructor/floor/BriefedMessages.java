@@ -26,6 +26,8 @@ interface BriefedMessages {
 
   List<Term> words(BriefedFacts facts);
 
+  List<Term> ways(BriefedFacts facts);
+
   String questionsHead();
 
   List<Term> questions(BriefedFacts facts);

@@ -1,14 +1,13 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.instructor.option.BriefedRecoveryOption;
 import io.github.ringstate.instructor.option.BriefingOptions;
-import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.PilotOptions;
 import io.github.ringstate.instructor.pilots.Pool;
-import io.github.ringstate.pilot.Technique;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,21 +18,11 @@ import picocli.CommandLine.Option;
 /** What card and lesson are asked for: one craft at one mass in one air, one technique. */
 final class BriefedOptions {
 
-  /** Ways out that are chosen from unless the user wants another. */
-  private static final List<Technique> TO_CHOOSE_FROM =
-      List.of(Technique.FORWARD, Technique.LATERAL);
-
   @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
   @Mixin private final EntryOptions entry = new EntryOptions();
 
-  @Option(
-      names = "--recovery",
-      paramLabel = "NAME",
-      description =
-          "Recovery briefed: forward, lateral or autorotation. Unless given: forward or lateral,"
-              + " whichever needs less height for the slowest pilots asked for.")
-  private @Nullable String technique;
+  @Mixin private final BriefedRecoveryOption recovery = new BriefedRecoveryOption();
 
   @Option(
       names = "--state",
@@ -77,14 +66,7 @@ final class BriefedOptions {
         List.of(loading.air()),
         entry.approach(OptionalDouble.empty()),
         OptionalDouble.empty(),
-        technique == null
-            ? TO_CHOOSE_FROM
-            : List.of(
-                new Choice<>(
-                        "--recovery",
-                        Technique.ALL.stream().filter(Technique::wayOut).toList(),
-                        Technique::name)
-                    .one(technique)),
+        recovery.recoveries(),
         PilotOptions.states().several(states),
         chance.clock(),
         chance.disturbances(),
@@ -96,6 +78,7 @@ final class BriefedOptions {
             Optional.empty()),
         briefing.share(),
         briefing.margin(),
-        briefing.groundShare());
+        briefing.groundShare(),
+        Optional.empty());
   }
 }

@@ -64,6 +64,9 @@ record BriefedReport(Kind kind, BriefedTechnique briefed, Map<AgreedHeight, Doub
     blocks.add(new Sheet.Title(kind.title));
     blocks.add(new Sheet.Terms(BriefedMessages.SAY.flown(facts)));
     blocks.add(new Sheet.Paragraph(BriefedMessages.SAY.least(facts)));
+    if (!BriefedMessages.SAY.ways(facts).isEmpty()) {
+      blocks.add(new Sheet.Terms(BriefedMessages.SAY.ways(facts)));
+    }
     if (kind == Kind.LESSON) {
       blocks.add(new Sheet.Heading(BriefedMessages.SAY.setUpHead()));
       blocks.add(new Sheet.Terms(BriefedMessages.SAY.setUp(facts)));
@@ -95,6 +98,7 @@ record BriefedReport(Kind kind, BriefedTechnique briefed, Map<AgreedHeight, Doub
     model.put("facts", facts);
     model.put("leastSaid", BriefedMessages.SAY.least(facts));
     model.put("setUp", BriefedMessages.SAY.setUp(facts));
+    model.put("ways", BriefedMessages.SAY.ways(facts));
     model.put("cues", BriefedMessages.SAY.cues(facts));
     model.put("words", BriefedMessages.SAY.words(facts));
     model.put("questions", BriefedMessages.SAY.questions(facts));

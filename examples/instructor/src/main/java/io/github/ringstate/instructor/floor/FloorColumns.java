@@ -6,12 +6,14 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.pilots.PilotCells;
+import io.github.ringstate.instructor.pilots.Way;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
 import io.github.ringstate.study.Share;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** The columns of a table of floors for machines. */
@@ -60,7 +62,13 @@ final class FloorColumns {
               row -> PilotCells.feet(row.modelsFloor(), down(Quantile::low))),
           new Column<>(
               "floor_models_high_ft",
-              row -> PilotCells.feet(row.modelsFloor(), up(Quantile::high))));
+              row -> PilotCells.feet(row.modelsFloor(), up(Quantile::high))),
+          new Column<>("way_ahead_ft", row -> way(row, Way::ahead)),
+          new Column<>("way_right_ft", row -> way(row, Way::right)));
+
+  private static Cell way(FloorRow row, ToDoubleFunction<Way> part) {
+    return row.way().map(way -> Cell.in(Unit.FOOT, part.applyAsDouble(way))).orElse(Cell.NOTHING);
+  }
 
   /** What belongs to a whole table. */
   static List<Column<FloorBlock>> blocks(FloorRequest request) {

@@ -6,6 +6,7 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.BriefingOptions;
 import io.github.ringstate.instructor.option.Checked;
+import io.github.ringstate.instructor.option.CompareOption;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loadings;
@@ -78,6 +79,7 @@ public final class FloorCommand implements Runnable, Checked {
           "How many pilots are simulated for each line. Unless given: " + STANDARD_PILOTS + ".")
   private @Nullable String pilots;
 
+  @Mixin private final CompareOption compare = new CompareOption();
   @Mixin private final PilotOptions chance = new PilotOptions();
   @Mixin private final SheetOutput output = new SheetOutput();
 
@@ -127,6 +129,7 @@ public final class FloorCommand implements Runnable, Checked {
             chance.models(chosen)),
         briefing.share(),
         briefing.margin(),
-        briefing.groundShare());
+        briefing.groundShare(),
+        compare.worse());
   }
 }

@@ -27,7 +27,8 @@ record FloorFacts(
     String interval,
     List<Term> recoveries,
     List<Term> spreads,
-    String notAWayOut) {
+    String notAWayOut,
+    String obstacles) {
 
   /** The longest delay that is looked at for a latest moment, s. */
   static final double LATEST = 8;
@@ -49,7 +50,8 @@ record FloorFacts(
         PilotTerms.interval(request.pool()),
         PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)),
         PilotTerms.spreads(request.recoveries(), units),
-        request.recoveries().stream().anyMatch(Technique::isMistaken) ? NotAWayOut.TEXT : "");
+        request.recoveries().stream().anyMatch(Technique::isMistaken) ? NotAWayOut.TEXT : "",
+        PilotTerms.obstacles());
   }
 
   /** A share in per cent. */

@@ -10,6 +10,7 @@ import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.pilot.PilotState;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The tables of floors, the same in text and on sheets. */
 record FloorGrids(FloorRequest request, UnitSystem units) {
@@ -34,6 +35,10 @@ record FloorGrids(FloorRequest request, UnitSystem units) {
       columns.add(GridColumn.right("and model", height));
     }
     columns.add(GridColumn.right("arrested", "share"));
+    if (!models) {
+      // both would be wider than a line of text
+      columns.add(GridColumn.right("one pilot:", "goes, " + height));
+    }
     List<List<String>> lines = new ArrayList<>();
     for (PilotState state : request.states()) {
       String label = state.label();
@@ -55,19 +60,65 @@ record FloorGrids(FloorRequest request, UnitSystem units) {
     texts.add(state);
     texts.add(row.recovery().label());
     texts.add(PilotCells.loss(row.losses(), 0.5, units));
-    texts.add(PilotCells.loss(row.losses(), row.share(), units));
     texts.add(
-        row.floor()
-            .map(
-                floor ->
-                    Double.isInfinite(floor.value()) ? "none" : PilotCells.needed(floor, units))
-            .orElse(""));
-    texts.add(PilotCells.interval(row.floor(), units));
+        row.losses()
+            .loss(row.share())
+            .filter(loss -> Double.isFinite(loss.value()))
+            .map(loss -> PilotCells.most(loss, units))
+            .orElse(PilotCells.loss(row.losses(), row.share(), units)));
+    texts.add(row.needed(row.share(), units).orElse(row.floor().isPresent() ? "none" : ""));
+    texts.add(PilotCells.interval(row.losses().loss(row.share()), row.margin(), units));
     if (models) {
       texts.add(PilotCells.band(row.widestFloor(), units::down, units::up));
     }
     texts.add(PilotCells.arrested(row.losses()));
+    if (!models) {
+      texts.add(row.way().map(way -> way.brief(units)).orElse(""));
+    }
     return texts;
+  }
+
+  /**
+   * The floors as planned beside those of the worse conditions.
+   *
+   * @param planned as planned
+   * @param worse heavier, hotter, later
+   * @return a line for each state and way out
+   */
+  Sheet.Grid compared(FloorBlock planned, FloorBlock worse) {
+    String height = units.length().symbol();
+    List<List<String>> lines = new ArrayList<>();
+    for (PilotState state : request.states()) {
+      String label = state.label();
+      for (int i = 0; i < planned.rows(state).size(); i++) {
+        FloorRow first = planned.rows(state).get(i);
+        Optional<String> before = first.needed(first.share(), units);
+        Optional<String> then = worse.rows(state).get(i).needed(first.share(), units);
+        lines.add(
+            List.of(
+                label,
+                first.recovery().label(),
+                before.orElse("none"),
+                then.orElse("none"),
+                before
+                    .flatMap(
+                        less ->
+                            then.map(
+                                more ->
+                                    Decimals.fixed(
+                                        Double.parseDouble(more) - Double.parseDouble(less), 0)))
+                    .orElse("")));
+        label = "";
+      }
+    }
+    return new Sheet.Grid(
+        List.of(
+            GridColumn.left("state"),
+            GridColumn.left("recovery"),
+            GridColumn.right("as planned:", "floor, " + height),
+            GridColumn.right("heavier, hotter, later:", "floor, " + height),
+            GridColumn.right("more", height)),
+        lines);
   }
 
   /**

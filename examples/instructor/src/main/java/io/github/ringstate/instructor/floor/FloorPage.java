@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Floors as a sheet for the briefing room: what to brief on the front, what the words mean on the
@@ -39,6 +40,7 @@ final class FloorPage {
 
   /** The floors at one mass in one air. */
   record Block(
+      String compared,
       List<Term> conditions,
       String inShort,
       boolean isBriefed,
@@ -68,7 +70,8 @@ final class FloorPage {
         request.briefed().isPresent()
             ? FloorMessages.SAY.briefingFor(units.typed(Unit.FOOT, request.briefed().getAsDouble()))
             : "");
-    model.put("blocks", report.blocks().stream().map(this::block).toList());
+    model.put("blocks", blocks());
+    model.put("compared", report.compared(units).map(PrintedGrid::of).stream().toList());
     List<Term> terms = new ArrayList<>(FloorMessages.SAY.sheetDefinitions(facts));
     terms.add(report.reached(units));
     model.put("terms", terms);
@@ -89,7 +92,12 @@ final class FloorPage {
         Map.of());
   }
 
-  private Block block(FloorBlock block) {
+  private List<Block> blocks() {
+    List<FloorBlock> blocks = report.blocks();
+    return IntStream.range(0, blocks.size()).mapToObj(i -> block(blocks.get(i), i > 0)).toList();
+  }
+
+  private Block block(FloorBlock block, boolean isSecond) {
     boolean briefed = request.briefed().isPresent() && block.met();
     List<Order> orders = new ArrayList<>();
     if (briefed) {
@@ -104,6 +112,7 @@ final class FloorPage {
       }
     }
     return new Block(
+        request.compared().map(worse -> PilotTerms.compared(isSecond, worse) + " ").orElse(""),
         block.conditions().terms(units),
         FloorTakeAway.of(block, request, units),
         briefed,

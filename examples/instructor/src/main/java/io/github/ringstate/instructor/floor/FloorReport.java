@@ -52,6 +52,16 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Pri
             units));
   }
 
+  /** Both conditions side by side; empty unless two are compared. */
+  Optional<Sheet.Grid> compared(UnitSystem units) {
+    return request
+        .compared()
+        .map(
+            worse ->
+                new FloorGrids(request, units)
+                    .compared(blocks.get(0), blocks.get(blocks.size() - 1)));
+  }
+
   @Override
   public Sheet sheet(UnitSystem units) {
     return FloorSheet.of(this, units);

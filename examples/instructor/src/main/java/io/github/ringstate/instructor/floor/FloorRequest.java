@@ -6,12 +6,14 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
+import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.Briefing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -29,6 +31,7 @@ import java.util.OptionalDouble;
  * @param share the share that is to recover
  * @param margin height to be left below the lowest point, m
  * @param groundShare the share of pilots on the ground above which no technique is briefed
+ * @param compared what a second table beside the first is worse by; empty for no such table
  */
 record FloorRequest(
     List<Helicopter> loaded,
@@ -42,7 +45,8 @@ record FloorRequest(
     Pool pool,
     double share,
     double margin,
-    double groundShare) {
+    double groundShare,
+    Optional<Worse> compared) {
 
   /** Halvings that the search for a latest moment takes at most. */
   private static final int HALVINGS = 6;
@@ -52,6 +56,27 @@ record FloorRequest(
     airs = List.copyOf(airs);
     recoveries = List.copyOf(recoveries);
     states = List.copyOf(states);
+  }
+
+  /**
+   * One table.
+   *
+   * @param craft the craft at its mass
+   * @param air the air
+   * @param later by how much pilots act later than their state has it, s
+   */
+  record Planned(Helicopter craft, Air air, double later) {}
+
+  /** The tables: one for each mass in each air, or as planned and worse. */
+  List<Planned> tables() {
+    List<Planned> tables = new ArrayList<>();
+    for (Helicopter craft : loaded) {
+      airs.forEach(air -> tables.add(new Planned(craft, air, 0)));
+    }
+    compared.ifPresent(
+        worse ->
+            tables.add(new Planned(worse.on(loaded.get(0)), worse.on(airs.get(0)), worse.later())));
+    return tables;
   }
 
   /** The recoveries that leave the wake: the others have no moment up to which they work. */
@@ -73,7 +98,7 @@ record FloorRequest(
   long flights() {
     long searches = briefed.isPresent() ? waysOut().size() * search() : 0;
     long lines = (long) recoveries.size() * states.size();
-    return (long) loaded.size() * airs.size() * (lines * pool.flights() + searches);
+    return (long) tables().size() * (lines * pool.flights() + searches);
   }
 
   /** What the pilots fly, by the standard techniques and with the median delays. */

@@ -1,7 +1,10 @@
 package io.github.ringstate.instructor.floor;
 
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.instructor.pilots.Way;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.Briefing;
@@ -21,6 +24,8 @@ import java.util.Optional;
  * @param share the share that is to recover
  * @param margin height to be left below the lowest point, m
  * @param losses what they lost
+ * @param way where one standard pilot with the median delay goes over the ground; empty if the
+ *     descent is not arrested
  */
 record FloorRow(
     Conditions conditions,
@@ -30,7 +35,8 @@ record FloorRow(
     PilotStudy study,
     double share,
     double margin,
-    PilotLosses losses) {
+    PilotLosses losses,
+    Optional<Way> way) {
 
   /**
    * The height at onset from which the share recovered with the margin.
@@ -50,6 +56,21 @@ record FloorRow(
    */
   Quantile heightFor(double part) {
     return losses.loss(part).orElseThrow().plus(margin);
+  }
+
+  /**
+   * The height at onset from which a share recovered, for people.
+   *
+   * @param part the share, between 0 and 1
+   * @param units the units to speak in
+   * @return the loss rounded upwards and the margin, without the unit; empty if there is no such
+   *     height
+   */
+  Optional<String> needed(double part, UnitSystem units) {
+    return losses
+        .loss(part)
+        .filter(loss -> Double.isFinite(loss.value()))
+        .map(loss -> PilotCells.needed(loss, margin, units));
   }
 
   /** The same height as the other models have it. */

@@ -37,7 +37,13 @@ final class FloorSheet {
     if (!single) {
       blocks.add(new Sheet.Terms(heading));
     }
+    boolean second = false;
     for (FloorBlock block : report.blocks()) {
+      boolean worse = second;
+      request
+          .compared()
+          .ifPresent(by -> blocks.add(new Sheet.Heading(PilotTerms.compared(worse, by))));
+      second = true;
       List<Term> terms = new ArrayList<>(single ? heading : List.of());
       terms.addAll(block.conditions().terms(units));
       blocks.add(new Sheet.Terms(terms));
@@ -51,6 +57,7 @@ final class FloorSheet {
         blocks.add(grids.latest(block));
       }
     }
+    report.compared(units).ifPresent(blocks::add);
     if (request.recoveries().stream().anyMatch(Technique::isMistaken)) {
       blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
     }

@@ -1,11 +1,11 @@
 package io.github.ringstate.instructor.floor;
 
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.instructor.pilots.ShownFlight;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
@@ -28,14 +28,20 @@ final class FloorStudy {
    * @throws UserError if a craft cannot hover or begin the entry in one of the airs
    */
   static List<FloorBlock> run(FloorRequest request, Work work) {
-    List<Conditions> all = new ArrayList<>();
-    for (Helicopter craft : request.loaded()) {
-      request.airs().forEach(air -> all.add(Conditions.of(craft, air)));
+    // all are looked at before the first is flown, for one may be refused
+    List<Conditions> all =
+        request.tables().stream()
+            .map(planned -> Conditions.of(planned.craft(), planned.air()))
+            .toList();
+    List<FloorBlock> blocks = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      blocks.add(fly(all.get(i), request.tables().get(i).later(), request, work));
     }
-    return all.stream().map(conditions -> fly(conditions, request, work)).toList();
+    return blocks;
   }
 
-  private static FloorBlock fly(Conditions conditions, FloorRequest request, Work work) {
+  private static FloorBlock fly(
+      Conditions conditions, double later, FloorRequest request, Work work) {
     Encounter base =
         request
             .clock()
@@ -45,7 +51,7 @@ final class FloorStudy {
       List<FloorRow> rows = new ArrayList<>();
       for (PilotState state : request.states()) {
         for (Technique recovery : request.recoveries()) {
-          PilotStudy study = request.pool().study(base, recovery, Optional.of(state));
+          PilotStudy study = request.pool().study(base, recovery, state, later);
           PilotLosses losses = request.pool().fly(study, request.share(), work);
           rows.add(
               new FloorRow(
@@ -56,7 +62,10 @@ final class FloorStudy {
                   study,
                   request.share(),
                   request.margin(),
-                  losses));
+                  losses,
+                  ShownFlight.fly(
+                          ShownFlight.undisturbed(base).withDelay(state.median() + later), recovery)
+                      .overGround()));
         }
       }
       return new FloorBlock(conditions, rows, latest(conditions, request, base, work));

@@ -1,7 +1,6 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -42,7 +41,7 @@ final class FloorTakeAway {
     }
     FloorRow best = rows.get(0);
     return FloorMessages.SAY.with(
-        PilotCells.needed(best.floor().orElseThrow(), units) + " " + units.length().symbol(),
+        best.needed(best.share(), units).orElseThrow() + " " + units.length().symbol(),
         best.recovery().label(),
         AlikeFacts.of(best, rows.subList(1, rows.size())));
   }

@@ -2,7 +2,6 @@ package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
-import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.message.Words;
 import io.github.ringstate.study.Quantile;
@@ -72,9 +71,13 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
    * @return the height, m, infinite if there is none, with its interval
    */
   private Quantile leastHeight() {
+    return lowest().row().heightFor(wanted());
+  }
+
+  /** The way out with which so many needed least height. */
+  private Way lowest() {
     return ways.stream()
-        .map(way -> way.row().heightFor(wanted()))
-        .min(Comparator.comparingDouble(Quantile::value))
+        .min(Comparator.comparingDouble(way -> way.row().heightFor(wanted()).value()))
         .orElseThrow();
   }
 
@@ -87,8 +90,8 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
     return ways.get(0).row().floor().orElseThrow();
   }
 
-  private static String inWords(Quantile height, UnitSystem units) {
-    return PilotCells.needed(height, units) + " " + units.length().symbol();
+  private static String inWords(FloorRow row, double share, UnitSystem units) {
+    return row.needed(share, units).orElse("") + " " + units.length().symbol();
   }
 
   /** The ways that the model does not tell from the first. */
@@ -125,11 +128,11 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
       return FloorMessages.SAY.brief(
           ways.get(0).name(),
           isBelowFloor() ? units.typed(Unit.FOOT, height) : "",
-          inWords(floor(), units));
+          inWords(ways.get(0).row(), ways.get(0).row().share(), units));
     }
     Quantile least = leastHeight();
     return FloorMessages.SAY.doNotFly(
-        Double.isInfinite(least.value()) ? "" : inWords(least, units));
+        Double.isInfinite(least.value()) ? "" : inWords(lowest().row(), wanted(), units));
   }
 
   /**

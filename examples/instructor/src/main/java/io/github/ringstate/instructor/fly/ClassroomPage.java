@@ -58,6 +58,7 @@ final class ClassroomPage {
         FlyMessages.SAY.classroomHeading(
             Situation.of(request.conditions().craft(), request.approach(), units),
             FlyFacts.of(request, outcome, units)));
+    model.put("isTerrain", !request.terrain().points().isEmpty());
     model.put("isEmpty", flights.flights().isEmpty());
     model.put("recoveries", flights.recoveries().stream().map(this::choice).toList());
     model.put("delayCount", flights.delays().size() - 1);
@@ -114,6 +115,15 @@ final class ClassroomPage {
     data.put("sink", units.verticalSpeed().symbol());
     data.put("sinkDecimals", sinkDecimals());
     data.put("ground", request.approach().height().isPresent());
+    data.put(
+        "terrain",
+        request.terrain().points().stream()
+            .map(
+                at ->
+                    List.of(
+                        fixed(units.length().fromSi(at.distance()), 1),
+                        fixed(units.length().fromSi(at.height()), 1)))
+            .toList());
     data.put(
         "pens",
         IntStream.range(0, flights.recoveries().size())

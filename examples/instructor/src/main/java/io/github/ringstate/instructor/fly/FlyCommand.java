@@ -1,9 +1,11 @@
 package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.Choice;
@@ -17,6 +19,7 @@ import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.io.OutputStream;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -70,6 +73,16 @@ public final class FlyCommand implements Runnable, Checked {
       description = "Time between two lines. Unless given: ${DEFAULT-VALUE}.")
   private String step = "";
 
+  @Option(
+      names = Terrain.OPTION,
+      paramLabel = "FT:FT",
+      description =
+          "Terrain in the side view of the page (html, with --height-ft): distance over the ground"
+              + " from the point of onset, and height above the ground there; several with commas"
+              + " between, as in 0:0,300:60. The flights do not feel it; one that comes below it is"
+              + " named. Unless given: level ground.")
+  private @Nullable String terrain;
+
   @Mixin private final ScreenOutput output = new ScreenOutput();
 
   /**
@@ -94,12 +107,25 @@ public final class FlyCommand implements Runnable, Checked {
   }
 
   private FlyRequest request() {
+    Approach approached = approach.approach();
     return new FlyRequest(
         Conditions.of(loading.load(craft.craft()), loading.air()),
-        approach.approach(),
+        approached,
         new Choice<>("--recovery", Technique.ALL, Technique::name).one(recovery),
         NumberText.one("--delay", delay, Recognition.DELAY),
         NumberText.one("--step", step, STEP),
-        output.isPage());
+        output.isPage(),
+        terrain(approached));
+  }
+
+  private Terrain terrain(Approach approached) {
+    if (terrain == null) {
+      return Terrain.LEVEL;
+    }
+    if (!output.isPage() || approached.height().isEmpty()) {
+      throw UserError.usage(
+          Terrain.OPTION + " needs --height-ft and --format html: it stands in the side view");
+    }
+    return Terrain.read(terrain);
   }
 }

@@ -14,6 +14,7 @@ import io.github.ringstate.pilot.Technique;
  * @param delay from onset to the pilot's action, s
  * @param step time between samples, s
  * @param lesson whether every recovery is to be flown after every delay too
+ * @param terrain what stands in the way, on the page for the classroom
  */
 record FlyRequest(
     Conditions conditions,
@@ -21,7 +22,8 @@ record FlyRequest(
     Technique recovery,
     double delay,
     double step,
-    boolean lesson) {
+    boolean lesson,
+    Terrain terrain) {
 
   /** The encounter, its recovery and delay to be set. */
   Encounter encounter() {

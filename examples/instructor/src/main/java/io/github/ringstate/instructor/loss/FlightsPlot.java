@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.pilots.ShownFlight;
 import io.github.ringstate.sheets.chart.Legend;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.chart.Plot;

@@ -11,6 +11,7 @@ import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.CompareOption;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loadings;
+import io.github.ringstate.instructor.option.MarginOption;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PilotOptions;
 import io.github.ringstate.instructor.option.RecoveriesOption;
@@ -91,6 +92,7 @@ public final class LossCommand implements Runnable, Checked {
               + " primed, attentive, distracted or startled.")
   private @Nullable String state;
 
+  @Mixin private final MarginOption margin = new MarginOption();
   @Mixin private final CompareOption compare = new CompareOption();
   @Mixin private final PilotOptions chance = new PilotOptions();
   @Mixin private final SheetOutput output = new SheetOutput();
@@ -137,6 +139,7 @@ public final class LossCommand implements Runnable, Checked {
         pool(),
         state(),
         output.isPage(),
+        margin.margin(),
         compared());
   }
 

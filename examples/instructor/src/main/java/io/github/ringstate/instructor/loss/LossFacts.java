@@ -24,6 +24,7 @@ record LossFacts(
     String sinkUnit,
     String planned,
     String plannedNumber,
+    String margin,
     boolean showGround,
     String pilots,
     int pilotCount,
@@ -49,6 +50,7 @@ record LossFacts(
         units.verticalSpeed().symbol(),
         height.isPresent() ? units.typed(Unit.FOOT, height.getAsDouble()) : "",
         height.isPresent() ? units.typedNumber(Unit.FOOT, height.getAsDouble()) : "",
+        units.typed(Unit.FOOT, request.margin()),
         height.isPresent() && request.state().isEmpty(),
         request
             .pool()

@@ -60,13 +60,7 @@ interface LossMessages {
   String condition(
       String mass, String densityAltitude, String pressureAltitude, String temperature);
 
-  String track(String ahead, boolean isAhead, String side, boolean isRight, String torque);
-
-  String noTrack();
-
   String emptyPlot();
-
-  String compared(boolean worse, String later);
 
   String spread();
 

@@ -8,6 +8,7 @@ import io.github.ringstate.instructor.conditions.HoverPower;
 import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.instructor.pilots.PilotCells;
 import io.github.ringstate.instructor.pilots.PilotLosses;
+import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
@@ -109,10 +110,12 @@ final class LossPage {
     terms.addAll(report.reached(units));
     model.put("terms", terms);
     model.put("recoveries", facts.recoveries());
+    model.put("spreads", facts.spreads());
     model.put("isMistaken", request.recoveries().stream().anyMatch(Technique::isMistaken));
     model.put("pilots", pool.pilots());
     model.put("seed", pool.seed());
     model.put("tracks", tracks());
+    model.put("obstacles", PilotTerms.obstacles());
     model.put("isByDelay", request.state().isEmpty());
     model.put("isSingle", report.result().blocks().size() == 1);
     model.put(
@@ -172,12 +175,7 @@ final class LossPage {
                 .map(delay -> line(block, Decimals.given(delay), OptionalDouble.of(delay)))
                 .toList();
     return new Block(
-        request
-                .compared()
-                .map(
-                    worse ->
-                        LossMessages.SAY.compared(isSecond, Decimals.brief(worse.later())) + " ")
-                .orElse("")
+        request.compared().map(worse -> PilotTerms.compared(isSecond, worse) + " ").orElse("")
             + name(conditions),
         conditions.hoverInWords(),
         conditions.hover().isShort(),
@@ -215,24 +213,16 @@ final class LossPage {
 
   /** Where each recovery goes over the ground, and what the pedals have to hold. */
   private List<Term> tracks() {
-    HoverPower power = report.result().blocks().get(0).conditions().hover();
-    double hover = power.needed() / power.continuous();
+    HoverPower hover = report.result().blocks().get(0).conditions().hover();
     return report.result().shown().stream()
         .map(
             flight ->
                 new Term(
                     flight.recovery().label(),
                     flight
-                        .track()
-                        .map(
-                            track ->
-                                LossMessages.SAY.track(
-                                    units.lossInWords(Math.abs(track.ahead())),
-                                    track.ahead() >= 0,
-                                    units.lossInWords(Math.abs(track.right())),
-                                    track.right() >= 0,
-                                    Decimals.fixed(Unit.PERCENT.fromSi(track.torque() / hover), 0)))
-                        .orElse(LossMessages.SAY.noTrack())))
+                        .overGround()
+                        .map(way -> way.withTorque(units, hover))
+                        .orElse(PilotTerms.noWay())))
         .toList();
   }
 
@@ -253,7 +243,7 @@ final class LossPage {
       return new Figure("–", false);
     }
     if (!Double.isInfinite(loss.get().value())) {
-      return new Figure(PilotCells.loss(loss.get(), units), false);
+      return new Figure(PilotCells.loss(loss.get(), units), request.isTooMuch(loss.get().value()));
     }
     return losses.failure().equals(PilotLosses.GROUND) && planned.isPresent()
         ? new Figure("> " + units.typedNumber(Unit.FOOT, planned.getAsDouble()), true)

@@ -10,6 +10,7 @@ import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.instructor.pilots.ShownFlight;
 import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
@@ -31,6 +32,7 @@ import java.util.Optional;
  * @param pool the pilots; empty for the standard technique alone
  * @param state the state that the pilots' own delays go with; empty if the delays are given
  * @param drawn whether flights are shown one by one too
+ * @param margin height to be left below the lowest point where a height is planned, m
  * @param compared what a second table beside the first is worse by; empty for no such table
  */
 record LossRequest(
@@ -44,6 +46,7 @@ record LossRequest(
     Optional<Pool> pool,
     Optional<PilotState> state,
     boolean drawn,
+    double margin,
     Optional<Worse> compared) {
 
   /** Drawn are the flights with the delay nearest to this, s. */
@@ -78,6 +81,16 @@ record LossRequest(
     return tables;
   }
 
+  /**
+   * Whether a loss is more than the planned height holds with the margin left.
+   *
+   * @param loss the loss, m; infinite where the descent is not arrested
+   * @return false without a planned height
+   */
+  boolean isTooMuch(double loss) {
+    return approach.height().isPresent() && !(loss + margin <= approach.height().getAsDouble());
+  }
+
   /** What is flown, in words. */
   Situation situation(UnitSystem units) {
     return Situation.of(loaded.get(0), approach, clock, disturbances, units);
@@ -109,14 +122,7 @@ record LossRequest(
 
   /** Chance is the pilots' matter; the standard technique beside them meets none of it. */
   Encounter undisturbed(Conditions conditions) {
-    return encounter(conditions)
-        .withDisturbances(
-            new Disturbances(
-                disturbances
-                    .numbers()
-                    .with(Disturbances.SHAKING, 0)
-                    .with(Disturbances.GUST_WIND, 0),
-                disturbances.seed()));
+    return ShownFlight.undisturbed(encounter(conditions));
   }
 
   /** All that is flown by the standard techniques, for those who want to fly it again. */

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.instructor.pilots.ShownFlight;
 import java.util.List;
 
 /**

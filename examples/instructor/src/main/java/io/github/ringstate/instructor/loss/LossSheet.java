@@ -7,6 +7,7 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,11 +40,7 @@ final class LossSheet {
       boolean worse = second;
       request
           .compared()
-          .ifPresent(
-              by ->
-                  blocks.add(
-                      new Sheet.Heading(
-                          LossMessages.SAY.compared(worse, Decimals.brief(by.later())))));
+          .ifPresent(by -> blocks.add(new Sheet.Heading(PilotTerms.compared(worse, by))));
       second = true;
       List<Term> terms = new ArrayList<>(single ? heading : List.of());
       terms.addAll(block.conditions().terms(units));

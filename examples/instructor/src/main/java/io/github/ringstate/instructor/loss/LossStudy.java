@@ -7,6 +7,7 @@ import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.instructor.pilots.ShownFlight;
 import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.LossCell;

@@ -13,6 +13,7 @@ import java.io.OutputStream;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
@@ -59,6 +60,7 @@ public abstract class Destination {
       BiFunction<Format, String, ReportWriter> writer,
       OutputStream terminal) {
     Format chosen = new Choice<>("--format", formats, Format::label).one(format);
+    refuseNameOfAnother(chosen, formats);
     Optional<Recipient> recipient = Recipient.of(spec);
     if (recipient.isPresent()) {
       return Delivery.to(recipient.get());
@@ -83,6 +85,27 @@ public abstract class Destination {
     return output == null
         ? Delivery.to(writing, terminal)
         : Delivery.toFile(writing, Origin.OUTPUT, output);
+  }
+
+  /** A file whose name promises another format than it gets is opened by the wrong program. */
+  private void refuseNameOfAnother(Format chosen, List<Format> formats) {
+    if (output == null) {
+      return;
+    }
+    String name = output.strip().toLowerCase(Locale.ROOT);
+    for (Format other : Format.values()) {
+      String ending = "." + other.label();
+      if (other != chosen && name.endsWith(ending)) {
+        throw UserError.option(
+            Origin.OUTPUT,
+            output,
+            (formats.contains(other) ? "with --format " + other.label() + ", or " : "")
+                + "a name that does not end in "
+                + ending
+                + " for "
+                + chosen.label());
+      }
+    }
   }
 
   private static Set<String> columns(Report report) {

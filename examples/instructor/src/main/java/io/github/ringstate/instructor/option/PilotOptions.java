@@ -4,19 +4,14 @@ import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.error.UserError;
-import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
-import io.github.ringstate.quantity.Quantity;
-import io.github.ringstate.quantity.Unit;
-import io.github.ringstate.study.Sampling;
 import io.github.ringstate.study.model.Accepted;
 import io.github.ringstate.study.model.OpenNumbers;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -28,10 +23,7 @@ public final class PilotOptions {
   private static final String SHAKING = "--shaking-pct";
   private static final String GUSTS = Turbulence.OPTION;
   private static final String SHEAR = "--shear";
-  private static final String PRECISION = "--precision-ft";
   private static final long STANDARD_SEED = 1;
-  private static final int MOST_FOR_A_PRECISION = 1 << 17;
-  private static final Quantity PRECISIONS = new Quantity("precision", Unit.FOOT, 0.5, 1000);
   private static final int MOST_MODELS = 1000;
 
   @Option(
@@ -43,15 +35,7 @@ public final class PilotOptions {
               + ".")
   private @Nullable String seed;
 
-  @Option(
-      names = PRECISION,
-      paramLabel = "FT",
-      description =
-          "In place of --pilots: as many as it takes to know the 95 %% loss, or the floor, of each"
-              + " line to so many feet, half of its 95 %% confidence interval; at most "
-              + MOST_FOR_A_PRECISION
-              + ".")
-  private @Nullable String precision;
+  @Mixin private final PrecisionOption precision = new PrecisionOption();
 
   @Option(
       names = "--draws",
@@ -92,14 +76,7 @@ public final class PilotOptions {
               + " Unless given: off.")
   private @Nullable String shaking;
 
-  @Option(
-      names = GUSTS,
-      paramLabel = "WORD|KT",
-      description =
-          "Turbulence on top of the entry's wind: light, moderate or severe, or the mean wind at 20 ft"
-              + " that it goes with, which is 15, 30 and 45 kt for these (MIL-F-8785C, from memory)."
-              + " Unless given: off.")
-  private @Nullable String gusts;
+  @Mixin private final TurbulenceOption turbulence = new TurbulenceOption();
 
   @Option(
       names = SHEAR,
@@ -121,20 +98,7 @@ public final class PilotOptions {
    * @throws UserError if it is no whole number or out of range, or both are given
    */
   public int pilots(@Nullable String pilots, int standard) {
-    if (pilots != null && precision != null) {
-      throw UserError.usage(
-          "--pilots and "
-              + PRECISION
-              + " exclude each other: a precision takes as many as it needs");
-    }
-    if (precision != null) {
-      return MOST_FOR_A_PRECISION;
-    }
-    return pilots == null
-        ? standard
-        : (int)
-            NumberText.whole(
-                "--pilots", pilots, (long) Sampling.PILOTS.low(), (long) Sampling.PILOTS.high());
+    return precision.pilots(pilots, standard);
   }
 
   /**
@@ -144,7 +108,7 @@ public final class PilotOptions {
    * @throws UserError if it is no number or out of range
    */
   public double precision() {
-    return precision == null ? 0 : Unit.FOOT.toSi(NumberText.one(PRECISION, precision, PRECISIONS));
+    return precision.metres();
   }
 
   /**
@@ -163,7 +127,7 @@ public final class PilotOptions {
    * @return true if so
    */
   public boolean isPrecise() {
-    return precision != null;
+    return precision.isGiven();
   }
 
   /**
@@ -240,17 +204,9 @@ public final class PilotOptions {
   public Disturbances disturbances() {
     ParameterSet numbers = ParameterSet.standard(Disturbances.PARAMETERS);
     numbers = with(numbers, SHAKING, shaking, Disturbances.SHAKING);
-    numbers = with(numbers, GUSTS, windOf(gusts), Disturbances.GUST_WIND);
+    numbers = numbers.with(Disturbances.GUST_WIND, turbulence.knots());
     numbers = with(numbers, SHEAR, shear, Disturbances.SHEAR);
     return new Disturbances(numbers, seed());
-  }
-
-  private static @Nullable String windOf(@Nullable String gusts) {
-    return Stream.of(Turbulence.values())
-        .filter(category -> category.label().equals(gusts))
-        .findFirst()
-        .map(category -> Decimals.brief(Unit.KNOT.fromSi(category.wind())))
-        .orElse(gusts);
   }
 
   private static ParameterSet with(
@@ -270,13 +226,13 @@ public final class PilotOptions {
       throw UserError.usage(
           "--models" + NEEDS_PILOTS + ": it says how far models move what they do");
     }
-    if (seed == null && (shaking != null || gusts != null)) {
+    if (seed == null && (shaking != null || turbulence.isGiven())) {
       throw UserError.usage(
           (shaking != null ? SHAKING : GUSTS)
               + NEEDS_PILOTS
               + ", or --seed for one flight of the standard technique");
     }
-    if (seed != null && shaking == null && gusts == null) {
+    if (seed != null && shaking == null && !turbulence.isGiven()) {
       throw UserError.usage("--seed" + NEEDS_PILOTS + ", --shaking-pct or " + GUSTS);
     }
   }

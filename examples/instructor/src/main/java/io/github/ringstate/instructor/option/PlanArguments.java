@@ -58,6 +58,7 @@ public final class PlanArguments implements IParameterPreprocessor {
           "quiet",
           "threads",
           "port",
+          "idle",
           "no-browser");
 
   /** Made by picocli. */

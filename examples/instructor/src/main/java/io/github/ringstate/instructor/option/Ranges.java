@@ -12,8 +12,13 @@ final class Ranges {
 
   private Ranges() {}
 
+  /** From here on bounds in feet are whole, and from there on tens: nobody types 1640.4 ft. */
+  private static final double WHOLE_FROM = 10;
+
+  private static final double TENS_FROM = 1000;
+
   /**
-   * A range in another unit, narrowed to one decimal so that what is shown is accepted.
+   * A range in another unit, narrowed to one decimal, or to round feet, so that what is shown is accepted.
    *
    * @param quantity the range
    * @param unit the unit wanted
@@ -23,7 +28,7 @@ final class Ranges {
     double low = unit.fromSi(quantity.unit().toSi(quantity.low()));
     double high = unit.fromSi(quantity.unit().toSi(quantity.high()));
     return new Quantity(
-        quantity.name(), unit, tenths(low, RoundingMode.CEILING), tenths(high, RoundingMode.FLOOR));
+        quantity.name(), unit, round(low, unit, RoundingMode.CEILING), round(high, unit, RoundingMode.FLOOR));
   }
 
   /**
@@ -38,6 +43,14 @@ final class Ranges {
         tenths(scale.fromKelvin(kelvin.low()), RoundingMode.CEILING),
         tenths(scale.fromKelvin(kelvin.high()), RoundingMode.FLOOR),
         scale.symbol());
+  }
+
+  private static double round(double value, Unit unit, RoundingMode rounding) {
+    double size = Math.abs(value);
+    if (unit != Unit.FOOT || size < WHOLE_FROM) {
+      return tenths(value, rounding);
+    }
+    return new BigDecimal(value).setScale(size < TENS_FROM ? 0 : -1, rounding).doubleValue();
   }
 
   private static double tenths(double value, RoundingMode rounding) {

@@ -39,7 +39,8 @@ public final class ShortNames implements IParameterPreprocessor {
           Unit.KNOT,
           Unit.FOOT_PER_MINUTE,
           Unit.KILOWATT,
-          Unit.HECTOPASCAL);
+          Unit.HECTOPASCAL,
+          Unit.DEGREE);
 
   /** Made by {@code Main}, once for all commands. */
   public ShortNames() {}
@@ -121,6 +122,11 @@ public final class ShortNames implements IParameterPreprocessor {
                           name, value, "a unit of " + String.join(" or ", candidates))),
           value);
     }
+    if (candidates.size() == 1
+        && Stream.of(value.split(",", -1)).allMatch(part -> Given.of(part).isEmpty())) {
+      // no number at all: the option itself says what it takes
+      return new Full(candidates.get(0), value);
+    }
     if (units.isEmpty() || candidates.size() > 1) {
       throw UserError.option(
           name,
@@ -170,10 +176,12 @@ public final class ShortNames implements IParameterPreprocessor {
     return full.endsWith(CELSIUS)
         ? TemperatureScale.named(word).isPresent()
         : unit(full)
-            .flatMap(Dimension::of)
-            .filter(
-                dimension -> Dimension.unit(word).filter(dimension.units()::contains).isPresent())
-            .isPresent();
+                .flatMap(Dimension::of)
+                .filter(
+                    dimension ->
+                        Dimension.unit(word).filter(dimension.units()::contains).isPresent())
+                .isPresent()
+            || unit(full).filter(unit -> unit.symbol().equals(word)).isPresent();
   }
 
   private static String own(String full, UnitSystem units) {
@@ -185,10 +193,14 @@ public final class ShortNames implements IParameterPreprocessor {
   private static String example(String full) {
     return full.endsWith(CELSIUS)
         ? "15C or 59F"
-        : Dimension.of(unit(full).orElseThrow()).orElseThrow().units().stream()
+        : units(unit(full).orElseThrow()).stream()
             .limit(2)
             .map(unit -> "600" + unit.symbol())
             .collect(Collectors.joining(" or "));
+  }
+
+  private static List<Unit> units(Unit unit) {
+    return Dimension.of(unit).map(Dimension::units).orElse(List.of(unit));
   }
 
   private static Optional<UnitSystem> units(List<String> args) {

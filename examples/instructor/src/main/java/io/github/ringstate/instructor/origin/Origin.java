@@ -44,7 +44,7 @@ public final class Origin implements Texts {
   private static final Set<String> WITHOUT_EFFECT =
       Set.of(OUTPUT, "--threads", "--resume", "--quiet");
 
-  private final Map<String, String> kept;
+  private final Kept kept;
   private final boolean again;
   private final Map<String, Source> read = new LinkedHashMap<>();
   private @Nullable ParseResult parsed;
@@ -52,11 +52,11 @@ public final class Origin implements Texts {
   /**
    * Begins a run.
    *
-   * @param kept texts by the names of the files for which they stand in
+   * @param kept what stands in for files
    * @param again whether the arguments were not typed but kept from a run before
    */
-  public Origin(Map<String, String> kept, boolean again) {
-    this.kept = Map.copyOf(kept);
+  public Origin(Kept kept, boolean again) {
+    this.kept = kept;
     this.again = again;
   }
 
@@ -91,7 +91,7 @@ public final class Origin implements Texts {
   public static Origin of(CommandSpec spec) {
     return spec.root().userObject() instanceof Holder holder
         ? holder.origin()
-        : new Origin(Map.of(), false);
+        : new Origin(Kept.NOTHING, false);
   }
 
   /**
@@ -105,12 +105,22 @@ public final class Origin implements Texts {
 
   @Override
   public String read(String name, String what, int largest) {
-    String text = kept.get(name);
+    String text = kept.texts().get(name);
     if (text == null) {
       text = Texts.FILES.read(name, what, largest);
     }
     read.put(name, Source.of(name, text));
     return text;
+  }
+
+  /**
+   * What stands in for the file of a recorded flight.
+   *
+   * @param name the file, as the user named it
+   * @return its bytes; empty if it is on disk
+   */
+  public Optional<byte[]> recording(String name) {
+    return Optional.ofNullable(kept.recordings().get(name));
   }
 
   /**
@@ -185,7 +195,10 @@ public final class Origin implements Texts {
 
   private void noteFile(String name) {
     try {
-      if (!read.containsKey(name) && Files.isRegularFile(Path.of(name))) {
+      byte[] recording = kept.recordings().get(name);
+      if (recording != null) {
+        read(name, Digest.of(recording));
+      } else if (!read.containsKey(name) && Files.isRegularFile(Path.of(name))) {
         read(name, Digest.of(Path.of(name)));
       }
     } catch (InvalidPathException | IOException none) {

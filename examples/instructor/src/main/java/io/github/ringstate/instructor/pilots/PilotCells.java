@@ -85,8 +85,24 @@ public final class PilotCells {
    * @return as {@link #band}
    */
   public static String interval(Optional<Quantile> quantile, UnitSystem units) {
-    double within = quantile.map(Quantile::within).orElse(0.0);
-    return band(quantile, low -> units.down(low, within), high -> units.up(high, within));
+    return interval(quantile, 0, units);
+  }
+
+  /**
+   * The same of a height needed.
+   *
+   * @param loss the loss, m
+   * @param margin what is to be left below, m
+   * @param units the units to speak in
+   * @return as {@link #band}
+   */
+  public static String interval(Optional<Quantile> loss, double margin, UnitSystem units) {
+    double within = loss.map(Quantile::within).orElse(0.0);
+    double more = units.length().fromSi(margin);
+    return band(
+        loss,
+        low -> Decimals.down(units.down(low, within) + more, 0),
+        high -> Decimals.up(units.up(high, within) + more, 0));
   }
 
   private static String text(DoubleUnaryOperator rounding, double height) {
@@ -105,14 +121,28 @@ public final class PilotCells {
   }
 
   /**
-   * A height needed, rounded upwards for people, no finer than it is known.
+   * A loss rounded upwards for people, no finer than it is known.
    *
-   * @param height the height, m, finite
+   * @param loss the loss, m, finite
    * @param units the units to speak in
    * @return a number without its unit
    */
-  public static String needed(Quantile height, UnitSystem units) {
-    return units.needed(height.value(), height.within());
+  public static String most(Quantile loss, UnitSystem units) {
+    return needed(loss, 0, units);
+  }
+
+  /**
+   * A height needed: the sum of the loss rounded upwards, as {@link #most} has it, and the margin,
+   * so that figures beside each other add up.
+   *
+   * @param loss the loss, m, finite
+   * @param margin what is to be left below, m
+   * @param units the units to speak in
+   * @return a number without its unit
+   */
+  public static String needed(Quantile loss, double margin, UnitSystem units) {
+    return Decimals.fixed(
+        Decimals.up(units.up(loss.value(), loss.within()) + units.length().fromSi(margin), 0), 0);
   }
 
   /**

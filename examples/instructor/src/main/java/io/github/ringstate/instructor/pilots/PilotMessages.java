@@ -34,5 +34,17 @@ interface PilotMessages {
   String reached(
       String least, String greatest, String unit, boolean open, String asked, String missed);
 
+  String way(String ahead, boolean isAhead, String side, boolean isRight);
+
+  String wayWithTorque(String way, String torque);
+
+  String noWay();
+
+  String obstacles();
+
+  String pedals();
+
+  String compared(boolean worse, String later);
+
   String models(String draws, String kept, String percent);
 }

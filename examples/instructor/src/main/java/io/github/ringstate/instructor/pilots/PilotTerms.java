@@ -8,6 +8,7 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.option.Clock;
+import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
@@ -142,9 +143,50 @@ public final class PilotTerms {
    * @return a line for each
    */
   public static List<Term> recoveries(List<Technique> recoveries, Helicopter craft) {
-    return recoveries.stream()
-        .map(kind -> new Term(kind.label(), kind.description(craft.sense())))
-        .toList();
+    return recoveries.stream().map(kind -> new Term(kind.label(), done(kind, craft))).toList();
+  }
+
+  /**
+   * What stands where a way would, if there is none.
+   *
+   * @return a part of a sentence
+   */
+  public static String noWay() {
+    return PilotMessages.SAY.noWay();
+  }
+
+  /**
+   * Why a way over the ground matters.
+   *
+   * @return one sentence, without its full stop
+   */
+  public static String obstacles() {
+    return PilotMessages.SAY.obstacles();
+  }
+
+  /**
+   * What is not said of the pedals in the lateral recovery.
+   *
+   * @return one sentence, without its full stop
+   */
+  public static String pedals() {
+    return PilotMessages.SAY.pedals();
+  }
+
+  /**
+   * Which of two conditions a table shows.
+   *
+   * @param second whether it is the worse one
+   * @param worse by what that is worse
+   * @return a heading with its colon
+   */
+  public static String compared(boolean second, Worse worse) {
+    return PilotMessages.SAY.compared(second, Decimals.brief(worse.later()));
+  }
+
+  private static String done(Technique technique, Helicopter craft) {
+    String done = technique.description(craft.sense());
+    return technique.equals(Technique.LATERAL) ? done + ". " + pedals() : done;
   }
 
   /**

@@ -80,6 +80,20 @@ public record Pool(
   }
 
   /**
+   * The pilots in one situation, all of whom act later than their state has it.
+   *
+   * @param base what all of them share
+   * @param recovery the technique that they are briefed for
+   * @param state the state that their delays go with
+   * @param later by how much, s
+   * @return the study
+   */
+  public PilotStudy study(Encounter base, Technique recovery, PilotState state, double later) {
+    return new PilotStudy(
+        base, recovery, Optional.of(new LaterDelays(state.delays(), later)), seed, drawing);
+  }
+
+  /**
    * Flies the pilots of a study; with the other models as many as were enough with the standard
    * one.
    *

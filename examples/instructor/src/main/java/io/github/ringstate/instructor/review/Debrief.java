@@ -76,7 +76,8 @@ record Debrief(
             .find(motion);
     List<FlownDescent> descents = new ArrayList<>();
     for (FoundEncounter one : found) {
-      descents.add(new FlownDescent(descents.size() + 1, one, ModelledDescent.of(request, one)));
+      descents.add(
+          new FlownDescent(descents.size() + 1, one, ModelledDescent.of(request, motion, one)));
     }
     return new Debrief(
         request,

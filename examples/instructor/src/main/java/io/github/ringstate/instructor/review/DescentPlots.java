@@ -181,7 +181,7 @@ final class DescentPlots {
     if (flight == null || flight.outcome().onsetTime().isEmpty()) {
       return;
     }
-    double start = flight.outcome().onsetTime().getAsDouble();
+    double start = model.onset();
     double atOnset = flight.history().at(start).get(quantity);
     Points line = new Points();
     for (Instant instant : flight.history().sampled(STEP)) {

@@ -1,29 +1,38 @@
 package io.github.ringstate.instructor.review;
 
 import io.github.ringstate.dynamics.NoSteadyFlightException;
+import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.encounter.EntryKind;
+import io.github.ringstate.encounter.FlightQuantity;
+import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.RecordedFlight;
 import io.github.ringstate.encounter.Simulator;
-import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.recording.Channel;
 import io.github.ringstate.recording.FoundEncounter;
+import io.github.ringstate.recording.RecordedOnset;
+import io.github.ringstate.recording.VerticalMotion;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What the model makes of a descent that was flown: the same craft, the wind along the track, the
- * pilot's delay and recovery, and the same a second and two later.
+ * What the model makes of a descent that was flown: the same craft, wind, delay and recovery, and
+ * the same a second and two later. It begins with what was recorded at the onset; where that makes
+ * no descent into the ring state, with an entry in the wind along the track.
  *
  * @param recovery the recovery
  * @param recoverySeen whether the recording shows it; else it is assumed
  * @param delay from onset to the first movement, s
  * @param delaySeen whether the recording shows it; else it is assumed
  * @param fromBehind the wind from behind, m/s
+ * @param begun whether it begins with what was recorded at the onset
  * @param flight the flight; empty if the craft cannot begin the entry
+ * @param onset when the recorded onset is in it, s
  * @param losses altitude lost, and lost with one and with two seconds more, m; empty where the
  *     descent is not arrested
  */
@@ -33,8 +42,13 @@ record ModelledDescent(
     double delay,
     boolean delaySeen,
     double fromBehind,
+    boolean begun,
     Optional<RecordedFlight> flight,
+    double onset,
     Losses losses) {
+
+  /** So long after the recorded onset the model has to meet the ring state, s. */
+  private static final double SOON = 1;
 
   /** Where neither attitude nor a control is recorded, s (assumed). */
   private static final double ASSUMED_DELAY = 1;
@@ -46,32 +60,84 @@ record ModelledDescent(
         new Losses(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
   }
 
-  static ModelledDescent of(ReviewRequest request, FoundEncounter found) {
+  static ModelledDescent of(ReviewRequest request, VerticalMotion motion, FoundEncounter found) {
     Optional<Technique> seen =
         found.movement().flatMap(movement -> movement.technique()).filter(Technique::wayOut);
     Technique recovery = seen.orElse(briefed(request).orElse(Technique.FORWARD));
     OptionalDouble recorded =
         found.delay().map(delay -> OptionalDouble.of(delay.value())).orElse(OptionalDouble.empty());
-    double delay = delay(recorded.orElse(ASSUMED_DELAY));
+    double delay = delayed(recorded.orElse(ASSUMED_DELAY));
     double fromBehind = request.wind().fromBehind(track(request, found.onsetTime().value()));
-    Encounter encounter =
-        approach(request.entry(), fromBehind)
-            .encounter(request.conditions().craft(), request.conditions().air())
+    Encounter entered =
+        Encounter.of(request.conditions().craft())
+            .withAir(request.conditions().air())
+            .withEntry(entry(request.entry(), fromBehind))
             .withRecovery(recovery.standard());
-    Optional<RecordedFlight> flight = Optional.empty();
-    Losses losses = Losses.NONE;
-    try {
-      flight = Optional.of(encounter.withDelay(delay).record(Simulator.precise()));
-      losses =
-          new Losses(
-              flight.get().outcome().altitudeLoss(),
-              encounter.withDelay(delay(delay + 1)).fly().altitudeLoss(),
-              encounter.withDelay(delay(delay + 2)).fly().altitudeLoss());
-    } catch (NoSteadyFlightException noStart) {
-      // then there is nothing to lay over the recording
-    }
+    Optional<Encounter> recordedOnset =
+        RecordedOnset.of(motion, found, request.wind().wind()).map(entered::withEntry);
+    Optional<Flown> flown = recordedOnset.flatMap(one -> Flown.begun(one, delay));
+    boolean begun = flown.isPresent();
+    flown = begun ? flown : Flown.entered(entered, delay);
     return new ModelledDescent(
-        recovery, seen.isPresent(), delay, recorded.isPresent(), fromBehind, flight, losses);
+        recovery,
+        seen.isPresent(),
+        delay,
+        recorded.isPresent(),
+        fromBehind,
+        begun,
+        flown.map(Flown::flight),
+        flown.map(Flown::onset).orElse(0.0),
+        flown.map(Flown::losses).orElse(Losses.NONE));
+  }
+
+  /** A flight, when the recorded onset is in it, and its losses from there. */
+  private record Flown(RecordedFlight flight, double onset, Losses losses) {
+
+    /** From what was recorded at the onset; empty if it does not soon meet the ring state. */
+    static Optional<Flown> begun(Encounter encounter, double delay) {
+      try {
+        Approach approach = Approach.fly(encounter, Simulator.precise());
+        if (!approach.onset() || !(approach.time() <= SOON)) {
+          return Optional.empty();
+        }
+        return Optional.of(of(encounter, approach, delay - approach.time(), 0));
+      } catch (NoSteadyFlightException | OutOfRangeException none) {
+        return Optional.empty();
+      }
+    }
+
+    static Optional<Flown> entered(Encounter encounter, double delay) {
+      try {
+        Approach approach = Approach.fly(encounter, Simulator.precise());
+        return Optional.of(of(encounter, approach, delay, approach.time()));
+      } catch (NoSteadyFlightException noStart) {
+        return Optional.empty();
+      }
+    }
+
+    private static Flown of(Encounter encounter, Approach approach, double delay, double onset) {
+      RecordedFlight flight =
+          encounter.withDelay(delayed(delay)).record(approach, Simulator.precise());
+      double before =
+          flight.history().at(onset).get(FlightQuantity.HEIGHT)
+              - flight.history().at(approach.time()).get(FlightQuantity.HEIGHT);
+      return new Flown(
+          flight,
+          onset,
+          new Losses(
+              lost(flight.outcome(), before),
+              lost(later(encounter, approach, delay + 1), before),
+              lost(later(encounter, approach, delay + 2), before)));
+    }
+
+    private static Outcome later(Encounter encounter, Approach approach, double delay) {
+      return encounter.withDelay(delayed(delay)).fly(approach, Simulator.precise(), null);
+    }
+
+    private static OptionalDouble lost(Outcome outcome, double before) {
+      OptionalDouble loss = outcome.altitudeLoss();
+      return loss.isPresent() ? OptionalDouble.of(loss.getAsDouble() + before) : loss;
+    }
   }
 
   private static Optional<Technique> briefed(ReviewRequest request) {
@@ -84,7 +150,7 @@ record ModelledDescent(
                     .findFirst());
   }
 
-  private static double delay(double seconds) {
+  private static double delayed(double seconds) {
     Quantity allowed = Recognition.DELAY;
     return Math.max(allowed.low(), Math.min(allowed.high(), seconds));
   }
@@ -96,10 +162,12 @@ record ModelledDescent(
   }
 
   /** The entry in the wind along the track, as far as the entry takes it. */
-  private static Approach approach(EntryKind kind, double fromBehind) {
+  private static Entry entry(EntryKind kind, double fromBehind) {
     Quantity allowed = kind.wind().quantity();
     double wind = allowed.unit().fromSi(kind.windAlong(fromBehind));
-    return new Approach(
-        kind, Math.max(allowed.low(), Math.min(allowed.high(), wind)), OptionalDouble.empty());
+    return kind.maker()
+        .apply(
+            kind.numbers()
+                .with(kind.wind(), Math.max(allowed.low(), Math.min(allowed.high(), wind))));
   }
 }

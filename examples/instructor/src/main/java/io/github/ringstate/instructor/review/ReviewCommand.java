@@ -115,8 +115,8 @@ public final class ReviewCommand implements Runnable {
       paramLabel = "ENTRY",
       defaultValue = "tailwind-approach",
       description =
-          "How the model comes to the ring state beside the recording: an entry as 'ringstate loss'"
-              + " has them. Unless given: ${DEFAULT-VALUE}.")
+          "How the model comes to the ring state where it cannot begin with what was recorded at the"
+              + " onset: an entry as 'ringstate loss' has them. Unless given: ${DEFAULT-VALUE}.")
   private String entry = "";
 
   @Option(
@@ -178,7 +178,10 @@ public final class ReviewCommand implements Runnable {
     }
     ColumnMap map =
         columns == null ? ColumnMap.BY_NAMES : ColumnMap.of("--columns", columns, Origin.of(spec));
-    return RecordingFile.read(name, map);
+    return Origin.of(spec)
+        .recording(name)
+        .map(content -> RecordingFile.of(name, content, map))
+        .orElseGet(() -> RecordingFile.read(name, map));
   }
 
   private Optional<Wind> wind() {

@@ -41,6 +41,7 @@ interface ReviewMessages {
       String verdict);
 
   String model(
+      boolean begun,
       String entry,
       String wind,
       String recovery,

@@ -45,6 +45,14 @@ record ReviewReport(Debrief debrief) implements Printable {
               "onset_time_sd_s", row -> Cell.number(row.found().onsetTime().deviation(), 2)),
           new Column<>("sink_time_s", row -> time(row.found().sinkTime())),
           new Column<>("arrest_time_s", row -> time(row.found().arrestTime())),
+          new Column<>(
+              "model_begins",
+              row ->
+                  Cell.text(
+                      row.model()
+                          .flight()
+                          .map(flight -> flight.encounter().entry().name())
+                          .orElse(""))),
           new Column<>("model_recovery", row -> Cell.text(row.model().recovery().name())),
           new Column<>("model_delay_s", row -> Cell.number(row.model().delay(), 2)),
           new Column<>("model_loss_ft", row -> Cell.in(Unit.FOOT, row.model().losses().flown())),

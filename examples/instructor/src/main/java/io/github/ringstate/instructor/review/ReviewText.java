@@ -138,6 +138,7 @@ final class ReviewText {
     }
     double behind = model.fromBehind();
     return ReviewMessages.SAY.model(
+        model.begun(),
         request.entry().label(),
         units.speedInWords(Math.abs(behind)) + (behind >= 0 ? " from behind" : " from ahead"),
         model.recovery().label(),

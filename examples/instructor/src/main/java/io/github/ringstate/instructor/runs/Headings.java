@@ -5,6 +5,7 @@ import io.github.ringstate.air.WindTriangle;
 import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.run.RunPlan;
 import java.util.EnumSet;
 import java.util.stream.Collectors;
@@ -21,6 +22,16 @@ final class Headings {
   static String threeDigits(double degrees) {
     String digits = Decimals.fixed(degrees, 0);
     return "0".repeat(Math.max(0, 3 - digits.length())) + digits;
+  }
+
+  /**
+   * Where a wind comes from as it is reported: in whole degrees, north as 360.
+   *
+   * @param from rad clockwise from north
+   */
+  static String windFrom(double from) {
+    String digits = threeDigits(Unit.DEGREE.fromSi(from));
+    return digits.equals("000") ? "360" : digits;
   }
 
   /** Ahead, right or left: the side on which the technique leaves the ring state. */

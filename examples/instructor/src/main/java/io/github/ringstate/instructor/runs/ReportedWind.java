@@ -77,7 +77,7 @@ record ReportedWind(
    */
   String inWords(UnitSystem units) {
     return RunsMessages.SAY.reported(
-        Decimals.brief(Unit.DEGREE.fromSi(from)),
+        Headings.windFrom(from),
         units.typed(Unit.KNOT, mean),
         units.typed(Unit.KNOT, gust),
         gust > 0,

@@ -1,23 +1,28 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.chance.Drawing;
+import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.option.BriefedRecoveryOption;
 import io.github.ringstate.instructor.option.Checked;
-import io.github.ringstate.instructor.option.Choice;
+import io.github.ringstate.instructor.option.CompareOption;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.MarginOption;
 import io.github.ringstate.instructor.option.NumberText;
+import io.github.ringstate.instructor.option.PrecisionOption;
 import io.github.ringstate.instructor.option.SheetOutput;
-import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.instructor.option.TurbulenceOption;
+import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.study.run.RunLimits;
 import io.github.ringstate.study.run.RunPlan;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,8 +38,8 @@ import picocli.CommandLine.Option;
     },
     footer = {
       "",
-      "The air of a run is gusty as --gust-kt says; a category of turbulence (--turbulence of 'loss'"
-          + " and 'floor') is not taken.",
+      "Airspeeds are judged in gusts as --gust-kt says; --turbulence adds gusts by the second to the"
+          + " flights of the pilots, whose losses the height is judged by.",
       "",
       "Height and airspeed are judged by the points of the height-velocity diagram that the craft's"
           + " file holds (height_velocity_kt_ft; 'ringstate craft NAME' shows where). Without them"
@@ -49,12 +54,7 @@ import picocli.CommandLine.Option;
     })
 public final class RunsCommand implements Runnable, Checked {
 
-  private static final List<Technique> TO_BRIEF =
-      List.of(Technique.FORWARD, Technique.LATERAL, Technique.AUTOROTATION);
-
-  /** Ways out that are briefed unless the user wants another. */
-  private static final List<Technique> TO_CHOOSE_FROM =
-      List.of(Technique.FORWARD, Technique.LATERAL);
+  private static final int STANDARD_PILOTS = 256;
 
   private final OutputStream terminal;
 
@@ -95,13 +95,8 @@ public final class RunsCommand implements Runnable, Checked {
 
   @Mixin private final MarginOption heightMargin = new MarginOption();
 
-  @Option(
-      names = "--recovery",
-      paramLabel = "NAME",
-      description =
-          "Recovery briefed: forward, lateral or autorotation. Unless given: forward or lateral,"
-              + " whichever loses less at its worst.")
-  private @Nullable String technique;
+  @Mixin private final BriefedRecoveryOption recovery = new BriefedRecoveryOption();
+  @Mixin private final TurbulenceOption turbulence = new TurbulenceOption();
 
   @Option(
       names = "--margin-fpm",
@@ -123,11 +118,13 @@ public final class RunsCommand implements Runnable, Checked {
   @Option(
       names = "--pilots",
       paramLabel = "N",
-      defaultValue = "256",
       description =
-          "Simulated pilots for each track, rounded up to 8 times a power of two. Unless given:"
-              + " ${DEFAULT-VALUE}.")
-  private String pilots = "";
+          "Simulated pilots for each track, rounded up to 8 times a power of two. Unless given: "
+              + STANDARD_PILOTS
+              + ".")
+  private @Nullable String pilots;
+
+  @Mixin private final PrecisionOption precision = new PrecisionOption();
 
   @Option(
       names = "--seed",
@@ -154,6 +151,7 @@ public final class RunsCommand implements Runnable, Checked {
               + " ${DEFAULT-VALUE} (common practice, no source).")
   private String typeHours = "";
 
+  @Mixin private final CompareOption compare = new CompareOption();
   @Mixin private final SheetOutput output = new SheetOutput();
 
   /**
@@ -174,12 +172,18 @@ public final class RunsCommand implements Runnable, Checked {
   public void run() {
     Delivery delivery = output.delivery(terminal);
     RunsRequest request = request();
-    delivery.deliver(new RunsReport(request, RunAnalysis.of(request)));
+    Optional<RunsRequest> worse = compare.worse().map(request::on);
+    delivery.deliver(
+        new RunsReport(
+            request,
+            RunAnalysis.of(request),
+            worse.map(then -> new RunsReport(then, RunAnalysis.of(then), Optional.empty()))));
   }
 
   private RunsRequest request() {
     Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
     ReportedWind reported = wind.reported();
+    long seeded = NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
     double flown = NumberText.si("--height-ft", height, RunPlan.HEIGHT);
     RunPlan plan =
         new RunPlan(
@@ -198,27 +202,22 @@ public final class RunsCommand implements Runnable, Checked {
         conditions,
         reported,
         plan,
-        techniques(),
+        recovery.recoveries(),
         NumberText.si("--margin-fpm", margin, RunLimits.BOUNDARY_MARGIN),
         NumberText.si("--minimum-airspeed-kt", minimumAirspeed, RunLimits.MINIMUM_AIRSPEED),
-        Drawing.SOBOL.samples((int) NumberText.whole("--pilots", pilots, 20, 100_000)),
-        NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE),
+        new Disturbances(
+            ParameterSet.standard(Disturbances.PARAMETERS)
+                .with(Disturbances.GUST_WIND, turbulence.knots()),
+            seeded),
+        new Pool(
+            precision.pilots(pilots, STANDARD_PILOTS),
+            precision.metres(),
+            Drawing.SOBOL,
+            seeded,
+            Optional.empty()),
+        0,
         new CrewMinimum(
             NumberText.si("--command-hours", commandHours, CrewMinimum.COMMAND),
             NumberText.si("--type-hours", typeHours, CrewMinimum.TYPE)));
-  }
-
-  private List<Technique> techniques() {
-    if (technique == null) {
-      return TO_CHOOSE_FROM;
-    }
-    if (technique.strip().equals(Technique.COLLECTIVE.name())) {
-      throw UserError.option(
-          "--recovery",
-          technique,
-          "forward, lateral, autorotation; collective alone is not a way out and no technique to"
-              + " brief");
-    }
-    return List.of(new Choice<>("--recovery", TO_BRIEF, Technique::name).one(technique));
   }
 }

@@ -5,7 +5,9 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.conditions.CraftWords;
+import io.github.ringstate.instructor.pilots.PilotTerms;
 import io.github.ringstate.pilot.PilotState;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.run.Finding;
 import io.github.ringstate.study.run.RunJudgement;
@@ -13,6 +15,7 @@ import io.github.ringstate.study.run.RunLimits;
 import io.github.ringstate.study.run.RunLoss;
 import io.github.ringstate.study.run.RunPlan;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -56,7 +59,13 @@ record RunsFacts(
     String sinkToRefuse,
     String technique,
     String techniqueWords,
-    int pilots,
+    String pilots,
+    String reached,
+    String turbulence,
+    String way,
+    String drift,
+    String pedals,
+    String obstacles,
     String median,
     String ninety,
     String turnTime,
@@ -79,7 +88,6 @@ record RunsFacts(
     RunJudgement judgement = analysis.anywhere();
     Directions directions = new Directions(analysis);
     Optional<RunLimits.Bound> bound = analysis.limits().map(RunLimits::bound);
-    double needed = judgement.height().needed();
     return new RunsFacts(
         CraftWords.of(conditions.craft()),
         conditions.loadAndAir(units),
@@ -100,7 +108,7 @@ record RunsFacts(
         units.speedInWords(plan.wind().gust()),
         Decimals.brief(request.reported().exponent()),
         request.reported().aloft().inWords(units),
-        Decimals.fixed(Unit.DEGREE.fromSi(plan.wind().from()), 0),
+        Headings.windFrom(plan.wind().from()),
         units.typed(Unit.KNOT, plan.wind().allowance()),
         units.speedInWords(judgement.turn().airspeed()),
         judgement.turn().finding() != Finding.HOLDS && judgement.turn().groundSpeed().isPresent()
@@ -112,7 +120,7 @@ record RunsFacts(
             ? ""
             : units.lossInWords(analysis.worst().get().most()),
         analysis.worst().map(loss -> band(loss, units)).orElse(""),
-        Double.isInfinite(needed) ? "" : units.needed(needed) + " " + units.length().symbol(),
+        analysis.neededForLoss(request, units),
         analysis.worst().filter(loss -> plan.covers(loss.most())).isPresent(),
         directions.best(),
         directions.worst(),
@@ -123,7 +131,22 @@ record RunsFacts(
         units.verticalSpeedInWords(Math.max(plan.descent(), SINK_TO_REFUSE)),
         analysis.technique().name(),
         analysis.technique().description(plan.craft().sense()),
-        request.pilots(),
+        request.pool().isPrecise()
+            ? "at most " + request.pool().pilots()
+            : Integer.toString(request.pool().pilots()),
+        analysis.worst().isPresent()
+            ? PilotTerms.reached(
+                request.pool(), List.of(analysis.worst().get().quantile(RunAnalysis.SHARE)), units)
+            : "",
+        request.disturbances().any() ? PilotTerms.disturbances(request.disturbances(), units) : "",
+        analysis.way().map(way -> way.inWords(units)).orElse(""),
+        analysis
+            .way()
+            .filter(way -> !plan.wind().isCalm())
+            .map(way -> units.lossInWords(plan.wind().speed() * way.seconds()))
+            .orElse(""),
+        analysis.technique().equals(Technique.LATERAL) ? PilotTerms.pedals() : "",
+        PilotTerms.obstacles(),
         Decimals.brief(PilotState.DISTRACTED.median()),
         Decimals.brief(PilotState.DISTRACTED.ninetyPercent()),
         Decimals.brief(Downwind.TURN_TIME.standard()),

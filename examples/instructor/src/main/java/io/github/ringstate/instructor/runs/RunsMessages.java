@@ -58,6 +58,8 @@ interface RunsMessages {
 
   String heightVelocity(RunsFacts facts);
 
+  String wayOut(RunsFacts facts);
+
   String polar(RunsFacts facts);
 
   List<Term> checks(RunsFacts facts, CrewFacts crew);

@@ -1,13 +1,16 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.sheets.message.Words;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
+import io.github.ringstate.sheets.page.PrintedGrid;
 import io.github.ringstate.study.run.RunVerdict;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** A run as a sheet of one page: the tracks, and what the crew agrees and signs. */
 final class RunsPage {
@@ -17,11 +20,13 @@ final class RunsPage {
   private final RunsRequest request;
   private final RunAnalysis analysis;
   private final UnitSystem units;
+  private final Optional<Sheet.Grid> compared;
 
   private RunsPage(RunsReport report, UnitSystem units) {
     request = report.request();
     analysis = report.analysis();
     this.units = units;
+    compared = RunsCompared.of(report, units);
   }
 
   /** One line of the table. */
@@ -39,6 +44,7 @@ final class RunsPage {
     model.put("wind", RunsMessages.SAY.sheetWind(facts));
     model.put("lines", TrackPair.of(analysis.rows()).stream().map(this::line).toList());
     model.put("why", Why.of(request, analysis, units));
+    model.put("compared", compared.map(PrintedGrid::of).stream().toList());
     model.put("speedUnit", units.speed().symbol());
     model.put("sinkUnit", units.verticalSpeed().symbol());
     model.put("checks", RunsMessages.SAY.checks(facts, CrewFacts.of(request, analysis, units)));
@@ -50,9 +56,10 @@ final class RunsPage {
                 .noneMatch(row -> row.verdict().compareTo(RunVerdict.FLY_WITH_A_LIMIT) <= 0)));
     model.put("tailRotor", RunsMessages.SAY.tailRotor(facts));
     model.put("heightVelocity", Words.capital(RunsMessages.SAY.heightVelocity(facts)));
+    model.put("wayOut", Words.capital(RunsMessages.SAY.wayOut(facts)));
     model.put("terms", RunsMessages.SAY.sheetDefinitions(facts));
-    model.put("pilots", request.pilots());
-    model.put("seed", request.seed());
+    model.put("pilots", request.pool().pilots());
+    model.put("seed", request.pool().seed());
     model.put("parameters", ModelNote.of(request.conditions().craft()));
     return new Page(
         RunsPage.class,

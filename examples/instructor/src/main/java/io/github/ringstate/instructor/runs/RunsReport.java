@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.runs;
 
+import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Sheet;
@@ -8,22 +9,28 @@ import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.pilots.Way;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Printable;
 import io.github.ringstate.study.run.RunPlan;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A run, track by track.
  *
  * @param request what was asked for
  * @param analysis what was found
+ * @param worse the same heavier, hotter and later; empty unless two conditions are compared
  */
-record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printable {
+record RunsReport(RunsRequest request, RunAnalysis analysis, Optional<RunsReport> worse)
+    implements Printable {
 
   @Override
   public String title() {
@@ -74,14 +81,30 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
     facts.put("margin_ft", Cell.given(Unit.FOOT, request.plan().margin()));
     facts.put("technique", Cell.text(analysis.technique().name()));
     facts.put("pilot_state", Cell.text(PilotState.DISTRACTED.label()));
-    facts.put("pilots", Cell.number(request.pilots(), 0));
-    facts.put("seed", Cell.number((double) request.seed(), 0));
+    facts.put(
+        "turbulence_kt", Cell.given(request.disturbances().numbers().get(Disturbances.GUST_WIND)));
+    facts.put("pilots", Cell.number(request.pool().pilots(), 0));
+    facts.put(
+        "precision_ft",
+        request.pool().isPrecise() ? Cell.in(Unit.FOOT, request.pool().precision()) : Cell.NOTHING);
+    facts.put("seed", Cell.number((double) request.pool().seed(), 0));
+    facts.put("way_ahead_ft", way(Way::ahead));
+    facts.put("way_right_ft", way(Way::right));
+    facts.put(
+        "way_s", analysis.way().map(way -> Cell.number(way.seconds(), 1)).orElse(Cell.NOTHING));
     facts.put(
         "minimum_airspeed_kt",
         analysis.limits().map(limits -> Cell.in(Unit.KNOT, limits.minimum())).orElse(Cell.NOTHING));
     facts.put("best_direction", Cell.text(new Directions(analysis).best()));
     facts.put("worst_direction", Cell.text(new Directions(analysis).worst()));
     return facts;
+  }
+
+  private Cell way(ToDoubleFunction<Way> part) {
+    return analysis
+        .way()
+        .map(way -> Cell.in(Unit.FOOT, part.applyAsDouble(way)))
+        .orElse(Cell.NOTHING);
   }
 
   @Override
@@ -91,7 +114,14 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
 
   @Override
   public Map<String, Table<?>> tables() {
-    return Map.of("tracks", table().with(new RunsColumns(request, analysis).more()));
+    Map<String, Table<?>> tables = new LinkedHashMap<>();
+    tables.put("tracks", tracks());
+    worse.ifPresent(then -> tables.put("tracks_if_worse", then.tracks()));
+    return tables;
+  }
+
+  private Table<RunRow> tracks() {
+    return table().with(new RunsColumns(request, analysis).more());
   }
 
   @Override
@@ -103,7 +133,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis) implements Printabl
         .inflow(request.conditions().craft().inflow())
         .encounters(request.flown())
         .value("pilot.state", Cell.text(PilotState.DISTRACTED.label()))
-        .value("pilot.count", Cell.number(request.pilots(), 0))
+        .value("pilot.count", Cell.number(request.pool().pilots(), 0))
         .value("run.ground_speed_m_per_s", Cell.exact(plan.groundSpeed()))
         .value("run.descent_m_per_s", Cell.exact(plan.descent()))
         .value("run.height_m", Cell.exact(plan.height()))

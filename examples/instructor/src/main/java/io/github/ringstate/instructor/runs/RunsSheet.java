@@ -7,6 +7,7 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.unit.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A run laid out for people. */
 final class RunsSheet {
@@ -17,11 +18,13 @@ final class RunsSheet {
   private final RunAnalysis analysis;
 
   private final UnitSystem units;
+  private final Optional<Sheet.Grid> compared;
 
   private RunsSheet(RunsReport report, UnitSystem units) {
     request = report.request();
     analysis = report.analysis();
     this.units = units;
+    compared = RunsCompared.of(report, units);
   }
 
   static Sheet of(RunsReport report, UnitSystem units) {
@@ -30,16 +33,21 @@ final class RunsSheet {
 
   private Sheet sheet() {
     RunsFacts facts = RunsFacts.of(request, analysis, units);
-    return new Sheet(
-        List.of(
-            new Sheet.Title("Slow runs: what each track takes"),
-            new Sheet.Terms(heading(facts)),
-            grid(),
-            new Sheet.Heading("Why"),
-            new Sheet.Terms(reasons()),
-            new Sheet.Heading("Definitions"),
-            new Sheet.Terms(RunsMessages.SAY.definitions(facts)),
-            new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
+    List<Sheet.Block> blocks = new ArrayList<>();
+    blocks.add(new Sheet.Title("Slow runs: what each track takes"));
+    blocks.add(new Sheet.Terms(heading(facts)));
+    blocks.add(grid());
+    compared.ifPresent(
+        both -> {
+          blocks.add(new Sheet.Heading("Two conditions side by side"));
+          blocks.add(both);
+        });
+    blocks.add(new Sheet.Heading("Why"));
+    blocks.add(new Sheet.Terms(reasons()));
+    blocks.add(new Sheet.Heading("Definitions"));
+    blocks.add(new Sheet.Terms(RunsMessages.SAY.definitions(facts)));
+    blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
+    return new Sheet(blocks);
   }
 
   /** What is flown, in which conditions, and what comes of it in short. */

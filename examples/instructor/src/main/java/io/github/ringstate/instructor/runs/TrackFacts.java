@@ -65,9 +65,7 @@ record TrackFacts(
         units.lengthInWords(plan.height()),
         units.lengthInWords(plan.margin()),
         units.typed(Unit.FOOT, plan.lowestHeight()),
-        Double.isInfinite(height.needed())
-            ? ""
-            : units.needed(height.needed()) + " " + units.length().symbol(),
+        analysis.neededForLoss(request, units),
         height.reason() == HeightCheck.Reason.HALF_COVERED,
         judgement.hover().finding() == Finding.HOLDS_WITH_A_LIMIT);
   }

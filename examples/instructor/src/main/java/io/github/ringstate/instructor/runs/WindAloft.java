@@ -126,7 +126,7 @@ record WindAloft(List<Level> levels) {
             level ->
                 units.typed(Unit.FOOT, level.height())
                     + ": "
-                    + Decimals.brief(Unit.DEGREE.fromSi(level.from()))
+                    + Headings.windFrom(level.from())
                     + " deg, "
                     + units.typed(Unit.KNOT, level.speed()))
         .collect(Collectors.joining("; "));

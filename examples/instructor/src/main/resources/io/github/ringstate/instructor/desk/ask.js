@@ -1,19 +1,37 @@
 /* Requests to the tool on this machine. A study is answered line by line and ended by the next one. */
 
 const TYPE = "application/vnd.ringstate.desk+json";
+const RECORDING = "application/vnd.ringstate.desk+recording";
 
-export const tab = (() => {
+const fresh = () => Array.from(crypto.getRandomValues(new Uint8Array(12)), (b) => b.toString(16).padStart(2, "0")).join("");
+
+/* A name is held by the page that has it until that page goes: a copy of the page finds it taken. */
+function held(name) {
+  return new Promise((answer) => {
+    navigator.locks.request(`ringstate-desk-${name}`, { ifAvailable: true }, (lock) => {
+      answer(lock !== null);
+      return lock === null ? undefined : new Promise(() => {});
+    }).catch(() => answer(true));
+  });
+}
+
+/* The name of this page. A browser that duplicates a page copies its name too. */
+export const tab = await (async () => {
   const known = sessionStorage.getItem("tab");
-  const name = known || Array.from(crypto.getRandomValues(new Uint8Array(12)), (b) => b.toString(16).padStart(2, "0")).join("");
+  const name = known && (!navigator.locks || await held(known)) ? known : fresh();
+  if (name !== known && navigator.locks) {
+    await held(name);
+  }
   sessionStorage.setItem("tab", name);
   return name;
 })();
 
-async function post(action, body, signal) {
+async function post(action, body, signal, recording) {
+  const head = JSON.stringify(body);
   const answer = await fetch(action, {
     method: "POST",
-    headers: { "Content-Type": TYPE },
-    body: JSON.stringify(body),
+    headers: { "Content-Type": recording ? RECORDING : TYPE },
+    body: recording ? new Blob([head, "\n", recording]) : head,
     credentials: "omit",
     cache: "no-store",
     signal,
@@ -30,6 +48,16 @@ export async function ask(action, body) {
 
 export async function bytes(action, body) {
   return post(action, body);
+}
+
+/* A recording goes along behind the question, straight from its file. */
+export async function review(body, recording, signal) {
+  return post("review", body, signal, recording);
+}
+
+/* The tool is told now and then that its page is there. */
+export function stay() {
+  setInterval(() => post("here", {}).catch(() => {}), 20000);
 }
 
 let under = null;

@@ -69,6 +69,7 @@ export function sheet(report, caption) {
   const blocks = report.blocks;
   const lists = blocks.filter((block) => block.kind === "terms");
   const defined = blocks.some((block) => block.kind === "grid") ? lists[lists.length - 1] : null;
+  let named = caption;
   for (const block of blocks) {
     if (block.kind === "terms" && lists.length > 1 && block === lists[0]) {
       inside.append(folded("Conditions in full", terms(block)));
@@ -77,8 +78,9 @@ export function sheet(report, caption) {
     } else if (block.kind === "terms") {
       inside.append(terms(block));
     } else if (block.kind === "grid") {
-      inside.append(grid(block, caption));
+      inside.append(grid(block, named));
     } else if (block.kind === "heading") {
+      named = block.text;
       inside.append(made("h3", {}, block.text));
     } else if (block.kind === "paragraph" && !block.text.startsWith("CAUTION.")) {
       inside.append(made("p", { class: "take" }, block.text));

@@ -1,12 +1,13 @@
 /* The desk: every change of the form is flown at once, and what comes back is shown. */
 
-import { ask, study } from "./ask.js";
+import { ask, stay, study } from "./ask.js";
 import { made } from "./blocks.js";
 import { beside, touch } from "./change.js";
 import * as form from "./form.js";
 import * as kept from "./keep.js";
 import * as panels from "./panels.js";
 import * as papers from "./papers.js";
+import * as review from "./review.js";
 import * as side from "./side.js";
 import { say } from "./words.js";
 
@@ -21,6 +22,7 @@ let words = null;
 let last = 0;
 let due = null;
 let noted = null;
+let keeping = null;
 
 function state() {
   const plan = form.plan();
@@ -61,12 +63,24 @@ function later() {
 }
 
 function left() {
-  return { plan: form.plan(), craft, delay: byId("delay").value, shown: byId("shown").value };
+  return { plan: form.plan(), craft, delay: byId("delay").value, shown: byId("shown").value, review: form.reviewed() };
+}
+
+/* Kept as soon as the hand lets the page, and at the latest when the page goes. */
+function keep() {
+  if (keeping !== null) {
+    clearTimeout(keeping);
+    keeping = null;
+    kept.keep(left());
+  }
 }
 
 /* What is only written on paper is kept, and changes no figure. */
 function written() {
-  kept.keep(left());
+  if (keeping === null) {
+    keeping = setTimeout(keep, OFTEN);
+  }
+  review.later();
   clearTimeout(noted);
   noted = setTimeout(() => papers.note(state).catch(() => {}), 1500);
 }
@@ -108,7 +122,7 @@ function take(own) {
 const desk = {
   state,
   silent,
-  saved: () => kept.saved(left()),
+  saved: () => { keep(); kept.saved(left()); },
   take: (own) => { take(own); touch("the craft"); changed(); },
   lay: (plan) => {
     form.lay(plan);
@@ -140,6 +154,10 @@ function listen() {
     if (event.target.closest("#manual") || event.target.type === "file") {
       return;
     }
+    if (event.target.closest("#flight")) {
+      written();
+      return;
+    }
     const field = event.target.closest("[data-field]");
     if (field && ON_PAPER.includes(field.dataset.field.split(".")[0])) {
       written();
@@ -155,17 +173,22 @@ function listen() {
   byId("clear").addEventListener("click", () => {
     take(null);
     form.lay({});
+    form.layReview({});
     touch("clearing the form");
     changed();
+    keep();
     kept.forget();
   });
   byId("end").addEventListener("click", async () => {
     await ask("end", {});
     stop(say("ended"));
   });
+  window.addEventListener("pagehide", keep);
   papers.equip(desk);
+  review.equip(desk, words);
   side.equip();
   besides();
+  stay();
 }
 
 async function begin() {
@@ -184,6 +207,7 @@ async function begin() {
     form.lay(before.plan);
     byId("delay").value = before.delay;
     byId("shown").value = before.shown;
+    form.layReview(before.review || {});
   }
   listen();
   describe();

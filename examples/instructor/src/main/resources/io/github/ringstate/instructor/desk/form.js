@@ -11,12 +11,18 @@ const entry = (field) => field.querySelector("input, select");
 const unit = (field) => field.querySelector("select.unit");
 export const labelOf = (field) => field.querySelector(".caption, label").textContent;
 
+/* Winds of a forecast, a line each: height above ground, where from, speed. */
+const levels = (field) => Array.from(field.querySelectorAll(".level"), (line) => Array.from(line.querySelectorAll("input"), (one) => one.value.trim()));
+
 /* A number in another unit than the option's has the unit behind it, as on the command line. */
 export function value(field) {
   const all = ticks(field);
   if (all.length > 0) {
     const chosen = all.filter((tick) => tick.checked).map((tick) => tick.value);
     return chosen.length === all.length && all.length > 1 ? "" : chosen.join(",");
+  }
+  if (field.dataset.levels) {
+    return levels(field).filter((line) => line.some((one) => one !== "")).map(([height, from, speed]) => `${height}:${from}/${speed}`).join(",");
   }
   const text = entry(field).value.trim();
   const chosen = unit(field);
@@ -27,6 +33,14 @@ export function fill(field, text) {
   const all = ticks(field);
   if (all.length > 0) {
     all.forEach((tick) => { tick.checked = text === "" ? all.length > 1 : text.split(",").includes(tick.value); });
+    return;
+  }
+  if (field.dataset.levels) {
+    const winds = text.split(",");
+    field.querySelectorAll(".level").forEach((line, i) => {
+      const parts = (winds[i] || "").split(/[:/]/);
+      line.querySelectorAll("input").forEach((one, k) => { one.value = (parts[k] || "").trim(); });
+    });
     return;
   }
   const select = unit(field);
@@ -105,6 +119,19 @@ function equipUnits(field) {
   }
 }
 
+const LEVEL = [["Height above ground", "ft"], ["Wind from", "deg"], ["Wind", "kt"]];
+
+function equipLevels(field) {
+  const lines = Number(field.dataset.levels || 0);
+  for (let i = 1; i <= lines; i++) {
+    const line = made("span", { class: "level" });
+    for (const [label, symbol] of LEVEL) {
+      line.append(made("input", { inputmode: "decimal", "aria-label": `${label}, ${symbol}, forecast ${i}` }), made("span", { class: "unit" }, symbol));
+    }
+    field.append(line);
+  }
+}
+
 function equipHelp(field, key, help) {
   const id = `h-${key}`;
   const text = made("p", { class: "help", id, hidden: true }, help);
@@ -117,11 +144,28 @@ function equipHelp(field, key, help) {
   field.append(text);
 }
 
+function partOf(field) {
+  const { number, review } = field.dataset;
+  return number ? ["manual", number] : review ? ["review", review] : field.dataset.field.split(".");
+}
+
+/* What is known of the flight that was recorded. */
+export function reviewed() {
+  const filled = {};
+  document.querySelectorAll("[data-review]").forEach((field) => { filled[field.dataset.review] = value(field); });
+  return filled;
+}
+
+export function layReview(filled) {
+  document.querySelectorAll("[data-review]").forEach((field) => fill(field, filled[field.dataset.review] || ""));
+}
+
 /* Each field gets its units, its help in the words of the tool, and a place for what is wrong with it. */
 export function equip(words) {
-  for (const field of document.querySelectorAll("[data-field], [data-number]")) {
-    const [part, name] = field.dataset.number ? ["manual", field.dataset.number] : field.dataset.field.split(".");
+  for (const field of document.querySelectorAll("[data-field], [data-number], [data-review]")) {
+    const [part, name] = partOf(field);
     const key = `${part}-${name || ""}`;
+    equipLevels(field);
     equipUnits(field);
     const help = name && words[part] ? words[part][name] : undefined;
     if (help) {
@@ -134,8 +178,8 @@ export function equip(words) {
 }
 
 function find(option, panel) {
-  if (panel === "manual") {
-    return document.querySelector(`[data-number="${option}"]`);
+  if (panel === "manual" || panel === "review") {
+    return document.querySelector(`[data-${panel === "manual" ? "number" : "review"}="${option}"]`);
   }
   const parts = panel === "runs" ? ["run", "conditions"] : ["conditions", "encounter", "facts"];
   const names = parts.map((part) => `[data-field="${part}.${option}"]`);

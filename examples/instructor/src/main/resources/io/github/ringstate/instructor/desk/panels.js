@@ -14,7 +14,7 @@ const place = (panel) => document.querySelector(`[data-panel="${panel}"].said`);
 /* What is on the page stays, marked as that of before, until the new figures are there. */
 export function begin() {
   pilots = 0;
-  document.querySelectorAll(".said").forEach((said) => {
+  document.querySelectorAll(".said:not([data-panel=review])").forEach((said) => {
     said.classList.add("old");
     said.setAttribute("aria-busy", "true");
   });
@@ -39,8 +39,8 @@ export function hear(line) {
     said.replaceChildren(made("p", { class: "refused" }, marked ? say("at-field") : line.refused));
     return;
   }
-  if (line.pilots > 0) {
-    pilots = Math.max(pilots, line.pilots);
+  if (line.panel === "floor") {
+    pilots = line.facts.pilots;
     progress.textContent = say("so-far", { n: pilots });
   }
   if (line.panel === "loss") {

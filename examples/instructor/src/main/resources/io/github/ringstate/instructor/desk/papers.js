@@ -10,7 +10,7 @@ const byId = (id) => document.getElementById(id);
 const said = byId("paper-said");
 
 /* Hands a file to the browser to keep. */
-function hand(name, content, type) {
+export function hand(name, content, type) {
   const address = URL.createObjectURL(new Blob([content], { type }));
   const link = made("a", { href: address, download: name });
   link.click();
@@ -127,10 +127,11 @@ async function open(file, desk) {
   said.textContent = say("opened", { name: file.name });
 }
 
-function dropped(place, taken) {
+export function dropped(place, taken) {
   place.addEventListener("dragover", (event) => event.preventDefault());
   place.addEventListener("drop", (event) => {
     event.preventDefault();
+    event.stopPropagation();
     if (event.dataTransfer.files.length > 0) {
       taken(event.dataTransfer.files[0]);
     }

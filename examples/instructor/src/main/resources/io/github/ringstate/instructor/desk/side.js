@@ -81,7 +81,7 @@ function nearest(at) {
 }
 
 export function draw() {
-  timeOut.textContent = `${Number(time.value).toFixed(1)} s`;
+  timeOut.textContent = `${fixed(Number(time.value), 1)} s`;
   if (!flight) {
     return;
   }
@@ -109,11 +109,17 @@ export function draw() {
   const i = Math.max(from, nearest(Number(time.value)));
   element("circle", { cx: across(flight.x[i]), cy: up(flight.h[i]), r: 8, class: "craft" });
   now.textContent = say("now", {
-    t: flight.t[i].toFixed(1),
-    h: `${Math.round(flight.h[i])} ${flight.scale.lengthUnit}`,
-    v: `${flight.v[i].toFixed(flight.scale.sinkDecimals)} ${flight.scale.sinkUnit}`,
+    t: fixed(flight.t[i], 1),
+    h: `${fixed(flight.h[i], 0)} ${flight.scale.lengthUnit}`,
+    v: `${fixed(flight.v[i], flight.scale.sinkDecimals)} ${flight.scale.sinkUnit}`,
     phase: flight.phase[i],
   });
+}
+
+/* A number that is printed as nothing has no sign. */
+function fixed(number, decimals) {
+  const text = number.toFixed(decimals);
+  return Number(text) === 0 ? (0).toFixed(decimals) : text;
 }
 
 function stop() {

@@ -196,14 +196,72 @@
     });
   }
 
+  /* How high the terrain stands at a distance; nothing beyond its first and last point. */
+  function terrainAt(distance) {
+    for (var i = 1; i < data.terrain.length; i++) {
+      var one = data.terrain[i - 1];
+      var other = data.terrain[i];
+      if (distance >= one[0] && distance <= other[0]) {
+        return one[1] + (distance - one[0]) / (other[0] - one[0]) * (other[1] - one[1]);
+      }
+    }
+    return null;
+  }
+
+  /* When a flight comes below the terrain. */
+  function strikes(flight) {
+    for (var i = 0; i < flight.t.length; i++) {
+      var ground = terrainAt(flight.x[i]);
+      if (ground !== null && flight.h[i] < ground) { return flight.t[i]; }
+    }
+    return null;
+  }
+
+  function drawTerrain(box, far, across, up) {
+    var shown = data.terrain.filter(function (at) { return at[0] > far[0] && at[0] < far[1]; });
+    [far[0], far[1]].forEach(function (end, i) {
+      var height = terrainAt(end);
+      if (height !== null) { shown.splice(i === 0 ? 0 : shown.length, 0, [end, height]); }
+    });
+    if (shown.length < 2) { return; }
+    var top = shown.map(function (at) { return across(at[0]).toFixed(1) + "," + up(at[1]).toFixed(1); });
+    var last = shown[shown.length - 1];
+    element(side, "polygon", {
+      points: top.concat([across(last[0]).toFixed(1) + "," + box.bottom, across(shown[0][0]).toFixed(1) + "," + box.bottom]).join(" "),
+      fill: "#ddd", "class": "terrain"
+    });
+    element(side, "polyline", { points: top.join(" "), fill: "none", stroke: "#111", "stroke-width": 3 });
+    element(side, "text", {
+      x: across(shown[0][0]) + 6, y: box.bottom - 6, "font-weight": 600
+    }, "terrain");
+  }
+
+  /* Time runs along each line: a dot every five seconds. */
+  function seconds(chosen, across, up) {
+    chosen.forEach(function (flight) {
+      for (var at = 5; at <= flight.t[flight.t.length - 1]; at += 5) {
+        element(side, "circle", {
+          cx: across(valueAt(flight, "x", at)), cy: up(valueAt(flight, "h", at)), r: 3.5,
+          fill: pen(flight.recovery).color, "class": "second"
+        });
+      }
+    });
+  }
+
   function drawSide(chosen, all) {
     var box = sized(side, shape.side);
     box.top = 30;
     box.bottom = shape.side - 50;
     var far = range(all, "x");
     var high = range(all, "h");
+    data.terrain.forEach(function (at) {
+      if (at[0] >= far[0] && at[0] <= far[1]) {
+        high = [Math.min(high[0], at[1]), Math.max(high[1], at[1])];
+      }
+    });
     var across = mapped(far[0], far[1], box.left, box.right);
     var up = mapped(high[0], high[1], box.bottom, box.top);
+    drawTerrain(box, far, across, up);
     axes(side, box, scale(far[0], far[1], wide() / 96), scale(high[0], high[1], 6), across, up,
       "distance from the point of onset, " + data.length,
       (data.ground ? "height above ground, " : "height from that of onset, ") + data.length);
@@ -211,6 +269,7 @@
       all.forEach(function (flight) { line(side, flight, across, up, "x", "h", true); });
     }
     chosen.forEach(function (flight) { line(side, flight, across, up, "x", "h", false); });
+    seconds(chosen, across, up);
     chosen.forEach(function (flight) { marks(side, flight, across, up, "x", "h"); });
     names(side, chosen, box, across, up, "x", "h");
   }
@@ -260,6 +319,11 @@
   }
 
   function ending(flight) {
+    var struck = strikes(flight);
+    return (struck === null ? "" : "below the terrain at " + struck.toFixed(1) + " s; ") + inTheEnd(flight);
+  }
+
+  function inTheEnd(flight) {
     if (flight.impact !== null) {
       return "reaches the ground at " + flight.impact + " " + data.sink;
     }

@@ -43,7 +43,8 @@ class FloorWordsTest {
           POOL,
           0.95,
           50 * 0.3048,
-          0.05);
+          0.05,
+          Optional.empty());
 
   /** A thousand pilots who lose evenly up to a height in feet, some of whom do not arrest. */
   private static FloorRow row(Technique recovery, double greatestFt, int lost) {
@@ -63,7 +64,8 @@ class FloorWordsTest {
         POOL.study(Encounter.of(DemoCraft.TRAINER), recovery, Optional.empty()),
         0.95,
         50 * 0.3048,
-        new PilotLosses(MadeUp.losses(feet), List.of()));
+        new PilotLosses(MadeUp.losses(feet), List.of()),
+        Optional.empty());
   }
 
   private static String inShort(FloorRow... rows) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.files.unit.UnitSystem;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.Quantile;
 import java.math.BigDecimal;
@@ -30,10 +31,15 @@ class PilotLossesTest {
   void anIntervalIsRoundedInTheStepsOfItsHeightAndHoldsIt() {
     for (double height = 60; height < 400; height += 0.7) {
       for (double width : new double[] {0.5, 3, 9, 20}) {
-        Quantile floor = new Quantile(0.95, height, height - width, height + 0.6 * width);
-        String needed = PilotCells.needed(floor, UnitSystem.AVIATION);
+        double margin = Unit.FOOT.toSi(50);
+        Quantile loss = new Quantile(0.95, height, height - width, height + 0.6 * width);
+        String needed = PilotCells.needed(loss, margin, UnitSystem.AVIATION);
+        assertEquals(
+            Double.parseDouble(PilotCells.most(loss, UnitSystem.AVIATION)) + 50,
+            Double.parseDouble(needed),
+            "figures beside each other add up");
         String[] ends =
-            PilotCells.interval(Optional.of(floor), UnitSystem.AVIATION).split(" to ", -1);
+            PilotCells.interval(Optional.of(loss), margin, UnitSystem.AVIATION).split(" to ", -1);
         assertTrue(Double.parseDouble(ends[0]) <= Double.parseDouble(needed), ends[0] + needed);
         assertTrue(Double.parseDouble(needed) <= Double.parseDouble(ends[1]), needed + ends[1]);
       }

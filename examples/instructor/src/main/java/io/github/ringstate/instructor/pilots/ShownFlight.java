@@ -1,7 +1,8 @@
-package io.github.ringstate.instructor.loss;
+package io.github.ringstate.instructor.pilots;
 
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.State;
+import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
@@ -11,16 +12,17 @@ import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.util.FastMath;
 
 /**
- * One flight with its way through the air, to be drawn.
+ * One flight of a standard pilot with its way, to be drawn and told.
  *
  * @param recovery what the pilot did
  * @param outcome what came of it
  * @param path where it was at equal steps of time
  */
-record ShownFlight(Technique recovery, Outcome outcome, List<Point> path) {
+public record ShownFlight(Technique recovery, Outcome outcome, List<Point> path) {
 
   private static final double STEP = 0.1;
 
@@ -32,17 +34,34 @@ record ShownFlight(Technique recovery, Outcome outcome, List<Point> path) {
    * @param north speed over the ground to the north, m/s
    * @param east speed over the ground to the east, m/s
    * @param heading where the nose points, rad, clockwise from north
+   * @param forward airspeed along the heading, m/s
+   * @param sideways airspeed to the right of it, m/s
    * @param torque torque of the rotors and gearbox over that of continuous power at full rotor
    *     speed
    */
-  record Point(
-      double time, double height, double north, double east, double heading, double torque) {}
+  public record Point(
+      double time,
+      double height,
+      double north,
+      double east,
+      double heading,
+      double forward,
+      double sideways,
+      double torque) {}
 
-  ShownFlight {
+  /** Copies the path. */
+  public ShownFlight {
     path = List.copyOf(path);
   }
 
-  static ShownFlight fly(Encounter base, Technique recovery) {
+  /**
+   * Flies an encounter with the standard technique.
+   *
+   * @param base the encounter, its recovery not yet set
+   * @param recovery what the pilot does
+   * @return the flight
+   */
+  public static ShownFlight fly(Encounter base, Technique recovery) {
     List<Point> path = new ArrayList<>();
     Outcome outcome =
         base.withRecovery(recovery.standard())
@@ -52,6 +71,20 @@ record ShownFlight(Technique recovery, Outcome outcome, List<Point> path) {
     return new ShownFlight(recovery, outcome, path);
   }
 
+  /**
+   * Without what meets each pilot by chance, which the standard pilot does not.
+   *
+   * @param encounter the encounter
+   * @return the encounter without shaking and gusts
+   */
+  public static Encounter undisturbed(Encounter encounter) {
+    Disturbances given = encounter.disturbances();
+    return encounter.withDisturbances(
+        new Disturbances(
+            given.numbers().with(Disturbances.SHAKING, 0).with(Disturbances.GUST_WIND, 0),
+            given.seed()));
+  }
+
   private static Point point(Motion motion) {
     return new Point(
         motion.time(),
@@ -59,6 +92,8 @@ record ShownFlight(Technique recovery, Outcome outcome, List<Point> path) {
         motion.state(State.SPEED_NORTH),
         motion.state(State.SPEED_EAST),
         motion.heading(),
+        motion.forwardAirspeed(),
+        motion.sidewaysAirspeed(),
         motion.power() / motion.rotorSpeed());
   }
 
@@ -67,7 +102,24 @@ record ShownFlight(Technique recovery, Outcome outcome, List<Point> path) {
    *
    * @return the way; empty if the descent was not arrested above the ground, or there was none
    */
-  Optional<GroundTrack> track() {
+  public Optional<Way> overGround() {
+    return way(Point::north, Point::east);
+  }
+
+  /**
+   * The way through the air from onset to the lowest point, which the wind carries along.
+   *
+   * @return the way; empty if the descent was not arrested above the ground, or there was none
+   */
+  public Optional<Way> throughAir() {
+    return way(
+        at ->
+            at.forward() * FastMath.cos(at.heading()) - at.sideways() * FastMath.sin(at.heading()),
+        at ->
+            at.forward() * FastMath.sin(at.heading()) + at.sideways() * FastMath.cos(at.heading()));
+  }
+
+  private Optional<Way> way(ToDoubleFunction<Point> toNorth, ToDoubleFunction<Point> toEast) {
     if (outcome.onsetTime().isEmpty() || outcome.ending() != Ending.ARRESTED) {
       return Optional.empty();
     }
@@ -84,13 +136,13 @@ record ShownFlight(Technique recovery, Outcome outcome, List<Point> path) {
       Point before = flown.get(i - 1);
       Point after = flown.get(i);
       double step = after.time() - before.time();
-      north += step * (before.north() + after.north()) / 2;
-      east += step * (before.east() + after.east()) / 2;
+      north += step * (toNorth.applyAsDouble(before) + toNorth.applyAsDouble(after)) / 2;
+      east += step * (toEast.applyAsDouble(before) + toEast.applyAsDouble(after)) / 2;
       torque = Math.max(torque, after.torque());
     }
     double heading = flown.get(0).heading();
     double ahead = north * FastMath.cos(heading) + east * FastMath.sin(heading);
     double right = east * FastMath.cos(heading) - north * FastMath.sin(heading);
-    return Optional.of(new GroundTrack(ahead, right, torque));
+    return Optional.of(new Way(ahead, right, end - onset, torque));
   }
 }

@@ -1,0 +1,70 @@
+package io.github.ringstate.recording;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
+import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.EntryKind;
+import io.github.ringstate.quantity.Unit;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class RecordedOnsetTest {
+
+  private static final Wind BEHIND = new Wind(4, 1);
+
+  @Test
+  void theCraftMovesAtFirstAsRecorded() {
+    Encounter encounter = Encounter.of(DemoCraft.TRAINER);
+    EquationsOfMotion motion =
+        new EquationsOfMotion(
+            encounter.craft(), encounter.air(), BEHIND, encounter.inflow(), false);
+    RecordedOnset onset = new RecordedOnset(BEHIND, 5, -4, -0.6, 0.2, -0.8);
+    Motion first = motion.at(0, onset.start(motion).state());
+    // the equations of motion themselves are the second method
+    assertEquals(5, first.state(State.SPEED_NORTH), 1e-12);
+    assertEquals(0, first.state(State.SPEED_EAST), 1e-12);
+    assertEquals(-4, first.state(State.SPEED_UP), 1e-12);
+    assertEquals(-0.6, first.rate(State.SPEED_NORTH), 1e-7);
+    assertEquals(0.2, first.rate(State.SPEED_EAST), 1e-7);
+    assertEquals(-0.8, first.rate(State.SPEED_UP), 1e-7);
+    assertEquals(0, first.rate(State.INDUCED), 1e-6);
+  }
+
+  /** Entries in a wind that stays the same, in which the controls are at rest after the onset. */
+  static List<EntryKind> entries() {
+    return List.of(
+        EntryKind.TAILWIND_APPROACH, EntryKind.SETTLING, EntryKind.STEEP, EntryKind.QUICK_STOP);
+  }
+
+  /**
+   * However the craft came there. The bound follows from the acceleration, which is known to 0.5
+   * m/s2: over the 1.5 s until the pilot acts and the second until the recovery tells, 6 ft, and
+   * 2.5 m/s too much or too little for the 2 s of the way back, 16 ft.
+   */
+  @ParameterizedTest
+  @MethodSource("entries")
+  void aFlightFromTheRecordedOnsetLosesWhatWasLost(EntryKind entry) {
+    Encounter flown = Encounter.of(DemoCraft.TRAINER).withEntry(entry.standard()).withDelay(1.5);
+    Wind wind = (Wind) flown.entry().wind();
+    Recording recording = Instruments.receiver().record(flown, 1);
+    VerticalMotion motion = VerticalMotion.of(recording);
+    FoundEncounter found =
+        new EncounterFinder(flown.craft(), flown.air(), wind, 0.3, 0.1, flown.boundary())
+            .find(motion)
+            .get(0);
+    RecordedOnset onset = RecordedOnset.of(motion, found, wind).orElseThrow();
+    double truth = flown.fly().altitudeLoss().orElseThrow();
+    double model = flown.withEntry(onset).fly().altitudeLoss().orElseThrow();
+    assertEquals(truth, model, Unit.FOOT.toSi(22));
+    VerticalMotion vague = VerticalMotion.of(recording, Noise.of(100, 10, 10, 3));
+    assertTrue(RecordedOnset.of(vague, found, wind).isEmpty(), "an acceleration that is not known");
+  }
+}

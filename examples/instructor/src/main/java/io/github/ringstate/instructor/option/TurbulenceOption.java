@@ -1,0 +1,52 @@
+package io.github.ringstate.instructor.option;
+
+import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.quantity.Unit;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** How rough the air is. */
+public final class TurbulenceOption {
+
+  @Option(
+      names = Turbulence.OPTION,
+      paramLabel = "WORD|KT",
+      description =
+          "Turbulence on top of the wind: light, moderate or severe, or the mean wind at 20 ft that"
+              + " it goes with, which is 15, 30 and 45 kt for these (MIL-F-8785C, from memory). Unless"
+              + " given: off.")
+  private @Nullable String turbulence;
+
+  /** Made by picocli. */
+  public TurbulenceOption() {}
+
+  /**
+   * Whether any is asked for.
+   *
+   * @return true if so
+   */
+  public boolean isGiven() {
+    return turbulence != null;
+  }
+
+  /**
+   * The mean wind at 20 ft that the turbulence goes with.
+   *
+   * @return the wind, kt; 0 for no turbulence
+   * @throws io.github.ringstate.files.error.UserError if it is no such word, and no number or out
+   *     of range
+   */
+  public double knots() {
+    if (turbulence == null) {
+      return 0;
+    }
+    String given = turbulence;
+    return Stream.of(Turbulence.values())
+        .filter(category -> category.label().equals(given.strip()))
+        .findFirst()
+        .map(category -> Unit.KNOT.fromSi(category.wind()))
+        .orElseGet(
+            () -> NumberText.one(Turbulence.OPTION, given, Disturbances.GUST_WIND.quantity()));
+  }
+}
