@@ -10,6 +10,7 @@ import io.github.ringstate.validation.results.Against;
 import io.github.ringstate.validation.results.LossLine;
 import io.github.ringstate.validation.results.LossPoint;
 import io.github.ringstate.validation.results.LossPoint.Way;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,10 +26,10 @@ final class ResultsFigure {
   private static final int HEIGHT = 340;
   private static final double ROOM = 1.05;
 
-  private static final Pen PEOPLE =
-      new Pen(new Color(0x0B4F8A), Pen.line(1.8f, 8, 4), SeriesMarkers.NONE);
-  private static final Pen MODELS =
-      new Pen(new Color(0xB4530A), Pen.line(2.2f, 2, 4), SeriesMarkers.NONE);
+  private static final Color PEOPLE = new Color(0x0B4F8A);
+  private static final Color MODELS = new Color(0xB4530A);
+  private static final BasicStroke DASHED = Pen.line(1.8f, 8, 4);
+  private static final BasicStroke DOTTED = Pen.line(2.2f, 2, 4);
 
   private final LossLine line;
 
@@ -63,10 +64,14 @@ final class ResultsFigure {
 
   private Graph bands(Technique technique) {
     Graph graph = Graph.of(line.against().label(), "altitude loss, ft", WIDTH, HEIGHT).y(0, top());
-    draw(graph, "people, 5 and 95 %", PEOPLE, at(technique, way -> way.people().low()));
-    draw(graph, "", PEOPLE, at(technique, way -> way.people().high()));
-    draw(graph, "models, 5 and 95 %", MODELS, at(technique, way -> way.models().low()));
-    draw(graph, "", MODELS, at(technique, way -> way.models().high()));
+    Pen peopleHigh = new Pen(PEOPLE, DASHED, SeriesMarkers.TRIANGLE_UP);
+    Pen peopleLow = new Pen(PEOPLE, DASHED, SeriesMarkers.TRIANGLE_DOWN);
+    Pen modelsHigh = new Pen(MODELS, DOTTED, SeriesMarkers.SQUARE);
+    Pen modelsLow = new Pen(MODELS, DOTTED, SeriesMarkers.CROSS);
+    draw(graph, "people, 95 %", peopleHigh, at(technique, way -> way.people().high()));
+    draw(graph, "people, 5 %", peopleLow, at(technique, way -> way.people().low()));
+    draw(graph, "models, 95 %", modelsHigh, at(technique, way -> way.models().high()));
+    draw(graph, "models, 5 %", modelsLow, at(technique, way -> way.models().low()));
     draw(graph, "standard pilot", Pen.of(0), at(technique, Way::standard));
     draw(graph, "best found", Pen.of(3), point -> point.best().orElse(Double.NaN));
     return graph;
@@ -121,12 +126,6 @@ final class ResultsFigure {
         line.points().stream().filter(point -> Double.isFinite(loss.applyAsDouble(point))).toList();
     double[] x = shown.stream().mapToDouble(p -> line.against().unit().fromSi(p.value())).toArray();
     double[] y = shown.stream().mapToDouble(p -> Unit.FOOT.fromSi(loss.applyAsDouble(p))).toArray();
-    if (name.isEmpty()) {
-      graph.line(pen, x, y);
-    } else if (pen.marker().equals(SeriesMarkers.NONE)) {
-      graph.line(name, pen, x, y);
-    } else {
-      graph.marked(name, pen, x, y);
-    }
+    graph.marked(name, pen, x, y);
   }
 }
