@@ -18,7 +18,8 @@ final class Ranges {
   private static final double TENS_FROM = 1000;
 
   /**
-   * A range in another unit, narrowed to one decimal, or to round feet, so that what is shown is accepted.
+   * A range in another unit, narrowed to one decimal, or to round feet, so that what is shown is
+   * accepted.
    *
    * @param quantity the range
    * @param unit the unit wanted
@@ -28,7 +29,10 @@ final class Ranges {
     double low = unit.fromSi(quantity.unit().toSi(quantity.low()));
     double high = unit.fromSi(quantity.unit().toSi(quantity.high()));
     return new Quantity(
-        quantity.name(), unit, round(low, unit, RoundingMode.CEILING), round(high, unit, RoundingMode.FLOOR));
+        quantity.name(),
+        unit,
+        round(low, unit, RoundingMode.CEILING),
+        round(high, unit, RoundingMode.FLOOR));
   }
 
   /**
