@@ -293,7 +293,8 @@ class BrowserTest {
   @Test
   void theClassroomFitsAProjectorWithoutScrollingAndNoLabelsCollide()
       throws IOException, InterruptedException {
-    try (Chromium page = open("fly", "--format", "html")) {
+    try (Chromium page =
+        open("fly", "--height-ft", "500", "--terrain-ft", "0:0,300:80", "--format", "html")) {
       page.sized(1280, 720);
       assertEquals("true", page.ask("document.documentElement.scrollHeight <= window.innerHeight"));
       assertEquals("", page.ask(collisions("side")));
@@ -301,6 +302,21 @@ class BrowserTest {
       page.sized(390, 800);
       assertEquals("", page.ask(collisions("side")));
       assertEquals("", page.ask(collisions("strips")));
+      // every recovery at once, which is where names and numbers have the least room
+      page.ask(
+          "String(Array.from(document.getElementsByName('recovery')).forEach("
+              + "function (t) { t.checked = true; }))");
+      for (int width : new int[] {360, 1280}) {
+        page.sized(width, 720);
+        for (int delay = 0; delay <= 10; delay += 2) {
+          page.ask(
+              "String(document.getElementById('delay').value = "
+                  + delay
+                  + ", document.getElementById('delay').dispatchEvent(new Event('input')))");
+          assertEquals("", page.ask(collisions("side")), width + ", delay " + delay);
+          assertEquals("", page.ask(collisions("strips")), width + ", delay " + delay);
+        }
+      }
     }
   }
 

@@ -31,6 +31,9 @@
   var PAPER = { side: 262, strips: 460, wide: 960 };
   /* A letter of a name is not wider. */
   var LETTER = 8;
+  /* From one text to the next below it. */
+  var LINE = 17;
+  var TERRAIN = "terrain";
   var LEAST = 420;
   var MOST = 960;
   var shape = screen();
@@ -182,18 +185,23 @@
     }).sort(function (one, other) { return other.y - one.y; });
     labels.forEach(function (label, i) {
       labels.slice(0, i).forEach(function (below) {
-        if (label.x < below.x + below.width && below.x < label.x + label.width) { label.y = Math.min(label.y, below.y - 17); }
+        if (label.x < below.x + below.width && below.x < label.x + label.width) { label.y = Math.min(label.y, below.y - LINE); }
       });
     });
-    /* The title stands above the box: names that would reach into it move down together. */
-    var down = labels.reduce(function (most, label) { return Math.max(most, box.top + 12 - label.y); }, 0);
+    /* The title stands above the box: names that would reach into it go down, and push those below. */
+    labels.slice().reverse().forEach(function (label, i, downward) {
+      label.y = Math.max(label.y, box.top + 12);
+      downward.slice(0, i).forEach(function (above) {
+        if (label.x < above.x + above.width && above.x < label.x + label.width) { label.y = Math.max(label.y, above.y + LINE); }
+      });
+    });
     labels.forEach(function (label) {
-      label.y += down;
       element(parent, "text", {
         x: label.x, y: label.y, "font-weight": 600,
         stroke: "#fff", "stroke-width": 3, "paint-order": "stroke"
       }, label.name);
     });
+    return labels;
   }
 
   /* How high the terrain stands at a distance; nothing beyond its first and last point. */
@@ -223,7 +231,7 @@
       var height = terrainAt(end);
       if (height !== null) { shown.splice(i === 0 ? 0 : shown.length, 0, [end, height]); }
     });
-    if (shown.length < 2) { return; }
+    if (shown.length < 2) { return []; }
     var top = shown.map(function (at) { return across(at[0]).toFixed(1) + "," + up(at[1]).toFixed(1); });
     var last = shown[shown.length - 1];
     element(side, "polygon", {
@@ -231,21 +239,54 @@
       fill: "#ddd", "class": "terrain"
     });
     element(side, "polyline", { points: top.join(" "), fill: "none", stroke: "#111", "stroke-width": 3 });
-    element(side, "text", {
-      x: across(shown[0][0]) + 6, y: box.bottom - 6, "font-weight": 600
-    }, "terrain");
+    var width = LETTER * TERRAIN.length;
+    return shown.slice().sort(function (one, other) { return other[1] - one[1]; }).map(function (at) {
+      return {
+        x: Math.max(box.left + 4, Math.min(across(at[0]) - width / 2, box.right - width)),
+        y: Math.min(up(at[1]) + LINE + 3, box.bottom - 6),
+        width: width
+      };
+    });
   }
 
-  /* Time runs along each line: a dot every five seconds. */
-  function seconds(chosen, across, up) {
+  /* The word for the terrain below its highest point where nothing else is written. */
+  function nameTerrain(places, written) {
+    places.some(function (place) {
+      if (written.some(function (other) { return meet(place, other); })) { return false; }
+      written.push(place);
+      element(side, "text", {
+        x: place.x, y: place.y, "font-weight": 600, stroke: "#ddd", "stroke-width": 3, "paint-order": "stroke"
+      }, TERRAIN);
+      return true;
+    });
+  }
+
+  /* Time runs along each line: a dot every five seconds, with its number where nothing else is
+     written. Each text is the box that its letters fill. */
+  function seconds(chosen, across, up, written) {
     chosen.forEach(function (flight) {
       for (var at = 5; at <= flight.t[flight.t.length - 1]; at += 5) {
-        element(side, "circle", {
-          cx: across(valueAt(flight, "x", at)), cy: up(valueAt(flight, "h", at)), r: 3.5,
-          fill: pen(flight.recovery).color, "class": "second"
+        var x = across(valueAt(flight, "x", at));
+        var y = up(valueAt(flight, "h", at));
+        element(side, "circle", { cx: x, cy: y, r: 3.5, fill: pen(flight.recovery).color, "class": "second" });
+        var text = at + " s";
+        var width = LETTER * text.length;
+        [y - 7, y + 19].some(function (base) {
+          var box = { x: x - width / 2, y: base, width: width };
+          if (written.some(function (other) { return meet(box, other); })) { return false; }
+          written.push(box);
+          element(side, "text", {
+            x: x, y: base, "text-anchor": "middle", stroke: "#fff", "stroke-width": 3, "paint-order": "stroke"
+          }, text);
+          return true;
         });
       }
     });
+  }
+
+  /* Whether two texts would touch; each stands on its y. */
+  function meet(one, other) {
+    return one.x < other.x + other.width && other.x < one.x + one.width && Math.abs(one.y - other.y) < LINE;
   }
 
   function drawSide(chosen, all) {
@@ -261,7 +302,7 @@
     });
     var across = mapped(far[0], far[1], box.left, box.right);
     var up = mapped(high[0], high[1], box.bottom, box.top);
-    drawTerrain(box, far, across, up);
+    var shades = drawTerrain(box, far, across, up);
     axes(side, box, scale(far[0], far[1], wide() / 96), scale(high[0], high[1], 6), across, up,
       "distance from the point of onset, " + data.length,
       (data.ground ? "height above ground, " : "height from that of onset, ") + data.length);
@@ -269,9 +310,10 @@
       all.forEach(function (flight) { line(side, flight, across, up, "x", "h", true); });
     }
     chosen.forEach(function (flight) { line(side, flight, across, up, "x", "h", false); });
-    seconds(chosen, across, up);
     chosen.forEach(function (flight) { marks(side, flight, across, up, "x", "h"); });
-    names(side, chosen, box, across, up, "x", "h");
+    var written = names(side, chosen, box, across, up, "x", "h");
+    nameTerrain(shades, written);
+    seconds(chosen, across, up, written);
   }
 
   function drawStrips(chosen, all) {
