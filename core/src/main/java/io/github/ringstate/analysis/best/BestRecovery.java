@@ -114,6 +114,7 @@ public record BestRecovery(
             .minimise(
                 point -> loss(flight, new Limited(history(point, power, rates)), encounter),
                 point -> arrested(encounter, new Limited(history(point, power, rates))),
+                List.of(BestRecovery::toTheOtherSide),
                 starts);
     if (ends.isEmpty()) {
       throw new ArithmeticException(NONE);
@@ -125,6 +126,17 @@ public record BestRecovery(
         history,
         encounter.withRecovery(new Limited(history)).fly(),
         ends.stream().map(DirectSearch.End::value).toList());
+  }
+
+  /**
+   * The same commands banked to the other side: the tail rotor makes one side a little better than
+   * the other, and a search of small steps does not come across.
+   */
+  private static double[] toTheOtherSide(double[] point) {
+    for (int i = 1; i < point.length; i += CONTROLS) {
+      point[i] = -point[i];
+    }
+    return point;
   }
 
   private static void checkStarts(List<double[]> starts) {

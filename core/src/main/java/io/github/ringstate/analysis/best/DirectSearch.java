@@ -6,10 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.PointValuePair;
 import org.hipparchus.optim.SimpleBounds;
 import org.hipparchus.optim.SimpleValueChecker;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
@@ -64,14 +64,19 @@ public record DirectSearch(int evaluations, long seed) {
    * @param function the function; finite
    * @param confirmed whether a point with a low value counts, by a dearer look that is taken at the
    *     end, from the lowest value of a search up
+   * @param twins how another point follows from the one at which a search ends, that may be near it
+   *     in value and far off, as a mirror image is; each search tries BOBYQA from there too
    * @param starts where to begin, each number between -1 and 1
    * @return where each ended, the least first; a search of which no point counts is left out
    */
   public List<End> minimise(
-      ToDoubleFunction<double[]> function, Predicate<double[]> confirmed, List<double[]> starts) {
+      ToDoubleFunction<double[]> function,
+      Predicate<double[]> confirmed,
+      List<UnaryOperator<double[]>> twins,
+      List<double[]> starts) {
     List<End> ends = new ArrayList<>();
     for (int i = 0; i < starts.size(); i++) {
-      List<End> lows = from(function, starts.get(i), seed + i);
+      List<End> lows = from(function, twins, starts.get(i), seed + i);
       for (int low = lows.size() - 1; low >= 0; low--) {
         if (confirmed.test(lows.get(low).point().clone())) {
           ends.add(lows.get(low));
@@ -84,7 +89,11 @@ public record DirectSearch(int evaluations, long seed) {
   }
 
   /** Each point that was lower than all before it. */
-  private List<End> from(ToDoubleFunction<double[]> function, double[] start, long ownSeed) {
+  private List<End> from(
+      ToDoubleFunction<double[]> function,
+      List<UnaryOperator<double[]>> twins,
+      double[] start,
+      long ownSeed) {
     List<End> lows = new ArrayList<>();
     lows.add(new End(start.clone(), function.applyAsDouble(start.clone())));
     ObjectiveFunction objective =
@@ -101,10 +110,9 @@ public record DirectSearch(int evaluations, long seed) {
     } catch (MathIllegalStateException spent) {
       // the least value so far goes on
     }
-    try {
-      byBobyqa(objective, lows.get(lows.size() - 1).point());
-    } catch (MathIllegalStateException spent) {
-      // likewise
+    byBobyqa(objective, lows.get(lows.size() - 1).point());
+    for (UnaryOperator<double[]> twin : twins) {
+      byBobyqa(objective, twin.apply(lows.get(lows.size() - 1).point().clone()));
     }
     return lows;
   }
@@ -132,15 +140,19 @@ public record DirectSearch(int evaluations, long seed) {
             new CMAESOptimizer.PopulationSize(4 + 2 * n));
   }
 
-  private PointValuePair byBobyqa(ObjectiveFunction objective, double[] start) {
+  private void byBobyqa(ObjectiveFunction objective, double[] start) {
     int n = start.length;
-    return new BOBYQAOptimizer(2 * n + 1, FIRST_RADIUS, LAST_RADIUS)
-        .optimize(
-            new MaxEval((int) (LOCAL_PART * evaluations)),
-            objective,
-            GoalType.MINIMIZE,
-            new InitialGuess(start),
-            bounds(n));
+    try {
+      new BOBYQAOptimizer(2 * n + 1, FIRST_RADIUS, LAST_RADIUS)
+          .optimize(
+              new MaxEval((int) (LOCAL_PART * evaluations)),
+              objective,
+              GoalType.MINIMIZE,
+              new InitialGuess(start),
+              bounds(n));
+    } catch (MathIllegalStateException spent) {
+      // the least value so far is kept
+    }
   }
 
   private static SimpleBounds bounds(int n) {

@@ -46,6 +46,7 @@ class DirectSearchTest {
                   return WEIGHT * end[1] * end[1] - end[0];
                 },
                 force -> true,
+                List.of(),
                 starts);
     double farthest = DURATION * DURATION / 4 - STEP * STEP / 12;
     double fined = DURATION * DURATION / 16 / WEIGHT;

@@ -82,8 +82,13 @@ class SweepSettingsTest {
               (kind, range) -> {
                 List<Axis> fixed = new ArrayList<>();
                 if (!kind.isEmpty()) {
-                  boolean entry = setting.group().equals("entry");
-                  fixed.add(Sweeps.word(entry ? "entry.kind" : "pilot.technique", kind));
+                  String chosen =
+                      switch (setting.group()) {
+                        case "entry" -> Settings.ENTRY_KIND;
+                        case "model" -> Settings.MODEL_KIND;
+                        default -> "pilot.technique";
+                      };
+                  fixed.add(Sweeps.word(chosen, kind));
                 }
                 Axis ends = new Axis.Numbers(setting.key(), List.of(range.low(), range.high()));
                 Sweep sweep = new Sweep(new SweepSpec(1, 0, fixed, List.of(ends), Sample.NONE));

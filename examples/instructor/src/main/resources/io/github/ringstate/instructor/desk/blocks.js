@@ -32,6 +32,8 @@ function head(column) {
 
 /* On a telephone a table of more columns stands line by line, each figure behind its name. */
 const MOST_SIDE_BY_SIDE = 4;
+/* Two such figures with their names stand beside each other; a longer one takes the whole line. */
+const LETTERS_OF_HALF_A_LINE = 17;
 
 function grid(block, caption) {
   const many = block.columns.length > MOST_SIDE_BY_SIDE;
@@ -45,7 +47,7 @@ function grid(block, caption) {
       const left = block.columns[i].left;
       line.append(i === 0
         ? made("th", { scope: "row", role: "rowheader", class: left ? "words" : null, "data-head": heads[0] }, text)
-        : made("td", { role: "cell", class: left ? "words" : null, "data-head": heads[i] }, text));
+        : made("td", { role: "cell", class: left ? "words" : heads[i].length + text.length > LETTERS_OF_HALF_A_LINE ? "long" : null, "data-head": heads[i] }, text));
     });
     body.append(line);
   }
