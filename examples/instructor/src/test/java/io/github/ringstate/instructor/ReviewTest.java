@@ -79,7 +79,7 @@ class ReviewTest {
             + plan);
     String bare = Run.line(DEMO + " --plan " + plan).out().replaceAll("\\s+", " ");
     assertTrue(bare.contains("briefed lateral; flown forward: NOT AS BRIEFED"), bare);
-    assertTrue(bare.contains("give --ground-ft to compare"), bare);
+    assertTrue(bare.contains("(--ground-ft) is needed to compare"), bare);
     // a wind that was planned is not the one that blew
     assertTrue(bare.contains("estimated from airspeed and heading"), bare);
     String low = Run.line(DEMO + " --ground-ft 600 --plan " + plan).out().replaceAll("\\s+", " ");
