@@ -28,7 +28,8 @@ class BestRecoveryTest {
   @Test
   void searchesFromRandomStartsMeetAndNoTechniqueDoesBetter() {
     BestRecovery best =
-        BestRecovery.find(ENCOUNTER, BestRecovery.ALL_POWER, 1, List.of(start(1), start(2), start(3)));
+        BestRecovery.find(
+            ENCOUNTER, BestRecovery.ALL_POWER, 1, List.of(start(1), start(2), start(3)));
     double foot = Unit.FOOT.toSi(1);
     assertEquals(3, best.ends().size());
     assertEquals(best.ends().get(0), best.ends().get(2), foot);

@@ -3,6 +3,7 @@ package io.github.ringstate.instructor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.Soak;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.FittedModel;
 import io.github.ringstate.craft.Helicopter;
@@ -210,8 +211,10 @@ class FitTest {
             + path("kept.toml")
             + " --output "
             + path("report.txt"));
-    Run same = Run.of("rerun", path("report.txt"));
-    assertEquals(0, same.status(), same.err());
+    if (Soak.isWhole()) {
+      Run same = Run.of("rerun", path("report.txt"));
+      assertEquals(0, same.status(), same.err());
+    }
     Files.writeString(folder.resolve("kept.toml"), "# mine\n");
     assertRefused("rerun " + path("report.txt"), "holds another craft");
     assertEquals("# mine\n", Files.readString(folder.resolve("kept.toml")));
