@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -18,7 +16,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,7 +30,7 @@ class RunsTest {
     return ("runs --pilots 20 --recovery lateral " + args + wind + from).strip().split(" +", -1);
   }
 
-  private static List<CSVRecord> records(String args) throws IOException {
+  static List<CSVRecord> records(String args) throws IOException {
     return Run.of(runs("--format csv " + args)).records();
   }
 
@@ -41,7 +38,7 @@ class RunsTest {
     return new String(Documents.of(runs("--format html " + args)), UTF_8);
   }
 
-  private static String text(String args) {
+  static String text(String args) {
     Run run = Run.of(runs(args));
     assertEquals(0, run.status(), run.err());
     return run.out();
@@ -376,37 +373,5 @@ class RunsTest {
   private static boolean isHalf(CSVRecord record) {
     return Stream.of("tailwind_kt", "crosswind_kt", "airspeed_kt")
         .anyMatch(column -> record.get(column).endsWith(".5"));
-  }
-
-  @Test
-  void theTailRotorsSectorsAreMirroredForARotorThatTurnsTheOtherWay() {
-    // FAA AC 90-95 (from memory): 210 to 330 deg from the nose for a rotor turning
-    // counter-clockwise seen from above; for the other sense the mirror image, 30 to 150.
-    assertTrue(text("").replaceAll("\\s+", " ").contains("210 to 330 deg"));
-    assertTrue(text("--craft utility").replaceAll("\\s+", " ").contains("30 to 150 deg"));
-  }
-
-  @Test
-  void theHeightVelocityCurveOfACraftFileIsJudgedBesideTheRun(@TempDir Path folder)
-      throws IOException {
-    Path file = folder.resolve("craft.toml");
-    Files.writeString(
-        file,
-        Run.of("craft", "trainer")
-            .out()
-            .replaceFirst(
-                "description =", "height_velocity_kt_ft = [[0, 400], [45, 90]]\ndescription ="));
-    String args = "--calm --ground-speed-kt 35 --lowest-height-ft 100 --craft " + file;
-    String said = text(args).replaceAll("\\s+", " ");
-    assertTrue(said.contains("0 kt at 400 ft, 45 kt at 90 ft"), said);
-    // 32 kt at the least in calm air; by the chord from 400 to 90 ft the area to avoid reaches to
-    // 29.03 kt at 200 ft, 36.3 at 150 ft, and not to 500 ft
-    assertEquals("fly", records(args + " --height-ft 200").get(0).get("verdict"));
-    CSVRecord low = records(args + " --height-ft 150").get(0);
-    assertEquals("not as planned", low.get("verdict"));
-    assertTrue(low.get("reason").contains("37 kt or more take 40 kt"), low.get("reason"));
-    assertTrue(text(args + " --height-ft 150").contains("height-velocity area"));
-    assertEquals("fly", records(args + " --height-ft 500").get(0).get("verdict"));
-    assertTrue(text("").contains("NOT JUDGED"));
   }
 }
