@@ -26,7 +26,6 @@ class SameBytesIT {
   @ValueSource(
       strings = {
         "loss",
-        "loss --format csv --pressure-altitude-ft 5000",
         "loss --pilots 40 --state startled --clock cue --models 2",
         "loss --delays 1 --turbulence 15 --shaking-pct 5 --seed 7",
         "floor --pilots 30 --state primed --turbulence 15 --shaking-pct 5 --format json",
@@ -73,7 +72,6 @@ class SameBytesIT {
   @ValueSource(
       strings = {
         "loss --pilots 20 --delays 0,2.0 --format pdf",
-        "loss --pilots 20 --delays 0,2.0 --format html",
         "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --format pdf",
         "boundary --recovery forward --format png"
       })
