@@ -19,8 +19,10 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
@@ -175,6 +177,8 @@ class StandaloneClusterIT {
 
   @Test
   @Order(2)
+  @Tag("soak")
+  @EnabledIfSystemProperty(named = "ringstate.soak", matches = "true")
   void aJobWhoseDriverWasKilledFliesOnlyWhatIsMissing() throws IOException, InterruptedException {
     Path output = folder.resolve("driver");
     Process killed = spark.submit(spark.master(), spec, output, "--portion", PORTION);
