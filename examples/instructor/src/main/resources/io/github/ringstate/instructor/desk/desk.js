@@ -137,9 +137,7 @@ const desk = {
 
 function besides() {
   byId("beside-keep").addEventListener("click", () => {
-    const conditions = document.querySelector("[data-panel=loss] .terms");
-    const rows = conditions ? Array.from(conditions.querySelectorAll("dt")).filter((dt) => ["Craft", "Entry", "Wind", "Conditions"].includes(dt.textContent)).map((dt) => dt.nextSibling.textContent.split(":")[0]) : [];
-    beside(byId("beside"), rows.join("; "), document.querySelector("[data-panel=loss]"));
+    beside(byId("beside"), document.querySelector("[data-panel=loss]"), Array.from(document.querySelectorAll("[data-panel=floor] > .take")));
     byId("beside-drop").hidden = false;
   });
   byId("beside-drop").addEventListener("click", () => {
