@@ -179,7 +179,8 @@ final class Papers {
       answer.set("sheet", ReportJson.sheet(made, Studies.units(units)));
       answer.put("name", Errand.fileName(Errand.text(numbers.path("name")) + ".toml"));
       answer.put("text", made.craftText());
-      answer.put("words", words(CraftFile.read(Studies.PLAN, (name, what, largest) -> made.craftText())));
+      answer.put(
+          "words", words(CraftFile.read(Studies.PLAN, (name, what, largest) -> made.craftText())));
     } else {
       answer.put(REFUSED, done.refusal());
     }

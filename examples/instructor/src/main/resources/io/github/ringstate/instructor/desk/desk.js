@@ -103,6 +103,9 @@ function describe() {
   const entry = words.entries.find((one) => one.name === byId("f-encounter-entry").value);
   byId("entry-words").textContent = entry ? entry.words : "";
   const run = byId("run-planned").checked;
+  if (!run) {
+    form.unmark("runs");
+  }
   byId("run").hidden = !run;
   byId("runs").hidden = !run;
   byId("print-runs").hidden = !run;
@@ -172,6 +175,7 @@ function listen() {
     take(null);
     form.lay({});
     form.layReview({});
+    form.unmark();
     touch("clearing the form");
     changed();
     keep();

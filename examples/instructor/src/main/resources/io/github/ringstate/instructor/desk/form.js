@@ -221,7 +221,7 @@ export function markField(field, panel, said) {
   }
   wrong.textContent = said;
   wrong.hidden = false;
-  wrong.dataset.panel = panel;
+  wrong.dataset.by = panel;
   field.classList.add("is-wrong");
   controls(field).forEach((control) => control.setAttribute("aria-invalid", "true"));
 }
@@ -230,7 +230,7 @@ export function markField(field, panel, said) {
 export function unmark(panel) {
   for (const field of document.querySelectorAll(".is-wrong")) {
     const wrong = field.querySelector(".wrong");
-    if (panel === undefined || wrong.dataset.panel === panel) {
+    if (panel === undefined || wrong.dataset.by === panel) {
       field.classList.remove("is-wrong");
       wrong.hidden = true;
       wrong.textContent = "";
