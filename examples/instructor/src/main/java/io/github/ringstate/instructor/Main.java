@@ -8,6 +8,7 @@ import io.github.ringstate.instructor.boundary.BoundaryCommand;
 import io.github.ringstate.instructor.craftlist.CraftCommand;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.delivery.Recipient;
+import io.github.ringstate.instructor.desk.Browser;
 import io.github.ringstate.instructor.desk.DeskCommand;
 import io.github.ringstate.instructor.desk.Fields;
 import io.github.ringstate.instructor.equilibria.EquilibriaCommand;
@@ -139,7 +140,9 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
    * @param args the arguments
    */
   public static void main(String[] args) {
-    System.exit(status(args.length == 0 && Start.byDoubleClick() ? Start.DESK : args));
+    boolean opened = args.length == 0 && Start.byDoubleClick();
+    Browser.drawWithoutScreen();
+    System.exit(status(opened ? Start.DESK : args));
   }
 
   @SuppressWarnings("SystemErr") // where the memory has run out, nothing else speaks
@@ -289,7 +292,8 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
         PlannedOptions.described(() -> new ReviewCommand(terminal)));
   }
 
-  private static int hosted(
+  /** Runs a command inside another, on texts that stand in for files. */
+  static int hosted(
       List<String> arguments,
       Kept kept,
       OutputStream terminal,

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.Soak;
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -161,7 +162,7 @@ class DeskBrowserFaultsTest {
       browser.run("document.getElementById('recording-away').click()");
     }
     Path larger = folder.resolve("larger.gpx");
-    try (var sparse = new java.io.RandomAccessFile(larger.toFile(), "rw")) {
+    try (var sparse = new RandomAccessFile(larger.toFile(), "rw")) {
       sparse.setLength((50 << 20) + 1);
     }
     browser.find("#recording-file").sendKeys(larger.toString());

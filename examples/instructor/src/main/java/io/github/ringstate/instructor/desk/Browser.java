@@ -5,9 +5,14 @@ import java.awt.GraphicsEnvironment;
 import java.io.IOException;
 import java.net.URI;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 
 /** The browser of the person, if there is one. */
 public final class Browser {
+
+  /** Where a person's windows are, on systems that have them by X11 or Wayland. */
+  private static final List<String> SCREENS = List.of("DISPLAY", "WAYLAND_DISPLAY");
 
   private Browser() {}
 
@@ -17,8 +22,12 @@ public final class Browser {
    * @param address the address
    */
   static void open(String address) {
-    if (isDesktop() && !byDesktop(address)) {
-      byCommand(address);
+    if (isDesktop()) {
+      if (isDesktopOfJava()) {
+        byDesktop(address);
+      } else {
+        byCommand(address);
+      }
     }
   }
 
@@ -29,25 +38,40 @@ public final class Browser {
    */
   public static boolean isDesktop() {
     try {
-      return !GraphicsEnvironment.isHeadless();
+      return isDesktopOfJava()
+          ? !GraphicsEnvironment.isHeadless()
+          : SCREENS.stream().anyMatch(name -> !System.getenv().getOrDefault(name, "").isEmpty());
     } catch (UnsatisfiedLinkError | NoClassDefFoundError noDesktopClasses) {
       return false;
     }
   }
 
-  private static boolean byDesktop(String address) {
+  /**
+   * Has drawings made without a screen. Where windows go over X11, Java asks its screen for the
+   * typefaces of a drawing too, and cannot draw if that screen is named but does not answer.
+   */
+  public static void drawWithoutScreen() {
+    if (!isDesktopOfJava() && System.getProperty("java.awt.headless") == null) {
+      System.setProperty("java.awt.headless", "true");
+    }
+  }
+
+  private static boolean isDesktopOfJava() {
+    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+    return Stream.of("windows", "mac").anyMatch(system::startsWith);
+  }
+
+  private static void byDesktop(String address) {
     try {
       if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.BROWSE)) {
         Desktop.getDesktop().browse(URI.create(address));
-        return true;
       }
     } catch (IOException | UnsupportedOperationException | UnsatisfiedLinkError none) {
-      // tried by a command
+      // the address is printed
     }
-    return false;
   }
 
-  /** Where the desktop is unknown to Java there may still be the command of freedesktop.org. */
+  /** The command of freedesktop.org. */
   private static void byCommand(String address) {
     try {
       new ProcessBuilder(List.of("xdg-open", address))
