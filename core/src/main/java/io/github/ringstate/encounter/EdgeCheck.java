@@ -16,9 +16,9 @@ import java.util.OptionalDouble;
  * <p>It flies the encounter twice more, in bulk: once with all a little sooner, the boundary wider
  * by 0.001 of the criterion's own scale and the pilot 0.01 s earlier, and once with all as much
  * later. The outcome is sensitive if one of the two ends in another way, if it loses 5 ft more or
- * less, or if it is not arrested and leaves the ring state where the other does not. Steps and bound
- * are assumed: no pilot acts to a hundredth of a second, the boundary is known far worse, and an
- * ordinary descent loses below 1 ft in that time.
+ * less, or if it is not arrested and leaves the ring state where the other does not. Steps and
+ * bound are assumed: no pilot acts to a hundredth of a second, the boundary is known far worse, and
+ * an ordinary descent loses below 1 ft in that time.
  *
  * <p>An instance checks any number of recoveries and delays from one approach, for one thread at a
  * time.
@@ -54,8 +54,7 @@ public final class EdgeCheck {
   private static BulkFlight shifted(Encounter encounter, double by) {
     return BulkFlight.withEvents(
         Approach.fly(
-            encounter.withInflow(
-                encounter.inflow(), new ShiftedBoundary(encounter.boundary(), by)),
+            encounter.withInflow(encounter.inflow(), new ShiftedBoundary(encounter.boundary(), by)),
             Simulator.fast()));
   }
 
@@ -90,7 +89,8 @@ public final class EdgeCheck {
   private static boolean differs(
       Outcome outcome, BulkFlight flight, Recovery recovery, Recognition recognition, double by) {
     double delay =
-        Math.min(Math.max(recognition.delay() + by, Recognition.DELAY.low()), Recognition.DELAY.high());
+        Math.min(
+            Math.max(recognition.delay() + by, Recognition.DELAY.low()), Recognition.DELAY.high());
     flight.fly(recovery, recognition.withDelay(delay));
     return !isLike(outcome, flight.outcome());
   }
@@ -103,7 +103,9 @@ public final class EdgeCheck {
                 == other.happened(EventKind.RING_STATE_LEFT));
   }
 
-  /** A boundary that lies farther in by so much of its scale, or farther out if that is negative. */
+  /**
+   * A boundary that lies farther in by so much of its scale, or farther out if that is negative.
+   */
   private record ShiftedBoundary(BoundaryCriterion of, double by) implements BoundaryCriterion {
 
     @Override

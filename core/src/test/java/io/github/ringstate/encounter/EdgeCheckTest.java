@@ -122,8 +122,7 @@ class EdgeCheckTest {
       Outcome one = encounter.fly(COARSE, null);
       Outcome other = encounter.fly(FINE, null);
       double apart = one.altitudeLoss().orElse(0) - other.altitudeLoss().orElse(0);
-      boolean alike =
-          one.ending() == other.ending() && Math.abs(apart) <= Unit.FOOT.toSi(0.1);
+      boolean alike = one.ending() == other.ending() && Math.abs(apart) <= Unit.FOOT.toSi(0.1);
       return alike || isSensitive(encounter, one) ? "" : one + " and " + other;
     } catch (NoSteadyFlightException declared) {
       return "";

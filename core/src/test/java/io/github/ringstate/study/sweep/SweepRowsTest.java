@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.chance.Drawing;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.quantity.Unit;
 import java.io.ByteArrayInputStream;

@@ -37,15 +37,12 @@ final class ClassroomPage {
   private final FlyRequest request;
   private final ClassroomFlights flights;
   private final UnitSystem units;
-
   private final FlownEncounter flown;
-  private final Outcome outcome;
 
   private ClassroomPage(FlyReport report, UnitSystem units) {
     request = report.request();
-    flights = report.flown().lesson().orElseThrow();
     flown = report.flown();
-    outcome = flown.outcome();
+    flights = flown.lesson().orElseThrow();
     this.units = units;
   }
 

@@ -21,10 +21,7 @@ import java.util.Optional;
  * @param lesson the flights of the lesson; empty unless asked for
  */
 record FlownEncounter(
-    Outcome outcome,
-    boolean sensitive,
-    List<Sample> samples,
-    Optional<ClassroomFlights> lesson) {
+    Outcome outcome, boolean sensitive, List<Sample> samples, Optional<ClassroomFlights> lesson) {
 
   FlownEncounter {
     samples = List.copyOf(samples);

@@ -105,8 +105,7 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
 
   @Override
   public List<Term> definitions() {
-    return FlyMessages.SAY.dataDefinitions(
-        FlyFacts.of(request, flown, UnitSystem.AVIATION));
+    return FlyMessages.SAY.dataDefinitions(FlyFacts.of(request, flown, UnitSystem.AVIATION));
   }
 
   @Override

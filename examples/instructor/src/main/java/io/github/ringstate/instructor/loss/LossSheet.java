@@ -53,8 +53,7 @@ final class LossSheet {
     }
     List<Term> definitions = new ArrayList<>(report.reached(units));
     definitions.addAll(
-        LossMessages.SAY.definitions(
-            LossFacts.of(request, units, report.result().anySensitive())));
+        LossMessages.SAY.definitions(LossFacts.of(request, units, report.result().anySensitive())));
     blocks.add(new Sheet.Terms(definitions));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
