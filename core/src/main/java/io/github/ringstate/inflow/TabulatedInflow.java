@@ -1,9 +1,5 @@
 package io.github.ringstate.inflow;
 
-import io.github.ringstate.quantity.MadeOf;
-import io.github.ringstate.quantity.ParameterSet;
-import io.github.ringstate.quantity.Quantity;
-
 /**
  * Any inflow model as a smooth table, for bulk work where solving for roots would take most of the
  * time.
@@ -16,7 +12,7 @@ import io.github.ringstate.quantity.Quantity;
  *
  * <p>Instances are immutable and safe to share between threads. One takes 0.7 megabytes.
  */
-public final class TabulatedInflow extends MadeOf implements InflowModel {
+public final class TabulatedInflow extends InflowOver {
 
   private static final double MAXIMUM_EDGEWISE = 2;
   private static final double MINIMUM_AXIAL = -2.5;
@@ -30,7 +26,6 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
   /** Half of the interval over which the model's slopes across the disc are taken. */
   private static final double DIFFERENCE = 1e-4;
 
-  private final InflowModel model;
   private final VortexRing ring;
   // for each node: v, dv/dx, dv/dz and d2v/dxdz, each times the width of its cell
   private final double[] nodes = new double[(COLUMNS + 1) * (ROWS + 1) * PER_NODE];
@@ -42,7 +37,6 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
    */
   public TabulatedInflow(InflowModel model) {
     super(model);
-    this.model = model;
     this.ring = new TabulatedRing(model.ring());
     for (int i = 0; i <= COLUMNS; i++) {
       double x = (double) i / PER_EDGEWISE;
@@ -71,44 +65,10 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
     return (column * (ROWS + 1) + row) * PER_NODE;
   }
 
-  /**
-   * What is tabulated.
-   *
-   * @return the model
-   */
-  public InflowModel model() {
-    return model;
-  }
-
-  @Override
-  public String name() {
-    return model.name();
-  }
-
-  @Override
-  public boolean hasGradient() {
-    return model.hasGradient();
-  }
-
-  @Override
-  public ParameterSet numbers() {
-    return model.numbers();
-  }
-
-  @Override
-  public Quantity edgewiseRange() {
-    return model.edgewiseRange();
-  }
-
-  @Override
-  public Quantity axialRange() {
-    return model.axialRange();
-  }
-
   @Override
   public double induced(double edgewise, double axial) {
     if (!inTable(edgewise, axial)) {
-      return model.induced(edgewise, axial);
+      return super.induced(edgewise, axial);
     }
     double x = edgewise * PER_EDGEWISE;
     double z = (axial - MINIMUM_AXIAL) * PER_AXIAL;
@@ -137,11 +97,6 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
   }
 
   @Override
-  public double lossShare(double edgewise, double axial) {
-    return model.lossShare(edgewise, axial);
-  }
-
-  @Override
   public VortexRing ring() {
     return ring;
   }
@@ -150,7 +105,7 @@ public final class TabulatedInflow extends MadeOf implements InflowModel {
   @Override
   public double slope(double edgewise, double axial) {
     if (!inTable(edgewise, axial)) {
-      return model.slope(edgewise, axial);
+      return super.slope(edgewise, axial);
     }
     double x = edgewise * PER_EDGEWISE;
     double z = (axial - MINIMUM_AXIAL) * PER_AXIAL;

@@ -1,9 +1,5 @@
 package io.github.ringstate.inflow;
 
-import io.github.ringstate.quantity.MadeOf;
-import io.github.ringstate.quantity.ParameterSet;
-import io.github.ringstate.quantity.Quantity;
-
 /**
  * Any steady inflow with the three-state dynamic inflow of Pitt and Peters over it: besides the
  * mean, the induced velocity has a gradient across the disc, which the skewed wake makes and which
@@ -23,9 +19,7 @@ import io.github.ringstate.quantity.Quantity;
  * so it is felt through the inflow equations alone. Moments that a gradient would put on a craft
  * with stiff blades are not part of the model.
  */
-public final class ThreeStateInflow extends MadeOf implements InflowModel {
-
-  private final InflowModel model;
+public final class ThreeStateInflow extends InflowOver {
 
   /**
    * Puts three-state dynamics over a model.
@@ -34,16 +28,6 @@ public final class ThreeStateInflow extends MadeOf implements InflowModel {
    */
   public ThreeStateInflow(InflowModel model) {
     super(model);
-    this.model = model;
-  }
-
-  /**
-   * The steady inflow beneath.
-   *
-   * @return the model
-   */
-  public InflowModel model() {
-    return model;
   }
 
   @Override
@@ -53,41 +37,6 @@ public final class ThreeStateInflow extends MadeOf implements InflowModel {
 
   @Override
   public String name() {
-    return "three-state-" + model.name();
-  }
-
-  @Override
-  public ParameterSet numbers() {
-    return model.numbers();
-  }
-
-  @Override
-  public Quantity edgewiseRange() {
-    return model.edgewiseRange();
-  }
-
-  @Override
-  public Quantity axialRange() {
-    return model.axialRange();
-  }
-
-  @Override
-  public double induced(double edgewise, double axial) {
-    return model.induced(edgewise, axial);
-  }
-
-  @Override
-  public double slope(double edgewise, double axial) {
-    return model.slope(edgewise, axial);
-  }
-
-  @Override
-  public double lossShare(double edgewise, double axial) {
-    return model.lossShare(edgewise, axial);
-  }
-
-  @Override
-  public VortexRing ring() {
-    return model.ring();
+    return "three-state-" + model().name();
   }
 }

@@ -66,9 +66,19 @@ public record Quantile(double share, double value, double low, double high) {
     if (!(share > 0 && share < 1)) {
       throw new IllegalArgumentException("a share lies between 0 and 1, not " + share);
     }
+    return sorted[rank(sorted.length, share) - 1];
+  }
+
+  /**
+   * Which value of a sample its quantile is.
+   *
+   * @param size the size of the sample, at least one
+   * @param share the part, between 0 and 1
+   * @return 1 for the least value, {@code size} for the greatest
+   */
+  public static int rank(int size, double share) {
     // the product may exceed a whole number by its rounding: 100 times 0.07 does
-    int rank = Math.max((int) Math.ceil(sorted.length * share * (1 - 1e-14)), 1);
-    return sorted[rank - 1];
+    return Math.max((int) Math.ceil(size * share * (1 - 1e-14)), 1);
   }
 
   /**

@@ -7,8 +7,10 @@ import io.github.ringstate.study.PilotStudy;
 import io.github.ringstate.study.Progress;
 import io.github.ringstate.study.Quantile;
 import io.github.ringstate.study.Sampling;
+import io.github.ringstate.study.Share;
 import java.util.ArrayList;
 import java.util.List;
+import org.hipparchus.distribution.continuous.BetaDistribution;
 
 /**
  * How far what the model itself does not know moves the losses. Kept apart from the spread between
@@ -18,6 +20,9 @@ import java.util.List;
  * @param models the models, at least two; see {@link OpenNumbers#accepted}
  */
 public record ModelSpread(PilotStudy study, List<RingStateInflow> models) {
+
+  private static final double LOW = 0.05;
+  private static final double HIGH = 0.95;
 
   /** Checks the number of models. */
   public ModelSpread {
@@ -52,7 +57,8 @@ public record ModelSpread(PilotStudy study, List<RingStateInflow> models) {
 
   /**
    * The band of a quantile over models: what nine models in ten lie within, people being the same.
-   * {@link Quantile#widenedBy} puts it together with the band over people.
+   * {@link Quantile#widenedBy} puts it together with the band over people, {@link #held} says how
+   * well so few models know it.
    *
    * @param spreads the losses with each model
    * @param share the part of the pilots below the quantile, between 0 and 1
@@ -72,7 +78,26 @@ public record ModelSpread(PilotStudy study, List<RingStateInflow> models) {
     return new Quantile(
         share,
         Quantile.value(values, 0.5),
-        Quantile.value(values, 0.05),
-        Quantile.value(values, 0.95));
+        Quantile.value(values, LOW),
+        Quantile.value(values, HIGH));
+  }
+
+  /**
+   * Which part of all models a {@link #band} holds: that of so few is no more than an estimate.
+   * What lies between two order statistics of independent draws has a beta distribution, whatever
+   * theirs is (Wilks, Annals of Mathematical Statistics 12, 1941; from memory). Draws that are
+   * evenly spread do better.
+   *
+   * @param models the number of models, at least two
+   * @return the part that a band holds on average, with the ends within which that part lies with
+   *     95 per cent confidence
+   */
+  public static Share held(int models) {
+    int between = Quantile.rank(models, HIGH) - Quantile.rank(models, LOW);
+    BetaDistribution part = new BetaDistribution(between, models + 1.0 - between);
+    return new Share(
+        part.getNumericalMean(),
+        part.inverseCumulativeProbability(0.025),
+        part.inverseCumulativeProbability(0.975));
   }
 }

@@ -18,9 +18,11 @@ import io.github.ringstate.study.PilotStudy;
 import io.github.ringstate.study.Progress;
 import io.github.ringstate.study.Quantile;
 import io.github.ringstate.study.Sampling;
+import io.github.ringstate.study.Share;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class ModelSpreadTest {
@@ -114,5 +116,26 @@ class ModelSpreadTest {
               last[0] = flown;
             });
     assertEquals(24, last[0]);
+  }
+
+  /** By drawing: of models with evenly distributed losses the band holds what lies between. */
+  @Test
+  void whatABandHoldsOfAllModelsLiesInItsIntervalInNineteenOfTwentyStudies() {
+    SplittableRandom random = new SplittableRandom(11);
+    for (int models : new int[] {5, 24, 50, 200}) {
+      Share held = ModelSpread.held(models);
+      int studies = 20_000;
+      int within = 0;
+      double sum = 0;
+      for (int i = 0; i < studies; i++) {
+        double[] values = random.doubles(models).sorted().toArray();
+        double part = Quantile.value(values, 0.95) - Quantile.value(values, 0.05);
+        sum += part;
+        within += part >= held.low() && part <= held.high() ? 1 : 0;
+      }
+      // five standard deviations of a count of 20,000
+      assertEquals(0.95, (double) within / studies, 0.008, models + " models");
+      assertEquals(held.value(), sum / studies, 0.006, models + " models");
+    }
   }
 }

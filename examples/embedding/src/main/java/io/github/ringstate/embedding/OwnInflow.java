@@ -4,19 +4,29 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.inflow.InflowOver;
 import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.inflow.VortexRing;
 import java.io.PrintStream;
 import java.util.Locale;
 
 /**
  * An inflow model of one's own: that of the ring state, with a share of the induced velocity more
  * where the rotor descends.
- *
- * @param base the model it starts from
- * @param more by how much the induced velocity is greater at an axial speed of -1, over that speed
  */
-public record OwnInflow(RingStateInflow base, double more) implements InflowModel {
+public final class OwnInflow extends InflowOver {
+
+  private final double more;
+
+  /**
+   * Adds to the ring state.
+   *
+   * @param more by how much the induced velocity is greater from an axial speed of -1 downward,
+   *     over the hover induced velocity
+   */
+  public OwnInflow(double more) {
+    super(RingStateInflow.standard(), more);
+    this.more = more;
+  }
 
   @Override
   public String name() {
@@ -25,22 +35,14 @@ public record OwnInflow(RingStateInflow base, double more) implements InflowMode
 
   @Override
   public double induced(double edgewise, double axial) {
-    return base.induced(edgewise, axial) + more * sink(axial) * sink(axial);
+    double sink = sink(axial);
+    return super.induced(edgewise, axial) + more * sink * sink * (3 - 2 * sink);
   }
 
   @Override
   public double slope(double edgewise, double axial) {
-    return base.slope(edgewise, axial) - 2 * more * sink(axial);
-  }
-
-  @Override
-  public double lossShare(double edgewise, double axial) {
-    return base.lossShare(edgewise, axial);
-  }
-
-  @Override
-  public VortexRing ring() {
-    return base.ring();
+    double sink = sink(axial);
+    return super.slope(edgewise, axial) - 6 * more * sink * (1 - sink);
   }
 
   private static double sink(double axial) {
@@ -57,7 +59,7 @@ public record OwnInflow(RingStateInflow base, double more) implements InflowMode
   }
 
   static void run(PrintStream out) {
-    InflowModel inflow = new OwnInflow(RingStateInflow.standard(), 0.02);
+    InflowModel inflow = new OwnInflow(0.02);
     Encounter encounter =
         Encounter.of(DemoCraft.TRAINER).withInflow(inflow, new HeaveDamping(inflow)).withDelay(2);
     out.printf(Locale.ROOT, "%.1f m%n", encounter.fly().altitudeLoss().orElseThrow());

@@ -72,6 +72,7 @@ final class HeaveDampingChecks {
                 -0.25,
                 quasiSteady(Craft.of(models, DemoCraft.TRAINER, models.ring()), 0),
                 "Typical published values."));
+    checks.add(ForwardDamping.check(models));
     Craft trainer = Craft.of(models, promptEngine(DemoCraft.TRAINER), models.ring());
     double inRing = heaveMode(trainer, -trainer.motion().hoverInduced());
     checks.add(

@@ -25,6 +25,7 @@ final class Sources {
   static final Source PROUTY = TABLE.source("prouty");
   static final Source COOKE_FITZPATRICK = TABLE.source("cooke-fitzpatrick");
   static final Source VERTICAL_HANDLING = TABLE.source("vertical-handling");
+  static final Source SHORT_PERIOD = TABLE.source("short-period");
   static final Source CUSHION = TABLE.source("cushion");
   static final Source GROUND_STUDY = TABLE.source("ground-study");
   static final Source PADFIELD = TABLE.source("padfield");

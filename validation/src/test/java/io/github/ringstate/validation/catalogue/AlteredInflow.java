@@ -1,50 +1,27 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.inflow.InflowModel;
-import io.github.ringstate.inflow.VortexRing;
-import io.github.ringstate.quantity.Quantity;
+import io.github.ringstate.inflow.InflowOver;
 import java.util.function.DoubleBinaryOperator;
 
-/**
- * An inflow model with something added to its induced velocity.
- *
- * @param model the model
- * @param added what is added, by edgewise and axial speed
- */
-record AlteredInflow(InflowModel model, DoubleBinaryOperator added) implements InflowModel {
+/** An inflow model with something added to its induced velocity, whose slope is left as it was. */
+final class AlteredInflow extends InflowOver {
 
-  @Override
-  public String name() {
-    return model.name();
-  }
+  private final DoubleBinaryOperator added;
 
-  @Override
-  public Quantity edgewiseRange() {
-    return model.edgewiseRange();
-  }
-
-  @Override
-  public Quantity axialRange() {
-    return model.axialRange();
+  /**
+   * Adds to a model.
+   *
+   * @param model the model
+   * @param added what is added, by edgewise and axial speed
+   */
+  AlteredInflow(InflowModel model, DoubleBinaryOperator added) {
+    super(model, added);
+    this.added = added;
   }
 
   @Override
   public double induced(double edgewise, double axial) {
-    return model.induced(edgewise, axial) + added.applyAsDouble(edgewise, axial);
-  }
-
-  @Override
-  public double slope(double edgewise, double axial) {
-    return model.slope(edgewise, axial);
-  }
-
-  @Override
-  public double lossShare(double edgewise, double axial) {
-    return model.lossShare(edgewise, axial);
-  }
-
-  @Override
-  public VortexRing ring() {
-    return model.ring();
+    return super.induced(edgewise, axial) + added.applyAsDouble(edgewise, axial);
   }
 }

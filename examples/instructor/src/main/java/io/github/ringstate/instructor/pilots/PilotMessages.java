@@ -46,5 +46,5 @@ interface PilotMessages {
 
   String compared(boolean worse, String later);
 
-  String models(String draws, String kept, String percent);
+  String models(String draws, String kept, String percent, String least, String most);
 }

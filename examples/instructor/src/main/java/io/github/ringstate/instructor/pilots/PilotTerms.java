@@ -16,7 +16,9 @@ import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.message.Words;
 import io.github.ringstate.study.Quantile;
+import io.github.ringstate.study.Share;
 import io.github.ringstate.study.model.Accepted;
+import io.github.ringstate.study.model.ModelSpread;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.distribution.RealDistribution;
@@ -119,7 +121,7 @@ public final class PilotTerms {
    * @return the explanation, whatever models were flown
    */
   public static String models() {
-    return PilotMessages.SAY.models("", "", "");
+    return PilotMessages.SAY.models("", "", "", "", "");
   }
 
   /**
@@ -129,10 +131,13 @@ public final class PilotTerms {
    * @return the explanation, with how many were drawn and kept
    */
   public static String models(Accepted<RingStateInflow> models) {
+    Share held = ModelSpread.held(models.kept().size());
     return PilotMessages.SAY.models(
         Long.toString(models.draws()),
         Integer.toString(models.kept().size()),
-        Decimals.fixed(Unit.PERCENT.fromSi(models.share()), 2));
+        Decimals.fixed(Unit.PERCENT.fromSi(models.share()), 2),
+        Decimals.fixed(Unit.PERCENT.fromSi(held.low()), 0),
+        Decimals.fixed(Unit.PERCENT.fromSi(held.high()), 0));
   }
 
   /**
