@@ -17,11 +17,21 @@ public record LeftOut(
     String name, Estimate recordedLoss, double predicted, double low, double high) {
 
   /**
+   * Whether the prediction says anything: it does not if most of what is left open cannot be flown,
+   * or too many of the descents are not arrested.
+   *
+   * @return true if the band has two ends
+   */
+  public boolean tells() {
+    return Double.isFinite(low) && Double.isFinite(high);
+  }
+
+  /**
    * Whether the recorded loss lies within the band of 95 in 100 predictions.
    *
-   * @return true if it does
+   * @return true if it does; false too if the band does not {@linkplain #tells tell}
    */
   public boolean within() {
-    return recordedLoss.value() >= low && recordedLoss.value() <= high;
+    return tells() && recordedLoss.value() >= low && recordedLoss.value() <= high;
   }
 }

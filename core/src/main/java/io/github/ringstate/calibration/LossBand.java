@@ -9,6 +9,7 @@ import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
@@ -27,7 +28,8 @@ public record LossBand(double middle, double low, double high) {
   private static final long SEED = 0x6C6F7373L;
 
   /**
-   * The band of an encounter's loss over what a fit leaves open.
+   * The band of an encounter's loss over all that a fit leaves open: the numbers, and the form of
+   * the model by {@link FittedModel#formFactor}.
    *
    * @param encounter an encounter of a craft with a fitted model
    * @return the band; infinite where a descent is not arrested
@@ -35,18 +37,35 @@ public record LossBand(double middle, double low, double high) {
    *     state
    */
   public static LossBand of(Encounter encounter) {
+    return of(encounter, FittedModel::formFactor);
+  }
+
+  /**
+   * The band over the fitted numbers alone: what it would be if the form of the model were known to
+   * be right.
+   *
+   * @param encounter an encounter of a craft with a fitted model
+   * @return the band; infinite where a descent is not arrested
+   * @throws IllegalArgumentException as above
+   */
+  public static LossBand ofNumbers(Encounter encounter) {
+    return of(encounter, normal -> 1);
+  }
+
+  private static LossBand of(Encounter encounter, DoubleUnaryOperator form) {
     FittedModel fitted =
         encounter
             .craft()
             .fitted()
             .orElseThrow(() -> new IllegalArgumentException("the craft has no fitted model"));
+    int size = fitted.numbers().parameters().size();
     LossBand band =
         of(
             DRAWS,
-            fitted.numbers().parameters().size(),
+            size + 1,
             SEED,
             normals -> {
-              Helicopter drawn = fitted.drawn(encounter.craft(), normals);
+              Helicopter drawn = fitted.drawn(encounter.craft(), Arrays.copyOf(normals, size));
               Outcome outcome =
                   encounter
                       .withCraft(drawn)
@@ -54,11 +73,12 @@ public record LossBand(double middle, double low, double high) {
                       .fly(Simulator.fast(), null);
               return outcome.ending() == Ending.NO_ONSET
                   ? Double.NaN
-                  : outcome.altitudeLoss().orElse(Double.POSITIVE_INFINITY);
+                  : outcome.altitudeLoss().orElse(Double.POSITIVE_INFINITY)
+                      * form.applyAsDouble(normals[size]);
             });
     if (Double.isNaN(band.middle())) {
       throw new IllegalArgumentException(
-          "none of " + DRAWS + " draws meets the ring state, so there is no band of losses");
+          "few of " + DRAWS + " draws meet the ring state, or none, so there is no band of losses");
     }
     return band;
   }
@@ -70,7 +90,7 @@ public record LossBand(double middle, double low, double high) {
    * @param normals how many normal numbers each takes
    * @param seed the seed
    * @param loss the loss with such numbers, m; NaN if it cannot be flown
-   * @return the band; of all losses, with no middle, if none of them can be flown
+   * @return the band; of all losses, with no middle, if fewer than half of them can be flown
    */
   static LossBand of(int draws, int normals, long seed, ToDoubleFunction<double[]> loss) {
     double[] losses = new double[draws];
@@ -83,7 +103,7 @@ public record LossBand(double middle, double low, double high) {
       losses[n] = loss.applyAsDouble(drawn);
     }
     double[] flown = Arrays.stream(losses).filter(one -> !Double.isNaN(one)).sorted().toArray();
-    if (flown.length == 0) {
+    if (2 * flown.length < draws) {
       return new LossBand(Double.NaN, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
     return new LossBand(at(flown, 0.5), at(flown, TAIL), at(flown, 1 - TAIL));

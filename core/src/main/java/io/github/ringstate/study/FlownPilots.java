@@ -38,13 +38,15 @@ final class FlownPilots {
   }
 
   /** Puts down what came of a pilot. */
-  void put(int number, Ending ending, BulkFlight flight) {
-    endings[number] = ending;
+  void put(int number, Ending ending, BulkFlight flight, FittedLoss fitted) {
+    double loss = flight.altitudeLoss();
+    double more = fitted.more(ending, loss);
+    endings[number] = fitted.ending(ending, loss + more);
     int at = number * WIDTH;
-    numbers[at] = flight.altitudeLoss();
-    numbers[at + 1] = flight.lossAfterRecognition();
+    numbers[at] = loss + more;
+    numbers[at + 1] = flight.lossAfterRecognition() + more;
     numbers[at + 2] = flight.peakDescent();
-    numbers[at + 3] = flight.timeToArrest();
+    numbers[at + 3] = endings[number] == ending ? flight.timeToArrest() : Double.NaN;
     numbers[at + 4] = flight.impactSpeed();
     numbers[at + 5] = flight.onsetTime();
   }

@@ -8,6 +8,7 @@ import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.inflow.RingStateInflow;
@@ -39,7 +40,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>If the base flies a craft with a {@linkplain Helicopter#fitted fitted model}, and with the
  * inflow of that, each pilot also flies with fitted numbers drawn from what the fit leaves open.
- * They are drawn last, so that the pilots are the same people with and without it; the spread is
+ * With them comes a factor on the loss for the form of the model, {@link FittedModel#formFactor}.
+ * Both are drawn last, so that the pilots are the same people with and without them; the spread is
  * then that of people and of what is not known of the craft.
  *
  * <p>Delays follow one rule. Those that are accepted are 0 to 60 s ({@link Recognition#DELAY}). One
@@ -103,8 +105,13 @@ public record PilotStudy(
     return encounter(drawn(number));
   }
 
-  /** What one pilot is like, and what the drawing goes on with. */
-  private record Drawn(Recovery recovery, Recognition recognition, long seed, RandomStream draws) {}
+  /**
+   * What one pilot is like, and what is not known of the craft: a normal number for each that was
+   * fitted and one for the form; none where the craft counts as known.
+   */
+  @SuppressWarnings("ArrayRecordComponent") // never leaves the study
+  private record Drawn(
+      Recovery recovery, Recognition recognition, long seed, double[] open, FittedLoss fitted) {}
 
   private Drawn drawn(long number) {
     RandomStream draws = drawing.stream(seed, number);
@@ -112,13 +119,30 @@ public record PilotStudy(
     long disturbed = draws.seed();
     Recovery recovery = pilots.draw(draws);
     Recognition recognition = base.recognition();
+    double[] open = isUncertain() ? open(draws) : new double[0];
     return new Drawn(
         recovery,
         delays.isPresent()
             ? recognition.withDelay(cut(delays.get().inverseCumulativeProbability(chance)))
             : recognition,
         disturbed,
-        draws);
+        open,
+        isUncertain()
+            ? new FittedLoss(FittedModel.formFactor(normal(draws)), base.height())
+            : FittedLoss.AS_FLOWN);
+  }
+
+  private double[] open(RandomStream draws) {
+    double[] normals =
+        new double[base.craft().fitted().orElseThrow().numbers().parameters().size()];
+    for (int i = 0; i < normals.length; i++) {
+      normals[i] = normal(draws);
+    }
+    return normals;
+  }
+
+  private static double normal(RandomStream draws) {
+    return NORMAL.inverseCumulativeProbability(draws.uniform());
   }
 
   private Encounter encounter(Drawn pilot) {
@@ -127,7 +151,7 @@ public record PilotStudy(
     if (disturbances.random()) {
       flown = flown.withDisturbances(disturbances.withSeed(pilot.seed()));
     }
-    return isUncertain() ? uncertain(flown, pilot.draws()) : flown;
+    return isUncertain() ? uncertain(flown, pilot.open()) : flown;
   }
 
   /** Whether each pilot flies with numbers of the model drawn from what a fit leaves open. */
@@ -135,12 +159,8 @@ public record PilotStudy(
     return base.craft().fitted().isPresent() && base.inflow().equals(base.craft().inflow());
   }
 
-  private static Encounter uncertain(Encounter flown, RandomStream draws) {
+  private static Encounter uncertain(Encounter flown, double[] normals) {
     FittedModel fitted = flown.craft().fitted().orElseThrow();
-    double[] normals = new double[fitted.numbers().parameters().size()];
-    for (int i = 0; i < normals.length; i++) {
-      normals[i] = NORMAL.inverseCumulativeProbability(draws.uniform());
-    }
     Helicopter drawn = fitted.drawn(flown.craft(), normals);
     RingStateInflow inflow = drawn.inflow();
     return flown.withCraft(drawn).withInflow(inflow, flown.boundary().over(inflow));
@@ -160,10 +180,11 @@ public record PilotStudy(
    *     entry in this air
    */
   public Outcome fly(long number) {
-    Encounter encounter = encounter(number);
+    Drawn pilot = drawn(number);
+    Encounter encounter = encounter(pilot);
     BulkFlight flight = BulkFlight.withEvents(approach(encounter));
     flight.fly(encounter.recovery(), encounter.recognition());
-    return flight.outcome();
+    return pilot.fitted().of(flight.outcome());
   }
 
   private static Approach approach(Encounter encounter) {
@@ -210,7 +231,8 @@ public record PilotStudy(
                 Drawn pilot = drawn(number);
                 BulkFlight flight =
                     bulk.orElseGet(() -> new BulkFlight(approach(encounter(pilot))));
-                all.put(number, flight.fly(pilot.recovery(), pilot.recognition()), flight);
+                Ending ending = flight.fly(pilot.recovery(), pilot.recognition());
+                all.put(number, ending, flight, pilot.fitted());
                 synchronized (flown) {
                   progress.flown(flown.incrementAndGet(), limit);
                 }

@@ -17,6 +17,7 @@ import io.github.ringstate.recording.Recording;
 import io.github.ringstate.recording.VerticalMotion;
 import io.github.ringstate.study.model.OpenNumbers;
 import java.util.List;
+import java.util.Optional;
 import org.hipparchus.util.FastMath;
 
 /** Invented demonstrations for the tests of a fit. */
@@ -46,16 +47,17 @@ final class Flights {
   }
 
   /** The recording of an encounter, looked at with the craft as it is thought to be. */
-  static Demonstration demonstration(
+  static Optional<Demonstration> demonstration(
       Encounter flown, Technique technique, Instruments instruments, long seed) {
     return demonstration(instruments.record(flown, seed), flown, technique, "invented " + seed);
   }
 
-  static Demonstration demonstration(
+  /** Empty if the finder sees no encounter in the recording. */
+  static Optional<Demonstration> demonstration(
       Recording recording, Encounter flown, Technique technique, String name) {
     VerticalMotion motion = VerticalMotion.of(recording);
     Encounter thought = encounter(CRAFT).withAir(flown.air());
-    FoundEncounter found =
+    List<FoundEncounter> found =
         new EncounterFinder(
                 thought.craft(),
                 thought.air(),
@@ -63,9 +65,13 @@ final class Flights {
                 WIND_DEVIATION,
                 0.1,
                 thought.boundary())
-            .find(motion)
-            .get(0);
+            .find(motion);
     EntryKind entry = EntryKind.named(flown.entry().name()).orElseThrow();
-    return new Demonstration(name, motion, found, thought, entry, entry.numbers(), 1, technique);
+    return found.stream()
+        .findFirst()
+        .map(
+            one ->
+                new Demonstration(
+                    name, motion, one, thought, entry, entry.numbers(), 1, technique));
   }
 }

@@ -181,7 +181,8 @@ final class FittedTable {
         lines,
         "Numbers of the model that were fitted to recordings of this craft. Tables of pilots draw"
             + " them from a normal distribution of ln((value - low) / (high - value)), low and high"
-            + " being the range of each. Without this table the craft flies with the standard model.");
+            + " being the range of each, and with them a factor on the loss for the form of the model."
+            + " Without this table the craft flies with the standard model.");
     for (int i = 0; i < numbers.parameters().size(); i++) {
       Parameter parameter = numbers.parameters().get(i);
       CraftWriter.comment(

@@ -93,9 +93,9 @@ record FitReport(Helicopter craft, Fit fit, List<List<String>> skipped, Optional
               Decimals.fixed(one.chiSquare(), 2),
               length(one.recordedLoss().value(), units),
               length(one.fittedLoss(), units),
-              length(test.predicted(), units),
-              length(test.low(), units) + " to " + length(test.high(), units),
-              test.within() ? "yes" : "no"));
+              test.tells() ? length(test.predicted(), units) : "-",
+              test.tells() ? length(test.low(), units) + " to " + length(test.high(), units) : "-",
+              within(test)));
     }
     blocks.add(
         new Sheet.Grid(
@@ -116,6 +116,17 @@ record FitReport(Helicopter craft, Fit fit, List<List<String>> skipped, Optional
 
   private static String length(double metres, UnitSystem units) {
     return Decimals.fixed(units.length().fromSi(metres), 0);
+  }
+
+  private static String within(LeftOut test) {
+    if (!test.tells()) {
+      return "cannot tell";
+    }
+    return test.within() ? "yes" : "no";
+  }
+
+  private Cell predicted(int place, double metres) {
+    return fit.leftOut().get(place).tells() ? Cell.in(Unit.FOOT, metres) : Cell.NOTHING;
   }
 
   private IntStream places() {
@@ -155,11 +166,10 @@ record FitReport(Helicopter craft, Fit fit, List<List<String>> skipped, Optional
                 d -> Cell.in(Unit.FOOT, fit.encounters().get(d).recordedLoss().value())),
             new Column<>(
                 "fitted_loss_ft", d -> Cell.in(Unit.FOOT, fit.encounters().get(d).fittedLoss())),
-            new Column<>(
-                "left_out_loss_ft", d -> Cell.in(Unit.FOOT, fit.leftOut().get(d).predicted())),
-            new Column<>("left_out_low_ft", d -> Cell.in(Unit.FOOT, fit.leftOut().get(d).low())),
-            new Column<>("left_out_high_ft", d -> Cell.in(Unit.FOOT, fit.leftOut().get(d).high())),
-            new Column<>("within", d -> Cell.yesNo(fit.leftOut().get(d).within()))),
+            new Column<>("left_out_loss_ft", d -> predicted(d, fit.leftOut().get(d).predicted())),
+            new Column<>("left_out_low_ft", d -> predicted(d, fit.leftOut().get(d).low())),
+            new Column<>("left_out_high_ft", d -> predicted(d, fit.leftOut().get(d).high())),
+            new Column<>("within", d -> Cell.text(within(fit.leftOut().get(d))))),
         IntStream.range(0, fit.encounters().size()).boxed().toList());
   }
 

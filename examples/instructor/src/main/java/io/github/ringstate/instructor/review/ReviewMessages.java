@@ -53,6 +53,8 @@ interface ReviewMessages {
       String oneMore,
       String twoMore);
 
+  String later(String loss, String deviation);
+
   String noModel(String entry);
 
   String plotted(String most);

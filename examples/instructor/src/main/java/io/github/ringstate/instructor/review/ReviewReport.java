@@ -11,6 +11,7 @@ import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.ConditionCells;
+import io.github.ringstate.instructor.review.ModelledDescent.Losses;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.recording.Estimate;
@@ -21,6 +22,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * A recorded flight, reviewed.
@@ -59,7 +62,16 @@ record ReviewReport(Debrief debrief) implements Printable {
           new Column<>(
               "model_loss_1_s_more_ft", row -> Cell.in(Unit.FOOT, row.model().losses().oneMore())),
           new Column<>(
-              "model_loss_2_s_more_ft", row -> Cell.in(Unit.FOOT, row.model().losses().twoMore())));
+              "model_loss_1_s_more_sd_ft", row -> deviation(row.model().losses(), Losses::oneMore)),
+          new Column<>(
+              "model_loss_2_s_more_ft", row -> Cell.in(Unit.FOOT, row.model().losses().twoMore())),
+          new Column<>(
+              "model_loss_2_s_more_sd_ft",
+              row -> deviation(row.model().losses(), Losses::twoMore)));
+
+  private static Cell deviation(Losses losses, Function<Losses, OptionalDouble> later) {
+    return Cell.in(Unit.FOOT, losses.deviation(later.apply(losses)));
+  }
 
   private static Cell time(Optional<Estimate> time) {
     return time.map(one -> Cell.number(one.value(), 2)).orElse(Cell.NOTHING);

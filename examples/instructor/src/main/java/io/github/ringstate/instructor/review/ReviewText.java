@@ -147,8 +147,18 @@ final class ReviewText {
         model.delaySeen(),
         loss(model.losses().flown()),
         model.flight().get().outcome().ending() != Ending.NO_ONSET,
-        loss(model.losses().oneMore()),
-        loss(model.losses().twoMore()));
+        later(model.losses(), model.losses().oneMore()),
+        later(model.losses(), model.losses().twoMore()));
+  }
+
+  private String later(ModelledDescent.Losses losses, OptionalDouble later) {
+    if (later.isEmpty()) {
+      return "";
+    }
+    OptionalDouble deviation = losses.deviation(later);
+    return ReviewMessages.SAY.later(
+        units.lossInWords(later.getAsDouble()),
+        deviation.isPresent() ? units.lossInWords(deviation.getAsDouble()) : "");
   }
 
   private String loss(OptionalDouble loss) {

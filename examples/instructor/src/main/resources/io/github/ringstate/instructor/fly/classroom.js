@@ -27,7 +27,7 @@
      are low, so that all of it is one page. */
   var SCREEN = { side: 380, strips: 640 };
   /* A projector or a laptop: both drawings stand beside each other, all of it in one window. */
-  var PROJECTOR = { side: 290, strips: 500 };
+  var PROJECTOR = { side: 290, strips: 500, least: 190 };
   var PAPER = { side: 262, strips: 460, wide: 960 };
   /* A letter of a name is not wider. */
   var LETTER = 8;
@@ -216,13 +216,30 @@
     return null;
   }
 
-  /* When a flight comes below the terrain. */
-  function strikes(flight) {
-    for (var i = 0; i < flight.t.length; i++) {
-      var ground = terrainAt(flight.x[i]);
-      if (ground !== null && flight.h[i] < ground) { return flight.t[i]; }
+  /* Where a flight is nearest above the terrain, and when it first comes below it. Both are
+     straight between their points, so the least height is at a point of one of them. */
+  function overTerrain(flight) {
+    var found = { least: Infinity, struck: null };
+    function look(at, distance, height) {
+      var ground = terrainAt(distance);
+      if (ground === null) { return; }
+      found.least = Math.min(found.least, height - ground);
+      if (height < ground && found.struck === null) { found.struck = at; }
     }
-    return null;
+    flight.t.forEach(function (at, i) {
+      var next = i + 1;
+      look(at, flight.x[i], flight.h[i]);
+      if (next === flight.t.length) { return; }
+      data.terrain.map(function (point) {
+        return (point[0] - flight.x[i]) / (flight.x[next] - flight.x[i]);
+      }).filter(function (part) { return part > 0 && part < 1; }).sort(function (one, other) {
+        return one - other;
+      }).forEach(function (part) {
+        look(at + part * (flight.t[next] - at), flight.x[i] + part * (flight.x[next] - flight.x[i]),
+          flight.h[i] + part * (flight.h[next] - flight.h[i]));
+      });
+    });
+    return found;
   }
 
   function drawTerrain(box, far, across, up) {
@@ -361,8 +378,11 @@
   }
 
   function ending(flight) {
-    var struck = strikes(flight);
-    return (struck === null ? "" : "below the terrain at " + struck.toFixed(1) + " s; ") + inTheEnd(flight);
+    var over = overTerrain(flight);
+    if (over.least === Infinity) { return inTheEnd(flight); }
+    return over.struck === null
+      ? inTheEnd(flight) + "; least height above the terrain " + Math.floor(over.least) + " " + data.length
+      : "below the terrain at " + over.struck.toFixed(1) + " s; " + inTheEnd(flight);
   }
 
   function inTheEnd(flight) {
@@ -411,6 +431,18 @@
     drawSide(chosen, all);
     drawStrips(chosen, all);
     readOut(chosen);
+    fit(chosen, all);
+  }
+
+  /* The more is told below the side view, the lower it is drawn, so that all stays in the window. */
+  function fit(chosen, all) {
+    var over = document.documentElement.scrollHeight - window.innerHeight;
+    if (shape.least && over > 0) {
+      var whole = shape;
+      shape = { side: Math.max(whole.least, whole.side - over), strips: whole.strips, least: whole.least };
+      drawSide(chosen, all);
+      shape = whole;
+    }
   }
 
   Array.prototype.slice.call(document.querySelectorAll(".swatch")).forEach(function (swatch) {
