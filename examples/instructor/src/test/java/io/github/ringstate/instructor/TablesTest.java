@@ -27,12 +27,12 @@ class TablesTest {
         "loss --delays 0|craft,mass_kg,pressure_altitude_ft,oat_c,entry,recovery,delay_s,outcome,"
             + "altitude_loss_ft,loss_after_recognition_ft,peak_descent_fpm,time_to_arrest_s,"
             + "p50_ft,p50_low_ft,p50_high_ft,p90_ft,p90_low_ft,p90_high_ft,p95_ft,p95_low_ft,"
-            + "p95_high_ft,arrested_share,arrested_low_share,arrested_high_share,samples",
+            + "p95_high_ft,arrested_share,arrested_low_share,arrested_high_share,samples,sensitive",
         "loss --delays 0 --pilots 8 --models 2|craft,mass_kg,pressure_altitude_ft,oat_c,entry,"
             + "recovery,delay_s,outcome,altitude_loss_ft,loss_after_recognition_ft,"
             + "peak_descent_fpm,time_to_arrest_s,"
             + "p50_ft,p50_low_ft,p50_high_ft,p90_ft,p90_low_ft,p90_high_ft,p95_ft,p95_low_ft,"
-            + "p95_high_ft,arrested_share,arrested_low_share,arrested_high_share,samples",
+            + "p95_high_ft,arrested_share,arrested_low_share,arrested_high_share,samples,sensitive",
         "floor --pilots 8 --height-ft 100|craft,mass_kg,pressure_altitude_ft,oat_c,entry,state,"
             + "recovery,share,floor_ft,floor_low_ft,floor_high_ft,samples",
         "fly --step 10|time_s,height_ft,ground_speed_kt,airspeed_kt,vertical_speed_fpm,pitch_deg,"
