@@ -22,7 +22,8 @@ final class ConstantAnswers {
   private ConstantAnswers() {}
 
   /**
-   * Asks for what every flight asks too: a hover in calm air, and the wind so high, m, at the start.
+   * Asks for what every flight asks too: a hover in calm air, and the wind so high, m, at the
+   * start.
    */
   static void check(
       InflowModel inflow,

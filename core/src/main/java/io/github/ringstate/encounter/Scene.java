@@ -2,10 +2,10 @@ package io.github.ringstate.encounter;
 
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
-import io.github.ringstate.dynamics.State;
 import io.github.ringstate.dynamics.BadCommandException;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.dynamics.ThrustDisturbance;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.inflow.BoundaryCriterion;

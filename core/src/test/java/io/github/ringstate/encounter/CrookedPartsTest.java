@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
@@ -12,7 +13,6 @@ import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Cockpit;
-import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.Phase;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.study.LossTable;

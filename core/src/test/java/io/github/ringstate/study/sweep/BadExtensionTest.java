@@ -19,6 +19,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -148,8 +149,8 @@ class BadExtensionTest {
     return new InflowKind(name, List.of(), numbers -> model, over -> new HeaveDamping(base));
   }
 
-  private static <T> T boom() {
-    throw new IllegalStateException("boom");
+  private static IllegalStateException boom() {
+    return new IllegalStateException("boom");
   }
 
   static Stream<Bad> bad() {
@@ -157,13 +158,27 @@ class BadExtensionTest {
     return Stream.of(
         new Bad("allowed: lower case, words joined by hyphens", Own.NOTHING.called("My one")),
         new Bad("gives null in place of its name", Own.NOTHING.called(null)),
-        new Bad("gives no list of recoverys, but throws", Own.recoveries(BadExtensionTest::boom)),
+        new Bad(
+            "gives no list of recoverys, but throws",
+            Own.recoveries(
+                () -> {
+                  throw boom();
+                })),
         new Bad("list of recoverys", Own.recoveries(() -> null)),
         new Bad("list of recoverys", Own.recoveries(() -> Arrays.asList((Technique) null))),
         new Bad("the recovery 'Up'", Own.of(phased("Up", Forward::new))),
         new Bad("the recovery 'forward', a name that is taken", Own.of(Technique.FORWARD)),
-        new Bad("gives no recovery up, but throws java.lang.NullPointerException", Own.of(phased("up", () -> null))),
-        new Bad("gives no recovery up, but throws", Own.of(phased("up", BadExtensionTest::boom))),
+        new Bad(
+            "gives no recovery up, but throws java.lang.NullPointerException",
+            Own.of(phased("up", () -> null))),
+        new Bad(
+            "gives no recovery up, but throws",
+            Own.of(
+                phased(
+                    "up",
+                    () -> {
+                      throw boom();
+                    }))),
         new Bad(
             "the recovery up, which has no phases",
             Own.of(phased("up", () -> new Phases("up", List.of())))),
@@ -185,7 +200,9 @@ class BadExtensionTest {
                     steep.wind(),
                     steep.windFrom(),
                     steep.parameters(),
-                    numbers -> boom()))),
+                    numbers -> {
+                      throw boom();
+                    }))),
         new Bad("whose induced velocity is NaN", Own.of(inflow("mine", (e, a) -> Double.NaN))),
         new Bad("whose induced velocity is Infinity", Own.of(inflow("mine", (e, a) -> 1 / 0.0))),
         new Bad(
@@ -205,8 +222,7 @@ class BadExtensionTest {
     return new DelayKind("slow", median, new ConstantRealDistribution(always));
   }
 
-  private record Phases(String name, List<Phase> phases)
-      implements Recovery {}
+  private record Phases(String name, List<Phase> phases) implements Recovery {}
 
   @ParameterizedTest
   @MethodSource("bad")
@@ -220,25 +236,25 @@ class BadExtensionTest {
   /** A part that is good when it is asked and bad in flight ends the sweep with its point. */
   @Test
   void whatGoesWrongInFlightEndsTheSweepWithThePoint() {
-    int[] asked = {0};
+    AtomicInteger asked = new AtomicInteger();
     List<SweepExtension> all =
         List.of(
             Own.of(phased("up", () -> new Late(asked))),
             Own.of("mine_ft", Double.NaN).called("other"));
     for (String name : List.of("up", "forward")) {
       SweepSpec spec =
-          new SweepSpec(1, 0, List.of(Sweeps.word("pilot.technique", name)), List.of(), Sample.NONE);
+          new SweepSpec(
+              1, 0, List.of(Sweeps.word("pilot.technique", name)), List.of(), Sample.NONE);
       Sweep sweep = new Sweep(spec, Settings.of(all, Map.of()));
-      PointFaultException fault =
-          assertThrows(PointFaultException.class, () -> sweep.rows(0, 1));
+      PointFaultException fault = assertThrows(PointFaultException.class, () -> sweep.rows(0, 1));
       String cause = String.valueOf(fault.getCause().getMessage());
       assertTrue(cause.contains(name.equals("up") ? "boom" : "mine_ft"), cause);
     }
-    assertEquals(1, asked[0]);
+    assertEquals(1, asked.get());
   }
 
   /** Throws in flight. */
-  private record Late(int[] asked) implements Recovery {
+  private record Late(AtomicInteger asked) implements Recovery {
     @Override
     public String name() {
       return "up";
@@ -250,8 +266,8 @@ class BadExtensionTest {
           Phase.last(
               "up",
               (seen, controls) -> {
-                asked[0]++;
-                boom();
+                asked.incrementAndGet();
+                throw boom();
               }));
     }
   }

@@ -140,7 +140,8 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
    * @param args the arguments
    */
   public static void main(String[] args) {
-    // picocli counts and sorts by the default locale: an Arabic completion script would be no script
+    // picocli counts and sorts by the default locale: an Arabic completion script would be no
+    // script
     Locale.setDefault(Locale.ROOT);
     System.exit(status(args.length == 0 && Start.byDoubleClick() ? Start.DESK : args));
   }

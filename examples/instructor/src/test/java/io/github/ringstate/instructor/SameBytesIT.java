@@ -23,7 +23,9 @@ class SameBytesIT {
 
   @TempDir static Path folder = Path.of("");
 
-  /** A comma for decimals (de), other digits (ar-EG, th with the extension nu), a dotless i (tr). */
+  /**
+   * A comma for decimals (de), other digits (ar-EG, th with the extension nu), a dotless i (tr).
+   */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
