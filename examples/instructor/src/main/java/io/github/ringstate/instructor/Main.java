@@ -39,6 +39,7 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
@@ -142,6 +143,9 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
   public static void main(String[] args) {
     boolean opened = args.length == 0 && Start.byDoubleClick();
     Browser.drawWithoutScreen();
+    // picocli counts and sorts by the default locale: an Arabic completion script would be no
+    // script
+    Locale.setDefault(Locale.ROOT);
     System.exit(status(opened ? Start.DESK : args));
   }
 

@@ -60,7 +60,7 @@ class PdfTest {
       })
   void theSheetFillsNoMorePaperThanItShouldAndIsTaggedAndReadable(
       String command, int pages, double width, double height) throws IOException {
-    try (PDDocument document = Loader.loadPDF(Documents.of(command.split(" ", -1)))) {
+    try (PDDocument document = Loader.loadPDF(Documents.shared(command.split(" ", -1)))) {
       assertEquals(pages, document.getNumberOfPages());
       assertEquals(width, document.getPage(0).getMediaBox().getWidth(), 1);
       assertEquals(height, document.getPage(0).getMediaBox().getHeight(), 1.5);
@@ -94,7 +94,7 @@ class PdfTest {
             + " --format pdf"
       })
   void ofALongSheetEveryPageHasTheWholeCautionAndItsNumber(String command) throws IOException {
-    try (PDDocument document = Loader.loadPDF(Documents.of(command.split(" ", -1)))) {
+    try (PDDocument document = Loader.loadPDF(Documents.shared(command.split(" ", -1)))) {
       int pages = document.getNumberOfPages();
       assertTrue(pages >= 2 && pages <= 4, pages + " pages");
       PDFTextStripper page = new PDFTextStripper();
@@ -121,7 +121,7 @@ class PdfTest {
 
   @Test
   void whatStandsAlongTheAxesCanBeSearchedAndCopied() throws IOException {
-    try (PDDocument document = Loader.loadPDF(Documents.of(split(ONE)))) {
+    try (PDDocument document = Loader.loadPDF(Documents.shared(split(ONE)))) {
       String text = text(document);
       for (String title :
           List.of(

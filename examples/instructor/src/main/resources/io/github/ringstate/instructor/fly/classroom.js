@@ -170,6 +170,21 @@
     element(parent, "text", { x: box.left, y: box.top - 8, "font-weight": 600 }, yTitle);
   }
 
+  /* Where a name begins: behind the end of its line, and behind the ends of others that would lie
+     on it. */
+  function behind(flights, own, width, across, up, x, y) {
+    function end(flight, key, map) { return map(flight[key][flight[key].length - 1]); }
+    var begins = end(own, x, across) + 12;
+    flights.map(function (flight) { return [end(flight, x, across), end(flight, y, up)]; })
+      .sort(function (one, other) { return one[0] - other[0]; })
+      .forEach(function (at) {
+        if (Math.abs(at[1] - end(own, y, up)) < LINE && at[0] > begins - 12 && at[0] < begins + width) {
+          begins = at[0] + 12;
+        }
+      });
+    return begins;
+  }
+
   /* Names at the ends of lines, inside the box, moved apart where they would lie on each other. */
   function names(parent, flights, box, across, up, x, y) {
     var labels = flights.map(function (flight) {
@@ -179,7 +194,7 @@
       return {
         name: name,
         width: width,
-        x: Math.min(across(flight[x][last]) + 12, box.right + 8, wide() - width),
+        x: Math.min(behind(flights, flight, width, across, up, x, y), box.right + 8, wide() - width),
         y: Math.min(up(flight[y][last]) + 5, box.bottom - 3)
       };
     }).sort(function (one, other) { return other.y - one.y; });
@@ -385,6 +400,12 @@
       : "below the terrain at " + over.struck.toFixed(1) + " s; " + inTheEnd(flight);
   }
 
+  function leastAbove(flight) {
+    var over = overTerrain(flight);
+    if (over.least === Infinity) { return "–"; }
+    return over.struck === null ? Math.floor(over.least) : "below at " + over.struck.toFixed(1) + " s";
+  }
+
   function inTheEnd(flight) {
     if (flight.impact !== null) {
       return "reaches the ground at " + flight.impact + " " + data.sink;
@@ -405,7 +426,8 @@
       cell(row, "td", valueAt(flight, "i", now).toFixed(2));
       cell(row, "td", Math.round(valueAt(flight, "p", now)));
       cell(row, "td", flight.acts === null ? "–" : flight.acts.toFixed(1));
-      cell(row, "td", ending(flight), true);
+      if (data.terrain.length > 0) { cell(row, "td", leastAbove(flight)); }
+      cell(row, "td", inTheEnd(flight), true);
       body.appendChild(row);
     });
     document.getElementById("said").textContent = chosen.length === 0
@@ -434,13 +456,14 @@
     fit(chosen, all);
   }
 
-  /* The more is told below the side view, the lower it is drawn, so that all stays in the window. */
+  /* The more is told below the drawings, the lower they are, so that all stays in the window. */
   function fit(chosen, all) {
     var over = document.documentElement.scrollHeight - window.innerHeight;
     if (shape.least && over > 0) {
       var whole = shape;
-      shape = { side: Math.max(whole.least, whole.side - over), strips: whole.strips, least: whole.least };
+      shape = { side: Math.max(whole.least, whole.side - over), strips: whole.strips - Math.min(over, 60) };
       drawSide(chosen, all);
+      drawStrips(chosen, all);
       shape = whole;
     }
   }
