@@ -26,12 +26,12 @@ class SameBytesIT {
   @ValueSource(
       strings = {
         "loss",
-        "loss --pilots 40 --state startled --clock cue --models 2",
+        "loss --pilots 16 --state startled --clock cue --models 2",
         "loss --delays 1 --turbulence 15 --shaking-pct 5 --seed 7",
-        "floor --pilots 30 --state primed --turbulence 15 --shaking-pct 5 --format json",
+        "floor --pilots 8 --state primed --turbulence 15 --shaking-pct 5 --format json",
         "fly --format json",
         "boundary --step-kt 0.5",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8",
         "craft heavy"
       })
   void theOutputIsTheSameTwiceAndUnderAGermanLocaleAndForAnyNumberOfThreads(String command)
@@ -71,8 +71,8 @@ class SameBytesIT {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --pilots 20 --delays 0,2.0 --format pdf",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --format pdf",
+        "loss --pilots 8 --delays 0,2.0 --format pdf",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8 --recovery lateral --format pdf",
         "boundary --recovery forward --format png"
       })
   void aSheetIsTheSameByteForByteOnTheSameDate(String command)
