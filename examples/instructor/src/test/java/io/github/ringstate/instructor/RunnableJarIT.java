@@ -46,7 +46,7 @@ class RunnableJarIT {
     assertEquals("ringstate " + JarRun.property("ringstate.version"), run.lines().get(0));
   }
 
-  /** Every sixth one, to save time: all of them run inside one virtual machine elsewhere. */
+  /** Every twelfth one, to save time: all of them run inside one virtual machine elsewhere. */
   static List<BadInput> bad() {
     return IntStream.range(0, BadInput.ALL.size())
         .filter(i -> i % 12 == 0)
