@@ -64,8 +64,7 @@ class DecayWeightsTest {
     weights.of(decay);
     double second = 0.25 * phi2(0.5 * decay) - weights.second(0);
     double third = 0.5625 * phi2(0.75 * decay) - weights.third(0, 0.5);
-    assertEquals(
-        0, weights.end(0, second, third), 1e-9 * weights.end(0, second, 0));
+    assertEquals(0, weights.end(0, second, third), 1e-9 * weights.end(0, second, 0));
     assertTrue(second > 0 && third < 0, second + " and " + third);
   }
 
