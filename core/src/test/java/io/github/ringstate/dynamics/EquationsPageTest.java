@@ -42,6 +42,7 @@ class EquationsPageTest {
           "air.StandardAtmosphere.TROPOPAUSE_TEMPERATURE",
           "air.StandardAtmosphere.DENSITY_AT_SEA_LEVEL",
           "air.StandardAtmosphere.DENSITY_AT_TROPOPAUSE",
+          "craft.FittedModel.FORM_DEVIATION", // of a loss, after its flight
           "dynamics.Controls.ATTITUDE", // what is refused
           "dynamics.Controls.MINIMUM_COLLECTIVE",
           "dynamics.Controls.RATE",
