@@ -200,9 +200,11 @@ public final class Approach {
 
   /** Whether an encounter has this approach. */
   boolean serves(Encounter other) {
-    return encounter
-        .withRecovery(other.recovery())
-        .withRecognition(other.recognition())
-        .equals(other);
+    return differInPilotAtMost(encounter, other);
+  }
+
+  /** Whether two encounters differ in recognition and recovery at most. */
+  static boolean differInPilotAtMost(Encounter one, Encounter other) {
+    return one.withRecovery(other.recovery()).withRecognition(other.recognition()).equals(other);
   }
 }

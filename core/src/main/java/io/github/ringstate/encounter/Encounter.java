@@ -89,9 +89,7 @@ public record Encounter(
     Objects.requireNonNull(shaking, "shaking");
     Objects.requireNonNull(limits, "limits");
     events = List.copyOf(events);
-    if (recovery.phases().isEmpty()) {
-      throw new IllegalArgumentException("the recovery " + recovery.name() + NO_PHASES);
-    }
+    PhaseWalk.phasesOf(recovery);
     if (height.isPresent()) {
       HEIGHT.check(height.getAsDouble());
     }

@@ -25,13 +25,25 @@ final class PhaseWalk {
 
   /** Begins a recovery at an instant, s. */
   void begin(Recovery other, double time) {
-    List<Phase> list = other.phases();
-    if (list.isEmpty()) {
-      throw new IllegalArgumentException("the recovery " + other.name() + Encounter.NO_PHASES);
-    }
+    List<Phase> list = phasesOf(other);
     recovery = other;
     flown = 0;
     begin(list, time);
+  }
+
+  /** The phases of a recovery, which has some, and none of them null. */
+  static List<Phase> phasesOf(Recovery recovery) {
+    List<Phase> list = recovery.phases();
+    if (list == null || list.isEmpty()) {
+      throw new IllegalArgumentException("the recovery " + recovery.name() + Encounter.NO_PHASES);
+    }
+    for (int i = 0; i < list.size(); i++) {
+      if (list.get(i) == null) {
+        throw new IllegalArgumentException(
+            "the recovery " + recovery.name() + " has null in place of phase " + (i + 1));
+      }
+    }
+    return list;
   }
 
   private void begin(List<Phase> list, double time) {
@@ -90,6 +102,9 @@ final class PhaseWalk {
       throw bad("has more than " + MOST_PHASES + " phases in one descent");
     }
     List<Phase> instead = phase.instead(now);
+    if (instead == null) {
+      throw bad("has null in place of what follows '" + phase.name() + "'");
+    }
     if (!instead.isEmpty()) {
       begin(instead, time);
     } else if (next < phases.size()) {

@@ -5,15 +5,20 @@ import io.github.ringstate.air.WindField;
 import io.github.ringstate.dynamics.BadCommandException;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.State;
 import io.github.ringstate.dynamics.ThrustDisturbance;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.quantity.NotFiniteException;
+import java.util.Objects;
 import org.hipparchus.util.FastMath;
 
 /** All that an encounter's flight is set in: the disturbed wind, the known hover, and the start. */
 final class Scene {
+
+  /** Part of the message when an entry gives no start; its name stands before it. */
+  static final String NO_START = " gives no state and law to start with";
 
   private final Encounter encounter;
   private final WindField wind;
@@ -24,11 +29,17 @@ final class Scene {
   Scene(Encounter encounter) {
     this.encounter = encounter;
     Disturbances disturbances = encounter.disturbances();
-    WindField mean = encounter.wind().orElseGet(encounter.entry()::wind);
+    WindField mean = encounter.wind().orElseGet(() -> windOf(encounter.entry()));
     trimmed = fromOnset(disturbances.sheared(mean, encounter.height()));
     wind = fromOnset(disturbances.wind(mean, encounter.height(), encounter.craft().rotor()));
     shaking = encounter.shaking().orElseGet(() -> disturbances.shaking(encounter.craft().rotor()));
+    ConstantAnswers.check(
+        encounter.inflow(), encounter.boundary(), wind, encounter.height().orElse(0), shaking);
     hover = Trim.find(steady(Wind.CALM), 0, 0);
+  }
+
+  private static WindField windOf(Entry entry) {
+    return Objects.requireNonNull(entry.wind(), () -> "the wind of the entry " + entry.name());
   }
 
   /** A wind for flights whose heights count from onset where there is no ground. */
@@ -72,6 +83,18 @@ final class Scene {
   Entry.Start start(double height) {
     Entry entry = encounter.entry();
     Entry.Start start = entry.start(steady(windVaries() ? new Lifted(trimmed, height) : trimmed));
+    if (start == null || start.law() == null || start.state() == null) {
+      throw new IllegalArgumentException("the entry " + entry.name() + NO_START);
+    }
+    if (start.state().length != State.SIZE) {
+      throw new IllegalArgumentException(
+          "the entry "
+              + entry.name()
+              + " starts with a state of "
+              + start.state().length
+              + " numbers; allowed: "
+              + State.SIZE);
+    }
     for (double value : start.state()) {
       NotFiniteException.check(value, "a value in the start of the entry", entry.name());
     }

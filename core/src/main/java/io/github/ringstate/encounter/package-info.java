@@ -42,7 +42,8 @@
  *
  * <p>Encounters that differ in recognition and recovery alone share what comes before, an {@link
  * io.github.ringstate.encounter.Approach}; {@link io.github.ringstate.encounter.BulkFlight} flies
- * many of them from one, for tables, studies and sweeps.
+ * many of them from one, for tables, studies and sweeps. {@link
+ * io.github.ringstate.encounter.EdgeCheck} says whether next to nothing decides how one ended.
  *
  * <p>Entries are values of their numbers. Those that are built in are registered in {@link
  * io.github.ringstate.encounter.EntryKind#ALL}:

@@ -4,6 +4,7 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
+import io.github.ringstate.encounter.EdgeCheck;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.pilot.Recovery;
@@ -57,6 +58,24 @@ public record LossTable(List<LossCell> cells) {
             () -> (number, ended) -> block(blocks.get((int) number), recoveries, delays),
             cells::addAll);
     return new LossTable(cells);
+  }
+
+  /**
+   * Which cells are sensitive, on an edge between two outcomes. Each is flown twice more for it.
+   *
+   * @return for each cell, in order, what {@link EdgeCheck} says
+   */
+  public List<Boolean> sensitive() {
+    List<Boolean> sensitive = new ArrayList<>();
+    EdgeCheck check = null;
+    for (LossCell cell : cells) {
+      Encounter flown = cell.encounter();
+      if (check == null || !check.serves(flown)) {
+        check = new EdgeCheck(flown);
+      }
+      sensitive.add(check.isSensitive(flown.recovery(), flown.recognition(), cell.outcome()));
+    }
+    return sensitive;
   }
 
   private static List<LossCell> block(

@@ -4,7 +4,7 @@
  * <p>{@link io.github.ringstate.study.LossTable} holds altitude loss against delay and recovery for
  * a craft at several masses in several airs. Each {@link io.github.ringstate.study.LossCell} keeps
  * the encounter that was flown and its whole outcome, so that nothing is dropped on the way to a
- * table.
+ * table. It says which outcomes are sensitive, see {@link io.github.ringstate.encounter.EdgeCheck}.
  *
  * <h2>Many pilots</h2>
  *

@@ -42,7 +42,7 @@ class EquationsPageTest {
           "air.StandardAtmosphere.TROPOPAUSE_TEMPERATURE",
           "air.StandardAtmosphere.DENSITY_AT_SEA_LEVEL",
           "air.StandardAtmosphere.DENSITY_AT_TROPOPAUSE",
-          "craft.FittedModel.FORM_DEVIATION", // of a loss, after its flight
+          "craft.FittedModel.FORM_DEVIATION", // how well a fitted model is known
           "dynamics.Controls.ATTITUDE", // what is refused
           "dynamics.Controls.MINIMUM_COLLECTIVE",
           "dynamics.Controls.RATE",
@@ -63,6 +63,7 @@ class EquationsPageTest {
       Set.of(
           "dynamics.Propagators",
           "dynamics.TrimSolver",
+          "encounter.EdgeCheck",
           "encounter.StartHeight",
           "inflow.BandFinder",
           "inflow.MomentumRoots",

@@ -37,6 +37,37 @@ class DecayWeightsTest {
     assertEquals(most, weights.third(1, 1), 1e-10 * most);
   }
 
+  private static double phi2(double a) {
+    return a < 1e-2
+        ? 0.5 - a / 6 + a * a / 24 - a * a * a / 120 + a * a * a * a / 720
+        : (a + FastMath.expm1(-a)) / (a * a);
+  }
+
+  /** Exact solution: where n grows as t from zero, v is phi2(a) of the step's square. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1e-9, 0.000999, 0.001001, 0.3, 2, 40, 800})
+  void decayTowardsAValueThatMovesSteadilyIsExactForAnyStep(double decay) {
+    DecayWeights weights = new DecayWeights();
+    weights.of(decay);
+    assertEquals(phi2(decay), weights.end(0, 0.5, 0.75), 1e-9 * phi2(decay));
+  }
+
+  /**
+   * The order conditions that concern the stages alone, whatever the decay (Hochbruck and
+   * Ostermann, SIAM Journal on Numerical Analysis 43, 2005, table 5.2; from memory): with psi_i =
+   * c_i^2 phi2(c_i a) less what stage i makes of n = t, b_2 psi_2 + b_3 psi_3 vanishes.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1e-9, 0.000999, 0.0014, 0.3, 2, 40, 800})
+  void theErrorsOfTheStagesCancelForAnyStep(double decay) {
+    DecayWeights weights = new DecayWeights();
+    weights.of(decay);
+    double second = 0.25 * phi2(0.5 * decay) - weights.second(0);
+    double third = 0.5625 * phi2(0.75 * decay) - weights.third(0, 0.5);
+    assertEquals(0, weights.end(0, second, third), 1e-9 * weights.end(0, second, 0));
+    assertTrue(second > 0 && third < 0, second + " and " + third);
+  }
+
   /**
    * Exact solution: v' = -50 (v - cos t) - sin t with v(0) = 1 is v = cos t. The error falls with
    * the third power of the step, at steps from half to eight times what the plain method bears.

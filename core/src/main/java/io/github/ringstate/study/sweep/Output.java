@@ -8,11 +8,13 @@ import java.io.Serializable;
  *
  * @param units the units of the results; what is set keeps the unit of its setting
  * @param drawnNumbers whether the numbers of each drawn pilot's technique are columns
+ * @param sensitive whether a column says if the outcome is sensitive, for which each point is flown
+ *     twice more; see {@link io.github.ringstate.encounter.EdgeCheck}
  */
-public record Output(Units units, boolean drawnNumbers) implements Serializable {
+public record Output(Units units, boolean drawnNumbers, boolean sensitive) implements Serializable {
 
-  /** Aviation units, and no drawn numbers. */
-  public static final Output STANDARD = new Output(Units.AVIATION, false);
+  /** Aviation units, and neither drawn numbers nor what is sensitive. */
+  public static final Output STANDARD = new Output(Units.AVIATION, false, false);
 
   /** Units of results. */
   public enum Units {

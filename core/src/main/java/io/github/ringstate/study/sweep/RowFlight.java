@@ -4,6 +4,7 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
+import io.github.ringstate.encounter.EdgeCheck;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Simulator;
@@ -34,6 +35,7 @@ final class RowFlight {
   private long sceneNumber = -1;
   private @Nullable Encounter scene;
   private @Nullable BulkFlight shared;
+  private @Nullable EdgeCheck edge;
   private @Nullable RuntimeException noScene;
 
   RowFlight(
@@ -116,8 +118,7 @@ final class RowFlight {
     if (noScene != null) {
       throw noScene;
     }
-    BulkFlight flight =
-        own == null ? shared() : new BulkFlight(Approach.fly(own, Simulator.fast()));
+    BulkFlight flight = own == null ? shared() : flight(own);
     Ending ending = flight.fly(pilot.recovery(), pilot.recognition());
     Output.Units units = layout.output();
     rows.set(column++, row, ending.label());
@@ -132,6 +133,24 @@ final class RowFlight {
         rows.set(column++, row, value(mine, seen));
       }
     }
+    if (layout.sensitive()) {
+      EdgeCheck check = own == null ? edge() : new EdgeCheck(own);
+      boolean sensitive =
+          check.isSensitive(pilot.recovery(), pilot.recognition(), flight.outcome());
+      rows.set(column, row, Boolean.toString(sensitive));
+    }
+  }
+
+  private BulkFlight flight(Encounter encounter) {
+    Approach approach = Approach.fly(encounter, Simulator.fast());
+    return layout.sensitive() ? BulkFlight.withEvents(approach) : new BulkFlight(approach);
+  }
+
+  private EdgeCheck edge() {
+    if (edge == null) {
+      edge = new EdgeCheck(scene());
+    }
+    return edge;
   }
 
   private Pilot drawn(Values values) {
@@ -167,6 +186,7 @@ final class RowFlight {
   private void set(long number, Values values) {
     sceneNumber = number;
     shared = null;
+    edge = null;
     scene = null;
     noScene = null;
     try {
@@ -175,7 +195,7 @@ final class RowFlight {
       scene = set;
       // gusts and shaking are those of the pilot, if pilots are drawn
       if (values.pilot() < 0 || !set.disturbances().random()) {
-        shared = new BulkFlight(Approach.fly(set, Simulator.fast()));
+        shared = flight(set);
       }
     } catch (OutOfRangeException
         | IncompatibleValuesException

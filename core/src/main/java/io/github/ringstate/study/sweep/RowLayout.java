@@ -15,6 +15,7 @@ import java.util.stream.Stream;
  * @param drawn the keys of the numbers of drawn pilots that have a column
  * @param output the units of the results
  * @param own the columns of extensions
+ * @param sensitive whether a column says if the outcome is sensitive
  * @param columns all columns, in order
  */
 record RowLayout(
@@ -22,16 +23,22 @@ record RowLayout(
     List<String> drawn,
     Output.Units output,
     List<OutputColumn> own,
+    boolean sensitive,
     List<Column> columns) {
+
+  private static final Column SENSITIVE =
+      new Column("sensitive", Column.Type.WORD, List.of("false", "true"));
 
   /** Names that no column of an extension may have. */
   static final List<String> BUILT_IN_NAMES =
-      Stream.of(Output.Units.values())
-          .flatMap(
-              units ->
-                  Stream.concat(
-                      inputs(true, List.of(), List.of(), List.of()).stream(),
-                      results(units).stream()))
+      Stream.concat(
+              Stream.of(SENSITIVE),
+              Stream.of(Output.Units.values())
+                  .flatMap(
+                      units ->
+                          Stream.concat(
+                              inputs(true, List.of(), List.of(), List.of()).stream(),
+                              results(units).stream())))
           .map(Column::name)
           .distinct()
           .toList();
@@ -67,8 +74,13 @@ record RowLayout(
     drawn.forEach(key -> all.add(new Column("pilot_" + key, Column.Type.NUMBER)));
     all.addAll(results.subList(0, results.size() - 1));
     own.forEach(column -> all.add(new Column(column.name(), Column.Type.NUMBER)));
+    boolean sensitive = spec.output().sensitive();
+    if (sensitive) {
+      all.add(SENSITIVE);
+    }
     all.add(results.get(results.size() - 1));
-    return new RowLayout(List.copyOf(shown), drawn, spec.output().units(), own, List.copyOf(all));
+    return new RowLayout(
+        List.copyOf(shown), drawn, spec.output().units(), own, sensitive, List.copyOf(all));
   }
 
   private static List<Column> inputs(

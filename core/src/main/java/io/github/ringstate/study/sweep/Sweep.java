@@ -118,8 +118,8 @@ public final class Sweep {
   /**
    * What a row holds: the index; what varies, in the order of {@link Settings#all}; the number of
    * the pilot if pilots are drawn; craft, entry, recovery and delay; the numbers of the pilot if
-   * they are asked for; how it ended and what it cost; the columns of extensions; and why it could
-   * not be flown.
+   * they are asked for; how it ended and what it cost; the columns of extensions; whether the
+   * outcome is sensitive, if that is asked for; and why it could not be flown.
    *
    * @return the columns, in order
    */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.quantity.Unit;
@@ -116,6 +117,36 @@ class SweepRowsTest {
       double loss = Unit.FOOT.fromSi(precise.altitudeLoss().orElse(Double.NaN));
       // the accuracy asked of the fast flight
       assertEquals(loss, (Double) Sweeps.value(rows, "altitude_loss_ft", 0), 0.1, "point " + i);
+    }
+  }
+
+  /** A delay at which power alone works, one close to where it no more does, and one far behind. */
+  @Test
+  void theLastColumnButOneSaysWhichOutcomesAreSensitive() {
+    List<Axis> axes =
+        List.of(
+            Sweeps.word("pilot.technique", "collective"),
+            new Axis.Numbers("pilot.delay_s", List.of(0.5, 1.5, 4.0)));
+    SweepSpec plain = new SweepSpec(1, 0, List.of(), axes, Sample.NONE);
+    SweepSpec asked =
+        new SweepSpec(
+            1,
+            0,
+            Drawing.SOBOL,
+            List.of(),
+            axes,
+            Sample.NONE,
+            new Output(Output.Units.AVIATION, false, true));
+    Rows without = new Sweep(plain).rows(0, 3);
+    Rows with = new Sweep(asked).rows(0, 3);
+    List<String> names = with.columns().stream().map(Column::name).toList();
+    assertEquals(List.of("sensitive", "error"), names.subList(names.size() - 2, names.size()));
+    for (int row = 0; row < 3; row++) {
+      assertEquals(Boolean.toString(row == 1), Sweeps.value(with, "sensitive", row));
+      for (Column column : without.columns()) {
+        assertEquals(
+            Sweeps.value(without, column.name(), row), Sweeps.value(with, column.name(), row));
+      }
     }
   }
 

@@ -52,7 +52,7 @@ record PortionTask(
     PortionRows rows =
         new PortionRows(carried.file(), carried.provenance(), portion, task::isInterrupted);
     try {
-      files.place(place, rows::writeTo);
+      files.placeWithDigest(place, rows::writeTo);
       return new FlownPortion(portion.size(), clock.getCurrentThreadCpuTime() - start);
     } catch (CancellationException unwanted) {
       throw new TaskKilledException(String.valueOf(unwanted.getMessage()));

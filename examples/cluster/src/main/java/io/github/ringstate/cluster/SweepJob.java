@@ -61,6 +61,9 @@ public final class SweepJob {
       """
           .formatted(Caution.TEXT);
 
+  /** Enough for slow machines to be overtaken, while a task reads many portions. */
+  private static final int CHECKS_A_CORE = 8;
+
   private final JobRequest request;
   private final SweepFile file;
   private final ResultFolder folder;
@@ -160,20 +163,55 @@ public final class SweepJob {
   }
 
   private SummaryReport fly(SparkConf conf, PrintStream err) {
-    SparkSession session = SparkSession.builder().config(conf).getOrCreate();
+    SparkSession session = session(conf);
     try {
       JavaSparkContext spark = JavaSparkContext.fromSparkContext(session.sparkContext());
       Cut cut =
           askedBefore()
               .orElseGet(() -> Cut.forCores(file.sweep().count(), spark.defaultParallelism()));
       PortionPlaces places = folder.begin(Manifest.of(file, cut));
+      removeDamaged(spark, places, err);
       err.println(NAME + ": " + flyMissing(spark, cut, places).text());
       SummaryReport report = new SummaryReport(summary(session, places));
       folder.summary(out -> new CsvWriter().write(report, out), provenance());
       return report;
+    } catch (IllegalStateException failed) {
+      // Spark gives up a master that is silent for a minute while the job begins
+      if (session.sparkContext().isStopped()) {
+        throw UserError.usage("the master " + conf.get("spark.master") + " does not answer");
+      }
+      throw failed;
     } finally {
       session.stop();
     }
+  }
+
+  private static SparkSession session(SparkConf conf) {
+    try {
+      return SparkSession.builder().config(conf).getOrCreate();
+    } catch (Exception failed) { // Spark throws checked exceptions that it does not declare
+      throw UserError.usage(
+          "the master "
+              + conf.get("spark.master")
+              + " cannot be used: "
+              + String.valueOf(failed.getMessage()).lines().findFirst().orElse("unknown"));
+    }
+  }
+
+  /** What an earlier run left is read once, by all machines; what is damaged is flown again. */
+  private void removeDamaged(JavaSparkContext spark, PortionPlaces places, PrintStream err) {
+    List<Integer> there = folder.whole(places).stream().boxed().toList();
+    if (there.isEmpty()) {
+      return;
+    }
+    PortionCheck check =
+        new PortionCheck(
+            places, spark.broadcast(new SerializableConfiguration(spark.hadoopConfiguration())));
+    int tasks = Math.min(there.size(), CHECKS_A_CORE * spark.defaultParallelism());
+    attempt(() -> spark.parallelize(there, tasks).flatMap(check).collect())
+        .forEach(
+            file ->
+                err.println(NAME + ": " + file + " is damaged or was changed; it is flown again"));
   }
 
   private FlightCost flyMissing(JavaSparkContext spark, Cut cut, PortionPlaces places) {

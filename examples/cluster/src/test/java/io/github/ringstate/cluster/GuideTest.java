@@ -1,5 +1,6 @@
 package io.github.ringstate.cluster;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -7,6 +8,7 @@ import io.github.ringstate.files.text.Caution;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -18,13 +20,17 @@ class GuideTest {
     String guide = Files.readString(Path.of("GUIDE.md"));
     String flat = guide.replaceAll("\\s+", " ");
     assertTrue(flat.contains(Caution.TEXT.substring("A ".length())));
-    Matcher programs = Pattern.compile("--class (\\S+)").matcher(guide);
-    int named = 0;
-    while (programs.find()) {
-      assertEquals(SweepJob.class.getName(), programs.group(1));
-      named++;
+    List<String> programs =
+        Pattern.compile("--class (\\S+)")
+            .matcher(guide)
+            .results()
+            .map(found -> found.group(1))
+            .toList();
+    assertEquals(3, programs.stream().filter(SweepJob.class.getName()::equals).count());
+    for (String program : programs) {
+      assertDoesNotThrow(
+          () -> Class.forName(program, false, GuideTest.class.getClassLoader()), program);
     }
-    assertEquals(2, named);
   }
 
   @Test

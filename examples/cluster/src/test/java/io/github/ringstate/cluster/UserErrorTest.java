@@ -75,7 +75,15 @@ class UserErrorTest {
         Arguments.of("output is a file", 1, "DIR/good.toml DIR/file", "it is a file"),
         Arguments.of("output has other things", 1, "DIR/good.toml DIR/full", "other things"),
         Arguments.of("output below a file", 1, "DIR/good.toml DIR/file/out", "DIR/file/out cannot"),
-        Arguments.of("no such file system", 1, "DIR/good.toml nowhere://out", "nowhere"),
+        Arguments.of("no such file system", 1, "DIR/good.toml nowhere://out", "of this kind"),
+        Arguments.of("no library for it", 1, "DIR/good.toml s3a://bucket/out", "of this kind"),
+        Arguments.of("no host", 1, "DIR/good.toml hdfs:///out", "authority"),
+        Arguments.of(
+            "no such host",
+            1,
+            "DIR/good.toml hdfs://no.host.invalid/out",
+            "no host no.host.invalid"),
+        Arguments.of("a file on a host", 1, "DIR/good.toml file://host/out", "file://host/out"),
         Arguments.of("damaged manifest", 1, "DIR/good.toml DIR/damaged", "manifest is damaged"),
         Arguments.of(
             "another sweep",

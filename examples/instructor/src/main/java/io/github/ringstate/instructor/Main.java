@@ -38,6 +38,7 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
@@ -139,6 +140,9 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
    * @param args the arguments
    */
   public static void main(String[] args) {
+    // picocli counts and sorts by the default locale: an Arabic completion script would be no
+    // script
+    Locale.setDefault(Locale.ROOT);
     System.exit(status(args.length == 0 && Start.byDoubleClick() ? Start.DESK : args));
   }
 

@@ -41,7 +41,7 @@ class BrowserTest {
 
   private static Chromium open(String... args) throws IOException, InterruptedException {
     Path file = Files.createTempFile(folder, "driven", ".html");
-    Files.write(file, Documents.of(args));
+    Files.write(file, Documents.shared(args));
     Chromium browser = new Chromium();
     browser.open(file.toUri());
     return browser;
@@ -66,7 +66,7 @@ class BrowserTest {
     String rest = "id=\"delay-out\"[^>]*>([^<]*)<";
     String line = "<line x1=\"([0-9.]+)\"[^>]*id=\"now-line\"";
     String loss = "arrested, ([0-9]+) ft lost</td>";
-    try (Chromium page = open("fly", "--delay", "1", "--format", "html")) {
+    try (Chromium page = open("fly", "--format", "html")) {
       String first = page.ask(DOM);
       page.ask(set("time", "5"));
       String later = page.ask(DOM);
@@ -158,7 +158,7 @@ class BrowserTest {
             + ".map(function (l) { return l.getAttribute('data-delay'); }).join(' ')";
     String line = "document.getElementById('now-line').getAttribute('x1')";
     String wide = "String(document.getElementById('strips').viewBox.baseVal.width)";
-    try (Chromium page = open("fly", "--delay", "1", "--format", "html")) {
+    try (Chromium page = open("fly", "--format", "html")) {
       tabTo(page, "delay");
       double before = loss(page);
       page.press(Keys.ARROW_RIGHT);
@@ -201,7 +201,7 @@ class BrowserTest {
             + ".replace(/^M([0-9.]+) .*/, '$1')";
     String wide = "String(document.getElementById('strips').viewBox.baseVal.width)";
     // samples are whole steps since the start of the flight, hence never at the instants asked for
-    try (Chromium page = open("fly", "--delay", "1", "--format", "html")) {
+    try (Chromium page = open("fly", "--format", "html")) {
       double axis = Double.parseDouble(page.ask(wide)) - 170;
       assertEquals(0, Double.parseDouble(page.ask(rings)), 0.05);
       // four of the 27 s that begin 3 s before onset; the delay is given in hundredths
@@ -249,12 +249,12 @@ class BrowserTest {
     for (String command :
         List.of(
             "fly --format html",
-            "loss --pilots 20 --mass-kg 520,600 --format html",
-            "loss --pilots 20 --format html",
-            "floor --pilots 20 --height-ft 300 --state primed --format html",
-            "card --pilots 20 --state primed --format html",
-            "lesson --pilots 20 --state primed --format html",
-            "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format html",
+            "loss --pilots 8 --mass-kg 520,600 --format html",
+            "loss --pilots 8 --format html",
+            "floor --pilots 8 --height-ft 300 --state primed --format html",
+            "card --pilots 8 --state primed --format html",
+            "lesson --pilots 8 --state primed --format html",
+            "runs --wind-from-deg 240 --wind-kt 12 --pilots 8 --format html",
             "boundary --format html")) {
       try (Chromium page = open(command.split(" ", -1))) {
         // a telephone, and on both sides of what the sheets of paper measure across
@@ -315,6 +315,11 @@ class BrowserTest {
                   + ", document.getElementById('delay').dispatchEvent(new Event('input')))");
           assertEquals("", page.ask(collisions("side")), width + ", delay " + delay);
           assertEquals("", page.ask(collisions("strips")), width + ", delay " + delay);
+          assertTrue(
+              width < 1280
+                  || page.ask("document.documentElement.scrollHeight <= window.innerHeight")
+                      .equals("true"),
+              "higher than the window, delay " + delay);
         }
       }
     }
@@ -346,8 +351,8 @@ class BrowserTest {
 
   @ParameterizedTest
   @CsvSource({
-    "loss --pilots 20 --delays 0s;2s --format html, 595, 842",
-    "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --format html, 842, 595",
+    "loss --pilots 8 --delays 0s;2s --format html, 595, 842",
+    "runs --wind-from-deg 240 --wind-kt 12 --pilots 8 --recovery lateral --format html, 842, 595",
     "boundary --recovery lateral --format html, 595, 842"
   })
   void aPagePrintedByABrowserIsOneSheetOfPaper(String command, double width, double height)

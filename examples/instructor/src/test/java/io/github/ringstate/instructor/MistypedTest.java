@@ -49,12 +49,31 @@ class MistypedTest {
         "loss --delays 0,2|0.2 for one number, or 0s,2s for two",
         "loss --delays 1,25|1.25",
         "loss --mass-kg 520,5|520.5 for one number, or 520kg,5kg for two",
+        "loss --mass-kg 520,5kg|520.5kg for one number, or 520kg,5kg for two",
+        "loss --mass 520,5kg|520.5kg for one number, or 520kg,5kg for two",
+        "loss --mass 520,5 --units si|520.5 for one number, or 520kg,5kg for two",
+        "runs --calm --height 500,5ft|with a point: 500.5ft",
+        "loss --oat-c 12,5C|with a point: 12.5C",
         "loss --oat-c 12,5|12.5"
       })
   void aDecimalCommaIsNoticed(String line, String meant) {
     Run run = Run.of(line.split(" "));
     assertEquals(2, run.status());
     assertTrue(run.err().contains(meant), run.err());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "runs --wind-from 200|240deg",
+        "runs --gust 18|15kt or 7.5m/s",
+        "loss --altimeter 1003|1003hPa or 29.62inHg"
+      })
+  void theExampleOfANumberWithItsUnitIsOneThatTheOptionTakes(String line, String example) {
+    Run run = Run.of(line.split(" "));
+    assertEquals(2, run.status());
+    assertTrue(run.err().contains("such as " + example + ", or"), run.err());
   }
 
   @Test

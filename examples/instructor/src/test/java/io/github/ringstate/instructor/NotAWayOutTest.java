@@ -36,7 +36,7 @@ class NotAWayOutTest {
   }
 
   private static String page(String command) {
-    return plain(new String(Documents.of(args(command)), UTF_8));
+    return plain(new String(Documents.shared(args(command)), UTF_8));
   }
 
   private static String plain(String text) {
@@ -47,15 +47,13 @@ class NotAWayOutTest {
   @ValueSource(
       strings = {
         "loss --delays 1",
-        "loss --delays 1 --pilots 3",
-        "loss --pilots 3 --state startled",
-        "loss --delays 1 --format csv",
-        "loss --delays 1 --pilots 3 --format csv",
-        "floor --pilots 3",
-        "floor --pilots 3 --height-ft 200 --format csv",
+        "loss --delays 1 --pilots 8",
+        "loss --pilots 8 --state startled",
+        "loss --delays 1 --pilots 8 --format csv",
+        "floor --pilots 8",
+        "floor --pilots 8 --height-ft 200 --format csv",
         "fly --step 5",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format csv"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8"
       })
   void whoDoesNotAskForItIsNotShownIt(String command) {
     String out = text(command);
@@ -68,9 +66,9 @@ class NotAWayOutTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --delays 1 --pilots 4",
+        "loss --delays 1 --pilots 8",
         "fly",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8",
         "boundary"
       })
   void noPageHasItUnasked(String command) {
@@ -84,9 +82,9 @@ class NotAWayOutTest {
   @ValueSource(
       strings = {
         "loss --delays 0,1.0 --recovery collective,lateral",
-        "loss --delays 1 --pilots 4 --recovery collective,lateral",
-        "loss --pilots 4 --state startled --recovery collective",
-        "floor --pilots 4 --height-ft 300 --recovery collective,lateral",
+        "loss --delays 1 --pilots 8 --recovery collective,lateral",
+        "loss --pilots 8 --state startled --recovery collective",
+        "floor --pilots 8 --height-ft 300 --recovery collective,lateral",
         "fly --recovery collective"
       })
   void whoAsksForItReadsWhatItIsNot(String command) throws IOException {
@@ -100,7 +98,7 @@ class NotAWayOutTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --delays 1 --pilots 4 --recovery lateral,collective",
+        "loss --delays 1 --pilots 8 --recovery lateral,collective",
         "fly --recovery collective",
         "boundary --recovery collective"
       })
@@ -115,7 +113,7 @@ class NotAWayOutTest {
     byte[] sheet =
         Documents.of(
             args(
-                "loss --delays 0,1,2,3 --pilots 4 --recovery lateral,collective --format pdf"
+                "loss --delays 0,1,2,3 --pilots 8 --recovery lateral,collective --format pdf"
                     + " --height-ft 300"));
     try (PDDocument paper = Loader.loadPDF(sheet)) {
       PDFTextStripper front = new PDFTextStripper();
@@ -131,7 +129,7 @@ class NotAWayOutTest {
   @CsvSource({
     "loss --delays 1 --recovery collective;forward;lateral, forward lateral collective",
     "loss --delays 1 --recovery none;lateral;collective, lateral none collective",
-    "floor --pilots 3 --state primed --recovery collective;lateral, lateral collective"
+    "floor --pilots 8 --state primed --recovery collective;lateral, lateral collective"
   })
   void itStandsAfterTheWaysOutWhateverItLoses(String command, String order) throws IOException {
     assertEquals(
@@ -171,7 +169,7 @@ class NotAWayOutTest {
     for (String command :
         List.of(
             "loss --delays 0 --recovery lateral,collective,none",
-            "floor --pilots 3 --state primed --recovery lateral,collective,none")) {
+            "floor --pilots 8 --state primed --recovery lateral,collective,none")) {
       assertEquals(
           List.of("yes", "no", "no"),
           StreamSupport.stream(Run.json(command).get("cells").spliterator(), false)
@@ -183,7 +181,7 @@ class NotAWayOutTest {
 
   @Test
   void noMomentIsNamedUpToWhichItWorks() throws IOException {
-    String command = "floor --pilots 20 --height-ft 300 --state primed --recovery";
+    String command = "floor --pilots 8 --height-ft 300 --state primed --recovery";
     Set<String> named =
         StreamSupport.stream(
                 Run.json(command + " lateral,collective,none").get("latest_moments").spliterator(),
@@ -197,7 +195,7 @@ class NotAWayOutTest {
 
   @Test
   void itCannotBeBriefedForARun() {
-    Run run = Run.of("runs", "--calm", "--pilots", "20", "--recovery", "collective");
+    Run run = Run.of("runs", "--calm", "--pilots", "8", "--recovery", "collective");
     assertEquals(2, run.status());
     assertTrue(run.err().contains("not a way out and no technique to brief"), run.err());
     assertTrue(run.err().contains("forward, lateral, autorotation"), run.err());

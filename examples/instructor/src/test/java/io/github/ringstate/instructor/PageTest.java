@@ -5,17 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.Soak;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.EntryKind;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Text output as it lies on a page: 100 columns of plain characters. */
 class PageTest {
@@ -27,12 +29,17 @@ class PageTest {
   private static final Pattern SAFE =
       Pattern.compile("\\b(un)?safe(ly|r|st)?\\b", Pattern.CASE_INSENSITIVE);
 
+  /** Every craft in every entry in the long run, else each craft once and each entry once. */
   static Stream<Arguments> craftAndEntries() {
-    return DemoCraft.ALL.stream()
-        .flatMap(
-            craft -> EntryKind.ALL.stream().map(entry -> Arguments.of(craft.name(), entry.name())));
+    return Soak.isWhole()
+        ? DemoCraft.ALL.stream()
+            .flatMap(
+                craft ->
+                    EntryKind.ALL.stream().map(entry -> Arguments.of(craft.name(), entry.name())))
+        : everyCraftAndEveryEntry();
   }
 
+  @Tag("soak")
   @ParameterizedTest
   @MethodSource("craftAndEntries")
   void everyTableFitsThePage(String craft, String entry) {
@@ -61,18 +68,29 @@ class PageTest {
   @ParameterizedTest
   @MethodSource("everyCraftAndEveryEntry")
   void everyTableOfPilotsFitsThePage(String craft, String entry) {
-    assertTableOfPilotsFits(craft, entry, "loss --pilots 4 --state distracted --height-ft 60");
-    assertTableOfPilotsFits(craft, entry, "floor --pilots 2 --share 0.5 --height-ft 9000");
-    assertTableOfPilotsFits(craft, entry, "floor --pilots 2 --clock cue");
+    assertTableOfPilotsFits(craft, entry, "loss --pilots 8 --state distracted --height-ft 60");
+  }
+
+  /** Floors take the pilots of every state. */
+  static Stream<Arguments> everyCraftInAnEntryOfItsOwn() {
+    return everyCraftAndEveryEntry().limit(DemoCraft.ALL.size());
+  }
+
+  @ParameterizedTest
+  @MethodSource("everyCraftInAnEntryOfItsOwn")
+  void everyTableOfFloorsFitsThePage(String craft, String entry) {
+    assertTableOfPilotsFits(
+        craft, entry, "floor --pilots 8 --share 0.5 --height-ft 9000 --clock cue");
   }
 
   /** Sets of numbers that meet the published ranges are rare: of one entry alone. */
   @ParameterizedTest
-  @ValueSource(strings = {"trainer", "heavy"})
-  void everyTableOfModelsFitsThePage(String craft) {
-    assertTableOfPilotsFits(
-        craft, "tailwind-approach", "loss --pilots 4 --models 2 --delays 0,60.0");
-    assertTableOfPilotsFits(craft, "tailwind-approach", "floor --pilots 4 --models 2 --clock cue");
+  @CsvSource({
+    "trainer, floor --pilots 8 --models 2 --clock cue",
+    "heavy, loss --pilots 8 --models 2 --delays 0;60.0"
+  })
+  void everyTableOfModelsFitsThePage(String craft, String command) {
+    assertTableOfPilotsFits(craft, "tailwind-approach", command.replace(';', ','));
   }
 
   private static void assertTableOfPilotsFits(String craft, String entry, String command) {
@@ -82,6 +100,7 @@ class PageTest {
     assertFalse(SAFE.matcher(run.out()).find(), run.out());
   }
 
+  @Tag("soak")
   @ParameterizedTest
   @MethodSource("craftAndEntries")
   void everyTimeHistoryFitsThePage(String craft, String entry) {
@@ -109,7 +128,7 @@ class PageTest {
     for (var craft : DemoCraft.ALL) {
       assertFitsThePage(Run.of("craft", craft.name()));
       assertFitsThePage(Run.of("boundary", "--craft", craft.name()));
-      assertFitsThePage(Run.of("runs", "--calm", "--craft", craft.name(), "--pilots", "20"));
+      assertFitsThePage(Run.of("runs", "--calm", "--craft", craft.name(), "--pilots", "8"));
     }
   }
 

@@ -34,29 +34,33 @@ class PdfTest {
       delimiter = '|',
       value = {
         // A4 is 210 x 297 mm (ISO 216), letter 8.5 x 11 in; a point is 1/72 in
-        "loss --pilots 20 --height-ft 300 --format pdf|2|595.3|841.9",
-        "loss --pilots 20 --state distracted --format pdf|2|595.3|841.9",
-        "loss --pilots 20 --delays 0,1,2,3,4,6 --mass-kg 520,600 --pressure-altitude-ft 0,4000 --height-ft 300"
+        "loss --pilots 8 --height-ft 300 --format pdf|2|595.3|841.9",
+        "loss --pilots 8 --state distracted --format pdf|2|595.3|841.9",
+        "loss --pilots 8 --delays 0,1,2,3,4,6 --mass-kg 520,600 --pressure-altitude-ft 0,4000 --height-ft 300"
             + " --paper letter --format pdf|3|612|792",
         // the answer on the front, the words on the back
-        "floor --pilots 20 --height-ft 300 --format pdf|2|595.3|841.9",
-        "floor --pilots 20 --state distracted --units si --paper letter --format pdf|2|612|792",
+        "floor --pilots 8 --height-ft 300 --format pdf|2|595.3|841.9",
+        "floor --pilots 8 --state distracted --units si --paper letter --format pdf|2|612|792",
         // A6 is 105 x 148 mm (ISO 216), whatever the paper of other sheets
-        "card --pilots 20 --format pdf|2|297.6|419.5",
-        "card --pilots 20 --craft heavy --recovery autorotation --units si --paper letter --abort-height-ft 50"
+        "card --pilots 8 --format pdf|2|297.6|419.5",
+        "card --pilots 8 --craft heavy --recovery autorotation --units si --paper letter --abort-height-ft 50"
             + " --format pdf|2|297.6|419.5",
-        "lesson --pilots 20 --recovery forward --format pdf|2|595.3|841.9",
+        "lesson --pilots 8 --recovery forward --format pdf|2|595.3|841.9",
+        // the second condition on the back
+        "floor --pilots 8 --mass-kg 550 --compare 50,10,1 --format pdf|2|595.3|841.9",
+        "runs --wind-from-deg 200 --wind-kt 12 --gust-kt 18 --pilots 8 --mass-kg 550 --compare 50,10,1"
+            + " --paper letter --format pdf|2|792|612",
         // one page, lying on its longer side, whatever is to be said
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format pdf|1|841.9|595.3",
-        "runs --wind-from-deg 240 --pilots 20 --recovery autorotation --craft heavy --mass-kg 9600 --oat-c 25"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8 --format pdf|1|841.9|595.3",
+        "runs --wind-from-deg 240 --pilots 8 --recovery autorotation --craft heavy --mass-kg 9600 --oat-c 25"
             + " --pressure-altitude-ft 9000 --wind-kt 20 --units si --format pdf|1|841.9|595.3",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --craft heavy --mass-kg 9600 --oat-c 25"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8 --craft heavy --mass-kg 9600 --oat-c 25"
             + " --pressure-altitude-ft 9000 --paper letter --format pdf|1|792|612",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --craft utility --units si --gust-kt 30 --paper letter --format pdf|1|792|612"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8 --craft utility --units si --gust-kt 30 --paper letter --format pdf|1|792|612"
       })
   void theSheetFillsNoMorePaperThanItShouldAndIsTaggedAndReadable(
       String command, int pages, double width, double height) throws IOException {
-    try (PDDocument document = Loader.loadPDF(Documents.of(command.split(" ", -1)))) {
+    try (PDDocument document = Loader.loadPDF(Documents.shared(command.split(" ", -1)))) {
       assertEquals(pages, document.getNumberOfPages());
       assertEquals(width, document.getPage(0).getMediaBox().getWidth(), 1);
       assertEquals(height, document.getPage(0).getMediaBox().getHeight(), 1.5);
@@ -75,6 +79,7 @@ class PdfTest {
       for (PDPage page : document.getPages()) {
         assertLettersAreEmbedded(page.getResources());
       }
+      PrintedLetters.assertLegible(document);
     }
   }
 
@@ -82,14 +87,14 @@ class PdfTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "loss --pilots 20 --mass-kg 420,520,600 --pressure-altitude-ft 0,4000 --format pdf",
-        "loss --pilots 20 --mass-kg 420,480,520,600 --pressure-altitude-ft 0,2000,4000"
+        "loss --pilots 8 --mass-kg 420,520,600 --pressure-altitude-ft 0,4000 --format pdf",
+        "loss --pilots 8 --mass-kg 420,480,520,600 --pressure-altitude-ft 0,2000,4000"
             + " --paper letter --format pdf",
         "loss --pilots 4 --delays 0,1,2,3,4,5,6,7,8,9,10,11,12,13,14,15,16,17,18,19,20,21,22,23"
             + " --format pdf"
       })
   void ofALongSheetEveryPageHasTheWholeCautionAndItsNumber(String command) throws IOException {
-    try (PDDocument document = Loader.loadPDF(Documents.of(command.split(" ", -1)))) {
+    try (PDDocument document = Loader.loadPDF(Documents.shared(command.split(" ", -1)))) {
       int pages = document.getNumberOfPages();
       assertTrue(pages >= 2 && pages <= 4, pages + " pages");
       PDFTextStripper page = new PDFTextStripper();
@@ -116,7 +121,7 @@ class PdfTest {
 
   @Test
   void whatStandsAlongTheAxesCanBeSearchedAndCopied() throws IOException {
-    try (PDDocument document = Loader.loadPDF(Documents.of(split(ONE)))) {
+    try (PDDocument document = Loader.loadPDF(Documents.shared(split(ONE)))) {
       String text = text(document);
       for (String title :
           List.of(

@@ -15,6 +15,8 @@ import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
@@ -26,6 +28,8 @@ import org.apache.commons.csv.CSVRecord;
  * @param err what it complained of
  */
 public record Run(int status, String out, String err) {
+
+  private static final Map<List<String>, Run> MADE = new ConcurrentHashMap<>();
 
   private static final JsonMapper JSON =
       JsonMapper.builder()
@@ -41,6 +45,11 @@ public record Run(int status, String out, String err) {
     StringWriter err = new StringWriter();
     int status = Main.commandLine(out).setErr(new PrintWriter(err, true)).execute(args);
     return new Run(status, out.toString(UTF_8), err.toString());
+  }
+
+  /** What the tool leaves behind, run once for all tests; not for files that tests write. */
+  static Run shared(String... args) {
+    return MADE.computeIfAbsent(List.of(args), line -> of(args));
   }
 
   /** Runs a command as it is typed, with blanks between, which must go well. */

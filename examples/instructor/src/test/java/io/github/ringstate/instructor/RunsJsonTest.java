@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RunsJsonTest {
 
   static JsonNode json(String args) throws IOException {
-    Run run = Run.of(RunsTest.runs("--format json " + args));
+    Run run = Run.shared(RunsTest.runs("--format json " + args));
     assertEquals(0, run.status(), run.err());
     return new ObjectMapper().readTree(run.out());
   }

@@ -11,7 +11,7 @@ class RunsSheetTest {
   @Test
   void theOperatorsMinimumOfExperienceStandsOnTheSheetAndCanBeChanged() {
     String[] args = {
-      "runs", "--calm", "--pilots", "20", "--recovery", "lateral", "--format", "html"
+      "runs", "--calm", "--pilots", "8", "--recovery", "lateral", "--format", "html"
     };
     String standard = new String(Documents.of(args), UTF_8);
     assertTrue(standard.contains("at least 500 h in command and 100 h on type"), "no minimum");

@@ -27,19 +27,19 @@ class TablesTest {
         "loss --delays 0|craft,mass_kg,pressure_altitude_ft,oat_c,entry,recovery,delay_s,outcome,"
             + "altitude_loss_ft,loss_after_recognition_ft,peak_descent_fpm,time_to_arrest_s,"
             + "p50_ft,p50_low_ft,p50_high_ft,p90_ft,p90_low_ft,p90_high_ft,p95_ft,p95_low_ft,"
-            + "p95_high_ft,arrested_share,arrested_low_share,arrested_high_share,samples",
-        "loss --delays 0 --pilots 3 --models 2|craft,mass_kg,pressure_altitude_ft,oat_c,entry,"
+            + "p95_high_ft,arrested_share,arrested_low_share,arrested_high_share,samples,sensitive",
+        "loss --delays 0 --pilots 8 --models 2|craft,mass_kg,pressure_altitude_ft,oat_c,entry,"
             + "recovery,delay_s,outcome,altitude_loss_ft,loss_after_recognition_ft,"
             + "peak_descent_fpm,time_to_arrest_s,"
             + "p50_ft,p50_low_ft,p50_high_ft,p90_ft,p90_low_ft,p90_high_ft,p95_ft,p95_low_ft,"
-            + "p95_high_ft,arrested_share,arrested_low_share,arrested_high_share,samples",
-        "floor --pilots 3 --height-ft 100|craft,mass_kg,pressure_altitude_ft,oat_c,entry,state,"
+            + "p95_high_ft,arrested_share,arrested_low_share,arrested_high_share,samples,sensitive",
+        "floor --pilots 8 --height-ft 100|craft,mass_kg,pressure_altitude_ft,oat_c,entry,state,"
             + "recovery,share,floor_ft,floor_low_ft,floor_high_ft,samples",
         "fly --step 10|time_s,height_ft,ground_speed_kt,airspeed_kt,vertical_speed_fpm,pitch_deg,"
             + "bank_deg,collective_deg,rotor_speed_pct,power_pct,induced_over_hover,"
             + "axial_over_hover,edgewise_over_hover,phase",
         "boundary|criterion,airspeed_kt,onset_fpm,exit_fpm",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20|track_deg,ground_speed_kt,airspeed_kt,tailwind_kt,crosswind_kt,"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8|track_deg,ground_speed_kt,airspeed_kt,tailwind_kt,crosswind_kt,"
             + "power_margin_pct,boundary_margin_fpm,loss_p95_ft,loss_p95_low_ft,loss_p95_high_ft,"
             + "height_ft,verdict,reason"
       })
@@ -56,7 +56,7 @@ class TablesTest {
         "boundary",
         "equilibria",
         "craft",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8"
       })
   void everyLineEndsInCarriageReturnAndLineFeedAndHasTheSameFields(String command)
       throws IOException {
@@ -199,12 +199,12 @@ class TablesTest {
   @ParameterizedTest
   @CsvSource({
     "loss --delays 0 1 2.5,cells",
-    "loss --delays 0 1 2.5 --pilots 30 --models 2,cells",
-    "loss --pilots 30 --state distracted,cells",
-    "floor --pilots 30 --height-ft 200 --models 2,cells",
+    "loss --delays 0 1 2.5 --pilots 8 --models 2,cells",
+    "loss --pilots 8 --state distracted,cells",
+    "floor --pilots 8 --height-ft 200 --models 2,cells",
     "fly --step 0.5,samples",
     "boundary,boundary",
-    "runs --wind-from-deg 240 --wind-kt 12 --pilots 20,tracks"
+    "runs --wind-from-deg 240 --wind-kt 12 --pilots 8,tracks"
   })
   void jsonHoldsTheSameNumbersAsTheCsv(String command, String table) throws IOException {
     String typed = command.replace("0 1 2.5", "0,1,2.5");
@@ -228,12 +228,12 @@ class TablesTest {
   @ValueSource(
       strings = {
         "loss --delays 0",
-        "loss --pilots 3 --state primed",
-        "floor --pilots 3",
+        "loss --pilots 8 --state primed",
+        "floor --pilots 8",
         "fly --step 5",
         "boundary",
         "equilibria",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8",
         "craft",
         "craft heavy"
       })

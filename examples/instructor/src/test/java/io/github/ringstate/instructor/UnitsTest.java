@@ -37,15 +37,15 @@ class UnitsTest {
       strings = {
         "loss --delays 0,3.0 --height-ft 60",
         "loss --delays 0,3.0 --entry steep --wind-kt 5 --clock cue",
-        "loss --pilots 20 --delays 0,3.0 --models 2 --turbulence 15 --shear 0.14",
-        "loss --pilots 20 --state startled --entry downwind",
-        "floor --pilots 20 --height-ft 250 --clock cue",
+        "loss --pilots 8 --delays 0,3.0 --models 2 --turbulence 15 --shear 0.14",
+        "loss --pilots 8 --state startled --entry downwind",
+        "floor --pilots 8 --height-ft 250 --clock cue",
         "fly --step 5",
         "fly --step 5 --height-ft 60 --recovery none --entry downwind",
         "boundary",
         "equilibria --airspeed-kt 6 --loop",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20",
-        "runs --calm --pilots 20 --craft heavy --height-ft 150"
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8",
+        "runs --calm --pilots 8 --craft heavy --height-ft 150"
       })
   void textSpeaksSiUnits(String command) {
     Run run = Run.of((command + " --units si").split(" ", -1));
@@ -57,15 +57,15 @@ class UnitsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --pilots 20 --delays 0,3.0 --height-ft 60 --turbulence 15 --entry steep --format html",
-        "loss --pilots 20 --state startled --format html",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --craft heavy --height-ft 150 --format html",
+        "loss --pilots 8 --delays 0,3.0 --height-ft 60 --turbulence 15 --entry steep --format html",
+        "loss --pilots 8 --state startled --format html",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8 --craft heavy --height-ft 150 --format html",
         "boundary --recovery lateral --format html",
         "boundary --recovery lateral --format svg",
         "fly --entry downwind --format html"
       })
   void pagesAndPicturesSpeakSiUnits(String command) {
-    String page = new String(Documents.of((command + " --units si").split(" ", -1)), UTF_8);
+    String page = new String(Documents.shared((command + " --units si").split(" ", -1)), UTF_8);
     assertNoUnitsOfTheCockpit(
         page.replaceAll(
                 // where a file comes from is data, in keys with their unit
@@ -77,10 +77,10 @@ class UnitsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --pilots 4 --delays 0,3.0 --format csv",
-        "loss --pilots 4 --delays 0,3.0 --format json",
-        "floor --pilots 4 --format json",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --format csv",
+        "loss --pilots 8 --delays 0,3.0 --format csv",
+        "loss --pilots 8 --delays 0,3.0 --format json",
+        "floor --pilots 8 --format json",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8 --format csv",
         "fly --step 5 --format json"
       })
   void dataSayTheirUnitsInTheirNamesAndStayAsTheyAre(String command) {

@@ -1,6 +1,10 @@
 package io.github.ringstate.cluster.result;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
+
+import io.github.ringstate.files.digest.Digest;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.EnumSet;
 import java.util.UUID;
@@ -17,6 +21,8 @@ public final class ResultFiles {
 
   /** Drafts begin with it; readers of folders pass over such files. */
   static final String DRAFT = ".";
+
+  private static final int LONGEST_DIGEST = 128;
 
   /** Writes the content of a file. */
   @FunctionalInterface
@@ -80,6 +86,72 @@ public final class ResultFiles {
    * @throws IOException if it cannot be written
    */
   public void place(Path place, Content content) throws IOException {
+    place(place, content, draft -> {});
+  }
+
+  /**
+   * Puts a file in its place as {@link #place}, and before that its digest beside it, so that no
+   * file stands there without one.
+   *
+   * @param place the place
+   * @param content what the file holds
+   * @throws IOException if it cannot be written
+   */
+  public void placeWithDigest(Path place, Content content) throws IOException {
+    place(
+        place,
+        content,
+        draft -> {
+          byte[] digest = digest(draft).getBytes(US_ASCII);
+          place(digestOf(place), out -> out.write(digest));
+        });
+  }
+
+  /**
+   * Whether a file is what was put in its place with its digest.
+   *
+   * @param place the place
+   * @return false if the file was changed since, or its digest is missing or was changed
+   * @throws IOException if it cannot be read
+   */
+  public boolean agreesWithDigest(Path place) throws IOException {
+    if (!exists(digestOf(place))) {
+      return false;
+    }
+    try (InputStream in = context.open(digestOf(place))) {
+      return new String(in.readNBytes(LONGEST_DIGEST), US_ASCII).equals(digest(place));
+    }
+  }
+
+  /**
+   * Removes a file that was put in its place with its digest, and the digest.
+   *
+   * @param place the place
+   * @throws IOException if one of them cannot be removed
+   */
+  public void removeWithDigest(Path place) throws IOException {
+    context.delete(place, false);
+    context.delete(digestOf(place), false);
+  }
+
+  /** Readers of folders pass over names that begin so. */
+  private static Path digestOf(Path place) {
+    return new Path(place.getParent(), "_" + place.getName() + ".sha256");
+  }
+
+  private String digest(Path file) throws IOException {
+    try (InputStream in = context.open(file)) {
+      return Digest.of(in);
+    }
+  }
+
+  /** Something to be done between writing a draft and moving it to its place. */
+  @FunctionalInterface
+  private interface Before {
+    void move(Path draft) throws IOException;
+  }
+
+  private void place(Path place, Content content, Before before) throws IOException {
     Path draft = new Path(place.getParent(), DRAFT + place.getName() + DRAFT + UUID.randomUUID());
     boolean placed = false;
     try {
@@ -87,6 +159,7 @@ public final class ResultFiles {
         content.writeTo(out);
         out.hsync();
       }
+      before.move(draft);
       context.rename(draft, place);
       placed = true;
     } catch (FileAlreadyExistsException sameBits) {

@@ -11,6 +11,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.UnknownHostException;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import org.apache.hadoop.fs.FileContext;
 import org.apache.hadoop.fs.FileStatus;
 import org.apache.hadoop.fs.Path;
 import org.apache.hadoop.fs.RemoteIterator;
+import org.apache.hadoop.fs.UnsupportedFileSystemException;
 import org.apache.hadoop.fs.permission.FsPermission;
 import org.apache.hadoop.security.AccessControlException;
 
@@ -52,9 +54,11 @@ public final class ResultFolder {
     try {
       Path path = new Path(name);
       ResultFiles files = ResultFiles.at(path, settings);
+      files.exists(path); // an address that the file system does not take shows here
       return new ResultFolder(name, files, files.context().makeQualified(path));
-    } catch (IllegalArgumentException | IOException bad) {
-      throw UserError.file(name, "cannot be a folder for results: " + why(bad), bad);
+    } catch (RuntimeException | IOException bad) {
+      // Hadoop wraps what a file system throws when it is opened
+      throw UserError.file(name, "cannot be a folder for results: " + why(root(bad)), bad);
     }
   }
 
@@ -220,7 +224,18 @@ public final class ResultFolder {
     return UserError.file(name, "cannot be written: " + why(failed), failed);
   }
 
-  private static String why(Exception failed) {
+  private static Throwable root(Throwable failed) {
+    return failed.getCause() == null ? failed : root(failed.getCause());
+  }
+
+  private static String why(Throwable failed) {
+    if (failed instanceof UnsupportedFileSystemException
+        || failed instanceof ClassNotFoundException) {
+      return "no file system of this kind is known here";
+    }
+    if (failed instanceof UnknownHostException) {
+      return "there is no host " + failed.getMessage();
+    }
     if (failed instanceof AccessControlException) {
       return "permission denied";
     }

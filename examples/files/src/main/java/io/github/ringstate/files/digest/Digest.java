@@ -45,12 +45,23 @@ public final class Digest {
    * @throws IOException if it cannot be read
    */
   public static String of(Path file) throws IOException {
-    MessageDigest digest = sha256();
     try (InputStream in = Files.newInputStream(file)) {
-      byte[] piece = new byte[PIECE];
-      for (int read = in.read(piece); read >= 0; read = in.read(piece)) {
-        digest.update(piece, 0, read);
-      }
+      return of(in);
+    }
+  }
+
+  /**
+   * The digest of all that a stream gives.
+   *
+   * @param in the stream, which stays open
+   * @return 64 hexadecimal digits
+   * @throws IOException if it cannot be read
+   */
+  public static String of(InputStream in) throws IOException {
+    MessageDigest digest = sha256();
+    byte[] piece = new byte[PIECE];
+    for (int read = in.read(piece); read >= 0; read = in.read(piece)) {
+      digest.update(piece, 0, read);
     }
     return HexFormat.of().formatHex(digest.digest());
   }

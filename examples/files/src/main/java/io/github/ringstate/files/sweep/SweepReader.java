@@ -39,6 +39,7 @@ final class SweepReader {
   private static final String OUTPUT = "output";
   private static final List<String> UNITS = List.of(OUTPUT, "units");
   private static final List<String> DRAWN = List.of(OUTPUT, "drawn_numbers");
+  private static final List<String> SENSITIVE = List.of(OUTPUT, "sensitive");
 
   private final TomlDocument document;
   private final Settings settings;
@@ -123,7 +124,7 @@ final class SweepReader {
       }
     }
     onlyKeys(List.of(SAMPLE), Set.of("method", "points"));
-    onlyKeys(List.of(OUTPUT), Set.of(UNITS.get(1), DRAWN.get(1)));
+    onlyKeys(List.of(OUTPUT), Set.of(UNITS.get(1), DRAWN.get(1), SENSITIVE.get(1)));
   }
 
   private void onlyKeys(List<String> table, Set<String> known) {
@@ -270,10 +271,14 @@ final class SweepReader {
               .findFirst()
               .orElseThrow(() -> document.bad(UNITS, allowed));
     }
-    if (document.has(DRAWN) && !document.get(DRAWN, "").isBoolean()) {
-      throw document.bad(DRAWN, "true or false");
+    return new Output(units, isTrue(DRAWN), isTrue(SENSITIVE));
+  }
+
+  private boolean isTrue(List<String> path) {
+    if (document.has(path) && !document.get(path, "").isBoolean()) {
+      throw document.bad(path, "true or false");
     }
-    return new Output(units, document.has(DRAWN) && document.get(DRAWN, "").booleanValue());
+    return document.has(path) && document.get(path, "").booleanValue();
   }
 
   private Sample sample() {

@@ -21,7 +21,9 @@
  * evenly spread or, with {@code draws = "independent"}, each by itself; {@code state} then draws
  * their delays, and without a count sets the median delay. {@code seed} stands at the top. {@code
  * [output]} says in which {@code units} results are written, {@code "aviation"} or {@code "si"},
- * and whether the {@code drawn_numbers} of each pilot are columns.
+ * whether the {@code drawn_numbers} of each pilot are columns, and whether the last column but one
+ * says which outcomes are {@code sensitive} ({@link io.github.ringstate.encounter.EdgeCheck}), for
+ * which each point is flown three times.
  *
  * <p>A distribution is normal ({@code mean}, {@code sd}), log-normal ({@code median}, {@code p90}),
  * gamma ({@code mean}, {@code sd}), uniform ({@code from}, {@code to}) or triangular ({@code from},

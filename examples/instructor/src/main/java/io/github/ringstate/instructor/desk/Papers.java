@@ -145,12 +145,16 @@ final class Papers {
     try {
       CraftFile file = CraftFile.read(name, (asked, what, largest) -> text);
       answer.put("name", name);
-      answer.put("words", file.craft().name() + ": " + file.craft().description());
+      answer.put("words", words(file));
       file.notices().forEach(answer.putArray("notices")::add);
     } catch (UserError wrong) {
       answer.put(REFUSED, wrong.getMessage());
     }
     reply.send(answer);
+  }
+
+  private static String words(CraftFile file) {
+    return file.craft().name() + ": " + file.craft().description();
   }
 
   /** Makes a craft of the numbers of a flight manual. */
@@ -175,6 +179,8 @@ final class Papers {
       answer.set("sheet", ReportJson.sheet(made, Studies.units(units)));
       answer.put("name", Errand.fileName(Errand.text(numbers.path("name")) + ".toml"));
       answer.put("text", made.craftText());
+      answer.put(
+          "words", words(CraftFile.read(Studies.PLAN, (name, what, largest) -> made.craftText())));
     } else {
       answer.put(REFUSED, done.refusal());
     }

@@ -102,7 +102,7 @@ record BriefedReport(Kind kind, BriefedTechnique briefed, Map<AgreedHeight, Doub
     model.put("cues", BriefedMessages.SAY.cues(facts));
     model.put("words", BriefedMessages.SAY.words(facts));
     model.put("questions", BriefedMessages.SAY.questions(facts));
-    model.put("blank", List.of(1, 2, 3, 4));
+    model.put("blank", List.of(1, 2, 3, 4, 5, 6, 7, 8));
     model.put("floors", PrintedGrid.of(floors(units)));
     model.put("pilots", briefed.request().pool().pilots());
     model.put("seed", briefed.request().pool().seed());

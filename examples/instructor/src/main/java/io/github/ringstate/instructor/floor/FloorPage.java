@@ -40,6 +40,7 @@ final class FloorPage {
 
   /** The floors at one mass in one air. */
   record Block(
+      boolean isSecond,
       String compared,
       List<Term> conditions,
       String inShort,
@@ -112,6 +113,7 @@ final class FloorPage {
       }
     }
     return new Block(
+        isSecond && request.compared().isPresent(),
         request.compared().map(worse -> PilotTerms.compared(isSecond, worse) + " ").orElse(""),
         block.conditions().terms(units),
         FloorTakeAway.of(block, request, units),

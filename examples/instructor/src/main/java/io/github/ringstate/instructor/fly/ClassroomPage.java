@@ -37,13 +37,12 @@ final class ClassroomPage {
   private final FlyRequest request;
   private final ClassroomFlights flights;
   private final UnitSystem units;
-
-  private final Outcome outcome;
+  private final FlownEncounter flown;
 
   private ClassroomPage(FlyReport report, UnitSystem units) {
     request = report.request();
-    flights = report.flown().lesson().orElseThrow();
-    outcome = report.flown().outcome();
+    flown = report.flown();
+    flights = flown.lesson().orElseThrow();
     this.units = units;
   }
 
@@ -57,7 +56,7 @@ final class ClassroomPage {
         "heading",
         FlyMessages.SAY.classroomHeading(
             Situation.of(request.conditions().craft(), request.approach(), units),
-            FlyFacts.of(request, outcome, units)));
+            FlyFacts.of(request, flown, units)));
     model.put("isTerrain", !request.terrain().points().isEmpty());
     model.put("isEmpty", flights.flights().isEmpty());
     model.put("recoveries", flights.recoveries().stream().map(this::choice).toList());

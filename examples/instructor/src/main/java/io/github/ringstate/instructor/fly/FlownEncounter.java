@@ -1,6 +1,8 @@
 package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.dynamics.NoSteadyFlightException;
+import io.github.ringstate.encounter.EdgeCheck;
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.Trajectory;
@@ -14,10 +16,12 @@ import java.util.Optional;
  * One flight, from entry to its end, and the flights of a lesson if they are asked for.
  *
  * @param outcome what came of it
+ * @param sensitive whether that is on an edge between two outcomes
  * @param samples the flight at equal steps of time
  * @param lesson the flights of the lesson; empty unless asked for
  */
-record FlownEncounter(Outcome outcome, List<Sample> samples, Optional<ClassroomFlights> lesson) {
+record FlownEncounter(
+    Outcome outcome, boolean sensitive, List<Sample> samples, Optional<ClassroomFlights> lesson) {
 
   FlownEncounter {
     samples = List.copyOf(samples);
@@ -35,8 +39,11 @@ record FlownEncounter(Outcome outcome, List<Sample> samples, Optional<ClassroomF
     Trajectory trajectory =
         new Trajectory(request.step(), (phase, motion) -> samples.add(Sample.of(phase, motion)));
     try {
+      Encounter flown = request.flown();
+      Outcome outcome = flown.fly(Simulator.precise(), trajectory);
       return new FlownEncounter(
-          request.flown().fly(Simulator.precise(), trajectory),
+          outcome,
+          new EdgeCheck(flown).isSensitive(flown.recovery(), flown.recognition(), outcome),
           samples,
           request.lesson() ? Optional.of(ClassroomFlights.fly(request)) : Optional.empty());
     } catch (NoSteadyFlightException noStart) {

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.fly;
 
+import io.github.ringstate.encounter.EdgeCheck;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.files.text.Decimals;
@@ -32,9 +33,12 @@ record FlyFacts(
     String onsetWords,
     String notAWayOut,
     String mass,
-    String densityAltitude) {
+    String densityAltitude,
+    boolean sensitive,
+    String sensitiveLoss) {
 
-  static FlyFacts of(FlyRequest request, Outcome outcome, UnitSystem units) {
+  static FlyFacts of(FlyRequest request, FlownEncounter flown, UnitSystem units) {
+    Outcome outcome = flown.outcome();
     Conditions conditions = request.conditions();
     return new FlyFacts(
         request.recovery().shown(),
@@ -55,7 +59,9 @@ record FlyFacts(
         PilotTerms.ONSET,
         request.recovery().isMistaken() ? NotAWayOut.TEXT : "",
         units.given(Unit.KILOGRAM, conditions.massKg()),
-        units.lengthInWords(conditions.air().densityAltitude()));
+        units.lengthInWords(conditions.air().densityAltitude()),
+        flown.sensitive(),
+        units.typed(Unit.FOOT, EdgeCheck.SAME_LOSS));
   }
 
   private static String words(OptionalDouble value, DoubleFunction<String> words) {

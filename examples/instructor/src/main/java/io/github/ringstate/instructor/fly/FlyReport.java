@@ -99,13 +99,13 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
     facts.put("peak_descent_fpm", Cell.in(Unit.FOOT_PER_MINUTE, outcome.peakDescent()));
     facts.put("time_to_arrest_s", Cell.number(outcome.timeToArrest()));
     facts.put("impact_speed_fpm", Cell.in(Unit.FOOT_PER_MINUTE, outcome.impactSpeed()));
+    facts.put("sensitive", Cell.yesNo(flown.sensitive()));
     return facts;
   }
 
   @Override
   public List<Term> definitions() {
-    return FlyMessages.SAY.dataDefinitions(
-        FlyFacts.of(request, flown.outcome(), UnitSystem.AVIATION));
+    return FlyMessages.SAY.dataDefinitions(FlyFacts.of(request, flown, UnitSystem.AVIATION));
   }
 
   @Override

@@ -31,7 +31,7 @@ final class FlySheet {
     boolean eventful = !report.flown().outcome().occurrences().isEmpty();
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Vortex ring state: one flight"));
-    FlyFacts facts = FlyFacts.of(report.request(), report.flown().outcome(), units);
+    FlyFacts facts = FlyFacts.of(report.request(), report.flown(), units);
     blocks.add(new Sheet.Terms(heading(facts)));
     if (report.request().recovery().isMistaken()) {
       blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));

@@ -60,7 +60,13 @@ final class LossColumns {
                 pilots(
                     "arrested_high_share",
                     losses -> PilotCells.share(losses.arrested(), Share::high)),
-                pilots("samples", losses -> Cell.number(losses.samples(), 0))))
+                pilots("samples", losses -> Cell.number(losses.samples(), 0)),
+                new Column<>(
+                    "sensitive",
+                    line ->
+                        line.standard()
+                            .map(row -> Cell.yesNo(row.sensitive()))
+                            .orElse(Cell.NOTHING))))
         .flatMap(List::stream)
         .toList();
   }

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.encounter.EdgeCheck;
 import io.github.ringstate.encounter.FlightLimits;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
@@ -37,9 +38,11 @@ record LossFacts(
     String interval,
     List<Term> recoveries,
     List<Term> spreads,
-    String notAWayOut) {
+    String notAWayOut,
+    boolean sensitive,
+    String sensitiveLoss) {
 
-  static LossFacts of(LossRequest request, UnitSystem units) {
+  static LossFacts of(LossRequest request, UnitSystem units, boolean sensitive) {
     OptionalDouble height = request.approach().height();
     return new LossFacts(
         request.clock().from(),
@@ -68,6 +71,8 @@ record LossFacts(
         request.pool().map(PilotTerms::interval).orElse(""),
         PilotTerms.recoveries(request.recoveries(), request.loaded().get(0)),
         request.pool().isPresent() ? PilotTerms.spreads(request.recoveries(), units) : List.of(),
-        request.recoveries().stream().anyMatch(Technique::isMistaken) ? NotAWayOut.TEXT : "");
+        request.recoveries().stream().anyMatch(Technique::isMistaken) ? NotAWayOut.TEXT : "",
+        sensitive,
+        units.typed(Unit.FOOT, EdgeCheck.SAME_LOSS));
   }
 }

@@ -96,7 +96,7 @@ final class LossPage {
     LossBlock first = report.result().blocks().get(0);
     int height = plotHeight();
     Map<String, Object> model = new HashMap<>();
-    LossFacts facts = LossFacts.of(request, units);
+    LossFacts facts = LossFacts.of(request, units, report.result().anySensitive());
     model.put("heading", LossMessages.SAY.sheetHeading(request.situation(units), facts));
     model.put("rows", rows(blocks()));
     model.put("lengthUnit", units.length().symbol());
@@ -202,6 +202,10 @@ final class LossPage {
 
   /** The one flight that the text shows, in as few letters as the others. */
   private String standard(LossRow row) {
+    return word(row) + row.mark();
+  }
+
+  private String word(LossRow row) {
     return switch (row.ending()) {
       case ARRESTED -> units.loss(row.loss());
       case GROUND -> "ground";

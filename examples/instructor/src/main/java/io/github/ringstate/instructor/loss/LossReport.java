@@ -83,7 +83,7 @@ record LossReport(LossRequest request, LossResult result) implements Printable {
   @Override
   public List<Term> definitions() {
     return LossMessages.SAY.dataDefinitions(
-        request.situation(UnitSystem.AVIATION), LossFacts.of(request, UnitSystem.AVIATION));
+        request.situation(UnitSystem.AVIATION), LossFacts.of(request, UnitSystem.AVIATION, false));
   }
 
   @Override

@@ -16,4 +16,12 @@ record LossResult(List<LossBlock> blocks, List<ShownFlight> shown) {
     blocks = List.copyOf(blocks);
     shown = List.copyOf(shown);
   }
+
+  /** Whether a flight of the standard technique is on an edge between two outcomes. */
+  boolean anySensitive() {
+    return blocks.stream()
+        .flatMap(block -> block.lines().stream())
+        .flatMap(line -> line.standard().stream())
+        .anyMatch(LossRow::sensitive);
+  }
 }

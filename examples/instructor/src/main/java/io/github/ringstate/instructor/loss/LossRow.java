@@ -11,8 +11,9 @@ import io.github.ringstate.pilot.Technique;
  * @param recovery what the pilot did
  * @param delay from onset to the pilot's action, s
  * @param outcome what came of it
+ * @param sensitive whether it is on an edge between two outcomes
  */
-record LossRow(Technique recovery, double delay, Outcome outcome) {
+record LossRow(Technique recovery, double delay, Outcome outcome, boolean sensitive) {
 
   boolean isArrested() {
     return ending() == Ending.ARRESTED;
@@ -25,6 +26,11 @@ record LossRow(Technique recovery, double delay, Outcome outcome) {
   /** Whether the craft left the ring state by falling through it. */
   boolean fellThrough() {
     return FallThrough.is(outcome);
+  }
+
+  /** What stands behind a figure that is not known well. */
+  String mark() {
+    return sensitive ? "*" : "";
   }
 
   /** The height lost, m, of a flight that lost some. */

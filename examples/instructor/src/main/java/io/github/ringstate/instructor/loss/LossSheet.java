@@ -52,7 +52,8 @@ final class LossSheet {
       blocks.add(new Sheet.Paragraph(NotAWayOut.TEXT));
     }
     List<Term> definitions = new ArrayList<>(report.reached(units));
-    definitions.addAll(LossMessages.SAY.definitions(LossFacts.of(request, units)));
+    definitions.addAll(
+        LossMessages.SAY.definitions(LossFacts.of(request, units, report.result().anySensitive())));
     blocks.add(new Sheet.Terms(definitions));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
@@ -60,7 +61,7 @@ final class LossSheet {
 
   private List<Term> heading() {
     List<Term> terms = new ArrayList<>(request.situation(units).terms());
-    terms.addAll(LossMessages.SAY.heading(LossFacts.of(request, units)));
+    terms.addAll(LossMessages.SAY.heading(LossFacts.of(request, units, false)));
     return terms;
   }
 
@@ -91,9 +92,13 @@ final class LossSheet {
    *
    * @param row the flight
    * @param units the units to speak in
-   * @return a number or a few words
+   * @return a number or a few words, with a mark if they are sensitive
    */
   static String cell(LossRow row, UnitSystem units) {
+    return outcome(row, units) + row.mark();
+  }
+
+  private static String outcome(LossRow row, UnitSystem units) {
     return switch (row.ending()) {
       case ARRESTED -> units.loss(row.loss());
       case GROUND -> "GROUND " + units.verticalSpeed(row.outcome().impactSpeed().getAsDouble());

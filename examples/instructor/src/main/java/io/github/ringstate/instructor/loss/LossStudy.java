@@ -69,19 +69,19 @@ final class LossStudy {
         request.pool().isPresent()
             ? request.undisturbed(conditions)
             : request.encounter(conditions);
-    Iterator<LossCell> cells =
+    LossTable table =
         LossTable.fly(
-                base,
-                List.of(conditions.craft()),
-                List.of(conditions.air()),
-                request.recoveries().stream().map(Technique::standard).toList(),
-                waited)
-            .cells()
-            .iterator();
+            base,
+            List.of(conditions.craft()),
+            List.of(conditions.air()),
+            request.recoveries().stream().map(Technique::standard).toList(),
+            waited);
+    Iterator<LossCell> cells = table.cells().iterator();
+    Iterator<Boolean> sensitive = table.sensitive().iterator();
     List<LossRow> rows = new ArrayList<>();
     for (Technique recovery : request.recoveries()) {
       for (double delay : waited) {
-        rows.add(new LossRow(recovery, delay, cells.next().outcome()));
+        rows.add(new LossRow(recovery, delay, cells.next().outcome(), sensitive.next()));
       }
     }
     return rows;

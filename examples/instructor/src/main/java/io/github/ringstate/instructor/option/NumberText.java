@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -23,11 +24,13 @@ public final class NumberText {
   private static final Pattern DECIMAL =
       Pattern.compile("[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][+-]?[0-9]{1,4})?");
 
-  /** What is one number where decimals follow a comma, and two numbers here. */
-  private static final Pattern ONE_OR_TWO = Pattern.compile("[+-]?[0-9]+,[0-9]{1,2}");
+  /** What is one number where decimals follow a comma, and two numbers here; a unit behind it. */
+  private static final Pattern ONE_OR_TWO =
+      Pattern.compile("([+-]?[0-9]+),([0-9]{1,2})\\s*([\\p{L}°][\\p{L}/]*)?");
 
-  /** A number with a decimal comma. */
-  private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+");
+  /** A number with a decimal comma, and a unit behind it. */
+  private static final Pattern DECIMAL_COMMA =
+      Pattern.compile("[+-]?[0-9]+,[0-9]+\\s*([\\p{L}°][\\p{L}/]*)?");
 
   /** Digits of the longest whole number. */
   private static final int LONGEST_WHOLE = 19;
@@ -142,18 +145,34 @@ public final class NumberText {
    * fifth of a second, or none and two.
    */
   private static void refuseDecimalComma(String option, String text, Unit unit) {
-    String stripped = text.strip();
-    if (ONE_OR_TWO.matcher(stripped).matches()) {
-      String behind = unit.symbol().isEmpty() ? ".0" : unit.symbol();
+    Matcher typed = ONE_OR_TWO.matcher(text.strip());
+    if (typed.matches()) {
+      String said = typed.group(3) == null ? "" : typed.group(3);
+      String own = unit.symbol().isEmpty() ? ".0" : unit.symbol();
+      String behind = said.isEmpty() ? own : said;
       throw UserError.option(
           option,
           text,
-          stripped.replace(',', '.')
-              + " for one number, or "
-              + stripped.replace(",", behind + ",")
-              + behind
-              + " for two");
+          "%s.%s%s for one number, or %s%s,%s%s for two"
+              .formatted(
+                  typed.group(1),
+                  typed.group(2),
+                  said,
+                  typed.group(1),
+                  behind,
+                  typed.group(2),
+                  behind));
     }
+  }
+
+  /**
+   * Whether a text may be meant as one number with a decimal comma.
+   *
+   * @param text what was given
+   * @return true for {@code 0,5} and {@code 1,5kg}, false for {@code 520,600}
+   */
+  static boolean hasDecimalComma(String text) {
+    return ONE_OR_TWO.matcher(text.strip()).matches();
   }
 
   /**

@@ -107,6 +107,10 @@ public final class ShortNames implements IParameterPreprocessor {
   private static Full full(
       CommandSpec command, String name, String value, Optional<UnitSystem> units) {
     List<String> candidates = candidates(command, name);
+    if (candidates.size() == 1 && NumberText.hasDecimalComma(value)) {
+      // one number or two: the option itself asks
+      return new Full(candidates.get(0), value);
+    }
     List<String> said =
         Stream.of(value.split(",", -1))
             .map(part -> Given.of(part).map(Given::unit).orElse(""))
@@ -195,8 +199,22 @@ public final class ShortNames implements IParameterPreprocessor {
         ? "15C or 59F"
         : units(unit(full).orElseThrow()).stream()
             .limit(2)
-            .map(unit -> "600" + unit.symbol())
+            .map(ShortNames::example)
             .collect(Collectors.joining(" or "));
+  }
+
+  /** A number that people give in that unit. */
+  private static String example(Unit unit) {
+    String number =
+        switch (unit) {
+          case KNOT -> "15";
+          case METRE_PER_SECOND -> "7.5";
+          case HECTOPASCAL -> "1003";
+          case INCH_OF_MERCURY -> "29.62";
+          case DEGREE -> "240";
+          default -> "600";
+        };
+    return number + unit.symbol();
   }
 
   private static List<Unit> units(Unit unit) {

@@ -9,10 +9,14 @@ import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.PrintedGrid;
 import io.github.ringstate.study.run.RunVerdict;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A run as a sheet of one page: the tracks, and what the crew agrees and signs. */
+/**
+ * A run as a sheet: the tracks, and what the crew agrees and signs. On the back, if two conditions
+ * are compared, the tracks of the other.
+ */
 final class RunsPage {
 
   private static final String DASH = "–";
@@ -21,16 +25,21 @@ final class RunsPage {
   private final RunAnalysis analysis;
   private final UnitSystem units;
   private final Optional<Sheet.Grid> compared;
+  private final Optional<RunsReport> worse;
 
   private RunsPage(RunsReport report, UnitSystem units) {
     request = report.request();
     analysis = report.analysis();
     this.units = units;
     compared = RunsCompared.of(report, units);
+    worse = report.worse();
   }
 
   /** One line of the table. */
   record Line(TrackNumbers numbers, boolean isNo, boolean isLimit) {}
+
+  /** The tracks in one condition, and why each verdict. */
+  record Tracks(List<Line> lines, List<Why> why) {}
 
   static Page of(RunsReport report, PageSettings settings) {
     return new RunsPage(report, settings.units()).page();
@@ -42,8 +51,11 @@ final class RunsPage {
     Map<String, Object> model = new HashMap<>();
     model.put("situation", RunsMessages.SAY.sheetSituation(facts));
     model.put("wind", RunsMessages.SAY.sheetWind(facts));
-    model.put("lines", TrackPair.of(analysis.rows()).stream().map(this::line).toList());
-    model.put("why", Why.of(request, analysis, units));
+    Tracks tracks = tracks();
+    model.put("lines", tracks.lines());
+    model.put("why", tracks.why());
+    model.put("worse", worse.map(then -> new RunsPage(then, units).tracks()).stream().toList());
+    model.put("isLong", worse.isPresent());
     model.put("compared", compared.map(PrintedGrid::of).stream().toList());
     model.put("speedUnit", units.speed().symbol());
     model.put("sinkUnit", units.verticalSpeed().symbol());
@@ -68,6 +80,12 @@ final class RunsPage {
         true,
         model,
         Map.of("polar", polar.plot(), "legend", polar.legend()));
+  }
+
+  private Tracks tracks() {
+    return new Tracks(
+        TrackPair.of(analysis.rows()).stream().map(this::line).toList(),
+        Why.of(request, analysis, units));
   }
 
   private Line line(TrackPair pair) {

@@ -49,23 +49,36 @@ export function compare(report) {
   }
   let most = 0;
   let where = "";
+  let compared = false;
   for (const [place, cell] of now) {
     const old = before.get(place);
-    if (old && old.unit === cell.unit && distance(old, cell) > most) {
+    const alike = old !== undefined && old.unit === cell.unit;
+    compared = compared || alike;
+    if (alike && distance(old, cell) > most) {
       most = distance(old, cell);
       where = place;
     }
   }
-  return where === ""
-    ? say("same", { what: moved })
-    : say("changed", { what: moved, where, before: worded(before.get(where)), after: worded(now.get(where)) });
+  if (where === "") {
+    return compared ? say("same", { what: moved }) : "";
+  }
+  return say("changed", { what: moved, where, before: worded(before.get(where)), after: worded(now.get(where)) });
 }
 
-/* A copy of a panel that stays while the form goes on. */
-export function beside(place, what, panel) {
+const CONDITIONS = ["Craft", "Entry", "Wind", "Conditions"];
+
+/* For what the figures of a panel hold, in a line. */
+export function conditions(panel) {
+  const first = panel.querySelector(".terms");
+  return Array.from(first ? first.querySelectorAll("dt") : [])
+    .filter((word) => CONDITIONS.includes(word.textContent))
+    .map((word) => word.nextSibling.textContent.split(":")[0])
+    .join("; ");
+}
+
+/* A copy of a panel that stays while the form goes on, with what simulated pilots needed. */
+export function beside(place, panel, floors) {
   const copy = panel.cloneNode(true);
-  copy.removeAttribute("data-panel");
-  copy.className = "kept";
-  place.replaceChildren(made("p", { class: "what" }, say("beside", { what })), ...copy.childNodes);
+  place.replaceChildren(made("p", { class: "what" }, say("beside", { what: conditions(panel) })), ...copy.childNodes, ...floors.map((said) => said.cloneNode(true)));
   place.hidden = false;
 }

@@ -103,6 +103,9 @@ function describe() {
   const entry = words.entries.find((one) => one.name === byId("f-encounter-entry").value);
   byId("entry-words").textContent = entry ? entry.words : "";
   const run = byId("run-planned").checked;
+  if (!run) {
+    form.unmark("runs");
+  }
   byId("run").hidden = !run;
   byId("runs").hidden = !run;
   byId("print-runs").hidden = !run;
@@ -137,9 +140,7 @@ const desk = {
 
 function besides() {
   byId("beside-keep").addEventListener("click", () => {
-    const conditions = document.querySelector("[data-panel=loss] .terms");
-    const rows = conditions ? Array.from(conditions.querySelectorAll("dt")).filter((dt) => ["Craft", "Entry", "Wind", "Conditions"].includes(dt.textContent)).map((dt) => dt.nextSibling.textContent.split(":")[0]) : [];
-    beside(byId("beside"), rows.join("; "), document.querySelector("[data-panel=loss]"));
+    beside(byId("beside"), document.querySelector("[data-panel=loss]"), Array.from(document.querySelectorAll("[data-panel=floor] > .take")));
     byId("beside-drop").hidden = false;
   });
   byId("beside-drop").addEventListener("click", () => {
@@ -174,6 +175,7 @@ function listen() {
     take(null);
     form.lay({});
     form.layReview({});
+    form.unmark();
     touch("clearing the form");
     changed();
     keep();

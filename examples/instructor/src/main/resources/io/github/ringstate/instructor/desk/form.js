@@ -9,6 +9,7 @@ export const fields = (root = document) => Array.from(root.querySelectorAll("[da
 const ticks = (field) => Array.from(field.querySelectorAll("input[type=checkbox]"));
 const entry = (field) => field.querySelector("input, select");
 const unit = (field) => field.querySelector("select.unit");
+const controls = (field) => Array.from(field.querySelectorAll("input, select:not(.unit)"));
 export const labelOf = (field) => field.querySelector(".caption, label").textContent;
 
 /* Winds of a forecast, a line each: height above ground, where from, speed. */
@@ -112,7 +113,7 @@ function equipUnits(field) {
   const units = (field.dataset.units || "").split(" ").filter((one) => one !== "");
   const place = field.querySelector(".entry");
   if (units.length === 1) {
-    place.append(made("span", { class: "unit" }, units[0]));
+    place.append(made("span", { class: "unit", id: `u-${entry(field).id}` }, units[0]));
   } else if (units.length > 1) {
     const choice = units.map((one, i) => made("option", { value: i === 0 ? "" : one }, one));
     place.append(made("select", { class: "unit", "aria-label": `Unit: ${labelOf(field)}` }, ...choice));
@@ -160,6 +161,10 @@ export function layReview(filled) {
   document.querySelectorAll("[data-review]").forEach((field) => fill(field, filled[field.dataset.review] || ""));
 }
 
+/* The states are explained by their delays. */
+const explained = (words, part, name) =>
+  (part === "encounter" && name === "state" ? ` ${words.states.map((one) => `${one.name}: ${one.words}`).join(". ")}.` : "");
+
 /* Each field gets its units, its help in the words of the tool, and a place for what is wrong with it. */
 export function equip(words) {
   for (const field of document.querySelectorAll("[data-field], [data-number], [data-review]")) {
@@ -169,11 +174,12 @@ export function equip(words) {
     equipUnits(field);
     const help = name && words[part] ? words[part][name] : undefined;
     if (help) {
-      equipHelp(field, key, help);
+      equipHelp(field, key, help + explained(words, part, name));
     }
     const wrong = made("p", { class: "wrong", id: `w-${key}`, role: "alert", hidden: true });
     field.append(wrong);
-    entry(field).setAttribute("aria-describedby", wrong.id);
+    const own = field.querySelector("span.unit[id]");
+    controls(field).forEach((control) => control.setAttribute("aria-describedby", own ? `${own.id} ${wrong.id}` : wrong.id));
   }
 }
 
@@ -188,6 +194,14 @@ function find(option, panel) {
   return names.map((name) => document.querySelector(name)).find((field) => field) || null;
 }
 
+/* What the tool says of its options is said of the fields that stand for them. */
+export function spoken(sentence, panel) {
+  return sentence.replace(/--(run-)?([a-z][a-z-]*)(=[^ ,;)]*)?/g, (all, run, name) => {
+    const field = find(name, run ? "runs" : panel);
+    return field ? `"${labelOf(field)}"` : all;
+  });
+}
+
 /* What the tool says of an option goes to the field of that option; false if there is none. */
 export function mark(panel, sentence) {
   const option = /--(run-)?([a-z][a-z-]*)/.exec(sentence);
@@ -195,23 +209,32 @@ export function mark(panel, sentence) {
   if (!field) {
     return false;
   }
-  const wrong = field.querySelector(".wrong");
-  wrong.textContent = sentence.replace(/^--[a-z-]+ /, `${labelOf(field)} `);
-  wrong.hidden = false;
-  wrong.dataset.panel = panel;
-  field.classList.add("is-wrong");
-  field.querySelectorAll("input, select").forEach((control) => control.setAttribute("aria-invalid", "true"));
+  markField(field, panel, spoken(sentence.replace(/^--[a-z-]+ /, `${labelOf(field)} `), panel));
   return true;
+}
+
+/* Panels that refuse the same thing say it once: it is read out when it appears. */
+export function markField(field, panel, said) {
+  const wrong = field.querySelector(".wrong");
+  if (!wrong.hidden && wrong.textContent === said) {
+    return;
+  }
+  wrong.textContent = said;
+  wrong.hidden = false;
+  wrong.dataset.by = panel;
+  field.classList.add("is-wrong");
+  controls(field).forEach((control) => control.setAttribute("aria-invalid", "true"));
 }
 
 /* Takes back what was said of the fields; of one panel's alone if it is named. */
 export function unmark(panel) {
   for (const field of document.querySelectorAll(".is-wrong")) {
     const wrong = field.querySelector(".wrong");
-    if (panel === undefined || wrong.dataset.panel === panel) {
+    if (panel === undefined || wrong.dataset.by === panel) {
       field.classList.remove("is-wrong");
       wrong.hidden = true;
-      field.querySelectorAll("input, select").forEach((control) => control.removeAttribute("aria-invalid"));
+      wrong.textContent = "";
+      controls(field).forEach((control) => control.removeAttribute("aria-invalid"));
     }
   }
 }

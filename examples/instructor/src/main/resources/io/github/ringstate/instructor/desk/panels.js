@@ -1,13 +1,17 @@
 /* The results: each report goes to its panel when it comes. */
 
 import { drawing, made, sheet } from "./blocks.js";
-import { compare } from "./change.js";
+import { compare, conditions } from "./change.js";
 import * as form from "./form.js";
 import * as side from "./side.js";
 import { say } from "./words.js";
 
 const progress = document.getElementById("progress");
+const changed = document.getElementById("change");
+const aloud = document.getElementById("aloud");
+const keepBeside = document.getElementById("beside-keep");
 let pilots = 0;
+let most = "";
 
 const place = (panel) => document.querySelector(`[data-panel="${panel}"].said`);
 
@@ -18,6 +22,7 @@ export function begin() {
     said.classList.add("old");
     said.setAttribute("aria-busy", "true");
   });
+  side.age(true);
   progress.textContent = say("flying");
 }
 
@@ -27,7 +32,8 @@ export function still() {
 
 export function hear(line) {
   if (line.done) {
-    progress.textContent = say("settled", { n: pilots });
+    progress.textContent = pilots > 0 ? say("settled", { n: pilots }) : say("not-flown");
+    aloud.textContent = `${most} ${progress.textContent}`.trim();
     return;
   }
   const said = place(line.panel);
@@ -36,7 +42,8 @@ export function hear(line) {
   form.unmark(line.panel);
   if (line.refused !== undefined) {
     const marked = form.mark(line.panel, line.refused);
-    said.replaceChildren(made("p", { class: "refused" }, marked ? say("at-field") : line.refused));
+    said.replaceChildren(made("p", { class: "refused" }, marked ? say("at-field") : form.spoken(line.refused, line.panel)));
+    none(line.panel);
     return;
   }
   if (line.panel === "floor") {
@@ -44,12 +51,41 @@ export function hear(line) {
     progress.textContent = say("so-far", { n: pilots });
   }
   if (line.panel === "loss") {
-    document.getElementById("change").textContent = compare(line.sheet);
+    most = compare(line.sheet);
+    changed.textContent = most || say("try");
   }
   if (line.panel === "fly") {
     side.take(line);
   }
   show(said, line, document.getElementById(`h-${line.panel}`).textContent);
+  besides(said, line.panel);
+}
+
+/* What stands on the form is named like what is kept beside it. */
+function besides(said, panel) {
+  if (panel === "loss") {
+    keepBeside.disabled = false;
+    document.getElementById("now-what").textContent = say("beside-now", { what: conditions(said) });
+  }
+  if (panel === "floor") {
+    document.getElementById("now-floor").textContent = Array.from(said.querySelectorAll(":scope > .take"), (one) => one.textContent).join(" ");
+  }
+}
+
+/* A refused panel leaves nothing of an earlier answer in sight. */
+function none(panel) {
+  if (panel === "fly") {
+    side.clear();
+  }
+  if (panel === "loss") {
+    most = "";
+    changed.textContent = "";
+    keepBeside.disabled = true;
+    document.getElementById("now-what").textContent = "";
+  }
+  if (panel === "floor") {
+    document.getElementById("now-floor").textContent = "";
+  }
 }
 
 function show(said, line, title) {
@@ -65,6 +101,7 @@ function show(said, line, title) {
     }
   }
   inside.querySelectorAll("details").forEach((one, i) => { one.open = open[i] || false; });
-  const drawn = Object.values(line.drawings || {}).map((markup) => made("div", { class: "drawn" }, drawing(markup)));
-  said.replaceChildren(...(drawn.length > 0 ? [made("div", { class: "drawings" }, ...drawn)] : []), inside);
+  const drawn = Object.keys(line.drawings || {}).sort().map((name) => drawing(line.drawings[name]));
+  const notices = line.notices.map((notice) => made("p", { class: "note" }, form.spoken(notice, line.panel)));
+  said.replaceChildren(...notices, ...(drawn.length > 0 ? [made("div", { class: "drawings" }, ...drawn)] : []), inside);
 }

@@ -25,7 +25,7 @@ export function wrong(id, sentence) {
 
 function refused(sentence) {
   form.unmark("paper");
-  said.textContent = form.mark("paper", sentence) ? say("at-field") : sentence;
+  said.textContent = form.mark("paper", sentence) ? say("at-field") : form.spoken(sentence, "paper");
 }
 
 async function print(button, state) {
@@ -99,12 +99,24 @@ async function takeCraft(file, desk) {
   }
 }
 
+/* What no manual need say; every other number is wanted. */
+const MAY_BE_LEFT_OUT = ["autorotation-fpm"];
+
 async function makeCraft(desk) {
   const numbers = {};
-  for (const field of document.querySelectorAll("[data-number]")) {
+  const fields = Array.from(document.querySelectorAll("[data-number]"));
+  for (const field of fields) {
     numbers[field.dataset.number] = form.value(field);
   }
   form.unmark("manual");
+  byId("manual-said").replaceChildren();
+  byId("craft-keep").hidden = true;
+  const missing = fields.filter(({ dataset }) => numbers[dataset.number] === "" && !MAY_BE_LEFT_OUT.includes(dataset.number));
+  if (missing.length > 0) {
+    missing.forEach((field) => form.markField(field, "manual", say("missing", { what: form.labelOf(field) })));
+    wrong("manual-wrong", say("missing-some", { n: missing.length }));
+    return;
+  }
   const answer = await ask("manual", { numbers, units: desk.state().units });
   if (answer.refused) {
     wrong("manual-wrong", form.mark("manual", answer.refused) ? say("at-field") : answer.refused);
@@ -114,13 +126,13 @@ async function makeCraft(desk) {
   byId("manual-said").replaceChildren(sheet(answer.sheet, "The model beside the flight manual"));
   byId("craft-keep").hidden = false;
   byId("craft-keep").onclick = () => hand(answer.name, answer.text, "application/toml");
-  desk.take({ name: answer.name, text: answer.text, words: answer.sheet.blocks[0].text });
+  desk.take({ name: answer.name, text: answer.text, words: answer.words });
 }
 
 async function open(file, desk) {
   const answer = await ask("open", { text: await text(file) });
   if (answer.refused) {
-    said.textContent = answer.refused;
+    said.textContent = say("not-opened", { name: file.name, why: answer.refused });
     return;
   }
   desk.lay(answer.plan);

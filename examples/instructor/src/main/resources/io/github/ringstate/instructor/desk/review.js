@@ -41,15 +41,18 @@ function question(format) {
 
 function refused(answer) {
   const why = answer.refused;
-  const marked = form.mark(answer.of === "plan" ? "paper" : "review", why);
+  const panel = answer.of === "plan" ? "paper" : "review";
+  const marked = form.mark(panel, why);
   told.textContent = "";
-  wrong("recording-wrong", say(answer.of === "plan" ? "plan-wrong" : "review-wrong", { name: file.name, why: marked ? say("at-field") : why }));
+  wrong("recording-wrong", say(answer.of === "plan" ? "plan-wrong" : "review-wrong", { name: file.name, why: marked ? say("at-field") : form.spoken(why, panel) }));
 }
 
 function show(answer) {
-  const inside = sheet(answer.sheet, byId("h-review").textContent);
-  const drawn = Object.keys(answer.drawings).sort().map((name) => made("div", { class: "drawn" }, drawing(answer.drawings[name])));
-  place.replaceChildren(inside, made("div", { class: "drawings" }, ...drawn));
+  const spoken = (text) => form.spoken(text, "review");
+  const notices = answer.notices.map((notice) => made("p", { class: "note" }, spoken(notice)));
+  const inside = sheet(answer.sheet, byId("h-review").textContent, spoken);
+  const drawn = Object.keys(answer.drawings).sort().map((name) => drawing(answer.drawings[name]));
+  place.replaceChildren(...notices, inside, made("div", { class: "drawings" }, ...drawn));
   told.textContent = say("reviewed", { name: file.name });
 }
 
@@ -115,7 +118,7 @@ async function offerColumns() {
   byId("columns").hidden = found.length < 2;
   rows.replaceChildren();
   for (const [quantity, units] of Object.entries(found.length < 2 ? {} : quantities)) {
-    const words = quantity.replace("_", " ");
+    const words = quantity.replaceAll("_", " ");
     const column = made("select", { "aria-label": `Column of ${words}` }, made("option", { value: "" }, say("by-name")), ...found.map((name) => made("option", { value: name }, name)));
     const unit = made("select", { "aria-label": `Unit of ${words}` }, ...units.map((one) => made("option", { value: one }, one)));
     rows.append(made("tr", { "data-quantity": quantity }, made("th", { scope: "row", class: "words" }, words), made("td", { class: "words" }, column), made("td", { class: "words" }, unit)));

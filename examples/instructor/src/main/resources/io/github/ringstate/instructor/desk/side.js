@@ -52,6 +52,8 @@ function steps(low, high, count) {
   return marks;
 }
 
+const between = (list, i, part) => list[i] + part * ((i + 1 < list.length ? list[i + 1] : list[i]) - list[i]);
+
 export function take(line) {
   const samples = line.tables.samples;
   const scale = line.scale;
@@ -60,24 +62,39 @@ export function take(line) {
   const x = travelled(t, column(samples, "ground_speed_kt"), scale.distance);
   const onset = line.tables.events.rows.find((row) => row[0] === "ONSET");
   const zero = onset ? onset[1] : 0;
-  const at = t.findIndex((one) => one >= zero);
+  const [at, part] = moment(t, zero);
   flight = {
     t: t.map((one) => one - zero),
-    h: h.map((one) => one - h[Math.max(0, at)]),
-    x: x.map((one) => one - x[Math.max(0, at)]),
+    h: h.map((one) => one - between(h, at, part)),
+    x: x.map((one) => one - between(x, at, part)),
     v: column(samples, "vertical_speed_fpm").map((v) => v * scale.sink),
     phase: column(samples, "phase"),
     scale,
   };
   time.min = Math.ceil(Math.max(-5, flight.t[0]) * 10) / 10;
   time.max = flight.t[flight.t.length - 1].toFixed(1);
+  age(false);
   draw();
 }
 
-function nearest(at) {
-  let found = 0;
-  flight.t.forEach((one, i) => { if (one <= at + 1e-6) { found = i; } });
-  return found;
+/* The sample before a time, and which part of the way to the next one has passed. */
+function moment(t, at) {
+  const i = Math.max(0, t.findLastIndex((one) => one <= at));
+  return [i, i + 1 < t.length ? Math.min(1, Math.max(0, (at - t[i]) / (t[i + 1] - t[i]))) : 0];
+}
+
+/* What was flown before does not stay where nothing is flown now. */
+export function clear() {
+  flight = null;
+  age(false);
+  plot.replaceChildren();
+  plot.removeAttribute("viewBox");
+  plot.setAttribute("aria-label", say("no-flight"));
+  now.textContent = "";
+}
+
+export function age(old) {
+  [plot, now].forEach((one) => one.classList.toggle("old", old));
 }
 
 export function draw() {
@@ -88,7 +105,7 @@ export function draw() {
   const wide = Math.max(280, Math.min(900, plot.clientWidth || 600));
   plot.replaceChildren();
   plot.setAttribute("viewBox", `0 0 ${wide} ${TALL}`);
-  const from = nearest(Number(time.min));
+  const from = moment(flight.t, Number(time.min))[0];
   const xs = flight.x.slice(from);
   const hs = flight.h.slice(from);
   const low = [Math.min(...xs), Math.min(...hs)];
@@ -106,14 +123,21 @@ export function draw() {
   element("text", { x: ROOM.left, y: 14, class: "axis" }, `height from that of onset, ${flight.scale.lengthUnit}`);
   element("text", { x: wide - ROOM.right, y: TALL - 6, "text-anchor": "end", class: "axis" }, `distance over the ground, ${flight.scale.lengthUnit}`);
   element("polyline", { points: xs.map((x, i) => `${across(x).toFixed(1)},${up(hs[i]).toFixed(1)}`).join(" "), class: "path" });
-  const i = Math.max(from, nearest(Number(time.value)));
-  element("circle", { cx: across(flight.x[i]), cy: up(flight.h[i]), r: 8, class: "craft" });
+  const [i, part] = moment(flight.t, Number(time.value));
+  const height = between(flight.h, i, part);
+  element("circle", { cx: across(between(flight.x, i, part)), cy: up(height), r: 8, class: "craft" });
   now.textContent = say("now", {
-    t: fixed(flight.t[i], 1),
-    h: `${fixed(flight.h[i], 0)} ${flight.scale.lengthUnit}`,
-    v: `${fixed(flight.v[i], flight.scale.sinkDecimals)} ${flight.scale.sinkUnit}`,
+    t: fixed(Number(time.value), 1),
+    h: `${fixed(height, 0)} ${flight.scale.lengthUnit}`,
+    v: `${fixed(between(flight.v, i, part), flight.scale.sinkDecimals)} ${flight.scale.sinkUnit}`,
     phase: flight.phase[i],
   });
+  time.setAttribute("aria-valuetext", now.textContent);
+  plot.setAttribute("aria-label", say("drawn", {
+    high: `${fixed(high[1] - 1, 0)} ${flight.scale.lengthUnit}`,
+    low: `${fixed(low[1], 0)} ${flight.scale.lengthUnit}`,
+    far: `${fixed(high[0] - 1, 0)} ${flight.scale.lengthUnit}`,
+  }));
 }
 
 /* A number that is printed as nothing has no sign. */

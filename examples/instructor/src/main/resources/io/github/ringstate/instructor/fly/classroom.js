@@ -27,7 +27,7 @@
      are low, so that all of it is one page. */
   var SCREEN = { side: 380, strips: 640 };
   /* A projector or a laptop: both drawings stand beside each other, all of it in one window. */
-  var PROJECTOR = { side: 290, strips: 500 };
+  var PROJECTOR = { side: 290, strips: 500, least: 190 };
   var PAPER = { side: 262, strips: 460, wide: 960 };
   /* A letter of a name is not wider. */
   var LETTER = 8;
@@ -170,6 +170,21 @@
     element(parent, "text", { x: box.left, y: box.top - 8, "font-weight": 600 }, yTitle);
   }
 
+  /* Where a name begins: behind the end of its line, and behind the ends of others that would lie
+     on it. */
+  function behind(flights, own, width, across, up, x, y) {
+    function end(flight, key, map) { return map(flight[key][flight[key].length - 1]); }
+    var begins = end(own, x, across) + 12;
+    flights.map(function (flight) { return [end(flight, x, across), end(flight, y, up)]; })
+      .sort(function (one, other) { return one[0] - other[0]; })
+      .forEach(function (at) {
+        if (Math.abs(at[1] - end(own, y, up)) < LINE && at[0] > begins - 12 && at[0] < begins + width) {
+          begins = at[0] + 12;
+        }
+      });
+    return begins;
+  }
+
   /* Names at the ends of lines, inside the box, moved apart where they would lie on each other. */
   function names(parent, flights, box, across, up, x, y) {
     var labels = flights.map(function (flight) {
@@ -179,7 +194,7 @@
       return {
         name: name,
         width: width,
-        x: Math.min(across(flight[x][last]) + 12, box.right + 8, wide() - width),
+        x: Math.min(behind(flights, flight, width, across, up, x, y), box.right + 8, wide() - width),
         y: Math.min(up(flight[y][last]) + 5, box.bottom - 3)
       };
     }).sort(function (one, other) { return other.y - one.y; });
@@ -216,13 +231,30 @@
     return null;
   }
 
-  /* When a flight comes below the terrain. */
-  function strikes(flight) {
-    for (var i = 0; i < flight.t.length; i++) {
-      var ground = terrainAt(flight.x[i]);
-      if (ground !== null && flight.h[i] < ground) { return flight.t[i]; }
+  /* Where a flight is nearest above the terrain, and when it first comes below it. Both are
+     straight between their points, so the least height is at a point of one of them. */
+  function overTerrain(flight) {
+    var found = { least: Infinity, struck: null };
+    function look(at, distance, height) {
+      var ground = terrainAt(distance);
+      if (ground === null) { return; }
+      found.least = Math.min(found.least, height - ground);
+      if (height < ground && found.struck === null) { found.struck = at; }
     }
-    return null;
+    flight.t.forEach(function (at, i) {
+      var next = i + 1;
+      look(at, flight.x[i], flight.h[i]);
+      if (next === flight.t.length) { return; }
+      data.terrain.map(function (point) {
+        return (point[0] - flight.x[i]) / (flight.x[next] - flight.x[i]);
+      }).filter(function (part) { return part > 0 && part < 1; }).sort(function (one, other) {
+        return one - other;
+      }).forEach(function (part) {
+        look(at + part * (flight.t[next] - at), flight.x[i] + part * (flight.x[next] - flight.x[i]),
+          flight.h[i] + part * (flight.h[next] - flight.h[i]));
+      });
+    });
+    return found;
   }
 
   function drawTerrain(box, far, across, up) {
@@ -361,8 +393,17 @@
   }
 
   function ending(flight) {
-    var struck = strikes(flight);
-    return (struck === null ? "" : "below the terrain at " + struck.toFixed(1) + " s; ") + inTheEnd(flight);
+    var over = overTerrain(flight);
+    if (over.least === Infinity) { return inTheEnd(flight); }
+    return over.struck === null
+      ? inTheEnd(flight) + "; least height above the terrain " + Math.floor(over.least) + " " + data.length
+      : "below the terrain at " + over.struck.toFixed(1) + " s; " + inTheEnd(flight);
+  }
+
+  function leastAbove(flight) {
+    var over = overTerrain(flight);
+    if (over.least === Infinity) { return "–"; }
+    return over.struck === null ? Math.floor(over.least) : "below at " + over.struck.toFixed(1) + " s";
   }
 
   function inTheEnd(flight) {
@@ -385,7 +426,8 @@
       cell(row, "td", valueAt(flight, "i", now).toFixed(2));
       cell(row, "td", Math.round(valueAt(flight, "p", now)));
       cell(row, "td", flight.acts === null ? "–" : flight.acts.toFixed(1));
-      cell(row, "td", ending(flight), true);
+      if (data.terrain.length > 0) { cell(row, "td", leastAbove(flight)); }
+      cell(row, "td", inTheEnd(flight), true);
       body.appendChild(row);
     });
     document.getElementById("said").textContent = chosen.length === 0
@@ -411,6 +453,19 @@
     drawSide(chosen, all);
     drawStrips(chosen, all);
     readOut(chosen);
+    fit(chosen, all);
+  }
+
+  /* The more is told below the drawings, the lower they are, so that all stays in the window. */
+  function fit(chosen, all) {
+    var over = document.documentElement.scrollHeight - window.innerHeight;
+    if (shape.least && over > 0) {
+      var whole = shape;
+      shape = { side: Math.max(whole.least, whole.side - over), strips: whole.strips - Math.min(over, 60) };
+      drawSide(chosen, all);
+      drawStrips(chosen, all);
+      shape = whole;
+    }
   }
 
   Array.prototype.slice.call(document.querySelectorAll(".swatch")).forEach(function (swatch) {

@@ -47,7 +47,10 @@ class TakeAwayTest {
               : ending == Ending.GROUND ? OptionalDouble.of(61) : none;
       rows.add(
           new LossRow(
-              way, delay, new Outcome(ending, loss, loss, none, none, none, none, List.of())));
+              way,
+              delay,
+              new Outcome(ending, loss, loss, none, none, none, none, List.of()),
+              false));
     }
     return new LossBlock(CONDITIONS, ways, delays, rows, List.of(), OptionalDouble.empty());
   }

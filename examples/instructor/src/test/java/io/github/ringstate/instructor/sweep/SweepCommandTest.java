@@ -149,6 +149,25 @@ class SweepCommandTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"", "# nothing\n"})
+  void anEmptySweepIsRefused(String text) throws IOException {
+    Files.writeString(Path.of(spec), text);
+    Run run = sweep("a.csv");
+    assertEquals(1, run.status());
+    assertTrue(run.err().contains("my.toml: the sweep is empty"), run.err());
+    assertFalse(Files.exists(out("a.csv")));
+  }
+
+  @Test
+  void whereNoPointCanBeFlownTheStatusSaysSo() throws IOException {
+    Files.writeString(Path.of(spec), "[craft]\nmass_kg = [700, 710]\n");
+    Run run = sweep("a.csv");
+    assertEquals(1, run.status());
+    assertTrue(run.err().contains("2 of 2 points"), run.err());
+    assertEquals(2, records("a.csv").size());
+  }
+
+  @ParameterizedTest
   @ValueSource(
       strings = {
         "sweep",
