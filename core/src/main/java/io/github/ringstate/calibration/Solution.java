@@ -60,6 +60,9 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
       residuals.reweigh(solution.unknown(), solution.spent(demonstrations.size()));
       solution = solve(residuals, solution.unknown());
     }
+    if (start.length == 0 && demonstrations.size() > 1) {
+      solution = solution.lower();
+    }
     return new Solution(
         residuals,
         solution.unknown(),
@@ -107,6 +110,26 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
       }
     }
     return best;
+  }
+
+  /**
+   * The lower of two minima. Hastes of the pilots may hold the numbers asked for far from the
+   * lowest one; a way out is tried from the middle of those numbers.
+   */
+  private Solution lower() {
+    double[] middle = unknown.clone();
+    Arrays.fill(middle, 0, residuals.firstUnknown(0), 0);
+    try {
+      Solution other = solve(residuals, middle);
+      return other.cost() < cost() ? other : this;
+    } catch (UnsupportedFitException none) {
+      return this;
+    }
+  }
+
+  private double cost() {
+    double norm = residuals.computeValue(unknown).getNorm();
+    return norm * norm;
   }
 
   /** The minimum with the weights that the residuals have. */

@@ -10,7 +10,7 @@ public final class UnsupportedFitException extends IllegalArgumentException {
   /** Why a fit is refused. */
   public enum Reason {
     /** Fewer encounters than needed. */
-    TOO_FEW("two encounters with an arrest are needed, so that one can test the other; there are "),
+    TOO_FEW("two encounters with an arrest are needed, so that one can test the other; usable: "),
     /** An encounter whose arrest is not recorded. */
     NO_ARREST("the recording ends before the descent is arrested in "),
     /** The same readings are given twice. */

@@ -49,6 +49,10 @@ class ReviewTest {
     double two = row.path("model_loss_2_s_more_ft").doubleValue();
     assertTrue(0 < flown && flown < one && one < two, row::toString);
     assertEquals("recorded-onset", row.path("model_begins").textValue());
+    // a tenth of the loss at the least, and the miss of the flight itself, in parts of the loss
+    double miss = (flown - row.path("altitude_loss_ft").doubleValue()) / flown;
+    assertEquals(
+        Math.hypot(0.1, miss) * two, row.path("model_loss_2_s_more_sd_ft").doubleValue(), 0.5);
   }
 
   @ParameterizedTest
@@ -67,7 +71,7 @@ class ReviewTest {
   void inAWindFromAheadTheSameFlightMeetsNothing() {
     Run run = Run.line("review --demo gnss-5hz --wind-kt 8 --wind-from-deg 360");
     assertTrue(run.out().contains("No descent in this recording"), run.out());
-    assertTrue(run.out().contains("8 kt from 0 deg, given"), run.out());
+    assertTrue(run.out().contains("8 kt from 360 deg, given"), run.out());
   }
 
   @Test
@@ -131,6 +135,18 @@ class ReviewTest {
     Run run = Run.of(command.split(" ", -1));
     assertEquals(UserError.USAGE, run.status(), run.err());
     assertEquals("", run.out());
+  }
+
+  @Test
+  void oneRepairIsSaidInTheSingular() throws IOException {
+    StringBuilder csv = new StringBuilder("time_s,height_m,ground_speed_kt,track_deg\n");
+    for (int k = 0; k < 60; k++) {
+      csv.append(k == 30 ? "x" : String.valueOf(k)).append(',').append(500 - k).append(",20,90\n");
+    }
+    Path file = folder.resolve("one.csv");
+    Files.writeString(file, csv);
+    String said = Run.line("review " + file).out();
+    assertTrue(said.contains("reading without a time, left out"), said);
   }
 
   @Test

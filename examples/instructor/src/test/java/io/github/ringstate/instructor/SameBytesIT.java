@@ -34,10 +34,10 @@ class SameBytesIT {
         "-Duser.language=ar -Duser.country=EG | completion",
         "-Duser.language=th -Duser.extensions=u-nu-thai | completion",
         "-Duser.language=de -Duser.country=DE | loss --delays 1 --turbulence 15 --shaking-pct 5",
-        "-Duser.language=ar -Duser.country=EG | floor --pilots 30 --state primed --format json",
+        "-Duser.language=ar -Duser.country=EG | floor --pilots 8 --state primed --format json",
         "-Duser.language=de -Duser.country=DE | fly --format json",
         "-Duser.language=th -Duser.extensions=u-nu-thai | boundary --step-kt 0.5",
-        "-Duser.language=tr -Duser.country=TR | runs --wind-from-deg 240 --wind-kt 12 --pilots 20"
+        "-Duser.language=tr -Duser.country=TR | runs --wind-from-deg 240 --wind-kt 12 --pilots 8"
       })
   void theOutputIsTheSameTwiceAndUnderAnyLocaleAndForAnyNumberOfThreads(
       String locale, String command) throws IOException, InterruptedException {
@@ -76,8 +76,8 @@ class SameBytesIT {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "loss --pilots 20 --delays 0,2.0 --format pdf",
-        "runs --wind-from-deg 240 --wind-kt 12 --pilots 20 --recovery lateral --format pdf",
+        "loss --pilots 8 --delays 0,2.0 --format pdf",
+        "runs --wind-from-deg 240 --wind-kt 12 --pilots 8 --recovery lateral --format pdf",
         "boundary --recovery forward --format png"
       })
   void aSheetIsTheSameByteForByteOnTheSameDate(String command)

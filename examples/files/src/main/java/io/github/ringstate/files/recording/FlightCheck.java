@@ -44,7 +44,8 @@ public final class FlightCheck {
           name,
           "holds "
               + recording.size()
-              + " readings with a time of their own; a descent takes "
+              + (recording.size() == 1 ? " reading" : " readings")
+              + " with a time of their own; a descent takes "
               + FEWEST
               + " or more",
           null);

@@ -57,10 +57,16 @@ final class ReviewText {
     double speed = wind.wind().speed();
     return ReviewMessages.SAY.wind(
         units.speedInWords(speed),
-        speed > 0 ? Decimals.fixed(Unit.DEGREE.fromSi(wind.wind().directionFrom()), 0) : "",
+        speed > 0 ? from(wind.wind().directionFrom()) : "",
         units.speedInWords(wind.deviation()),
         wind.source(),
         wind.known());
+  }
+
+  /** In whole degrees, north as 360. */
+  private static String from(double direction) {
+    String degrees = Decimals.fixed(Unit.DEGREE.fromSi(direction), 0);
+    return degrees.equals("0") ? "360" : degrees;
   }
 
   Sheet.Grid encounters() {
@@ -214,7 +220,7 @@ final class ReviewText {
                 repair ->
                     List.of(
                         String.valueOf(repair.count()),
-                        repair.kind().label(),
+                        repair.kind().label(repair.count()),
                         repair
                             .quantity()
                             .map(quantity -> quantity.key().replace('_', ' '))
