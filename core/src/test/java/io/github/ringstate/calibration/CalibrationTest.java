@@ -21,6 +21,7 @@ import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.SmoothMomentum;
 import io.github.ringstate.inflow.StabilityBoundInflow;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.UncertainNumbers;
@@ -92,7 +93,14 @@ class CalibrationTest {
     for (int run = 0; run < ROUND_TRIPS; run++) {
       RandomStream draws = new IndependentStream(5, run);
       double[] truth = PRIOR.draw(normals(FEW.size(), draws));
-      List<Demonstration> found = prompt(model.with(Flights.CRAFT, truth), draws, 10L * run);
+      Helicopter real;
+      try {
+        real = model.with(Flights.CRAFT, truth);
+        real.inflow();
+      } catch (IncompatibleValuesException contradiction) {
+        continue; // numbers of which no ring state can be made are no craft
+      }
+      List<Demonstration> found = prompt(real, draws, 10L * run);
       if (found.size() < Calibration.FEWEST) {
         continue;
       }

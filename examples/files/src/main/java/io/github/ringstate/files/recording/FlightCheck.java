@@ -44,8 +44,10 @@ public final class FlightCheck {
           name,
           "holds "
               + recording.size()
-              + (recording.size() == 1 ? " reading" : " readings")
-              + " with a time of their own; a descent takes "
+              + (recording.size() == 1
+                  ? " reading with a time of its own"
+                  : " readings with times of their own")
+              + "; a descent takes "
               + FEWEST
               + " or more",
           null);

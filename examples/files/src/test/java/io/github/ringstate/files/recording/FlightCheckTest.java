@@ -37,8 +37,8 @@ class FlightCheckTest {
 
   @Test
   void timesThatAreAllTheSameLeaveOneReading() {
-    assertRefused(50, k -> 5, k -> 100 - k, "holds 1 readings with a time of their own");
-    assertRefused(1, k -> 5, k -> 100, "holds 1 readings");
+    assertRefused(50, k -> 5, k -> 100 - k, "holds 1 reading with a time of its own");
+    assertRefused(1, k -> 5, k -> 100, "holds 1 reading");
   }
 
   @Test
