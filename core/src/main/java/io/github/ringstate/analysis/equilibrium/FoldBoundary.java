@@ -17,8 +17,9 @@ import java.util.Optional;
  *
  * @param folds the folds, in the order of the curve: from the onset in vertical descent to the
  *     exit, if they meet
- * @param widest the greatest airspeed at which there is a fold; empty if they do not meet within
- *     twice the hover induced velocity
+ * @param widest the greatest airspeed at which there is a fold, where the two meet smoothly; empty
+ *     if they do not within twice the hover induced velocity, or meet at a corner, where the curve
+ *     ends, as with {@link io.github.ringstate.inflow.StabilityBoundInflow}
  */
 public record FoldBoundary(List<Equilibrium> folds, Optional<Equilibrium> widest) {
 

@@ -27,9 +27,12 @@ public record ModelSpread(PilotStudy study, List<RingStateInflow> models) {
   /** Checks the number of models. */
   public ModelSpread {
     models = List.copyOf(models);
-    if (models.size() < 2) {
-      throw new IllegalArgumentException(
-          "a spread of models takes at least two, not " + models.size());
+    checkEnough(models.size());
+  }
+
+  private static void checkEnough(int models) {
+    if (!(models >= 2)) {
+      throw new IllegalArgumentException("a spread of models takes at least two, not " + models);
     }
   }
 
@@ -93,6 +96,7 @@ public record ModelSpread(PilotStudy study, List<RingStateInflow> models) {
    *     95 per cent confidence
    */
   public static Share held(int models) {
+    checkEnough(models);
     int between = Quantile.rank(models, HIGH) - Quantile.rank(models, LOW);
     BetaDistribution part = new BetaDistribution(between, models + 1.0 - between);
     return new Share(

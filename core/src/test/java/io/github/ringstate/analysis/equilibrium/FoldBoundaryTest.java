@@ -8,6 +8,7 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingBand;
+import io.github.ringstate.inflow.StabilityBoundInflow;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -62,5 +63,20 @@ class FoldBoundaryTest {
       assertTrue(slope.margin(fold.edgewise(), fold.axial()) < 0);
     }
     assertTrue(boundary.widest().orElseThrow().edgewise() < slope.reach().orElseThrow());
+  }
+
+  /** The two folds of this model do not meet smoothly: they cease where its extension does. */
+  @Test
+  void foldsThatMeetAtACornerEndTheCurveThere() {
+    DescentCase utility = DescentCase.of(DemoCraft.UTILITY);
+    StabilityBoundInflow cornered = StabilityBoundInflow.standard();
+    FoldBoundary boundary =
+        FoldBoundary.of(new DescentCase(utility.craft(), utility.air(), cornered, 0)).orElseThrow();
+    assertTrue(boundary.widest().isEmpty());
+    List<Equilibrium> folds = boundary.folds();
+    assertEquals(
+        cornered.numbers().get(StabilityBoundInflow.CLOSED_EDGEWISE),
+        folds.get(folds.size() - 1).edgewise(),
+        1e-3);
   }
 }

@@ -138,4 +138,19 @@ class ModelSpreadTest {
       assertEquals(held.value(), sum / studies, 0.006, models + " models");
     }
   }
+
+  /** Of two models the band is their range, a third of all on average; one has no range. */
+  @Test
+  void twoModelsHoldAThirdAndOneHoldsNothing() {
+    Share two = ModelSpread.held(2);
+    assertEquals(1 / 3.0, two.value(), 1e-15);
+    // a range of two even draws is at most r with probability r (2 - r)
+    assertEquals(1 - Math.sqrt(0.975), two.low(), 1e-9);
+    assertEquals(1 - Math.sqrt(0.025), two.high(), 1e-9);
+    for (int models : new int[] {1, 0, -3}) {
+      IllegalArgumentException refused =
+          assertThrows(IllegalArgumentException.class, () -> ModelSpread.held(models));
+      assertEquals("a spread of models takes at least two, not " + models, refused.getMessage());
+    }
+  }
 }

@@ -36,6 +36,7 @@ final class SweepReader {
       "a value, a list [a, b, c], { from = a, to = b, values = n } or { from = a, to = b, sampled ="
           + " true }, both also with scale = \"log\", or { distribution = \"normal\", mean = a, sd ="
           + " b }";
+  private static final String YES_OR_NO = "true or false, without quotation marks";
   private static final String OUTPUT = "output";
   private static final List<String> UNITS = List.of(OUTPUT, "units");
   private static final List<String> DRAWN = List.of(OUTPUT, "drawn_numbers");
@@ -193,7 +194,7 @@ final class SweepReader {
     Scale scale = scale(path, node);
     JsonNode asked = node.path("sampled");
     if (node.has("sampled") && !asked.isBoolean()) {
-      throw document.bad(within(path, "sampled"), "true or false");
+      throw document.bad(within(path, "sampled"), YES_OR_NO);
     }
     if (asked.booleanValue() == node.has("values")) {
       throw document.bad(path, FORMS);
@@ -276,7 +277,7 @@ final class SweepReader {
 
   private boolean isTrue(List<String> path) {
     if (document.has(path) && !document.get(path, "").isBoolean()) {
-      throw document.bad(path, "true or false");
+      throw document.bad(path, YES_OR_NO);
     }
     return document.has(path) && document.get(path, "").booleanValue();
   }

@@ -46,7 +46,7 @@ class SweepValuesTest {
         "'[craft]\nmass_kg = 1e400' | 200 to 20000 kg",
         "'[output]\nunits = \"imperial\"' | \"aviation\" or \"si\"",
         "'[output]\ndrawn_numbers = 1' | true or false",
-        "'[output]\nsensitive = 1' | true or false",
+        "'[output]\nsensitive = \"true\"' | true or false, without quotation marks",
         "'[craft]\nmass_kg = { distribution = \"cauchy\" }' | normal",
         "'[craft]\nmass_kg = { distribution = \"normal\", mean = 560 }' | sd",
         "'[craft]\nmass_kg = { distribution = \"normal\", mean = 560, sd = 0 }' | positive sd",

@@ -45,9 +45,9 @@ import picocli.CommandLine.Spec;
       "A row has an index, what varies, craft, entry, recovery and delay_s, outcome,"
           + " altitude_loss_ft, loss_after_recognition_ft, peak_descent_fpm, time_to_arrest_s,"
           + " impact_fpm, and an error that says why a point could not be flown. [output] asks for"
-          + " SI units and for the numbers of drawn pilots. Where the rows come from is kept in a"
-          + " Parquet file, and beside a CSV file in FILE.provenance.json; 'ringstate rerun' makes"
-          + " them again. If no point could be flown, the exit status is 1.",
+          + " SI units, for the numbers of drawn pilots, and for a column 'sensitive', which says"
+          + " whether an outcome is on an edge. Where the rows come from is kept in a Parquet file,"
+          + " and beside a CSV file in FILE.provenance.json; 'ringstate rerun' makes them again. If no point could be flown, the exit status is 1.",
       "",
       "Rows are kept beside FILE as FILE.part, with FILE.journal, until they are whole. A run that"
           + " was ended at any instant goes on with --resume, to the same rows as if it had not been.",
