@@ -9,7 +9,7 @@ import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
-import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.inflow.InflowOver;
 import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Cockpit;
@@ -64,20 +64,24 @@ class CrookedPartsTest {
     }
   }
 
-  private record Drawing(String name, SplittableRandom random) implements InflowModel {
+  private static final class Drawing extends InflowOver {
+    private final String name;
+    private final SplittableRandom random;
+
+    Drawing(String name, SplittableRandom random) {
+      super(MODEL, name, random);
+      this.name = name;
+      this.random = random;
+    }
+
+    @Override
+    public String name() {
+      return name;
+    }
+
     @Override
     public double induced(double edgewise, double axial) {
-      return MODEL.induced(edgewise, axial) * random.nextDouble(0.99, 1.01);
-    }
-
-    @Override
-    public double slope(double edgewise, double axial) {
-      return MODEL.slope(edgewise, axial);
-    }
-
-    @Override
-    public double lossShare(double edgewise, double axial) {
-      return MODEL.lossShare(edgewise, axial);
+      return super.induced(edgewise, axial) * random.nextDouble(0.99, 1.01);
     }
   }
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.inflow.InflowOver;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Phase;
@@ -125,7 +126,7 @@ class BadExtensionTest {
   private static InflowKind inflow(String name, DoubleBinaryOperator induced) {
     RingStateInflow base = RingStateInflow.standard();
     InflowModel model =
-        new InflowModel() {
+        new InflowOver(base, induced) {
           @Override
           public String name() {
             return name;
@@ -134,16 +135,6 @@ class BadExtensionTest {
           @Override
           public double induced(double edgewise, double axial) {
             return induced.applyAsDouble(edgewise, axial);
-          }
-
-          @Override
-          public double slope(double edgewise, double axial) {
-            return base.slope(edgewise, axial);
-          }
-
-          @Override
-          public double lossShare(double edgewise, double axial) {
-            return base.lossShare(edgewise, axial);
           }
         };
     return new InflowKind(name, List.of(), numbers -> model, over -> new HeaveDamping(base));

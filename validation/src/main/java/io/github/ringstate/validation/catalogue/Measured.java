@@ -34,12 +34,12 @@ record Measured(double value, double uncertainty, String unit, String why, Strin
         TABLE.words("statement").get(row));
   }
 
-  /** Asks the library for it: a validation. */
   /** Expects the value within its uncertainty. */
   Check near(String name, String quantity, Source source, double actual) {
     return question(name, quantity, source).near(value, uncertainty, actual, why);
   }
 
+  /** Asks the library for it: a validation. */
   Question question(String name, String quantity, Source source) {
     return question(name, quantity, unit, source);
   }

@@ -22,8 +22,13 @@ public final class CarriedSweep implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final String name;
+
+  @SuppressWarnings("serial") // what is in it is a map that can be sent, and so is the list
   private final Map<String, String> texts;
+
+  @SuppressWarnings("serial")
   private final List<ExtensionJar> jars;
+
   private final String provenance;
   private transient @Nullable SweepFile file;
 

@@ -43,6 +43,8 @@ final class Reply {
     }
     exchange.sendResponseHeaders(status, bytes.length == 0 ? -1 : bytes.length);
     exchange.getResponseBody().write(bytes);
+    // JDK 25 keeps the head with the bytes, and a request that is not read to its end loses both
+    exchange.getResponseBody().flush();
   }
 
   /** Sends a refusal, and hangs up: what is left of the request is not read. */
