@@ -241,7 +241,7 @@ class DeskBrowserTest {
   }
 
   @Test
-  void theKeyboardReachesEveryFieldInOrderAndShowsWhereItIs() {
+  void theKeyboardGoesOnFromFieldToFieldAndShowsWhereItIs() {
     browser.run("document.getElementById('f-conditions-craft').focus()");
     browser.press(Keys.TAB);
     assertEquals("What is: Mass", browser.ask("document.activeElement.ariaLabel"));
