@@ -5,6 +5,7 @@ import io.github.ringstate.dynamics.ThrustDisturbance;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.InflowModel;
 import java.util.function.DoubleSupplier;
+import java.util.function.Supplier;
 
 /**
  * Whether parts that may be a user's own answer the same question alike. One that counts or draws
@@ -31,23 +32,23 @@ final class ConstantAnswers {
       WindField wind,
       double height,
       ThrustDisturbance shaking) {
-    check("the inflow " + inflow.name(), () -> inflow.induced(0, 0));
-    check("the boundary " + boundary.name(), () -> boundary.margin(0, 0));
+    check(() -> "the inflow " + inflow.name(), () -> inflow.induced(0, 0));
+    check(() -> "the boundary " + boundary.name(), () -> boundary.margin(0, 0));
     double[] air = new double[3];
     check(
-        "the wind " + wind,
+        () -> "the wind " + wind,
         () -> {
           wind.velocity(0, 0, 0, height, air);
           return air[0] + air[1] + air[2];
         });
-    check("the shaking " + shaking, () -> shaking.factor(0, 0, 0));
+    check(() -> "the shaking " + shaking, () -> shaking.factor(0, 0, 0));
   }
 
-  private static void check(String part, DoubleSupplier answer) {
+  private static void check(Supplier<String> part, DoubleSupplier answer) {
     double first = answer.getAsDouble();
     for (int i = 1; i < TIMES; i++) {
       if (Double.compare(answer.getAsDouble(), first) != 0) {
-        throw new IllegalArgumentException(part + DIFFER);
+        throw new IllegalArgumentException(part.get() + DIFFER);
       }
     }
   }
