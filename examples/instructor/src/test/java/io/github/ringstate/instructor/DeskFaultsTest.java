@@ -14,7 +14,6 @@ import java.io.InputStream;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.SocketException;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -126,8 +125,8 @@ class DeskFaultsTest {
       JsonNode answer = JSON.readTree(review(large).body());
       assertEquals("GPX", answer.path("facts").path("format").asText(), answer.toString());
     }
-    String type = "application/vnd.ringstate.desk+recording";
-    String tooLarge = head("review").replace(OpenDesk.TYPE, type) + LENGTH + (51 << 20);
+    String tooLarge =
+        head("review").replace(OpenDesk.TYPE, OpenDesk.RECORDING) + LENGTH + (51 << 20);
     assertEquals("413", status(tooLarge + "\r\n\r\n"));
     if (Soak.isWhole()) {
       assertEquals(413, review(new byte[(50 << 20) + 1]).statusCode());
@@ -137,15 +136,7 @@ class DeskFaultsTest {
   private static HttpResponse<byte[]> review(byte[] recording)
       throws IOException, InterruptedException {
     String line = "{\"name\":\"x.gpx\",\"units\":\"aviation\",\"plan\":{}}\n";
-    return desk.bytes(
-        HttpRequest.newBuilder(desk.address().resolve("review"))
-            .header("Origin", desk.origin())
-            .header("Content-Type", "application/vnd.ringstate.desk+recording")
-            .POST(
-                HttpRequest.BodyPublishers.concat(
-                    HttpRequest.BodyPublishers.ofString(line),
-                    HttpRequest.BodyPublishers.ofByteArray(recording)))
-            .build());
+    return desk.review(line, recording);
   }
 
   /** The status of the answer to what is sent; nothing if the server hangs up instead. */

@@ -106,15 +106,7 @@ class DeskPaperTest {
   private static HttpResponse<byte[]> review(String name, String rest, byte[] recording)
       throws IOException, InterruptedException {
     String head = "{\"name\":\"" + name + "\"," + HELD + rest + "}\n";
-    return desk.bytes(
-        HttpRequest.newBuilder(desk.address().resolve("review"))
-            .header("Origin", desk.origin())
-            .header("Content-Type", "application/vnd.ringstate.desk+recording")
-            .POST(
-                HttpRequest.BodyPublishers.concat(
-                    HttpRequest.BodyPublishers.ofString(head),
-                    HttpRequest.BodyPublishers.ofByteArray(recording)))
-            .build());
+    return desk.review(head, recording);
   }
 
   @Test

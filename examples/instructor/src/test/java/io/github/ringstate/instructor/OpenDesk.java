@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 final class OpenDesk implements AutoCloseable {
 
   static final String TYPE = "application/vnd.ringstate.desk+json";
+  static final String RECORDING = "application/vnd.ringstate.desk+recording";
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Pattern ADDRESS = Pattern.compile("http://127\\.0\\.0\\.1:[0-9]+/[^ ]+/");
@@ -78,6 +79,20 @@ final class OpenDesk implements AutoCloseable {
   /** What the desk answers the page. */
   HttpResponse<String> post(String action, String body) throws IOException, InterruptedException {
     return send(request(action).POST(HttpRequest.BodyPublishers.ofString(body)).build());
+  }
+
+  /** What the desk answers about a recording: a line of JSON, and the file behind it. */
+  HttpResponse<byte[]> review(String line, byte[] recording)
+      throws IOException, InterruptedException {
+    return bytes(
+        HttpRequest.newBuilder(address.resolve("review"))
+            .header("Origin", origin())
+            .header("Content-Type", RECORDING)
+            .POST(
+                HttpRequest.BodyPublishers.concat(
+                    HttpRequest.BodyPublishers.ofString(line),
+                    HttpRequest.BodyPublishers.ofByteArray(recording)))
+            .build());
   }
 
   /** The first lines of a study; the page then goes away. */
