@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.function.Supplier;
 
 /**
  * Flies what is on the desk: at once what one standard pilot loses, then more and more pilots. Each
@@ -44,13 +45,21 @@ final class Studies {
         Step.of(errand, Errand.text(sent.path("delay")), Errand.text(sent.path("shown")));
     try (Running own = begin(tab)) {
       Reply.Lines lines = reply.lines();
+      lines.send(last(own, steps, errand, lines));
+    }
+  }
+
+  /** Answers step by step, and says how that ended. */
+  private ObjectNode last(Running own, List<Step> steps, Errand errand, Reply.Lines lines)
+      throws IOException {
+    ObjectNode last = JsonNodeFactory.instance.objectNode();
+    try {
       for (Step step : steps) {
-        lines.send(line(step, errand));
-        own.goOn();
+        lines.send(own.fly(() -> line(step, errand)));
       }
-      lines.send(JsonNodeFactory.instance.objectNode().put("done", true));
+      return last.put("done", true);
     } catch (CancellationException overtaken) {
-      // the page has asked for something else and does not listen
+      return last.put("overtaken", DeskMessages.SAY.overtaken());
     }
   }
 
@@ -106,11 +115,15 @@ final class Studies {
     }
   }
 
-  /** A study under way on the thread that began it. */
+  /**
+   * A study under way on the thread that began it. Only its flying is interrupted: an interruption
+   * of a thread that writes to a channel closes the channel (InterruptibleChannel).
+   */
   private final class Running implements AutoCloseable {
 
     private final String tab;
     private final Thread thread = Thread.currentThread();
+    private boolean flying;
     private boolean ended;
 
     Running(String tab) {
@@ -119,13 +132,29 @@ final class Studies {
 
     void overtake() {
       ended = true;
-      thread.interrupt();
+      if (flying) {
+        thread.interrupt();
+      }
     }
 
-    void goOn() {
+    /** Flies a step unless the study is overtaken. */
+    ObjectNode fly(Supplier<ObjectNode> step) {
+      flies(true);
+      try {
+        return step.get();
+      } finally {
+        flies(false);
+      }
+    }
+
+    private void flies(boolean now) {
       synchronized (running) {
-        if (ended) {
+        if (now && ended) {
           throw new CancellationException();
+        }
+        flying = now;
+        if (!now) {
+          Thread.interrupted(); // an interruption that comes late is not for what is written
         }
       }
     }
@@ -134,7 +163,6 @@ final class Studies {
     public void close() {
       synchronized (running) {
         running.remove(tab, this);
-        Thread.interrupted(); // an interruption that comes late is not for the next request
       }
     }
   }
