@@ -107,7 +107,7 @@ class DeskFaultsTest {
     int whole = 0;
     for (CompletableFuture<HttpResponse<String>> one : answers) {
       HttpResponse<String> answer = one.join();
-      assertEquals(200, answer.statusCode());
+      assertEquals(200, answer.statusCode(), answer.body());
       List<String> lines = answer.body().lines().toList();
       JsonNode last = JSON.readTree(lines.get(lines.size() - 1));
       assertTrue(last.has("done") || last.has("overtaken"), last.toString());

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 
 /**
@@ -30,6 +31,12 @@ final class Studies {
   private final Commands commands;
   private final Fields fields;
   private final Map<String, Running> running = new HashMap<>();
+
+  /**
+   * What is overtaken may fly for a moment more, and where the machine is busy, for longer than it
+   * takes the page to ask again: so many fly at once, and who is overtaken waiting never does.
+   */
+  private final Semaphore flights = new Semaphore(MOST, true);
 
   Studies(Commands commands, Fields fields) {
     this.commands = commands;
@@ -141,7 +148,14 @@ final class Studies {
     ObjectNode fly(Supplier<ObjectNode> step) {
       flies(true);
       try {
-        return step.get();
+        flights.acquire();
+        try {
+          return step.get();
+        } finally {
+          flights.release();
+        }
+      } catch (InterruptedException overtaken) {
+        throw new CancellationException();
       } finally {
         flies(false);
       }
