@@ -73,17 +73,30 @@ export async function study(body, hear) {
     const answer = await post("study", { tab, ...body }, own.signal);
     const reader = answer.body.pipeThrough(new TextDecoderStream()).getReader();
     let rest = "";
+    let whole = false;
     for (;;) {
       const { done, value } = await reader.read();
-      if (done || own !== under) {
+      if (own !== under) {
+        return;
+      }
+      if (done && !whole) {
+        throw new TypeError("broken off");
+      }
+      if (done) {
         return;
       }
       const lines = (rest + value).split("\n");
       rest = lines.pop();
-      for (const line of lines) {
-        if (own === under) {
-          hear(JSON.parse(line));
+      for (const text of lines) {
+        const line = JSON.parse(text);
+        if (own !== under) {
+          return;
         }
+        if (line.overtaken) {
+          throw new Error(line.overtaken);
+        }
+        hear(line);
+        whole = whole || line.done === true;
       }
     }
   } catch (failed) {
