@@ -255,4 +255,31 @@ class RotorTest {
       }
     }
   }
+
+  /** Second method: the thrust itself at two inflows. Far from stall it is linear in them. */
+  @Test
+  void theSlopeOfTheThrustIsThatOfTheThrustAtTwoInflows() {
+    Rotor rotor = new Rotor(FAR_FROM_STALL);
+    double slope = rotor.thrustPerInflow(DENSITY, 200);
+    double less = rotor.thrust(DENSITY, 200, 0.08, 0, 8);
+    double more = rotor.thrust(DENSITY, 200, 0.08, 0, 9);
+    assertEquals(more - less, slope, 1e-6 * Math.abs(slope));
+  }
+
+  @Test
+  void aRotorIsWhatItsNumbersSay() {
+    Rotor rotor =
+        new Rotor(
+            STANDARD
+                .with(Rotor.RADIUS, 6)
+                .with(Rotor.INERTIA, 800)
+                .with(Rotor.INDUCED_POWER_FACTOR, 1.2)
+                .with(Rotor.TIP_SPEED, 210));
+    assertEquals(6, rotor.radius());
+    assertEquals(36 * Math.PI, rotor.area(), 1e-12);
+    assertEquals(800, rotor.inertia());
+    assertEquals(1.2, rotor.inducedPowerFactor());
+    // the tip is a radius from the shaft
+    assertEquals(35, rotor.nominalSpeed(), 1e-12);
+  }
 }
