@@ -17,11 +17,11 @@ import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
  * e) by e, and is taken as a central difference between the equations of two neighbours, of which
  * one has a little more of the number and one a little less. No neighbour is flown.
  *
- * <p>An event, of which the quantity is g(t, y, p), moves in time by t_p = -(g_y s + g_p) / (dg/dt).
- * What is handed on is where the neighbours meet it, y + e (s + f t_p); and where the leg of a
- * neighbour begins at another time, s begins with what that makes of the state at the same time.
- * Together these are the jumps of s at an event (Rozenvasser, Automation and Remote Control 28,
- * 1967; from memory).
+ * <p>An event, of which the quantity is g(t, y, p), moves in time by t_p = -(g_y s + g_p) /
+ * (dg/dt). What is handed on is where the neighbours meet it, y + e (s + f t_p); and where the leg
+ * of a neighbour begins at another time, s begins with what that makes of the state at the same
+ * time. Together these are the jumps of s at an event (Rozenvasser, Automation and Remote Control
+ * 28, 1967; from memory).
  *
  * @param <K> what names events
  * @param <V> the view of an instant
@@ -78,7 +78,9 @@ final class LinearLeg<K, V> implements Equations<V> {
     ratesOfLess = new double[size];
   }
 
-  /** Flies the leg; returns how it was flown, and how the neighbours with more and less would be. */
+  /**
+   * Flies the leg; returns how it was flown, and how the neighbours with more and less would be.
+   */
   List<Leg.Flown> fly() {
     Propagator<Integer, V> flight =
         new PrecisePropagator<>(DormandPrince853Integrator::new, TOLERANCE, 0);

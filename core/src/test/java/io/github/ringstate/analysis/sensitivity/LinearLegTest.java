@@ -119,8 +119,8 @@ class LinearLegTest {
 
   /**
    * A ball that bounces with c of its speed: at a time T after the floor was met at t it is as high
-   * as c g t (T - t) - g (T - t)^2 / 2, with t = sqrt(2 h / g); the derivative by g holds t_g = -t /
-   * (2 g).
+   * as c g t (T - t) - g (T - t)^2 / 2, with t = sqrt(2 h / g); the derivative by g holds t_g = -t
+   * / (2 g).
    */
   @Test
   void afterAnEventTheNeighboursBeginAtTimesOfTheirOwn() {
