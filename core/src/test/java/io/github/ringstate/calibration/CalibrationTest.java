@@ -37,6 +37,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.util.FastMath;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,6 +85,7 @@ class CalibrationTest {
    * memory). Each band holds the truth in 95 of 100.
    */
   @Test
+  @Tag("soak")
   @EnabledIfSystemProperty(named = Soak.PROPERTY, matches = "true")
   void truthLiesWithinTheBand() {
     FittedModel model =
@@ -184,6 +186,7 @@ class CalibrationTest {
   /** Fits to craft of another form: those that are not refused. */
   @ParameterizedTest
   @MethodSource("otherForms")
+  @Tag("soak")
   @EnabledIfSystemProperty(named = Soak.PROPERTY, matches = "true")
   void whatACraftOfAnotherFormLosesLateIsWithinTheBandOrRefused(OtherForm form) {
     int beyondNumbers = 0;
