@@ -36,6 +36,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -83,6 +84,7 @@ class CalibrationTest {
    * memory). Each band holds the truth in 95 of 100.
    */
   @Test
+  @Tag("soak")
   @EnabledIfSystemProperty(named = Soak.PROPERTY, matches = "true")
   void truthLiesWithinTheBand() {
     FittedModel model =
@@ -183,6 +185,7 @@ class CalibrationTest {
   /** Fits to craft of another form: those that are not refused. */
   @ParameterizedTest
   @MethodSource("otherForms")
+  @Tag("soak")
   @EnabledIfSystemProperty(named = Soak.PROPERTY, matches = "true")
   void whatACraftOfAnotherFormLosesLateIsWithinTheBandOrRefused(OtherForm form) {
     int beyondNumbers = 0;
