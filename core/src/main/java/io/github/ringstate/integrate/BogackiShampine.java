@@ -159,7 +159,10 @@ final class BogackiShampine<V> {
     return probe;
   }
 
-  /** The least value of a quantity inside the first part s of the step; infinite if at its ends. */
+  /**
+   * The least value of a quantity inside the first part s of a step that it begins falling and ends
+   * rising; infinite if it lies behind that part or the quantity goes otherwise.
+   */
   double valley(int i, double h, double s) {
     if (!(k1[i] < 0 && k4[i] > 0)) {
       return Double.POSITIVE_INFINITY;

@@ -125,7 +125,8 @@ final class EventSearch<K, V> {
   /**
    * Part of the step at which an event's quantity vanishes: regula falsi in the variant of Anderson
    * and Björck (BIT 13, 1973), until it moves by less than a ten-thousandth of the step and so is
-   * known far better than that.
+   * known far better than that. Where a look hardly changed the value that it replaced, as beside a
+   * jump, the next one is in the middle.
    */
   private double located(Equations<V> equations, double time, double h, Event<K, V> event, int i) {
     double left = from[i];
@@ -134,12 +135,13 @@ final class EventSearch<K, V> {
     double g = atUntil[i];
     double last = Double.NaN;
     int kept = 0;
+    boolean stuck = false;
     for (int n = 0; n < ITERATIONS; n++) {
       double s = (left * g - right * f) / (g - f);
-      if (!(s > left && s < right)) {
+      if (stuck || !(s > left && s < right)) {
         s = 0.5 * (left + right);
       }
-      if (Math.abs(s - last) < SETTLED) {
+      if (right - left < SETTLED || (!stuck && Math.abs(s - last) < SETTLED)) {
         return s;
       }
       last = s;
@@ -147,7 +149,9 @@ final class EventSearch<K, V> {
       if (value == 0) {
         return s;
       }
-      if (value < 0 == g < 0) {
+      boolean beyond = value < 0 == g < 0;
+      stuck = Math.abs(value) > 0.5 * Math.abs(beyond ? g : f);
+      if (beyond) {
         if (kept < 0) {
           f *= weight(value, g);
         }

@@ -6,7 +6,7 @@ import java.util.concurrent.CancellationException;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.ode.LocalizedODEFormats;
 import org.hipparchus.ode.ODEIntegrator;
 import org.hipparchus.ode.ODEState;
@@ -147,7 +147,7 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
       AdaptiveStepsizeIntegrator integrator, Leg leg, double end) {
     try {
       return ((ODEIntegrator) integrator).integrate(leg, new ODEState(time, state), end);
-    } catch (MathIllegalStateException failed) {
+    } catch (MathRuntimeException failed) {
       if (failed.getSpecifier()
           == LocalizedODEFormats.MINIMAL_STEPSIZE_REACHED_DURING_INTEGRATION) {
         throw new UnfinishedLegException(leg.viewTime, evaluations);

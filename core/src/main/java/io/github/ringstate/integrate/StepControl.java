@@ -57,19 +57,19 @@ final class StepControl {
     if (error <= 1 || h <= MINIMUM_STEP) {
       return false;
     }
-    step = h * factor(error);
+    step = Math.max(h * factor(error), MINIMUM_STEP);
     return true;
   }
 
   /** Takes note of a step that was taken whole. */
   void taken(double h, double error) {
-    step = Math.min(h * factor(error), MAXIMUM_STEP);
+    step = Math.min(Math.max(h * factor(error), MINIMUM_STEP), MAXIMUM_STEP);
     steady = error < ALL_BUT_STEADY;
   }
 
   /** How much longer or shorter the next step is: the cube root of what the error leaves. */
   private static double factor(double error) {
-    if (!(error > 0)) {
+    if (!(error > 0 && error <= Double.MAX_VALUE)) {
       return error == 0 ? MAXIMUM_FACTOR : MINIMUM_FACTOR;
     }
     double factor = SAFETY / cubeRoot(error);

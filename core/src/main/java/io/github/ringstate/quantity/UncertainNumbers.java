@@ -58,6 +58,10 @@ public final class UncertainNumbers {
     if (covariance.length == 0) {
       return covariance;
     }
+    // not a number is neither symmetric nor positive, but no comparison would tell
+    if (!Arrays.stream(covariance).flatMapToDouble(Arrays::stream).allMatch(Double::isFinite)) {
+      throw new IllegalArgumentException(NO_COVARIANCE);
+    }
     try {
       RealMatrix matrix = MatrixUtils.createRealMatrix(covariance);
       return new CholeskyDecomposition(matrix, SYMMETRIC, 0).getL().getData();

@@ -20,7 +20,7 @@ final class AirMotion {
   private final WindField wind;
   private final double hoverInduced;
 
-  /** Velocity over the ground, m/s; NaN where it is not recorded. */
+  /** Velocity over the ground, m/s; both NaN where it is not recorded. */
   private final double[] north;
 
   private final double[] east;
@@ -43,7 +43,7 @@ final class AirMotion {
 
   /** Whether the velocity over the ground is recorded at a time. */
   boolean known(int k) {
-    return !Double.isNaN(north[k]) && !Double.isNaN(east[k]);
+    return !Double.isNaN(north[k]);
   }
 
   private void wind(int k) {

@@ -306,10 +306,9 @@ public final class VerticalMotion {
 
   /** What a channel would have read without noise. */
   private double smoothed(Channel channel, int k) {
-    int offset = filter.offset(channel);
     return channel == Channel.VERTICAL_SPEED
         ? verticalSpeed(k)
-        : height(k) + (offset < 0 ? 0 : state(k, offset));
+        : height(k) + state(k, filter.offset(channel));
   }
 
   /**

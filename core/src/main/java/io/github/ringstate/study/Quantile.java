@@ -34,16 +34,11 @@ public record Quantile(double share, double value, double low, double high) {
     int n = sorted.length;
     BinomialDistribution below = new BinomialDistribution(n, share);
     double tail = (1 - confidence) / 2;
-    // P(k-th smallest > quantile) = P(fewer than k below) = P(B <= k - 1) <= tail
+    // P(k-th smallest > quantile) = P(fewer than k below) = P(B <= k - 1) <= tail, and the inverse
+    // is the least number with more
     int k = below.inverseCumulativeProbability(tail);
-    while (k > 0 && below.cumulativeProbability(k - 1) > tail) {
-      k--;
-    }
-    // P(m-th smallest < quantile) = P(at least m below) = 1 - P(B <= m - 1) <= tail
+    // P(m-th smallest < quantile) = P(at least m below) = 1 - P(B <= m - 1) <= tail, likewise
     int m = below.inverseCumulativeProbability(1 - tail) + 1;
-    while (m > 1 && 1 - below.cumulativeProbability(m - 2) <= tail) {
-      m--;
-    }
     return new Quantile(
         share,
         value,

@@ -94,4 +94,25 @@ class WindTriangleTest {
   void aTrackThatIsNoNumberIsRefused() {
     assertThrows(OutOfRangeException.class, () -> new WindTriangle(Wind.CALM, Double.NaN, 10));
   }
+
+  /** With the wind alone there is no airspeed, and so neither a heading nor a wind that is felt. */
+  @Test
+  void whoDriftsWithTheWindHeadsAlongTheTrackAndFeelsNothing() {
+    WindTriangle drifting = new WindTriangle(new Wind(8, 0), 0, 8);
+    assertEquals(0, drifting.airspeed());
+    assertEquals(0, drifting.heading());
+    assertEquals(0, drifting.relativeWind());
+    // across alone: the air comes from the side, and the heading is into it
+    WindTriangle across = new WindTriangle(new Wind(8, -3), 0, 8);
+    assertEquals(90, Unit.DEGREE.fromSi(across.relativeWind()), 1e-9);
+    assertEquals(90, Unit.DEGREE.fromSi(across.heading()), 1e-9);
+  }
+
+  /** A wind from a hair's breadth to the left of the nose is felt from 0, not from a whole turn. */
+  @Test
+  void aDirectionIsBelowAWholeTurn() {
+    WindTriangle hair = new WindTriangle(new Wind(-5, 1e-17), 0, 0);
+    assertEquals(0, hair.relativeWind());
+    assertEquals(0, hair.heading());
+  }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.integrate.Event.Crossing;
 import io.github.ringstate.integrate.Problem.Point;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -213,6 +214,25 @@ class FastPropagatorTest extends PropagatorContract {
     propagator.start(0, problem.start());
     propagator.propagate(problem.equations(), 2 * Math.PI, List.of());
     assertEquals(Math.PI, propagator.timed(), 0.01);
+    FastPropagator<String, Point> without = fast(problem, 1e-8);
+    without.start(0, problem.start());
+    without.propagate(problem.equations(), 2 * Math.PI, List.of());
+    assertEquals(0, without.timed());
+  }
+
+  @Test
+  void theLeastValueIsThatWithinStepsToo() {
+    Problem problem = Problem.oscillator();
+    FastPropagator<String, Point> propagator = fast(problem, 1e-3);
+    List<Double> ends = new ArrayList<>();
+    propagator.listen((node, at) -> ends.add(at.state()[0]));
+    propagator.start(0, problem.start());
+    propagator.propagate(problem.equations(), 4, List.of());
+    double least = ends.stream().mapToDouble(end -> end).min().orElseThrow();
+    // coarse steps pass over the least value of the cosine, -1, but the cubic does not
+    assertTrue(least > propagator.least() + 1e-4, least + " and " + propagator.least());
+    // ten steps of an error of a thousandth each
+    assertEquals(-1, propagator.least(), 1e-2);
   }
 
   /** The same: it is below zero from pi / 2 on, so a second of it is over at pi / 2 + 1. */
@@ -256,5 +276,7 @@ class FastPropagatorTest extends PropagatorContract {
     assertTrue(counts[1] < 0.7 * counts[0], counts[1] + " of " + counts[0]);
     assertEquals(counts[0], counts[2]);
     assertEquals(ends[0], ends[2]);
+    // eight times the error a step, on fewer steps
+    assertEquals(FastMath.cos(20), ends[1], 8 * 20 * 100 * 1e-5 / 4);
   }
 }

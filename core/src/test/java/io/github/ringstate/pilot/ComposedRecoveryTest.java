@@ -214,4 +214,35 @@ class ComposedRecoveryTest {
             .draw(new IndependentStream(1, 3));
     assertEquals(Switched.after(new NoRecovery(), 1, atOnce), later);
   }
+
+  @Test
+  void aDeadBandWithoutWidthAndAShareThatIsNoneAreRefused() {
+    for (double none : new double[] {0, -1, Double.NaN}) {
+      assertThrows(
+          IllegalArgumentException.class,
+          () ->
+              Switching.phases(
+                  "x", Cockpit::height, none, (seen, controls) -> {}, (seen, controls) -> {}));
+    }
+    for (double none : new double[] {-0.1, 1.1, Double.NaN}) {
+      assertThrows(
+          IllegalArgumentException.class,
+          () ->
+              PilotGroups.someWrongAtFirst(
+                  none,
+                  Technique.NONE.standard(),
+                  1,
+                  PilotGroups.all(Technique.FORWARD.standard())));
+    }
+  }
+
+  @Test
+  void aTechniqueThatIsTakenForAWayOutSaysThatItIsNone() {
+    for (Technique technique : Technique.ALL) {
+      assertEquals(technique.isMistaken(), technique.shown().contains(Technique.NOT_A_WAY_OUT));
+      assertTrue(technique.shown().startsWith(technique.label()));
+      assertTrue(!technique.isMistaken() || !technique.wayOut());
+    }
+    assertTrue(Technique.COLLECTIVE.isMistaken());
+  }
 }

@@ -58,5 +58,32 @@ class UncertainNumbersTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> new UncertainNumbers(List.of(SHARE), new double[2], new double[][] {{1}}));
+    double[][] one = {{1}};
+    for (double[][] other : new double[][][] {{}, {{1, 0}}, {{1}, {1}}, {{-1}}, {{Double.NaN}}}) {
+      assertThrows(
+          IllegalArgumentException.class,
+          () -> new UncertainNumbers(List.of(SHARE), new double[1], other));
+    }
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new UncertainNumbers(List.of(SHARE, MASS), new double[1], one));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new UncertainNumbers(List.of(SHARE), new double[] {Double.NaN}, one));
+  }
+
+  /** Of a correlation of 1.2 / (2 x 1) both ways; what is handed out is a copy. */
+  @Test
+  void numbersAreHandedOutAsTheyWereGiven() {
+    assertEquals(0.6, NUMBERS.correlation(0, 1), 1e-15);
+    assertEquals(0.6, NUMBERS.correlation(1, 0), 1e-15);
+    assertEquals(2, NUMBERS.deviation(0));
+    NUMBERS.covariance()[0][0] = 9;
+    NUMBERS.mean()[0] = 9;
+    assertEquals(2, NUMBERS.deviation(0));
+    assertEquals(0.3, NUMBERS.mean()[0]);
+    // exp(0.3 - 1.96 x 2) over one more
+    double place = Math.exp(0.3 - 3.92);
+    assertEquals(place / (1 + place), NUMBERS.quantile(0, -1.96), 1e-12);
   }
 }

@@ -14,7 +14,9 @@ import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.PowerSetting;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.study.EqualTerms.Way;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -88,5 +90,17 @@ class DirectionOrPowerTest {
         List.of(),
         DirectionOrPower.fly(
             base.withEntry(new TailwindApproach(headwind)), STANDARD, List.of(1.0)));
+  }
+
+  @Test
+  void everyOneOfTheRecoveriesHasANameOfItsOwn() {
+    Set<String> names = new HashSet<>();
+    for (Way way : Way.values()) {
+      for (boolean atOnce : new boolean[] {true, false}) {
+        names.add(new EqualTerms(way, atOnce, STANDARD).name());
+      }
+    }
+    assertEquals(6, names.size(), names.toString());
+    assertTrue(names.contains("ahead-at-once") && names.contains("nowhere-after-reduction"));
   }
 }

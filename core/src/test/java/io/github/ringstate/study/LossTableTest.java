@@ -9,10 +9,12 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.BulkFlight;
+import io.github.ringstate.encounter.EdgeCheck;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.pilot.CollectiveOnly;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Recovery;
@@ -112,5 +114,27 @@ class LossTableTest {
   void theTableCannotBeChanged() {
     List<LossCell> cells = table().cells();
     assertThrows(UnsupportedOperationException.class, () -> cells.remove(0));
+  }
+
+  /** Second method: each cell by a check of its own. */
+  @Test
+  void aCellIsSensitiveIfACheckOfItAloneSaysSo() {
+    LossTable table =
+        LossTable.fly(
+            BASE,
+            CRAFT,
+            AIRS.subList(0, 1),
+            List.of(new Forward(), new CollectiveOnly()),
+            List.of(0.5, 1.5, 2.0, 2.5));
+    List<Boolean> all = table.sensitive();
+    assertEquals(table.cells().size(), all.size());
+    for (int i = 0; i < all.size(); i++) {
+      LossCell cell = table.cells().get(i);
+      Encounter flown = cell.encounter();
+      assertEquals(
+          new EdgeCheck(flown).isSensitive(flown.recovery(), flown.recognition(), cell.outcome()),
+          all.get(i),
+          flown.toString());
+    }
   }
 }

@@ -4,6 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
+import java.lang.reflect.Method;
+import java.net.MalformedURLException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class ModelRevisionTest {
@@ -21,5 +28,29 @@ class ModelRevisionTest {
   void theRevisionOfThisBuildIsOneName() {
     assertTrue(ModelRevision.current().matches("[0-9a-f]{8}"), ModelRevision.current());
     assertEquals(ModelRevision.current(), ModelRevision.current());
+  }
+
+  @Test
+  void anInterruptionOfWhoAsksFirstDoesNotEndTheFlights() throws Exception {
+    URL[] classes =
+        Stream.of(System.getProperty("java.class.path").split(File.pathSeparator, -1))
+            .map(entry -> url(Path.of(entry)))
+            .toArray(URL[]::new);
+    // classes that nobody has asked for yet
+    try (URLClassLoader fresh = new URLClassLoader(classes, ClassLoader.getPlatformClassLoader())) {
+      Method current = fresh.loadClass(ModelRevision.class.getName()).getMethod("current");
+      Thread.currentThread().interrupt();
+      Object name = current.invoke(null);
+      assertTrue(Thread.interrupted(), "the interruption is for who asked");
+      assertEquals(ModelRevision.current(), name);
+    }
+  }
+
+  private static URL url(Path entry) {
+    try {
+      return entry.toUri().toURL();
+    } catch (MalformedURLException wrong) {
+      throw new IllegalStateException(wrong);
+    }
   }
 }

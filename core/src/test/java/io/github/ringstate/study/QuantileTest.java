@@ -140,6 +140,20 @@ class QuantileTest {
     assertEquals(new Quantile(0.5, 12, 11, 13), low.plus(10));
   }
 
+  /** Half the interval, or the way to the only end that there is. */
+  @Test
+  void howFinelyAQuantileIsKnownIsSaidByTheEndsThatItHas() {
+    assertEquals(1.5, new Quantile(0.5, 4, 3, 6).within());
+    assertEquals(1, new Quantile(0.5, 4, 3, INFINITE).within());
+    assertEquals(2, new Quantile(0.5, 4, -INFINITE, 6).within());
+    assertEquals(0, new Quantile(0.5, 4, -INFINITE, INFINITE).within());
+    assertEquals(0, new Quantile(0.5, INFINITE, 3, INFINITE).within());
+    assertEquals(INFINITE, new Quantile(0.5, 4, -INFINITE, 6).halfWidth());
+    assertEquals(
+        new Quantile(0.5, 4, 2, 7),
+        new Quantile(0.5, 4, 3, 7).widenedBy(new Quantile(0.5, 9, 2, 5)));
+  }
+
   @Test
   void whatCannotBeIsRefused() {
     assertThrows(IllegalArgumentException.class, () -> Quantile.of(new double[0], 0.5, 0.95));
@@ -167,7 +181,11 @@ class QuantileTest {
     assertFalse(none.overlaps(half));
     assertThrows(IllegalArgumentException.class, () -> Share.of(0, 0, 0.95));
     assertThrows(IllegalArgumentException.class, () -> Share.of(2, 1, 0.95));
-    assertThrows(IllegalArgumentException.class, () -> Share.of(1, 2, Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> Share.of(-1, 2, 0.95));
+    for (double no : new double[] {Double.NaN, 0, 1}) {
+      assertThrows(IllegalArgumentException.class, () -> Share.of(1, 2, no));
+    }
+    assertFalse(half.overlaps(none));
   }
 
   @ParameterizedTest

@@ -167,6 +167,26 @@ class SetIntervalsTest {
     assertEquals(new Quantile(0.95, INFINITE, INFINITE, INFINITE), endless);
   }
 
+  /**
+   * Seven sets of eight are alike and the last has none above 1: of the counts below the quantile
+   * nothing can be told apart from none at all, so the interval has no lower end.
+   */
+  @Test
+  void setsThatContradictEachOtherLeaveTheIntervalWithoutAnEnd() {
+    int size = 20;
+    Ending[] endings = new Ending[SETS * size];
+    Arrays.fill(endings, Ending.ARRESTED);
+    double[] losses = new double[endings.length];
+    for (int i = 0; i < losses.length; i++) {
+      losses[i] = i % SETS < 4 ? 10 + i : 1;
+      // and of one set nearly all did not meet the ring state
+      endings[i] = i % SETS == 7 && i > SETS ? Ending.NO_ONSET : Ending.ARRESTED;
+    }
+    Quantile median = LossSpread.of(endings, losses, Drawing.SOBOL).quantile(0.1, 0.9999);
+    assertEquals(-INFINITE, median.low());
+    assertTrue(median.high() >= median.value(), median.toString());
+  }
+
   @Test
   void tooFewPilotsHaveTheIntervalOfIndependentOnes() {
     LossSpread few = study(1, 64, 0, 0);

@@ -45,7 +45,7 @@ public sealed interface Law extends Serializable permits Law.Span, Law.Drawn {
     /** The distribution without its bounds. */
     RealDistribution distribution(String key) {
       try {
-        if (numbers.stream().allMatch(Double::isFinite)) {
+        if (numbers.stream().allMatch(Double::isFinite) && family.mayBe(numbers)) {
           return family.made(numbers);
         }
       } catch (MathRuntimeException impossible) {
@@ -99,6 +99,15 @@ public sealed interface Law extends Serializable permits Law.Span, Law.Drawn {
         case LOG_NORMAL -> List.of("median", "p90");
         case UNIFORM -> List.of("from", "to");
         case TRIANGULAR -> List.of("from", "mode", "to");
+      };
+    }
+
+    /** What the distribution that is made of the numbers would not refuse itself. */
+    private boolean mayBe(List<Double> n) {
+      return switch (this) {
+        case LOG_NORMAL -> n.get(0) > 0 && n.get(1) > n.get(0);
+        case GAMMA -> n.get(0) > 0 && n.get(1) > 0;
+        case NORMAL, UNIFORM, TRIANGULAR -> true;
       };
     }
 

@@ -20,7 +20,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.Keys;
 import org.openqa.selenium.WindowType;
 
 /** The briefing desk in a browser. */
@@ -136,6 +135,10 @@ class DeskBrowserTest {
     Run command = Run.of("loss", "--mass-kg=9999");
     assertEquals(command.err().strip().replace("ringstate loss: --mass-kg", "Mass"), said);
     assertEquals("true", browser.find("#f-conditions-mass-kg").getAttribute("aria-invalid"));
+    // nothing that was flown before stays in sight as if it were flown now
+    browser.await("document.getElementById('progress').textContent.startsWith('Not flown')");
+    assertEquals("0", browser.ask("document.getElementById('side').children.length"));
+    assertEquals("true", browser.ask("document.getElementById('beside-keep').disabled"));
     // and in another unit, which the tool converts
     browser.type("#f-conditions-mass-kg", "1235 lb");
     browser.await("document.querySelector('.is-wrong') === null");
@@ -241,16 +244,52 @@ class DeskBrowserTest {
   }
 
   @Test
-  void theKeyboardGoesOnFromFieldToFieldAndShowsWhereItIs() {
-    browser.run("document.getElementById('f-conditions-craft').focus()");
-    browser.press(Keys.TAB);
-    assertEquals("What is: Mass", browser.ask("document.activeElement.ariaLabel"));
-    browser.press(Keys.ENTER);
-    assertFalse(browser.find("#h-conditions-mass-kg").getText().isEmpty());
-    browser.press(Keys.TAB);
-    assertEquals("f-conditions-mass-kg", browser.ask("document.activeElement.id"));
-    // what has the focus is outlined (WCAG 2.1, 2.4.7)
-    assertEquals("solid", browser.ask("getComputedStyle(document.activeElement).outlineStyle"));
+  void figuresKeptBesideStayAndAreNamedByTheirConditions() throws InterruptedException {
+    String floors = "document.querySelector('[data-panel=floor] > .take')";
+    browser.await(floors + " !== null");
+    browser.run("document.getElementById('beside-keep').click()");
+    choose("f-conditions-craft", "heavy");
+    browser.await(FRESH);
+    browser.await(
+        "document.getElementById('now-what').textContent.startsWith('On the form: heavy')");
+    String kept = text("#beside");
+    assertTrue(kept.startsWith("Kept beside: trainer; tailwind approach; "), kept);
+    assertTrue(kept.contains("Lowest height at onset from which"), kept);
+    List<String> rows =
+        List.of(
+            browser
+                .ask(
+                    "Array.from(document.querySelectorAll('#beside tbody tr'), (row) =>"
+                        + " Array.from(row.cells, (cell) => cell.textContent).join(' ')).join('\\n')")
+                .split("\n"));
+    assertPrinted(rows, "loss");
+    assertPrinted(losses(), "loss --craft heavy");
+    browser.run("document.getElementById('beside-drop').click()");
+  }
+
+  @Test
+  void aCraftFromAManualIsMadeOnThePageWithoutAWordOfTheCommandLine() throws InterruptedException {
+    browser.run(
+        "document.getElementById('manual').open = true; const n = {'name': 'mine',"
+            + " 'empty-mass-kg': '950', 'maximum-mass-kg': '1800', 'rotor-diameter-m': '10.4',"
+            + " 'chord-m': '0.28', 'blades': '30', 'rotor-rpm': '386', 'continuous-kw': '330',"
+            + " 'take-off-kw': '380', 'hover-ceiling-ft': '6000', 'hover-ceiling-mass-kg': '1800',"
+            + " 'hover-ceiling-oat-c': '20', 'climb-fpm': '1500', 'climb-speed-kt': '60'};"
+            + " for (const k in n) { document.getElementById('m-' + k).value = n[k]; }"
+            + " document.getElementById('m-engine').value = 'turbine';");
+    String make = "document.getElementById('manual-make').click()";
+    browser.run(make);
+    browser.await("!document.getElementById('manual-wrong').hidden");
+    assertTrue(text("#w-manual-blades").startsWith("Blades "), text("#w-manual-blades"));
+    assertFalse(text("#manual").contains("--"), text("#manual-wrong"));
+    browser.type("#m-blades", "3");
+    browser.run(make);
+    browser.await("document.querySelector('#manual-said tbody') !== null");
+    assertFalse(text("#manual-said").contains("--"), text("#manual-said"));
+    browser.await("document.getElementById('f-conditions-craft').value === 'mine.toml'");
+    browser.await(FRESH);
+    assertEquals("0", browser.ask("document.querySelectorAll('.is-wrong').length"));
+    browser.run("document.getElementById('manual').open = false;");
   }
 
   /** What a person can work (WAI-ARIA 1.2, roles of widgets). */
@@ -283,6 +322,8 @@ class DeskBrowserTest {
                     "Array.from(document.querySelectorAll('[aria-invalid]'), (one) => one.id)"
                         + ".join(',')")
                 .split(",")));
+    browser.run("document.getElementById('run-planned').click()");
+    assertEquals("0", browser.ask("document.querySelectorAll('.is-wrong').length"));
     // headings in order (WCAG 2.1, 1.3.1): no level is left out
     assertEquals(
         "true",
@@ -323,6 +364,15 @@ class DeskBrowserTest {
             figures + ".every((one) => getComputedStyle(one, '::before').content.length > 4)"));
     // a table that is laid out otherwise is still one for a screen reader (WAI-ARIA 1.2)
     assertEquals("table", browser.find("[data-panel=floor] table").getAriaRole());
+    // no letter of a drawing is smaller than 8 px (common practice, no source)
+    browser.await("document.querySelector('[data-panel=boundary] svg') !== null");
+    String letters = "Array.from(document.querySelectorAll('.drawn text'))";
+    assertEquals("true", browser.ask(letters + ".length > 20"));
+    String small =
+        ".filter((one) => one.ownerSVGElement.getScreenCTM().a"
+            + " * parseFloat(getComputedStyle(one).fontSize) < 8)"
+            + ".map((one) => one.outerHTML).join(' ')";
+    assertEquals("", browser.ask(letters + small));
     browser.sized(1280, 800);
   }
 }

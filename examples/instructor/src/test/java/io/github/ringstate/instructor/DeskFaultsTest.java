@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -91,6 +92,28 @@ class DeskFaultsTest {
         }
       }
     }
+  }
+
+  @Test
+  void everyStudyThatIsOvertakenHasAnAnswerThatEndsAsItShould()
+      throws IOException, InterruptedException {
+    // RFC 9112, 7.1 and 8: a chunked answer is whole with its last chunk; the client sees to it
+    SplittableRandom random = new SplittableRandom(19);
+    List<CompletableFuture<HttpResponse<String>>> answers = new ArrayList<>();
+    for (int i = 0; i < (Soak.isWhole() ? 2_000 : 30); i++) {
+      answers.add(desk.studyToTheEnd());
+      Thread.sleep(30 + random.nextInt(20)); // the page asks every 40 ms at most
+    }
+    int whole = 0;
+    for (CompletableFuture<HttpResponse<String>> one : answers) {
+      HttpResponse<String> answer = one.join();
+      assertEquals(200, answer.statusCode(), answer.body());
+      List<String> lines = answer.body().lines().toList();
+      JsonNode last = JSON.readTree(lines.get(lines.size() - 1));
+      assertTrue(last.has("done") || last.has("overtaken"), last.toString());
+      whole += last.has("done") ? 1 : 0;
+    }
+    assertTrue(whole >= 1, "none was flown to its end");
   }
 
   @Test

@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
@@ -214,6 +215,7 @@ class FitTest {
 
   /** A minute before the descent it went the other way, as in a circuit. */
   @Test
+  @Tag("soak")
   @EnabledIfSystemProperty(named = Soak.PROPERTY, matches = "true")
   void whatWasFlownBeforeDoesNotTurnTheWindOfTheEntry() throws IOException {
     List<String> rows = Files.readAllLines(folder.resolve("one.csv"));

@@ -13,6 +13,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -95,13 +96,20 @@ final class OpenDesk implements AutoCloseable {
             .build());
   }
 
+  private HttpRequest study(String plan) {
+    String body = "{\"tab\":\"a\",\"units\":\"aviation\",\"plan\":" + plan + "}";
+    return request("study").POST(HttpRequest.BodyPublishers.ofString(body)).build();
+  }
+
+  /** A study of a page that reads on when it has asked for the next. */
+  CompletableFuture<HttpResponse<String>> studyToTheEnd() {
+    return http.sendAsync(study("{}"), HttpResponse.BodyHandlers.ofString());
+  }
+
   /** The first lines of a study; the page then goes away. */
   List<JsonNode> study(String plan, int count) throws IOException, InterruptedException {
-    String body = "{\"tab\":\"a\",\"units\":\"aviation\",\"plan\":" + plan + "}";
     HttpResponse<Stream<String>> answer =
-        http.send(
-            request("study").POST(HttpRequest.BodyPublishers.ofString(body)).build(),
-            HttpResponse.BodyHandlers.ofLines());
+        http.send(study(plan), HttpResponse.BodyHandlers.ofLines());
     assertEquals(200, answer.statusCode());
     List<JsonNode> lines = new ArrayList<>();
     try (Stream<String> all = answer.body()) {

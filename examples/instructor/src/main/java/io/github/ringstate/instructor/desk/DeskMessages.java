@@ -14,5 +14,7 @@ interface DeskMessages {
 
   String portTaken();
 
+  String overtaken();
+
   String unknownKey(String part, String key);
 }

@@ -108,6 +108,13 @@ final class DeskServer implements AutoCloseable {
         answer(exchange, reply);
       } catch (Refused refused) {
         reply.refuse(refused);
+      } catch (RuntimeException fault) {
+        // the server would pass over it in silence
+        Thread thread = Thread.currentThread();
+        thread.getUncaughtExceptionHandler().uncaughtException(thread, fault);
+        if (exchange.getResponseCode() < 0) {
+          reply.refuse(new Refused(Refused.FAULT, "a fault of the tool, which it has printed"));
+        }
       }
     }
   }

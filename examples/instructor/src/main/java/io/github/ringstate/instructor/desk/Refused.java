@@ -9,6 +9,7 @@ final class Refused extends Exception {
   static final int METHOD_NOT_ALLOWED = 405;
   static final int TOO_LARGE = 413;
   static final int WRONG_TYPE = 415;
+  static final int FAULT = 500;
   static final int BUSY = 503;
 
   private static final long serialVersionUID = 1L;

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.Semaphore;
+import java.util.function.Supplier;
 
 /**
  * Flies what is on the desk: at once what one standard pilot loses, then more and more pilots. Each
@@ -30,6 +32,12 @@ final class Studies {
   private final Fields fields;
   private final Map<String, Running> running = new HashMap<>();
 
+  /**
+   * What is overtaken may fly for a moment more, and where the machine is busy, for longer than it
+   * takes the page to ask again: so many fly at once, and who is overtaken waiting never does.
+   */
+  private final Semaphore flights = new Semaphore(MOST, true);
+
   Studies(Commands commands, Fields fields) {
     this.commands = commands;
     this.fields = fields;
@@ -44,13 +52,21 @@ final class Studies {
         Step.of(errand, Errand.text(sent.path("delay")), Errand.text(sent.path("shown")));
     try (Running own = begin(tab)) {
       Reply.Lines lines = reply.lines();
+      lines.send(last(own, steps, errand, lines));
+    }
+  }
+
+  /** Answers step by step, and says how that ended. */
+  private ObjectNode last(Running own, List<Step> steps, Errand errand, Reply.Lines lines)
+      throws IOException {
+    ObjectNode last = JsonNodeFactory.instance.objectNode();
+    try {
       for (Step step : steps) {
-        lines.send(line(step, errand));
-        own.goOn();
+        lines.send(own.fly(() -> line(step, errand)));
       }
-      lines.send(JsonNodeFactory.instance.objectNode().put("done", true));
+      return last.put("done", true);
     } catch (CancellationException overtaken) {
-      // the page has asked for something else and does not listen
+      return last.put("overtaken", DeskMessages.SAY.overtaken());
     }
   }
 
@@ -106,11 +122,15 @@ final class Studies {
     }
   }
 
-  /** A study under way on the thread that began it. */
+  /**
+   * A study under way on the thread that began it. Only its flying is interrupted: an interruption
+   * of a thread that writes to a channel closes the channel (InterruptibleChannel).
+   */
   private final class Running implements AutoCloseable {
 
     private final String tab;
     private final Thread thread = Thread.currentThread();
+    private boolean flying;
     private boolean ended;
 
     Running(String tab) {
@@ -119,13 +139,36 @@ final class Studies {
 
     void overtake() {
       ended = true;
-      thread.interrupt();
+      if (flying) {
+        thread.interrupt();
+      }
     }
 
-    void goOn() {
+    /** Flies a step unless the study is overtaken. */
+    ObjectNode fly(Supplier<ObjectNode> step) {
+      flies(true);
+      try {
+        flights.acquire();
+        try {
+          return step.get();
+        } finally {
+          flights.release();
+        }
+      } catch (InterruptedException overtaken) {
+        throw new CancellationException();
+      } finally {
+        flies(false);
+      }
+    }
+
+    private void flies(boolean now) {
       synchronized (running) {
-        if (ended) {
+        if (now && ended) {
           throw new CancellationException();
+        }
+        flying = now;
+        if (!now) {
+          Thread.interrupted(); // an interruption that comes late is not for what is written
         }
       }
     }
@@ -134,7 +177,6 @@ final class Studies {
     public void close() {
       synchronized (running) {
         running.remove(tab, this);
-        Thread.interrupted(); // an interruption that comes late is not for the next request
       }
     }
   }

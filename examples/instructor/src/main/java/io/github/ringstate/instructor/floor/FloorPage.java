@@ -114,7 +114,10 @@ final class FloorPage {
     }
     return new Block(
         isSecond && request.compared().isPresent(),
-        request.compared().map(worse -> PilotTerms.compared(isSecond, worse) + " ").orElse(""),
+        request
+            .compared()
+            .map(worse -> PilotTerms.compared(isSecond, worse.later()) + " ")
+            .orElse(""),
         block.conditions().terms(units),
         FloorTakeAway.of(block, request, units),
         briefed,

@@ -42,7 +42,7 @@ final class FloorSheet {
       boolean worse = second;
       request
           .compared()
-          .ifPresent(by -> blocks.add(new Sheet.Heading(PilotTerms.compared(worse, by))));
+          .ifPresent(by -> blocks.add(new Sheet.Heading(PilotTerms.compared(worse, by.later()))));
       second = true;
       List<Term> terms = new ArrayList<>(single ? heading : List.of());
       terms.addAll(block.conditions().terms(units));

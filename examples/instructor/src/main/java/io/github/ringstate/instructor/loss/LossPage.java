@@ -175,7 +175,10 @@ final class LossPage {
                 .map(delay -> line(block, Decimals.given(delay), OptionalDouble.of(delay)))
                 .toList();
     return new Block(
-        request.compared().map(worse -> PilotTerms.compared(isSecond, worse) + " ").orElse("")
+        request
+                .compared()
+                .map(worse -> PilotTerms.compared(isSecond, worse.later()) + " ")
+                .orElse("")
             + name(conditions),
         conditions.hoverInWords(),
         conditions.hover().isShort(),

@@ -40,7 +40,7 @@ final class LossSheet {
       boolean worse = second;
       request
           .compared()
-          .ifPresent(by -> blocks.add(new Sheet.Heading(PilotTerms.compared(worse, by))));
+          .ifPresent(by -> blocks.add(new Sheet.Heading(PilotTerms.compared(worse, by.later()))));
       second = true;
       List<Term> terms = new ArrayList<>(single ? heading : List.of());
       terms.addAll(block.conditions().terms(units));

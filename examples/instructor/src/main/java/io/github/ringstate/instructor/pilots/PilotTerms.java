@@ -8,7 +8,6 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.instructor.option.Clock;
-import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
@@ -182,11 +181,11 @@ public final class PilotTerms {
    * Which of two conditions a table shows.
    *
    * @param second whether it is the worse one
-   * @param worse by what that is worse
+   * @param later by how much pilots act later in it, s
    * @return a heading with its colon
    */
-  public static String compared(boolean second, Worse worse) {
-    return PilotMessages.SAY.compared(second, Decimals.brief(worse.later()));
+  public static String compared(boolean second, double later) {
+    return PilotMessages.SAY.compared(second, Decimals.brief(later));
   }
 
   private static String done(Technique technique, Helicopter craft) {

@@ -22,6 +22,10 @@ interface RunsMessages {
 
   String noTrack();
 
+  String counted(String verdict, String count, String tracks);
+
+  String inShort(String all, String verdict, String counts, boolean noTrackFlown, String reason);
+
   String direction(String point, String track, String verdict, String tracks);
 
   String asPlanned(TrackFacts facts);

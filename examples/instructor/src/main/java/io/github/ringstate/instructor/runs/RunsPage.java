@@ -21,6 +21,7 @@ final class RunsPage {
 
   private static final String DASH = "–";
 
+  private final List<String> inShort;
   private final RunsRequest request;
   private final RunAnalysis analysis;
   private final UnitSystem units;
@@ -32,14 +33,23 @@ final class RunsPage {
     analysis = report.analysis();
     this.units = units;
     compared = RunsCompared.of(report, units);
+    inShort = RunsTakeAway.of(report, units);
     worse = report.worse();
   }
 
   /** One line of the table. */
   record Line(TrackNumbers numbers, boolean isNo, boolean isLimit) {}
 
-  /** The tracks in one condition, and why each verdict. */
-  record Tracks(List<Line> lines, List<Why> why) {}
+  /**
+   * The tracks in one condition.
+   *
+   * @param lines the table
+   * @param others why all verdicts but the mildest, of which the take-away tells; one at the most
+   */
+  record Tracks(List<Line> lines, List<Others> others) {}
+
+  /** Why some tracks have their verdict. */
+  record Others(List<Why> why) {}
 
   static Page of(RunsReport report, PageSettings settings) {
     return new RunsPage(report, settings.units()).page();
@@ -51,10 +61,12 @@ final class RunsPage {
     Map<String, Object> model = new HashMap<>();
     model.put("situation", RunsMessages.SAY.sheetSituation(facts));
     model.put("wind", RunsMessages.SAY.sheetWind(facts));
+    model.put("inShort", inShort.get(0));
     Tracks tracks = tracks();
     model.put("lines", tracks.lines());
-    model.put("why", tracks.why());
+    model.put("others", tracks.others());
     model.put("worse", worse.map(then -> new RunsPage(then, units).tracks()).stream().toList());
+    model.put("inShortIfWorse", inShort.get(inShort.size() - 1));
     model.put("isLong", worse.isPresent());
     model.put("compared", compared.map(PrintedGrid::of).stream().toList());
     model.put("speedUnit", units.speed().symbol());
@@ -83,9 +95,10 @@ final class RunsPage {
   }
 
   private Tracks tracks() {
+    List<Why> why = Why.of(request, analysis, units);
     return new Tracks(
         TrackPair.of(analysis.rows()).stream().map(this::line).toList(),
-        Why.of(request, analysis, units));
+        why.size() == 1 ? List.of() : List.of(new Others(why.subList(1, why.size()))));
   }
 
   private Line line(TrackPair pair) {

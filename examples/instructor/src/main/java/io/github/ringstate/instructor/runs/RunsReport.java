@@ -97,6 +97,7 @@ record RunsReport(RunsRequest request, RunAnalysis analysis, Optional<RunsReport
         analysis.limits().map(limits -> Cell.in(Unit.KNOT, limits.minimum())).orElse(Cell.NOTHING));
     facts.put("best_direction", Cell.text(new Directions(analysis).best()));
     facts.put("worst_direction", Cell.text(new Directions(analysis).worst()));
+    facts.put("in_short", Cell.text(String.join(" ", RunsTakeAway.of(this, UnitSystem.AVIATION))));
     return facts;
   }
 

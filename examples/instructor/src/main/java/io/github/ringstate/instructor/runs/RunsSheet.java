@@ -14,6 +14,7 @@ final class RunsSheet {
 
   private static final String DASH = "-";
 
+  private final RunsReport report;
   private final RunsRequest request;
   private final RunAnalysis analysis;
 
@@ -21,6 +22,7 @@ final class RunsSheet {
   private final Optional<Sheet.Grid> compared;
 
   private RunsSheet(RunsReport report, UnitSystem units) {
+    this.report = report;
     request = report.request();
     analysis = report.analysis();
     this.units = units;
@@ -37,6 +39,7 @@ final class RunsSheet {
     blocks.add(new Sheet.Title("Slow runs: what each track takes"));
     blocks.add(new Sheet.Terms(heading(facts)));
     blocks.add(grid());
+    RunsTakeAway.of(report, units).forEach(inShort -> blocks.add(new Sheet.Paragraph(inShort)));
     compared.ifPresent(
         both -> {
           blocks.add(new Sheet.Heading("Two conditions side by side"));

@@ -62,28 +62,47 @@ export function stay() {
 
 let under = null;
 
-/* Hands over each line as it comes; of a study that is overtaken, no line more. */
-export async function study(body, hear) {
+/* No line more is wanted of the study under way. */
+export function cease() {
   if (under) {
     under.abort();
+    under = null;
   }
+}
+
+/* Hands over each line as it comes; of a study that is overtaken, no line more. */
+export async function study(body, hear) {
+  cease();
   const own = new AbortController();
   under = own;
   try {
     const answer = await post("study", { tab, ...body }, own.signal);
     const reader = answer.body.pipeThrough(new TextDecoderStream()).getReader();
     let rest = "";
+    let whole = false;
     for (;;) {
       const { done, value } = await reader.read();
-      if (done || own !== under) {
+      if (own !== under) {
+        return;
+      }
+      if (done && !whole) {
+        throw new TypeError("broken off");
+      }
+      if (done) {
         return;
       }
       const lines = (rest + value).split("\n");
       rest = lines.pop();
-      for (const line of lines) {
-        if (own === under) {
-          hear(JSON.parse(line));
+      for (const text of lines) {
+        const line = JSON.parse(text);
+        if (own !== under) {
+          return;
         }
+        if (line.overtaken) {
+          throw new Error(line.overtaken);
+        }
+        hear(line);
+        whole = whole || line.done === true;
       }
     }
   } catch (failed) {

@@ -119,11 +119,11 @@ async function makeCraft(desk) {
   }
   const answer = await ask("manual", { numbers, units: desk.state().units });
   if (answer.refused) {
-    wrong("manual-wrong", form.mark("manual", answer.refused) ? say("at-field") : answer.refused);
+    wrong("manual-wrong", form.mark("manual", answer.refused) ? say("at-field") : form.spoken(answer.refused, "manual"));
     return;
   }
   wrong("manual-wrong", "");
-  byId("manual-said").replaceChildren(sheet(answer.sheet, "The model beside the flight manual"));
+  byId("manual-said").replaceChildren(sheet(answer.sheet, "The model beside the flight manual", (text) => form.spoken(text, "manual")));
   byId("craft-keep").hidden = false;
   byId("craft-keep").onclick = () => hand(answer.name, answer.text, "application/toml");
   desk.take({ name: answer.name, text: answer.text, words: answer.words });

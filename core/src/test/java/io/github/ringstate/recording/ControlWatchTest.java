@@ -1,0 +1,132 @@
+package io.github.ringstate.recording;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import org.hipparchus.util.FastMath;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Attitudes that follow straight lines, so that it is known when they began to move. */
+class ControlWatchTest {
+
+  private static final double RATE = 50;
+  private static final double ONSET = 4;
+  private static final double END = 9;
+
+  /** A recording of one channel, in degrees, from a time on. */
+  private static Recording recording(Channel channel, double from, DoubleUnaryOperator degrees) {
+    double[] time =
+        IntStream.rangeClosed((int) (from * RATE), (int) (END * RATE))
+            .mapToDouble(k -> k / RATE)
+            .toArray();
+    double[] value = new double[time.length];
+    for (int k = 0; k < value.length; k++) {
+      value[k] = FastMath.toRadians(degrees.applyAsDouble(time[k]));
+    }
+    return new Recording(time, Map.of(channel, value));
+  }
+
+  private static Optional<Movement> first(Recording recording) {
+    return ControlWatch.firstMovement(recording, ONSET, END);
+  }
+
+  /** Zero until a time, then a straight line. */
+  private static double ramp(double t, double begin, double slope) {
+    return slope * Math.max(0, t - begin);
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"PITCH", "BANK"})
+  void aStraightMovementBeganWhereItsLineLeavesTheLevel(Channel channel) {
+    for (double slope : new double[] {10, -10}) {
+      Movement moved = first(recording(channel, 0, t -> 2 + ramp(t, 5.003, slope))).orElseThrow();
+      assertEquals(channel, moved.channel());
+      assertEquals(5.003, moved.time().value(), 1e-9);
+      // the reading before which it was seen came within the last fiftieth of a second: its
+      // deviation is that of an even distribution, the interval over the square root of twelve
+      assertEquals(1 / RATE / FastMath.sqrt(12.0), moved.time().deviation(), 1e-9);
+      double change = channel == Channel.PITCH ? moved.pitch() : moved.bank();
+      // by how much in the three seconds after
+      assertEquals(slope * 3, FastMath.toDegrees(change), 0.3);
+      assertTrue(Double.isNaN(moved.collective()));
+    }
+  }
+
+  @Test
+  void whatComesBackWithinAMomentIsNoMovement() {
+    assertEquals(
+        Optional.empty(), first(recording(Channel.BANK, 0, t -> t > 5 && t < 5.25 ? 10 : 0)));
+    assertTrue(first(recording(Channel.BANK, 0, t -> t > 5 && t < 5.45 ? 10 : 0)).isPresent());
+  }
+
+  @Test
+  void whatHasBegunWhenTheRecordingEndsIsAMovement() {
+    Movement moved = first(recording(Channel.BANK, 0, t -> t > END - 0.15 ? 10 : 0)).orElseThrow();
+    assertEquals(END - 0.15, moved.time().value(), 1 / RATE);
+  }
+
+  @Test
+  void readingsThatAreMissingHideNoMovement() {
+    Movement moved =
+        first(
+                recording(
+                    Channel.BANK,
+                    0,
+                    t -> (int) (t * RATE + 0.5) % 3 == 0 ? Double.NaN : ramp(t, 5, 10)))
+            .orElseThrow();
+    // it began at 5 s, and is beyond 4 degrees at 5.4 s and in the next reading but one
+    assertEquals(5.22, moved.time().value(), 0.22);
+    // none but one before the onset
+    Movement known =
+        first(recording(Channel.BANK, 0, t -> t < ONSET - 0.01 ? Double.NaN : ramp(t, 5, 10)))
+            .orElseThrow();
+    assertEquals(5, known.time().value(), 1e-9);
+  }
+
+  /** A flare of 4 degrees a second from 2 s to 6 s, then 15 degrees a second down, or mirrored. */
+  @Test
+  void whatMovesForTheEntryMovesForTheRecoveryOnceItTurnsBack() {
+    for (double sign : new double[] {1, -1}) {
+      Recording flare = recording(Channel.PITCH, 0, t -> sign * (ramp(t, 2, 4) - ramp(t, 6, 19)));
+      Movement moved = first(flare).orElseThrow();
+      assertEquals(6, moved.time().value(), 2 / RATE);
+      assertEquals(-sign * 45, FastMath.toDegrees(moved.pitch()), 1);
+      Recording blind =
+          recording(
+              Channel.PITCH,
+              0,
+              t ->
+                  Math.abs(t - ONSET) < 0.001
+                      ? Double.NaN
+                      : sign * (ramp(t, 2, 4) - ramp(t, 6, 19)));
+      assertEquals(6, first(blind).orElseThrow().time().value(), 2 / RATE);
+    }
+  }
+
+  /** Banked by 10 degrees in the first and in the last 0.35 s of the time watched before onset. */
+  @Test
+  void whatMovesAlreadyWhenTheWatchBeginsIsSaidToBeginWithIt() {
+    double begin = ONSET - 1.5;
+    DoubleUnaryOperator bank =
+        t -> t < begin - 0.01 ? 20 : Math.abs(t - ONSET + 0.75) > 0.4 && t < ONSET + 0.01 ? 10 : 0;
+    assertEquals(
+        begin, first(recording(Channel.BANK, begin, bank)).orElseThrow().time().value(), 1e-9);
+    // a reading before, still further off
+    assertEquals(
+        begin - 1 / RATE,
+        first(recording(Channel.BANK, 0, bank)).orElseThrow().time().value(),
+        1e-9);
+  }
+
+  @Test
+  void whatDoesNotMoveHasNoFirstMovement() {
+    assertEquals(Optional.empty(), first(recording(Channel.PITCH, 0, t -> 3)));
+    assertEquals(Optional.empty(), first(recording(Channel.HEADING, 0, t -> ramp(t, 5, 10))));
+  }
+}
