@@ -33,13 +33,7 @@ interface FloorMessages {
   String cannotTell(String pilots, boolean models);
 
   String notShown(
-      String way,
-      String count,
-      String others,
-      String limit,
-      String most,
-      boolean models,
-      String enough);
+      String way, String count, String limit, String most, boolean models, String enough);
 
   String refused(
       String way,

@@ -182,7 +182,6 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
     return FloorMessages.SAY.notShown(
         first.name(),
         count(first),
-        others(),
         FloorFacts.percent(limit),
         most(first),
         hasModels(),
