@@ -34,6 +34,9 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
    */
   private static final double FOLLOWS = 1.5;
 
+  /** A probability of the numbers, before the recordings, below which they are not believed. */
+  private static final double AGREES = 0.001;
+
   /** Beyond so many deviations of the prior a number is not believed. */
   private static final double FARTHEST = 3.5;
 
@@ -127,7 +130,8 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
   }
 
   private FlownDemonstration flown(Demonstration demonstration, boolean heightsToTheEnd) {
-    FittedModel template = new FittedModel(craft.inflow().numbers(), prior, 1, List.of(), "", "");
+    FittedModel template =
+        new FittedModel(craft.inflow().numbers(), prior, 1, List.of(), "", "", 0);
     return new FlownDemonstration(demonstration, template, heightsToTheEnd);
   }
 
@@ -168,6 +172,13 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
               + ", above "
               + FOLLOWS
               + "; bands of such a fit do not hold for late recoveries");
+    }
+    if (!(fit.agreement() >= AGREES)) {
+      throw new UnsupportedFitException(
+          UnsupportedFitException.Reason.APART,
+          "the mean square of their shifts is "
+              + rounded(fit.strain())
+              + ", where about 1 is expected");
     }
     boolean told = false;
     for (int i = 0; i < prior.parameters().size(); i++) {

@@ -9,7 +9,6 @@ import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import java.util.Arrays;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
@@ -37,7 +36,7 @@ public record LossBand(double middle, double low, double high) {
    *     state
    */
   public static LossBand of(Encounter encounter) {
-    return of(encounter, FittedModel::formFactor);
+    return of(encounter, true);
   }
 
   /**
@@ -49,10 +48,10 @@ public record LossBand(double middle, double low, double high) {
    * @throws IllegalArgumentException as above
    */
   public static LossBand ofNumbers(Encounter encounter) {
-    return of(encounter, normal -> 1);
+    return of(encounter, false);
   }
 
-  private static LossBand of(Encounter encounter, DoubleUnaryOperator form) {
+  private static LossBand of(Encounter encounter, boolean form) {
     FittedModel fitted =
         encounter
             .craft()
@@ -74,7 +73,7 @@ public record LossBand(double middle, double low, double high) {
               return outcome.ending() == Ending.NO_ONSET
                   ? Double.NaN
                   : outcome.altitudeLoss().orElse(Double.POSITIVE_INFINITY)
-                      * form.applyAsDouble(normals[size]);
+                      * (form ? fitted.formFactor(normals[size]) : 1);
             });
     if (Double.isNaN(band.middle())) {
       throw new IllegalArgumentException(

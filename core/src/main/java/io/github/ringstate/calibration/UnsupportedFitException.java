@@ -23,6 +23,10 @@ public final class UnsupportedFitException extends IllegalArgumentException {
     NO_MINIMUM("no best numbers were found: "),
     /** The data ask for what is known to be otherwise. */
     BEYOND("the recordings ask for a value far outside what is known of it: "),
+    /** All numbers together lie far from what was known before. */
+    APART(
+        "the recordings ask for numbers that together lie far from what published ranges leave, so"
+            + " the form of the model is in doubt: "),
     /** No number is known better than before. */
     NOTHING_TOLD("the recordings tell no number better than it was known before: ");
 

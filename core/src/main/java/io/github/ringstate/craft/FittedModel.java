@@ -5,7 +5,9 @@ import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.UncertainNumbers;
+import io.github.ringstate.quantity.Unit;
 import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.util.FastMath;
@@ -21,6 +23,8 @@ import org.hipparchus.util.FastMath;
  * @param recordings the recordings, by name
  * @param date the day of the fit, year-month-day, or a word that it is not known
  * @param revision the revision of the model that was fitted
+ * @param formDeviation standard deviation of the logarithm of a loss for the form of the model, 0
+ *     to 1
  */
 public record FittedModel(
     ParameterSet ring,
@@ -28,27 +32,20 @@ public record FittedModel(
     int encounters,
     List<String> recordings,
     String date,
-    String revision) {
+    String revision,
+    double formDeviation) {
+
+  /** What {@code formDeviation} may be. */
+  public static final Quantity FORM_DEVIATION = new Quantity("form deviation", Unit.ONE, 0, 1);
 
   /** So often a draw is brought halfway to the middle before the middle itself is taken. */
   private static final int HALVINGS = 20;
-
-  /**
-   * Standard deviation of the logarithm of a loss for the form of the model, which no recording of
-   * prompt recoveries tells. Chosen: in fifteen trials, fits of the ring state to three prompt
-   * recoveries that were computed with momentum theory alone ({@link
-   * io.github.ringstate.inflow.SmoothMomentum}) or bounded by heave stability ({@link
-   * io.github.ringstate.inflow.StabilityBoundInflow}) gave 1.1 to 1.8 times the losses of those
-   * forms at 3 s of delay, and as much at the delays that were flown, since haste of the pilot and
-   * strength of the craft look alike. The logarithms are 0.30 in the root mean square. The factor
-   * is taken to either side: a craft may lose more than the model as well as less.
-   */
-  private static final double FORM_DEVIATION = 0.3;
 
   /** Checks the numbers. */
   public FittedModel {
     ring = ring.only(RingStateInflow.PARAMETERS);
     recordings = List.copyOf(recordings);
+    FORM_DEVIATION.check(formDeviation);
     if (!(encounters >= 1)) {
       throw new IllegalArgumentException("a fit takes at least 1 encounter, not " + encounters);
     }
@@ -82,7 +79,8 @@ public record FittedModel(
       }
     }
     return changed.withFitted(
-        new FittedModel(ringNumbers, numbers, encounters, recordings, date, revision));
+        new FittedModel(
+            ringNumbers, numbers, encounters, recordings, date, revision, formDeviation));
   }
 
   /**
@@ -114,9 +112,9 @@ public record FittedModel(
    * Statistical Society B 63, 2001 (from memory).
    *
    * @param normal a standard normal number
-   * @return the factor, of which 95 in 100 are 0.56 to 1.80
+   * @return the factor, to either side of 1: a craft may lose more than the model as well as less
    */
-  public static double formFactor(double normal) {
-    return FastMath.exp(FORM_DEVIATION * normal);
+  public double formFactor(double normal) {
+    return FastMath.exp(formDeviation * normal);
   }
 }

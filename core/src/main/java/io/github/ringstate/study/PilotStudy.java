@@ -128,7 +128,8 @@ public record PilotStudy(
         disturbed,
         open,
         isUncertain()
-            ? new FittedLoss(FittedModel.formFactor(normal(draws)), base.height())
+            ? new FittedLoss(
+                base.craft().fitted().orElseThrow().formFactor(normal(draws)), base.height())
             : FittedLoss.AS_FLOWN);
   }
 

@@ -36,6 +36,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -89,9 +90,10 @@ class CalibrationTest {
   void truthLiesWithinTheBand() {
     FittedModel model =
         new FittedModel(
-            RingStateInflow.standard().numbers(), PRIOR, 1, List.of("none"), "none", "none");
+            RingStateInflow.standard().numbers(), PRIOR, 1, List.of("none"), "none", "none", 0.3);
     int inside = 0;
     int all = 0;
+    int refused = 0;
     for (int run = 0; run < ROUND_TRIPS; run++) {
       RandomStream draws = new IndependentStream(5, run);
       double[] truth = PRIOR.draw(normals(FEW.size(), draws));
@@ -106,18 +108,23 @@ class CalibrationTest {
       if (found.size() < Calibration.FEWEST) {
         continue;
       }
-      Fit fit = new Calibration(PRIOR, Flights.CRAFT).fit(found);
-      for (int i = 0; i < truth.length; i++) {
-        boolean within =
-            truth[i] >= fit.posterior().quantile(i, -1.96)
-                && truth[i] <= fit.posterior().quantile(i, 1.96);
-        inside += within ? 1 : 0;
-        all++;
+      Fit fit;
+      try {
+        fit = new Calibration(PRIOR, Flights.CRAFT).fit(found);
+      } catch (UnsupportedFitException apart) {
+        refused++;
+        continue;
+      }
+      for (int i = 0; i < truth.length; i++, all++) {
+        boolean above = truth[i] >= fit.posterior().quantile(i, -1.96);
+        inside += above && truth[i] <= fit.posterior().quantile(i, 1.96) ? 1 : 0;
         assertTrue(fit.ratio(i) < 1, "the recordings tell something");
       }
     }
     double share = (double) inside / all;
     assertTrue(share >= 0.9 && share <= 0.98, "share " + share);
+    // numbers as likely as the prior says are refused once in 1,000 times
+    assertTrue(refused <= 2, refused + " were refused");
   }
 
   @Test
@@ -212,13 +219,13 @@ class CalibrationTest {
   /** As if the prompt recoveries had told all numbers, of which the form is another. */
   @ParameterizedTest
   @MethodSource("otherForms")
-  void theFactorSpansTheOtherFormsAndNumbersThatAreKnownDoNot(OtherForm form) {
+  void aFactorOfFormSpansTheOtherFormsAndNumbersThatAreKnownDoNot(OtherForm form) {
     UncertainNumbers known =
         new UncertainNumbers(
             FEW, PRIOR.mean(), new double[][] {{1e-8, 0, 0}, {0, 1e-8, 0}, {0, 0, 1e-8}});
     FittedModel model =
         new FittedModel(
-            RingStateInflow.standard().numbers(), known, 2, List.of("none"), "none", "none");
+            RingStateInflow.standard().numbers(), known, 2, List.of("none"), "none", "none", 0.3);
     for (Technique technique : List.of(Technique.FORWARD, Technique.LATERAL)) {
       Encounter late =
           Encounter.of(Flights.CRAFT.withFitted(model))
@@ -253,9 +260,30 @@ class CalibrationTest {
     try {
       return Optional.of(new Calibration(PRIOR, Flights.CRAFT).fit(all));
     } catch (UnsupportedFitException refused) {
-      assertEquals(UnsupportedFitException.Reason.MISFIT, refused.reason());
+      assertTrue(
+          refused.reason() == UnsupportedFitException.Reason.MISFIT
+              || refused.reason() == UnsupportedFitException.Reason.APART
+              || refused.reason() == UnsupportedFitException.Reason.BEYOND,
+          refused.getMessage());
       return Optional.empty();
     }
+  }
+
+  /** By hand: two independent numbers, one moved by three deviations and told by three quarters. */
+  @Test
+  void strainIsTheSquareOfTheShiftOverWhatIsTold() {
+    List<Parameter> two = List.of(RingStateInflow.EXIT_TOTAL, RingStateInflow.LOSSES);
+    UncertainNumbers before =
+        new UncertainNumbers(two, new double[] {0.5, 1}, new double[][] {{0.25, 0}, {0, 1}});
+    UncertainNumbers after =
+        new UncertainNumbers(two, new double[] {2, 1}, new double[][] {{0.25 * 0.25, 0}, {0, 0.5}});
+    Fit fit = new Fit(before, after, 1, List.of(), List.of());
+    double told = 0.75 + 0.5;
+    assertEquals(9 / told, fit.strain(), 1e-12);
+    assertEquals(FastMath.hypot(0.1, 0.06 * 9 / told), fit.formDeviation(), 1e-12);
+    // beyond 9 with 1 and 2 degrees of freedom: erfc(3 / sqrt 2) = 0.0027 and exp(-9 / 2) = 0.0111
+    assertTrue(fit.agreement() > 0.0027 && fit.agreement() < 0.0111, "" + fit.agreement());
+    assertEquals(0, new Fit(before, before, 1, List.of(), List.of()).strain(), 1e-12);
   }
 
   @Test

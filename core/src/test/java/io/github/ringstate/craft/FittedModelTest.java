@@ -36,7 +36,8 @@ class FittedModelTest {
         encounters,
         List.of("invented"),
         "none",
-        "none");
+        "none",
+        0.3);
   }
 
   @Test
@@ -55,7 +56,8 @@ class FittedModelTest {
                     1,
                     List.of("invented"),
                     "none",
-                    "none"));
+                    "none",
+                    0.3));
     assertTrue(refused.getMessage().contains(ofPilot.name()), refused.getMessage());
   }
 
@@ -107,16 +109,18 @@ class FittedModelTest {
             1,
             List.of("invented"),
             "none",
-            "none");
+            "none",
+            0.3);
     assertEquals(CRAFT, crooked.drawn(CRAFT, 1, 1));
   }
 
   /** Of a logarithm with a deviation of 0.3, 95 in 100 lie within 1.96 deviations. */
   @Test
   void theFactorForTheFormIsLogNormal() {
-    assertEquals(1, FittedModel.formFactor(0));
-    assertEquals(0.588, FastMath.log(FittedModel.formFactor(1.96)), 1e-12);
-    assertEquals(1, FittedModel.formFactor(1.3) * FittedModel.formFactor(-1.3), 1e-15);
+    FittedModel model = fitted(1, 1, RingStateInflow.EXIT_TOTAL);
+    assertEquals(1, model.formFactor(0));
+    assertEquals(0.588, FastMath.log(model.formFactor(1.96)), 1e-12);
+    assertEquals(1, model.formFactor(1.3) * model.formFactor(-1.3), 1e-15);
   }
 
   @Test

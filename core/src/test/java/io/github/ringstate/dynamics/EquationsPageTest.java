@@ -42,7 +42,6 @@ class EquationsPageTest {
           "air.StandardAtmosphere.TROPOPAUSE_TEMPERATURE",
           "air.StandardAtmosphere.DENSITY_AT_SEA_LEVEL",
           "air.StandardAtmosphere.DENSITY_AT_TROPOPAUSE",
-          "craft.FittedModel.FORM_DEVIATION", // how well a fitted model is known
           "dynamics.Controls.ATTITUDE", // what is refused
           "dynamics.Controls.MINIMUM_COLLECTIVE",
           "dynamics.Controls.RATE",

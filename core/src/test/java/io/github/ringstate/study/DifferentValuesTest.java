@@ -71,7 +71,8 @@ class DifferentValuesTest {
             1,
             List.of("invented"),
             "none",
-            "none");
+            "none",
+            0.2);
     return List.of(
         craft,
         craft.with(Helicopter.MASS, 580),

@@ -37,7 +37,8 @@ class FittedLossTest {
               2,
               List.of("none"),
               "none",
-              "none"));
+              "none",
+              0.3));
 
   private static PilotStudy study(Helicopter craft, Encounter base) {
     return new PilotStudy(

@@ -11,7 +11,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.hipparchus.util.FastMath;
 
 /**
  * How the altitude loss changes with one number at a time.
@@ -30,7 +29,7 @@ public record Tornado(double base, List<Bar> bars) {
    * @param high the altitude loss at the upper end, m; empty likewise
    * @param derivative the derivative, m per unit of the input, with an estimate of its error; empty
    *     if a descent that is flown for it is not arrested
-   * @param secondWay the same by the second way, see the package
+   * @param secondWay the same by the variational equations, see the package; empty likewise
    */
   public record Bar(
       Input input,
@@ -72,9 +71,6 @@ public record Tornado(double base, List<Bar> bars) {
   /** A difference of the loss over a range that counts as none, m. */
   private static final double LEAST_DIFFERENCE = 1e-3;
 
-  /** Step of the second way, over the number. */
-  private static final double STEP = 0.002;
-
   private static final double TOLERANCE = 1e-11;
 
   /** Copies the list. */
@@ -103,7 +99,7 @@ public record Tornado(double base, List<Bar> bars) {
               loss(input.change().with(encounter, input.range().low()), precise),
               loss(input.change().with(encounter, input.range().high()), precise),
               first(encounter, input),
-              second(encounter, input)));
+              LossDerivative.of(encounter, input)));
     }
     bars.sort(Comparator.comparingDouble(Bar::length).reversed());
     return new Tornado(base, bars);
@@ -128,29 +124,5 @@ public record Tornado(double base, List<Bar> bars) {
     } catch (IllegalArgumentException | NoSteadyFlightException notArrested) {
       return Optional.empty();
     }
-  }
-
-  /** The difference of fourth order in the logarithm, by extrapolation integrators. */
-  private static OptionalDouble second(Encounter encounter, Input input) {
-    Simulator simulator = Simulator.extrapolation(TOLERANCE);
-    double at = input.standard();
-    double width = input.range().high() - input.range().low();
-    boolean logarithm = Math.abs(at) > 0.1 * width;
-    double[] losses = new double[4];
-    int[] places = {-2, -1, 1, 2};
-    for (int i = 0; i < places.length; i++) {
-      double value =
-          logarithm ? at * FastMath.exp(places[i] * STEP) : at + places[i] * STEP * width;
-      if (!input.range().holds(value)) {
-        return OptionalDouble.empty();
-      }
-      OptionalDouble loss = loss(input.change().with(encounter, value), simulator);
-      if (loss.isEmpty()) {
-        return OptionalDouble.empty();
-      }
-      losses[i] = loss.getAsDouble();
-    }
-    double slope = (losses[0] - 8 * losses[1] + 8 * losses[2] - losses[3]) / (12 * STEP);
-    return OptionalDouble.of(slope / (logarithm ? at : width));
   }
 }

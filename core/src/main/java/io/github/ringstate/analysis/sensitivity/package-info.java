@@ -10,11 +10,12 @@
  * of the variance is due to which; {@link io.github.ringstate.analysis.sensitivity.LossIndices}
  * does so for the loss.
  *
- * <p>The second way to a derivative is a difference of fixed step and higher order in the logarithm
- * of the number (in the number itself where it may vanish), with another integrator. It shares
- * neither steps nor step control nor integrator with {@link io.github.ringstate.study.Sensitivity},
- * but the right-hand side, which is written for plain numbers and cannot be differentiated on the
- * way.
+ * <p>The first way is a difference of losses, {@link io.github.ringstate.study.Sensitivity}. The
+ * second are the variational equations: the derivative of the state by the number is integrated
+ * along with one precise flight, and jumps where an event moves in time, as onset, the pilot's
+ * action, the end of a phase and the arrest do. The two share the equations of motion and what is
+ * flown, but neither flights nor steps. Where the neighbours of a flight take another way, as at a
+ * kink, the second way gives nothing.
  *
  * <pre>{@code
  * Encounter base = Encounter.of(DemoCraft.TRAINER).withDelay(1.5);

@@ -192,6 +192,7 @@ class DeskBrowserFaultsTest {
       browser.await(
           "performance.getEntriesByType('resource').some((one) => one.name.endsWith('/save'))");
       browser.run("document.getElementById('end').click()");
+      browser.await("document.getElementById('trouble').textContent.includes('is ended')");
       assertTrue(other.isEnded());
     }
     browser.type("#f-conditions-oat-c", "40");

@@ -364,6 +364,15 @@ class DeskBrowserTest {
             figures + ".every((one) => getComputedStyle(one, '::before').content.length > 4)"));
     // a table that is laid out otherwise is still one for a screen reader (WAI-ARIA 1.2)
     assertEquals("table", browser.find("[data-panel=floor] table").getAriaRole());
+    // no letter of a drawing is smaller than 8 px (common practice, no source)
+    browser.await("document.querySelector('[data-panel=boundary] svg') !== null");
+    String letters = "Array.from(document.querySelectorAll('.drawn text'))";
+    assertEquals("true", browser.ask(letters + ".length > 20"));
+    String small =
+        ".filter((one) => one.ownerSVGElement.getScreenCTM().a"
+            + " * parseFloat(getComputedStyle(one).fontSize) < 8)"
+            + ".map((one) => one.outerHTML).join(' ')";
+    assertEquals("", browser.ask(letters + small));
     browser.sized(1280, 800);
   }
 }

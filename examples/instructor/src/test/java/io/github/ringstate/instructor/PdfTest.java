@@ -48,6 +48,7 @@ class PdfTest {
         "lesson --pilots 8 --recovery forward --format pdf|2|595.3|841.9",
         // the second condition on the back
         "floor --pilots 8 --mass-kg 550 --compare 50,10,1 --format pdf|2|595.3|841.9",
+        "floor --pilots 8 --mass-kg 550 --compare 50,10,1 --paper letter --format pdf|2|612|792",
         "runs --wind-from-deg 200 --wind-kt 12 --gust-kt 18 --pilots 8 --mass-kg 550 --compare 50,10,1"
             + " --paper letter --format pdf|2|792|612",
         // one page, lying on its longer side, whatever is to be said

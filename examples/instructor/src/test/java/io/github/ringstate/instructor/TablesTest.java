@@ -34,7 +34,8 @@ class TablesTest {
             + "p50_ft,p50_low_ft,p50_high_ft,p90_ft,p90_low_ft,p90_high_ft,p95_ft,p95_low_ft,"
             + "p95_high_ft,arrested_share,arrested_low_share,arrested_high_share,samples,sensitive",
         "floor --pilots 8 --height-ft 100|craft,mass_kg,pressure_altitude_ft,oat_c,entry,state,"
-            + "recovery,share,floor_ft,floor_low_ft,floor_high_ft,samples",
+            + "recovery,share,floor_ft,floor_low_ft,floor_high_ft,samples,"
+            + "ground_share,ground_low_share,ground_high_share,briefed",
         "fly --step 10|time_s,height_ft,ground_speed_kt,airspeed_kt,vertical_speed_fpm,pitch_deg,"
             + "bank_deg,collective_deg,rotor_speed_pct,power_pct,induced_over_hover,"
             + "axial_over_hover,edgewise_over_hover,phase",

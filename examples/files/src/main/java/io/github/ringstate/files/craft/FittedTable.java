@@ -9,6 +9,7 @@ import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.UncertainNumbers;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,11 +26,12 @@ final class FittedTable {
   private static final String RECORDINGS = "recordings";
   private static final String DATE = "date";
   private static final String REVISION = "revision";
+  private static final String FORM = "form_deviation";
   private static final String PARAMETERS = "parameters";
   private static final String MEANS = "logit_means";
   private static final String COVARIANCE = "logit_covariance";
   private static final List<String> KEYS =
-      List.of(ENCOUNTERS, RECORDINGS, DATE, REVISION, PARAMETERS, MEANS, COVARIANCE);
+      List.of(ENCOUNTERS, RECORDINGS, DATE, REVISION, FORM, PARAMETERS, MEANS, COVARIANCE);
 
   /** What 95 in 100 lie within, in standard deviations. */
   private static final double BAND = 1.96;
@@ -77,7 +79,13 @@ final class FittedTable {
     }
     FittedModel model =
         new FittedModel(
-            ring(craft, numbers), numbers, encounters(), recordings(), text(DATE), text(REVISION));
+            ring(craft, numbers),
+            numbers,
+            encounters(),
+            recordings(),
+            text(DATE),
+            text(REVISION),
+            formDeviation());
     Helicopter fitted = craft.withFitted(model);
     try {
       fitted.inflow();
@@ -153,6 +161,17 @@ final class FittedTable {
     return node.intValue();
   }
 
+  private double formDeviation() {
+    Quantity range = FittedModel.FORM_DEVIATION;
+    String allowed = "a number from " + range.low() + " to " + range.high();
+    JsonNode node = document.get(path(FORM), allowed);
+    if (!node.isNumber()
+        || !(node.doubleValue() >= range.low() && node.doubleValue() <= range.high())) {
+      throw document.bad(path(FORM), allowed);
+    }
+    return node.doubleValue();
+  }
+
   private List<String> recordings() {
     String allowed = "names of recordings";
     List<String> names = new ArrayList<>();
@@ -181,7 +200,10 @@ final class FittedTable {
         lines,
         "Numbers of the model that were fitted to recordings of this craft. Tables of pilots draw"
             + " them from a normal distribution of ln((value - low) / (high - value)), low and high"
-            + " being the range of each, and with them a factor on the loss for the form of the model."
+            + " being the range of each, and with them a factor on the loss for the form of the model, whose logarithm has the"
+            + " standard deviation "
+            + FORM
+            + "."
             + " Without this table the craft flies with the standard model.");
     for (int i = 0; i < numbers.parameters().size(); i++) {
       Parameter parameter = numbers.parameters().get(i);
@@ -200,6 +222,7 @@ final class FittedTable {
     lines.add(RECORDINGS + " = " + quoted(model.recordings().stream()));
     lines.add(DATE + " = " + CraftWriter.quoted(model.date()));
     lines.add(REVISION + " = " + CraftWriter.quoted(model.revision()));
+    lines.add(FORM + " = " + model.formDeviation());
     lines.add(PARAMETERS + " = " + quoted(numbers.parameters().stream().map(Parameter::key)));
     lines.add(MEANS + " = " + Arrays.toString(numbers.mean()));
     lines.add(

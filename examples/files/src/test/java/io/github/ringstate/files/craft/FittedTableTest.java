@@ -47,7 +47,8 @@ class FittedTableTest {
             3,
             List.of("one \"invented\".csv", "two.gpx"),
             "2030-01-31",
-            "some model");
+            "some model",
+            0.125);
     return model.with(DemoCraft.TRAINER, numbers.median(0), numbers.median(1), numbers.median(2));
   }
 
@@ -78,6 +79,9 @@ class FittedTableTest {
         "[0.5, 0.125, 0.0] | [inf, 0.125, 0.0] | symmetric and positive",
         "[0.5, 0.125, 0.0] | [0.5, 0.125] | symmetric and positive",
         "[0.5, 0.125, 0.0] | ['0.5', 0.125, 0.0] | symmetric and positive",
+        "form_deviation = 0.125 | form_deviation = nan | a number from 0.0 to 1.0",
+        "form_deviation = 0.125 | form_deviation = 1.5 | a number from 0.0 to 1.0",
+        "form_deviation = 0.125 | form_deviation = '0' | a number from 0.0 to 1.0",
         "ring_losses | ring_nonsense | ring_exit_total_inflow",
         "ring_losses | ring_exit_total_inflow | each parameter once",
         "encounters = 3 | encounters = 0 | 1 or more",

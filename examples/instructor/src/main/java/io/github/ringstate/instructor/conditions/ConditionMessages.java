@@ -20,6 +20,8 @@ interface ConditionMessages {
       String encounters,
       boolean several,
       String recordings,
+      String formLow,
+      String formHigh,
       boolean otherModel,
       String revision,
       String current);

@@ -3,12 +3,16 @@ package io.github.ringstate.instructor.conditions;
 import io.github.ringstate.craft.FittedModel;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.study.ModelRevision;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** A craft in the words and fields of every report, with the recordings it was fitted to. */
 public final class CraftWords {
+
+  /** What 95 in 100 lie within, in standard deviations. */
+  private static final double BAND = 1.96;
 
   private CraftWords() {}
 
@@ -38,6 +42,8 @@ public final class CraftWords {
         Integer.toString(model.encounters()),
         model.encounters() != 1,
         String.join(", ", model.recordings()),
+        Decimals.fixed(model.formFactor(-BAND), 2),
+        Decimals.fixed(model.formFactor(BAND), 2),
         !model.revision().equals(ModelRevision.current()),
         model.revision(),
         ModelRevision.current());
@@ -59,6 +65,7 @@ public final class CraftWords {
             model -> {
               facts.put("craft_fit", Cell.text(fit(model)));
               facts.put("craft_fit_encounters", Cell.number(model.encounters(), 0));
+              facts.put("craft_fit_form_deviation", Cell.number(model.formDeviation(), 3));
               facts.put("craft_fit_model_revision", Cell.text(model.revision()));
             });
     return facts;

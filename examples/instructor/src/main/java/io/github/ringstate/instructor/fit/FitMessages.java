@@ -10,7 +10,8 @@ interface FitMessages {
   /** The words of {@code FitMessages.txt}. */
   FitMessages SAY = Messages.of(FitMessages.class);
 
-  String fitted(String craft, String encounters, String chiSquare);
+  String fitted(
+      String craft, String encounters, String chiSquare, String strain, String low, String high);
 
   String carried(String file);
 

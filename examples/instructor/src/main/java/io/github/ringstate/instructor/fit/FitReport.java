@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.hipparchus.util.FastMath;
 
 /**
  * A fit, number by number and encounter by encounter.
@@ -54,7 +55,10 @@ record FitReport(Helicopter craft, Fit fit, List<List<String>> skipped, Optional
             FitMessages.SAY.fitted(
                 craft.name(),
                 Integer.toString(fit.encounters().size()),
-                Decimals.fixed(fit.chiSquare(), 2))));
+                Decimals.fixed(fit.chiSquare(), 2),
+                Decimals.fixed(fit.strain(), 1),
+                Decimals.fixed(FastMath.exp(-BAND * fit.formDeviation()), 2),
+                Decimals.fixed(FastMath.exp(BAND * fit.formDeviation()), 2))));
     file.ifPresent(name -> blocks.add(new Sheet.Paragraph(FitMessages.SAY.carried(name))));
     for (List<String> one : skipped) {
       blocks.add(new Sheet.Paragraph(FitMessages.SAY.skipped(one.get(0), one.get(1))));
@@ -192,6 +196,8 @@ record FitReport(Helicopter craft, Fit fit, List<List<String>> skipped, Optional
     facts.put("craft", Cell.text(craft.name()));
     facts.put("encounters", Cell.number(fit.encounters().size(), 0));
     facts.put("chi_square", Cell.number(fit.chiSquare(), 3));
+    facts.put("strain", Cell.number(fit.strain(), 3));
+    facts.put("form_deviation", Cell.number(fit.formDeviation(), 3));
     return facts;
   }
 

@@ -30,6 +30,7 @@ import java.util.Optional;
  * @param margin what was to spare
  * @param least the height that the share needed
  * @param never whether so many never recovered
+ * @param tooFew how many pilots were flown, where they are too few to bound that height; else empty
  * @param state the state of the pilots who need most
  * @param quickest the state of those who need least, and their height
  * @param quickestLeast their height
@@ -59,6 +60,7 @@ record BriefedFacts(
     String margin,
     String least,
     boolean never,
+    String tooFew,
     String state,
     String quickest,
     String quickestLeast,
@@ -108,6 +110,9 @@ record BriefedFacts(
         units.typed(Unit.FOOT, request.margin()),
         height(slowest, units),
         Double.isInfinite(least),
+        slowest.filter(FloorRow::tooFew).isPresent()
+            ? Integer.toString(request.pool().pilots())
+            : "",
         slowest.map(row -> row.state().label()).orElse(""),
         quickest.map(row -> row.state().label()).orElse(""),
         height(quickest, units),

@@ -10,7 +10,10 @@ import io.github.ringstate.instructor.pilots.Way;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.Quantile;
 import io.github.ringstate.study.Share;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -81,13 +84,32 @@ final class FloorColumns {
         .toList();
   }
 
-  /** What only a briefing for a height has. */
-  static List<Column<FloorRow>> ground(double height) {
+  /**
+   * What only a briefing for a height has.
+   *
+   * @param height the height at onset, m
+   * @param orders what is briefed
+   */
+  static List<Column<FloorRow>> ground(double height, List<StateBriefing> orders) {
+    Set<FloorRow> briefed = Collections.newSetFromMap(new IdentityHashMap<>());
+    orders.forEach(order -> order.briefing().briefed().ifPresent(briefed::add));
     return List.of(
         ground("ground_share", height, Share::value),
         ground("ground_low_share", height, Share::low),
-        ground("ground_high_share", height, Share::high));
+        ground("ground_high_share", height, Share::high),
+        new Column<>("briefed", row -> Cell.yesNo(briefed.contains(row))));
   }
+
+  /** What to brief to each state. */
+  static final List<Column<StateBriefing>> ORDERS =
+      List.of(
+          new Column<StateBriefing>("mass_kg", order -> Cell.given(order.conditions().massKg())),
+          new Column<StateBriefing>(
+              "pressure_altitude_ft",
+              order -> Cell.in(Unit.FOOT, order.conditions().air().pressureAltitude())),
+          new Column<>("state", order -> Cell.text(order.state().label())),
+          new Column<>("order", order -> Cell.text(order.briefing().order(UnitSystem.AVIATION))),
+          new Column<>("reason", order -> Cell.text(order.briefing().reason(UnitSystem.AVIATION))));
 
   private static Column<FloorRow> ground(String name, double height, Function<Share, Double> part) {
     return new Column<>(name, row -> PilotCells.share(row.losses().shareLosing(height), part));

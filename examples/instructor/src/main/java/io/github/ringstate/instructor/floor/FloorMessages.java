@@ -25,9 +25,15 @@ interface FloorMessages {
 
   String brief(String way, String below, String floor);
 
-  String briefed(String way, String count, String others, String belowFloor, AlikeFacts facts);
+  String briefed(
+      String way, String count, String most, String others, String belowFloor, AlikeFacts facts);
 
   String doNotFly(String least);
+
+  String cannotTell(String pilots, boolean models);
+
+  String notShown(
+      String way, String count, String limit, String most, boolean models, String enough);
 
   String refused(
       String way,

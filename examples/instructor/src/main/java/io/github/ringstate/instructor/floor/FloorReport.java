@@ -3,7 +3,6 @@ package io.github.ringstate.instructor.floor;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
-import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
@@ -12,6 +11,7 @@ import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.pilots.PilotFacts;
 import io.github.ringstate.instructor.pilots.PilotTerms;
+import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
@@ -74,8 +74,31 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Pri
 
   @Override
   public Table<FloorRow> table() {
-    return new Table<>(
-        FloorColumns.CELLS, blocks.stream().flatMap(block -> block.rows().stream()).toList());
+    Table<FloorRow> floors =
+        new Table<>(
+            FloorColumns.CELLS, blocks.stream().flatMap(block -> block.rows().stream()).toList());
+    return request.briefed().isPresent()
+        ? floors.with(FloorColumns.ground(request.briefed().getAsDouble(), orders()))
+        : floors;
+  }
+
+  /** What to brief to each state; empty unless a height is to be briefed for. */
+  private List<StateBriefing> orders() {
+    List<StateBriefing> orders = new ArrayList<>();
+    for (FloorBlock block : blocks) {
+      for (PilotState state : request.states()) {
+        request
+            .briefed()
+            .ifPresent(
+                height ->
+                    orders.add(
+                        new StateBriefing(
+                            block.conditions(),
+                            state,
+                            HeightBriefing.of(height, request.groundShare(), block.rows(state)))));
+      }
+    }
+    return orders;
   }
 
   @Override
@@ -107,17 +130,16 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Pri
   @Override
   public Map<String, Table<?>> tables() {
     Map<String, Table<?>> tables = new LinkedHashMap<>();
-    List<Column<FloorRow>> more = new ArrayList<>(FloorColumns.MORE);
     tables.put("loadings", new Table<>(FloorColumns.blocks(request), blocks));
     if (request.briefed().isPresent()) {
-      more.addAll(FloorColumns.ground(request.briefed().getAsDouble()));
+      tables.put("briefings", new Table<>(FloorColumns.ORDERS, orders()));
       tables.put(
           "latest_moments",
           new Table<>(
               FloorColumns.LATEST,
               blocks.stream().flatMap(block -> block.latest().stream()).toList()));
     }
-    tables.put("cells", table().with(more));
+    tables.put("cells", table().with(FloorColumns.MORE));
     return tables;
   }
 

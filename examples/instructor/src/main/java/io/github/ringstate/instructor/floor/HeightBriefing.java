@@ -10,11 +10,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What to brief for a height: the way out of the wake with which the fewest simulated pilots of one
- * state hit the ground. Where more of them than a limit would, nothing is briefed but not to fly
- * below the height that they need.
+ * state hit the ground. It is briefed only where those flown show that among very many no more than
+ * a limit would: where the confidence interval of their share ends at the limit or below. Otherwise
+ * nothing is briefed but not to fly below the height that they need, or, where they have that
+ * height, that they are too few to tell.
  *
  * @param height the height at onset, m
  * @param limit the share of pilots on the ground above which no technique is briefed
@@ -54,9 +57,23 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
     return new HeightBriefing(height, limit, ways);
   }
 
-  /** Whether more pilots than the limit would hit the ground with every way out. */
+  /** The pilots with the technique that is briefed; empty if none is. */
+  Optional<FloorRow> briefed() {
+    return ways.stream()
+        .limit(1)
+        .filter(way -> way.ground().high() <= limit)
+        .map(Way::row)
+        .findFirst();
+  }
+
+  /** Whether no technique is briefed. */
   boolean isRefused() {
-    return !ways.isEmpty() && ways.get(0).ground().value() > limit;
+    return briefed().isEmpty();
+  }
+
+  /** Whether of the pilots flown themselves more than the limit would hit the ground. */
+  private boolean isAbove() {
+    return ways.get(0).ground().value() > limit;
   }
 
   /** The share that is to recover for a technique to be briefed. */
@@ -131,8 +148,16 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
           inWords(ways.get(0).row(), ways.get(0).row().share(), units));
     }
     Quantile least = leastHeight();
-    return FloorMessages.SAY.doNotFly(
-        Double.isInfinite(least.value()) ? "" : inWords(lowest().row(), wanted(), units));
+    if (isAbove() || height < least.value()) {
+      return FloorMessages.SAY.doNotFly(
+          Double.isInfinite(least.value()) ? "" : inWords(lowest().row(), wanted(), units));
+    }
+    return FloorMessages.SAY.cannotTell(
+        Integer.toString(ways.get(0).row().losses().samples()), hasModels());
+  }
+
+  private boolean hasModels() {
+    return !ways.get(0).row().losses().models().isEmpty();
   }
 
   /**
@@ -145,7 +170,27 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
     if (ways.isEmpty()) {
       return "";
     }
-    return isRefused() ? refused(units) : briefed();
+    if (!isRefused()) {
+      return why();
+    }
+    return isAbove() ? refused(units) : notShown();
+  }
+
+  private String notShown() {
+    Way first = ways.get(0);
+    OptionalInt enough = first.row().losses().enough(height, limit);
+    return FloorMessages.SAY.notShown(
+        first.name(),
+        count(first),
+        FloorFacts.percent(limit),
+        most(first),
+        hasModels(),
+        enough.isPresent() ? Integer.toString(enough.getAsInt()) : "");
+  }
+
+  /** The upper end of the interval of a share, per cent, rounded upwards. */
+  private static String most(Way way) {
+    return Decimals.fixed(Decimals.up(Unit.PERCENT.fromSi(way.ground().high()), 1), 1);
   }
 
   private String refused(UnitSystem units) {
@@ -160,11 +205,12 @@ record HeightBriefing(double height, double limit, List<Way> ways) {
         units.typed(Unit.FOOT, first.row().margin()));
   }
 
-  private String briefed() {
+  private String why() {
     Way first = ways.get(0);
     return FloorMessages.SAY.briefed(
         first.name(),
         count(first),
+        most(first),
         others(),
         isBelowFloor() ? FloorFacts.percent(first.row().share()) : "",
         AlikeFacts.of(first.row(), alike().stream().map(Way::row).toList()));

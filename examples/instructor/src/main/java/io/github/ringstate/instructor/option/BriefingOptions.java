@@ -26,7 +26,9 @@ public final class BriefingOptions {
       defaultValue = "0.05",
       description =
           "Share of the simulated pilots who would hit the ground above which no technique is"
-              + " briefed for a height; what is said then is not to fly below the height needed."
+              + " briefed for a height; what is said then is not to fly below the height needed. A"
+              + " technique is briefed only where the 95 %% confidence interval of its share ends"
+              + " there or below."
               + " Unless given: ${DEFAULT-VALUE}.")
   private String groundShare = "";
 

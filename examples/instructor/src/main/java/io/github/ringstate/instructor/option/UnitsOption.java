@@ -16,8 +16,8 @@ public final class UnitsOption {
           "Units of text, sheets and pictures: aviation (ft, kt, ft/min, kg, C), si (m, m/s, kg, C) or"
               + " us (ft, kt, ft/min, lb, F). csv and json say the unit in each name and stay as they"
               + " are. Any value may carry its unit (--mass-kg 1235lb), and an option be named"
-              + " without one (--mass 1235lb); a bare number there is in these units. Unless given:"
-              + " ${DEFAULT-VALUE}.")
+              + " without one (--mass 1235lb); a bare number there is in these units, if they are"
+              + " given. Unless given: ${DEFAULT-VALUE}.")
   private String units = "";
 
   /** Made by picocli. */

@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -23,6 +24,9 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
   static final double CONFIDENCE = 0.95;
 
   private static final int DIGITS = 4;
+
+  /** No more pilots than this are ever asked for. */
+  private static final int MOST = 1 << 20;
 
   /** What came of most of those who did not arrest the descent, if they reached the ground. */
   public static final String GROUND = "ground";
@@ -168,5 +172,28 @@ public record PilotLosses(LossSpread people, List<LossSpread> models) {
       }
     }
     return Optional.of(new Share(alone.value(), low, high));
+  }
+
+  /**
+   * How many pilots would show that among very many no more than a part do not arrest the descent
+   * above a height, if as large a share of them did not as of those flown.
+   *
+   * @param height the height at onset, m
+   * @param part the part, between 0 and 1
+   * @return the number flown, doubled until the interval of as many independent pilots ends at the
+   *     part or below, so about what it takes; empty if a million would not do, if other models
+   *     were flown, which more pilots do not settle, or if nobody met the ring state
+   */
+  public OptionalInt enough(double height, double part) {
+    if (people.samples() == 0 || !models.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    int pilots = people.samples();
+    int down = (int) Math.rint(people.shareLosing(height) * pilots);
+    while (pilots <= MOST && Share.of(down, pilots, CONFIDENCE).high() > part) {
+      pilots *= 2;
+      down *= 2;
+    }
+    return pilots <= MOST ? OptionalInt.of(pilots) : OptionalInt.empty();
   }
 }

@@ -62,11 +62,17 @@ export function stay() {
 
 let under = null;
 
-/* Hands over each line as it comes; of a study that is overtaken, no line more. */
-export async function study(body, hear) {
+/* No line more is wanted of the study under way. */
+export function cease() {
   if (under) {
     under.abort();
+    under = null;
   }
+}
+
+/* Hands over each line as it comes; of a study that is overtaken, no line more. */
+export async function study(body, hear) {
+  cease();
   const own = new AbortController();
   under = own;
   try {

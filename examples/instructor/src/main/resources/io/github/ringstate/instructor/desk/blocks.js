@@ -35,7 +35,7 @@ const MOST_SIDE_BY_SIDE = 4;
 /* Two such figures with their names stand beside each other; a longer one takes the whole line. */
 const LETTERS_OF_HALF_A_LINE = 17;
 
-/* Only a table that is wider than its place is a stop of the keyboard, from where arrows move it. */
+/* Only a table or a drawing that is wider than its place is a stop of the keyboard, from where arrows move it. */
 const widths = new ResizeObserver((entries) => entries.forEach(({ target }) => { target.tabIndex = target.scrollWidth > target.clientWidth ? 0 : -1; }));
 
 function grid(block, caption) {
@@ -70,6 +70,8 @@ const DEFINITIONS = "Definitions";
 
 /* The drawings are made for paper, with letters of its size. */
 const LARGER = 1.3;
+/* Smaller they are not read on a telephone: there they are moved to and fro. */
+const SMALLEST = 0.85;
 /* A legend is a line; drawings stand beside each other below it. */
 const A_LINE = 4;
 
@@ -79,7 +81,11 @@ export function drawing(markup) {
   svg.setAttribute("width", LARGER * svg.viewBox.baseVal.width);
   svg.removeAttribute("height");
   const { width, height } = svg.viewBox.baseVal;
-  return made("div", { class: width > A_LINE * height ? "drawn line" : "drawn" }, document.importNode(svg, true));
+  const drawn = document.importNode(svg, true);
+  drawn.style.minWidth = `${SMALLEST * width}px`;
+  const scroll = made("div", { class: width > A_LINE * height ? "drawn scroll line" : "drawn scroll", role: "group", "aria-label": "Drawing" }, drawn);
+  widths.observe(scroll);
+  return scroll;
 }
 
 /* How well the figures are known is no definition: it stays in sight. */

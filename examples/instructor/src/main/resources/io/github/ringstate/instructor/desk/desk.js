@@ -1,6 +1,6 @@
 /* The desk: every change of the form is flown at once, and what comes back is shown. */
 
-import { ask, stay, study } from "./ask.js";
+import { ask, cease, stay, study } from "./ask.js";
 import { made } from "./blocks.js";
 import { beside, touch } from "./change.js";
 import * as form from "./form.js";
@@ -182,7 +182,9 @@ function listen() {
     kept.forget();
   });
   byId("end").addEventListener("click", async () => {
+    cease();
     await ask("end", {});
+    panels.still();
     stop(say("ended"));
   });
   window.addEventListener("pagehide", keep);

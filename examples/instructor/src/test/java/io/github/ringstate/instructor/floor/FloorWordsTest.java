@@ -101,7 +101,7 @@ class FloorWordsTest {
         inShort(row(Technique.FORWARD, 71, 2000, 0), row(Technique.LATERAL, 71, 200, 0))
             .endsWith("with lateral (too few pilots were flown to tell it from forward)."));
     assertTrue(
-        briefing(400, row(Technique.FORWARD, 71, 200, 0), row(Technique.LATERAL, 71, 100, 0))
+        briefing(400, 0.06, row(Technique.FORWARD, 71, 200, 0), row(Technique.LATERAL, 71, 100, 0))
             .endsWith("Too few pilots were flown to tell lateral from forward"));
     assertTrue(
         inShort(row(Technique.FORWARD, 72, 2000, 0), row(Technique.LATERAL, 72, 200, 0))
@@ -122,7 +122,11 @@ class FloorWordsTest {
   }
 
   private static String briefing(double height, FloorRow... rows) {
-    return HeightBriefing.of(0.3048 * height, 0.05, List.of(rows)).text(UnitSystem.AVIATION);
+    return briefing(height, 0.05, rows);
+  }
+
+  private static String briefing(double height, double limit, FloorRow... rows) {
+    return HeightBriefing.of(0.3048 * height, limit, List.of(rows)).text(UnitSystem.AVIATION);
   }
 
   @Test
@@ -150,7 +154,38 @@ class FloorWordsTest {
         HeightBriefing.of(0.3048 * 120, 0.3, rows).order(UnitSystem.AVIATION));
     assertEquals(
         "190 ft is below the floor of 240 ft; if it is flown at all, brief lateral",
-        HeightBriefing.of(0.3048 * 190, 0.06, rows).order(UnitSystem.AVIATION));
+        HeightBriefing.of(0.3048 * 190, 0.07, rows).order(UnitSystem.AVIATION));
+  }
+
+  /**
+   * The chance that of n pilots none hits the ground, if 5 % of very many would, is 0.95^n: 2.6 %
+   * of 71 and 2.49 % of 72 (arithmetic), and an interval of 95 % has 2.5 % beyond each end.
+   */
+  @Test
+  void aTechniqueIsBriefedOnlyWhereThePilotsFlownShowTheShare() {
+    assertEquals(
+        "brief no technique: 71 pilots are too few to tell: with lateral the fewest would have hit"
+            + " the ground, none of 71; but of very many up to 5.1 % may (95 % confidence), more"
+            + " than 5 %. About 142 pilots would tell, if the share stays",
+        briefing(400, row(Technique.LATERAL, 71, 200, 0)));
+    assertEquals(
+        "brief lateral: with lateral the fewest simulated pilots would still have hit the ground:"
+            + " none of 72 (of very many 5.0 % at the most, with 95 % confidence)",
+        briefing(400, row(Technique.LATERAL, 72, 200, 0)));
+  }
+
+  /**
+   * The upper ends of Clopper and Pearson's interval of 36 and 37 of 1000 are 4.949 and 5.064 %,
+   * found from the binomial sums by bisection (another program).
+   */
+  @Test
+  void aFewOnTheGroundMayBeTooManyToShowIt() {
+    // of losses evenly up to 1000 ft, 37 of 1000 are 963.5 ft or more
+    FloorRow row = row(Technique.LATERAL, 1000, 0);
+    HeightBriefing below = HeightBriefing.of(0.3048 * 963.5, 0.05, List.of(row));
+    assertEquals(Optional.empty(), below.briefed());
+    assertTrue(below.order(UnitSystem.AVIATION).startsWith("do not fly below 10"), "order");
+    assertEquals(Optional.of(row), HeightBriefing.of(0.3048 * 964.5, 0.05, List.of(row)).briefed());
   }
 
   @Test
@@ -168,25 +203,25 @@ class FloorWordsTest {
     // of losses evenly up to 400 ft, 50.1 % are 200 ft or more; up to 210 ft, 48 of 1000
     assertEquals(
         "200 ft is below the floor of 250 ft; if it is flown at all, brief lateral: with lateral the"
-            + " fewest simulated pilots would still have hit the ground: 48 of 1000 (4.8 %), against 501 of 1000 (50.1 %) with forward. The height is"
+            + " fewest simulated pilots would still have hit the ground: 48 of 1000 (4.8 %) (of very many 6.4 % at the most, with 95 % confidence), against 501 of 1000 (50.1 %) with forward. The height is"
             + " less than the floor: fewer than 95 % recovered with the margin",
-        briefing(200, row(Technique.FORWARD, 400, 0), row(Technique.LATERAL, 210, 0)));
+        briefing(200, 0.07, row(Technique.FORWARD, 400, 0), row(Technique.LATERAL, 210, 0)));
   }
 
   @Test
   void aBriefingForAHeightOfTheFloorOrMoreSaysNoSuchThing() {
     // 95 % of 210 ft and 50 ft: 249.5 ft
-    assertTrue(briefing(249, row(Technique.LATERAL, 210, 0)).contains("less than the floor"));
+    assertTrue(briefing(249, 0.07, row(Technique.LATERAL, 210, 0)).contains("less than the floor"));
     assertEquals(
         "brief lateral: with lateral the fewest simulated pilots would still have hit the ground:"
-            + " none of 1000",
+            + " none of 1000 (of very many 0.4 % at the most, with 95 % confidence)",
         briefing(250, row(Technique.LATERAL, 210, 0)));
   }
 
   @Test
   void sharesThatOverlapAreNotToldApart() {
     assertTrue(
-        briefing(200, row(Technique.FORWARD, 212, 0), row(Technique.LATERAL, 210, 0))
+        briefing(200, 0.07, row(Technique.FORWARD, 212, 0), row(Technique.LATERAL, 210, 0))
             .endsWith(
                 "The difference from forward is within the sampling error of 1000" + " pilots"));
   }
