@@ -7,6 +7,7 @@ import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Happening;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.integrate.UnfinishedLegException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -34,14 +35,14 @@ final class LossDerivative {
    *
    * @param encounter the encounter
    * @param input the number, at its standard value
-   * @return the derivative, m per unit of the number; empty if the descent is not arrested, or a
-   *     neighbour takes another way through its legs, as at a kink, has no steady start, or a
-   *     number out of range
+   * @return the derivative, m per unit of the number; empty if the descent is not arrested, if steps
+   *     become too short, or if a neighbour takes another way through its legs, as at a kink, has no
+   *     steady start, or a number out of range
    */
   static OptionalDouble of(Encounter encounter, Input input) {
     try {
       return flown(encounter, input);
-    } catch (NoSteadyFlightException noStart) {
+    } catch (NoSteadyFlightException | UnfinishedLegException nowhere) {
       return OptionalDouble.empty();
     }
   }
