@@ -214,13 +214,13 @@ class PilotTablesTest {
 
   @Test
   void theBriefingForAHeightAgreesWithTheShareThatLostIt() throws IOException {
-    JsonNode json = Run.json("floor --pilots 64 --state distracted --height-ft 600");
-    String text = Run.line("floor --pilots 64 --state distracted --height-ft 600").out();
+    JsonNode json = Run.json("floor --pilots 128 --state distracted --height-ft 600");
+    String text = Run.line("floor --pilots 128 --state distracted --height-ft 600").out();
     for (JsonNode cell : json.get("cells")) {
       String recovery = cell.get("recovery").asText();
-      long down = Math.round(64 * cell.get("ground_share").asDouble());
+      long down = Math.round(128 * cell.get("ground_share").asDouble());
       assertTrue(
-          text.replaceAll("\\s+", " ").contains((down == 0 ? "none of 64" : down + " of 64")),
+          text.replaceAll("\\s+", " ").contains((down == 0 ? "none of 128" : down + " of 128")),
           recovery);
     }
     assertEquals(3, json.get("latest_moments").size());
