@@ -35,9 +35,9 @@ final class LossDerivative {
    *
    * @param encounter the encounter
    * @param input the number, at its standard value
-   * @return the derivative, m per unit of the number; empty if the descent is not arrested, if steps
-   *     become too short, or if a neighbour takes another way through its legs, as at a kink, has no
-   *     steady start, or a number out of range
+   * @return the derivative, m per unit of the number; empty if the descent is not arrested, if
+   *     steps become too short, or if a neighbour takes another way through its legs, as at a kink,
+   *     has no steady start, or a number out of range
    */
   static OptionalDouble of(Encounter encounter, Input input) {
     try {
