@@ -156,7 +156,9 @@ final class LinearLeg<K, V> implements Equations<V> {
     double[] at = state.clone();
     double[] slopes = rates.clone();
     double later =
-        event == Leg.Flown.TIME_OVER ? slope(more.end(), less.end()) : later(event, time, there);
+        event == Leg.Flown.TIME_OVER
+            ? slope(more.end(), less.end())
+            : later(event, time, at, slopes);
     double[] atMore = new double[size];
     double[] atLess = new double[size];
     for (int i = 0; i < size; i++) {
@@ -170,17 +172,15 @@ final class LinearLeg<K, V> implements Equations<V> {
         new Leg.Place(time - part * later, atLess));
   }
 
-  /** How much later an event is with more of the number, s per unit. */
-  private double later(int event, double time, double[] there) {
-    double[] slopes = rates.clone();
-    apart(there);
+  /** How much later an event is with more of the number, s per unit, where rates were looked at. */
+  private double later(int event, double time, double[] at, double[] slopes) {
     double byNumber =
         slope(more.value(event, time, stateOfMore), less.value(event, time, stateOfLess));
     double[] before = new double[size];
     double[] after = new double[size];
     for (int i = 0; i < size; i++) {
-      before[i] = there[i] - INSTANT * slopes[i];
-      after[i] = there[i] + INSTANT * slopes[i];
+      before[i] = at[i] - INSTANT * slopes[i];
+      after[i] = at[i] + INSTANT * slopes[i];
     }
     double byTime =
         (base.value(event, time + INSTANT, after) - base.value(event, time - INSTANT, before))
