@@ -172,13 +172,7 @@ final class MomentumRoots {
 
   /** The solution near x^2, where the climb branch ends. */
   private static double upperTurn(double x) {
-    double xx = x * x;
-    double r = 2 / Math.sqrt(3) * FastMath.cos(turnAngle(x) - 2 * Math.PI / 3);
-    // For small x the cosine cancels; r = x^2 + r^3 contracts there and restores the digits.
-    for (int i = 0; i < 3 && 3 * r * r < 0.5; i++) {
-      r = xx + r * r * r;
-    }
-    return r;
+    return 2 / Math.sqrt(3) * FastMath.cos(turnAngle(x) - 2 * Math.PI / 3);
   }
 
   private static double turnAngle(double x) {
