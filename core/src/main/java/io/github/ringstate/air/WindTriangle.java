@@ -91,6 +91,6 @@ public record WindTriangle(Wind wind, double track, double groundSpeed) {
     double whole = 2 * Math.PI;
     double positive = angle - whole * Math.floor(angle / whole);
     // a tiny negative angle plus a turn rounds to a whole turn
-    return positive < whole ? positive + 0.0 : 0;
+    return positive < whole ? positive : 0;
   }
 }

@@ -70,13 +70,7 @@ final class BandFinder {
       boolean dip = i > 0 && i < steps && m[i] >= 0 && m[i] < m[i - 1] && m[i] <= m[i + 1];
       if (dip) {
         UnivariatePointValuePair least = least(edgewise, z[i + 1], z[i - 1]);
-        if (least.getValue() < m[i] && least.getPoint() > z[i]) {
-          scan.add(least.getPoint(), least.getValue());
-        }
-        scan.add(z[i], m[i]);
-        if (least.getValue() < m[i] && least.getPoint() < z[i]) {
-          scan.add(least.getPoint(), least.getValue());
-        }
+        scan.add(least.getPoint(), least.getValue());
       } else {
         scan.add(z[i], m[i]);
       }

@@ -1,5 +1,8 @@
 package io.github.ringstate.inflow;
 
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.AllowedSolution;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -35,11 +38,10 @@ final class MomentumRoots {
 
   private MomentumRoots() {}
 
-  /** The axial root on the climb branch, any z. */
+  /** The axial root on the climb branch, z not above 0. */
   static double axialClimb(double z) {
     double half = 0.5 * z;
-    double reach = Math.sqrt(half * half + 1);
-    return z > 0 ? 1 / (reach + half) : reach - half;
+    return Math.sqrt(half * half + 1) - half;
   }
 
   /** The axial root on the windmill branch, z at most -2. */
@@ -66,13 +68,17 @@ final class MomentumRoots {
     do {
       double w = z + v;
       double q = xx + w * w;
-      double p = v * v * q - 1;
-      double p1 = 2 * v * (q + v * w);
-      double p2 = 2 * (q + v * (4 * w + v));
-      step = 2 * p * p1 / (2 * p1 * p1 - p * p2);
+      step = halley(v, w, q, v * v * q - 1);
       v -= step;
     } while (Math.abs(step) > LAST_STEP * v);
     return v;
+  }
+
+  /** What Halley's iteration takes from v, where P has the value p. */
+  private static double halley(double v, double w, double q, double p) {
+    double p1 = 2 * v * (q + v * w);
+    double p2 = 2 * (q + v * (4 * w + v));
+    return 2 * p * p1 / (2 * p1 * p1 - p * p2);
   }
 
   /** The only root, for x not below {@link #SINGLE_ROOT_EDGEWISE}, any z. */
@@ -166,13 +172,7 @@ final class MomentumRoots {
 
   /** The solution near x^2, where the climb branch ends. */
   private static double upperTurn(double x) {
-    double xx = x * x;
-    double r = 2 / Math.sqrt(3) * FastMath.cos(turnAngle(x) - 2 * Math.PI / 3);
-    // For small x the cosine cancels; r = x^2 + r^3 contracts there and restores the digits.
-    for (int i = 0; i < 3 && 3 * r * r < 0.5; i++) {
-      r = xx + r * r * r;
-    }
-    return r;
+    return 2 / Math.sqrt(3) * FastMath.cos(turnAngle(x) - 2 * Math.PI / 3);
   }
 
   private static double turnAngle(double x) {
@@ -187,31 +187,15 @@ final class MomentumRoots {
    */
   private static double nearIdealWindmill(double x, double z) {
     double d = -2 - z;
-    double xx = x * x;
-    double low = 0;
-    double high = 1 + d;
-    double p = Math.min(high, 0.5 * (d + Math.sqrt(d * (d + 4) + 2 * xx)));
-    for (int i = 0; i < MOST_STEPS && p > 0; i++) {
-      double u = 1 + p;
-      double v = 1 + d - p;
-      double n = 1 + v * u;
-      double f = p * p - u * d - v * v * xx / n;
-      double f1 = 2 * p - d + v * xx * (2 + v * (v - u) / n) / n;
-      if (f > 0) {
-        high = p;
-      } else {
-        low = p;
-      }
-      double next = p - f / f1;
-      if (!(next >= low && next <= high)) {
-        next = 0.5 * (low + high);
-      }
-      double step = Math.abs(next - p);
-      p = next;
-      if (!(step > 2e-16 * p)) {
-        break;
-      }
-    }
+    UnivariateFunction excess =
+        p -> {
+          double u = 1 + p;
+          double v = 1 + d - p;
+          return p * p - u * d - v * v * x * x / (1 + v * u);
+        };
+    double p =
+        new BracketingNthOrderBrentSolver(1e-15, 1e-17, 0, 5)
+            .solve(MOST_STEPS, excess, 0, 1 + d, AllowedSolution.RIGHT_SIDE);
     return 1 + d - p;
   }
 
@@ -236,9 +220,7 @@ final class MomentumRoots {
       } else {
         a = v;
       }
-      double p1 = 2 * v * (q + v * w);
-      double p2 = 2 * (q + v * (4 * w + v));
-      double next = v - 2 * p * p1 / (2 * p1 * p1 - p * p2);
+      double next = v - halley(v, w, q, p);
       if (!(next >= a && next <= b)) {
         next = 0.5 * (a + b);
       }

@@ -79,9 +79,7 @@ public final class MomentumTheory extends MadeOf implements InflowModel {
   @Override
   public double induced(double edgewise, double axial) {
     check(edgewise, axial);
-    return axial >= 0
-        ? MomentumRoots.climb(edgewise, axial)
-        : MomentumRoots.smallest(edgewise, axial);
+    return MomentumRoots.smallest(edgewise, axial);
   }
 
   private static void check(double edgewise, double axial) {

@@ -209,24 +209,19 @@ public final class SmoothMomentum extends MadeOf implements InflowModel {
     return (1 - share) * bridge + share * MomentumTheory.slopeAt(z, MomentumRoots.single(x, z));
   }
 
-  /** The total inflow at zero edgewise speed, without a root to search. */
+  /** The total inflow at zero edgewise speed from the lower join to 0, no root to search. */
   double axialTotal(double z) {
     if (z >= upperJoin) {
       return z + MomentumRoots.axialClimb(z);
-    }
-    if (z <= lowerJoin) {
-      return z + MomentumRoots.axialWindmill(z);
     }
     return Hermite.value(
         lowerJoin, axialLower, axialLowerSlope, upperJoin, axialUpper, axialUpperSlope, z);
   }
 
+  /** The slope of {@link #axialTotal}. */
   double axialSlope(double z) {
     if (z >= upperJoin) {
       return MomentumTheory.slopeAt(z, MomentumRoots.axialClimb(z));
-    }
-    if (z <= lowerJoin) {
-      return MomentumTheory.slopeAt(z, MomentumRoots.axialWindmill(z));
     }
     return Hermite.slope(
         lowerJoin, axialLower, axialLowerSlope, upperJoin, axialUpper, axialUpperSlope, z);

@@ -65,12 +65,15 @@ class GustsTest {
 
   @Test
   void theVarianceIsTheSquareOfTheIntensity() {
-    for (long seed = 0; seed < 20; seed++) {
+    Estimate vertical = new Estimate();
+    for (int seed = 0; seed < 400; seed++) {
       Gusts gusts = Gusts.of(SPECTRA, SPEED, seed);
       assertEquals(4, gusts.varianceAlong(), 1e-12);
       assertEquals(4, gusts.varianceAcross(), 1e-12);
       assertEquals(1, gusts.varianceVertical(), 1e-12);
+      vertical.add(gusts.vertical(seed) * gusts.vertical(seed));
     }
+    assertEquals(1, vertical.mean(), 4 * vertical.error());
   }
 
   /**

@@ -248,4 +248,12 @@ class StandardAtmosphereTest {
     OutOfRangeException refusal = assertThrows(OutOfRangeException.class, call);
     assertTrue(refusal.getMessage().contains(OutOfRangeException.OUTSIDE));
   }
+
+  @Test
+  void theTextOfAirHoldsItsNumbers() {
+    String text = new Air(1250, 271.5, 87_125, 1.125).toString();
+    for (String number : new String[] {"1250.0 m", "271.5 K", "87125.0 Pa", "1.125 kg/m3"}) {
+      assertTrue(text.contains(number), text);
+    }
+  }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Unit;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -108,6 +109,45 @@ class WindTest {
     double[] velocity = {9, 9, 9};
     new Wind(3, -4).velocity(7, 100, 200, 300, velocity);
     assertArrayEquals(new double[] {3, -4, 0}, velocity);
+  }
+
+  private static final Wind UNIFORM = new Wind(3.25, -4.75);
+  private static final WindField SHEARED = PowerLawWind.of(UNIFORM, 0.28);
+
+  static Stream<Arguments> fields() {
+    Gusts gusts = Gusts.of(LowAltitudeGusts.at(30, 12.125), 8.375, 4321).withoutWavesShorterThan(7);
+    return Stream.of(
+        Arguments.of(UNIFORM, false, List.of("3.25", "-4.75")),
+        Arguments.of(SHEARED, true, List.of("3.25", "-4.75", "0.28", "2.0", "275.0")),
+        Arguments.of(
+            TurningWind.of(UNIFORM, 0.625, 11, 22),
+            false,
+            List.of("3.25", "-4.75", "0.625", "11.0", "22.0")),
+        Arguments.of(
+            TurningWind.of(SHEARED, 0.625, 11, 22),
+            true,
+            List.of("3.25", "0.28", "0.625", "11.0", "22.0")),
+        Arguments.of(
+            GustyWind.of(UNIFORM, gusts, 0.875),
+            false,
+            List.of("3.25", "8.375", "4321", "7.0", "0.875")),
+        Arguments.of(
+            GustyWind.of(SHEARED, gusts, 0.875),
+            true,
+            List.of("0.28", "8.375", "4321", "7.0", "0.875")));
+  }
+
+  /** The law of heights alone varies with height, and what turns it or gusts on it. */
+  @ParameterizedTest
+  @MethodSource("fields")
+  void aFieldKnowsWhetherItVariesAndItsTextHoldsItsNumbers(
+      WindField field, boolean varies, List<String> numbers) {
+    assertEquals(varies, field.variesWithHeight());
+    for (String number : numbers) {
+      assertTrue(field.toString().contains(number), field.toString());
+    }
+    WindField unknown = (time, north, east, height, result) -> {};
+    assertTrue(unknown.variesWithHeight());
   }
 
   @ParameterizedTest

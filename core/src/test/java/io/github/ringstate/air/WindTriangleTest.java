@@ -102,6 +102,8 @@ class WindTriangleTest {
     assertEquals(0, drifting.airspeed());
     assertEquals(0, drifting.heading());
     assertEquals(0, drifting.relativeWind());
+    // a ground speed of nothing has no sign
+    assertEquals(0, new WindTriangle(Wind.CALM, 0, -0.0).heading());
     // across alone: the air comes from the side, and the heading is into it
     WindTriangle across = new WindTriangle(new Wind(8, -3), 0, 8);
     assertEquals(90, Unit.DEGREE.fromSi(across.relativeWind()), 1e-9);

@@ -11,6 +11,7 @@ import io.github.ringstate.analysis.equilibrium.DescentCase;
 import io.github.ringstate.analysis.equilibrium.EquilibriumCurve;
 import io.github.ringstate.analysis.equilibrium.HysteresisLoop;
 import io.github.ringstate.analysis.equilibrium.Varied;
+import io.github.ringstate.analysis.sensitivity.Input;
 import io.github.ringstate.analysis.sensitivity.Inputs;
 import io.github.ringstate.analysis.sensitivity.LossIndices;
 import io.github.ringstate.craft.DemoCraft;
@@ -56,6 +57,18 @@ class AnalysisGuardsTest {
     refused(given, () -> new Knot(0, 0, 0, value));
     refused(given, () -> EquilibriumCurve.against(DESCENTS, value, Varied.AIRSPEED));
     refused(given, () -> EquilibriumCurve.against(DESCENTS, value, Varied.MASS));
+  }
+
+  @Test
+  void theCollectiveThatIsHeldIsNotVaried() {
+    refused("held", () -> EquilibriumCurve.against(DESCENTS, 0.1, Varied.COLLECTIVE));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1, Double.NaN})
+  void aBoundOfTheLossThatIsNotPositiveIsNamed(double bound) {
+    List<Input> inputs = List.of(Inputs.delay(ENCOUNTER));
+    refused("not " + bound, () -> LossIndices.of(ENCOUNTER, inputs, bound, 64, 1));
   }
 
   @Test

@@ -3,6 +3,9 @@ package io.github.ringstate.craft;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.quantity.Parameter;
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,6 +34,27 @@ class EngineKindTest {
     for (double sigma = 0.16; sigma < 1.3; sigma += 0.01) {
       assertTrue(kind.lapse(sigma, EXPONENT) > before);
       before = kind.lapse(sigma, EXPONENT);
+    }
+  }
+
+  /** What a craft file may leave out is a number of a craft, the engine's time among it. */
+  @Test
+  void whatMayBeLeftOutBelongsToACraft() {
+    List<Parameter> optional = EngineKind.optional();
+    assertTrue(Helicopter.STANDARD_NUMBERS.parameters().containsAll(optional));
+    assertTrue(optional.contains(Helicopter.ENGINE_TIME));
+    for (EngineKind kind : EngineKind.values()) {
+      assertEquals(kind.usual(Helicopter.ENGINE_TIME), kind.responseTime());
+    }
+  }
+
+  @Test
+  void aLabelIsTheConstantsNameInLowerCaseWords() {
+    for (EngineKind kind : EngineKind.values()) {
+      assertEquals(kind.name(), kind.label().toUpperCase(Locale.ROOT));
+    }
+    for (RotationSense sense : RotationSense.values()) {
+      assertEquals(sense.name(), sense.label().toUpperCase(Locale.ROOT).replace('-', '_'));
     }
   }
 

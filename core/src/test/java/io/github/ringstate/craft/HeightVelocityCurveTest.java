@@ -59,6 +59,9 @@ class HeightVelocityCurveTest {
         Arrays.asList(WHOLE.points().toArray(HeightVelocityCurve.Point[]::new));
     Collections.reverse(reversed);
     assertEquals(WHOLE, new HeightVelocityCurve(reversed));
+    // a line that ends as high as it begins has no below
+    HeightVelocityCurve level = curve(0, 50, 10, 20, 5, 50);
+    assertEquals(0, level.points().get(0).airspeed());
   }
 
   @Test

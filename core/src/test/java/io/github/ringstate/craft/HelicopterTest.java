@@ -58,6 +58,21 @@ class HelicopterTest {
     assertThrows(OutOfRangeException.class, () -> CRAFT.with(parameter, value));
   }
 
+  @Test
+  void aGreatestValueBelowTheLeastIsRefusedAsSuch() {
+    OutOfRangeException refusal =
+        assertThrows(OutOfRangeException.class, () -> CRAFT.with(Helicopter.MAXIMUM_MASS, 400));
+    assertEquals(Helicopter.MAXIMUM_MASS.name(), refusal.quantity().name());
+    Helicopter least = CRAFT.with(CraftLimits.MINIMUM_COLLECTIVE, 9);
+    assertThrows(OutOfRangeException.class, () -> least.with(CraftLimits.MAXIMUM_COLLECTIVE, 8.5));
+  }
+
+  @Test
+  void theTextOfACraftHoldsItsNameAndItsNumbers() {
+    assertTrue(CRAFT.toString().startsWith(CRAFT.name()));
+    assertTrue(CRAFT.toString().contains(CRAFT.numbers().toString()));
+  }
+
   @ParameterizedTest
   @MethodSource("parameters")
   void aCopyDiffersInTheChangedNumberAlone(Parameter parameter) {
@@ -68,6 +83,7 @@ class HelicopterTest {
     assertEquals(CRAFT, changed.with(parameter, value));
     assertNotEquals(CRAFT, changed);
     assertEquals(CRAFT.hashCode(), changed.with(parameter, value).hashCode());
+    assertNotEquals(CRAFT.hashCode(), changed.hashCode());
   }
 
   @ParameterizedTest
@@ -113,6 +129,9 @@ class HelicopterTest {
     Air low = StandardAtmosphere.at(0);
     assertEquals(80_000, craft.continuousPower(low), 1e-6);
     assertEquals(90_000, craft.takeOffPower(low), 1e-6);
+    // the drive train bears a tenth more than the take-off power, a fifth more than there is
+    assertEquals(99_000, craft.with(Helicopter.DRIVE_TRAIN_LIMIT, 110).maximumPower(low), 1e-6);
+    assertEquals(100_000, craft.with(Helicopter.DRIVE_TRAIN_LIMIT, 120).maximumPower(low), 1e-3);
     Air thin = new Air(3000, 268.66, 70_121, 0.7385 * 1.225);
     assertEquals(0.7040 * 100_000, craft.continuousPower(thin), 5);
     assertEquals(0.7040 * 100_000, craft.takeOffPower(thin), 5);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.quantity.Quantity;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,80 @@ class BoundaryCriterionTest {
         WakeTransport.standard(),
         new TipVortex(),
         new DescentLimits(0.5, 0.2));
+  }
+
+  @ParameterizedTest
+  @MethodSource("criteria")
+  void theNameIsLowerCaseWordsJoinedByHyphensAndNoOthers(BoundaryCriterion criterion) {
+    assertTrue(criterion.name().matches("[a-z]+(-[a-z]+)*"), criterion.name());
+    assertEquals(1, criteria().stream().filter(one -> one.name().equals(criterion.name())).count());
+    assertEquals(criterion instanceof DescentLimits, criterion.isOfPath());
+  }
+
+  /**
+   * 16 kt and 300 ft/min over 5 m/s, by the exact international knot and foot. As limits these are
+   * a corner: nothing at a faster run or a slower sink.
+   */
+  @Test
+  void theTaughtLimitsAreAirspeedAndSinkOverTheHoverInducedVelocity() {
+    DescentLimits limits = DescentLimits.of(5, ParameterSet.standard(DescentLimits.PARAMETERS));
+    assertEquals(16 * 1852.0 / 3600 / 5, limits.airspeed(), 1e-12);
+    assertEquals(300 * 0.3048 / 60 / 5, limits.sink(), 1e-12);
+    assertEquals(List.of(), limits.bands(limits.airspeed()));
+    assertThrows(OutOfRangeException.class, () -> new DescentLimits(1, 200.1));
+  }
+
+  /** A model's own boundary does not move where the model is known in part of its ranges only. */
+  @Test
+  void aModelThatEndsEarlierHasTheSameBoundaryAsFarAsItGoes() {
+    RingStateInflow whole = RingStateInflow.standard();
+    HeaveDamping descent = new HeaveDamping(new Clipped(whole, 0.9, -2, -0.2));
+    RingBand band = damping.band(0).orElseThrow();
+    assertEquals(band.onset(), descent.band(0).orElseThrow().onset(), 1e-12);
+    assertEquals(
+        band.exit().orElseThrow(), descent.band(0).orElseThrow().exit().orElseThrow(), 1e-12);
+    assertEquals(damping.reach().orElseThrow(), descent.reach().orElseThrow(), 1e-9);
+    Clipped slow = new Clipped(whole, 0.5, -200, 200);
+    assertEquals(0.5, new HeaveDamping(slow).reach().orElseThrow());
+    assertEquals(0.5, new WakeTransport(slow).reach().orElseThrow());
+    Clipped fast = new Clipped(whole, 1.5, -200, 200);
+    assertEquals(0.8, new WakeTransport(fast).reach().orElseThrow(), 1e-6);
+    // 7 + 4 z of the two-segment fit is zero at -1.75 exactly
+    InflowModel ending = new Clipped(new TwoSegmentFit(1), 0, -1.75, 0);
+    assertEquals(-1.75, Autorotation.axialSpeed(ending, 0).orElseThrow(), 1e-12);
+  }
+
+  /** A model within narrower ranges. */
+  private static final class Clipped extends InflowOver {
+
+    private final Quantity edgewise;
+    private final Quantity axial;
+
+    Clipped(InflowModel model, double fastest, double low, double high) {
+      super(model, fastest, low, high);
+      edgewise = HoverUnits.EDGEWISE.within(0, fastest);
+      axial = HoverUnits.AXIAL.within(low, high);
+    }
+
+    @Override
+    public Quantity edgewiseRange() {
+      return edgewise;
+    }
+
+    @Override
+    public Quantity axialRange() {
+      return axial;
+    }
+
+    @Override
+    public double induced(double x, double z) {
+      return super.induced(edgewise.check(x), axial.check(z));
+    }
+
+    @Override
+    public double slope(double x, double z) {
+      return super.slope(edgewise.check(x), axial.check(z));
+    }
   }
 
   @ParameterizedTest
@@ -232,6 +307,9 @@ class BoundaryCriterionTest {
     assertThrows(IllegalArgumentException.class, () -> new RingBand(-0.5, OptionalDouble.of(-0.4)));
     assertThrows(
         IllegalArgumentException.class, () -> new RingBand(Double.NaN, OptionalDouble.empty()));
+    assertThrows(IllegalArgumentException.class, () -> new RingBand(-0.5, OptionalDouble.of(-0.5)));
+    RingBand band = new RingBand(-0.5, OptionalDouble.of(-1.5));
+    assertTrue(band.contains(-0.5) && band.contains(-1.5));
   }
 
   /** Momentum theory continued on its climb root into the descent, as some authors do. */

@@ -57,6 +57,17 @@ class DescentFitsTest {
       assertEquals(2.5 * k, fit.induced(0, -1.5), 1e-15);
       assertEquals(fit.induced(0, -1.5), fit.induced(0, -1.5 - 1e-12), 1e-11);
       assertEquals(k, fit.induced(0, -2), 1e-15);
+      assertEquals(k, fit.factor());
+      assertEquals(k, new QuarticFit(k).factor());
+    }
+  }
+
+  /** They were fitted to power and thrust, and so hold all losses. */
+  @Test
+  void theFitsHoldTheWholeLosses() {
+    for (double z = -2; z <= 0; z += 0.25) {
+      assertEquals(1, QuarticFit.standard().lossShare(0, z));
+      assertEquals(1, TwoSegmentFit.standard().lossShare(0, z));
     }
   }
 

@@ -26,6 +26,14 @@ class InflowCurveTest {
   }
 
   @Test
+  void twoPointsAreTheEnds() {
+    InflowCurve curve = InflowCurve.sample(SmoothMomentum.standard(), 0, 0.7, -1.3, 2);
+    assertEquals(2, curve.points().size());
+    assertEquals(0.7, curve.points().get(0).axial());
+    assertEquals(-1.3, curve.points().get(1).axial());
+  }
+
+  @Test
   void aCurveThatLeavesTheModelIsRefusedAsAWhole() {
     assertThrows(
         OutOfRangeException.class,

@@ -32,6 +32,16 @@ class InflowModelContractTest {
     assertEquals(1, models().stream().filter(m -> m.name().equals(model.name())).count());
   }
 
+  /** Only the three-state model has one, and what stands on it. */
+  @ParameterizedTest
+  @MethodSource("models")
+  void aModelOverAnotherHasItsGradientAndItsName(InflowModel model) {
+    InflowModel over = new InflowOver(model) {};
+    assertEquals(model.name(), over.name());
+    assertEquals(model instanceof ThreeStateInflow, model.hasGradient());
+    assertEquals(model.hasGradient(), over.hasGradient());
+  }
+
   @ParameterizedTest
   @MethodSource("models")
   void numbersOutsideTheRangesAndNoNumbersAreRefusedByName(InflowModel model) {

@@ -149,6 +149,18 @@ class MomentumTheoryTest {
         1e-15);
     assertArrayEquals(new double[] {1, 1 + Math.sqrt(2)}, MomentumTheory.roots(0, -2), 1e-15);
     assertArrayEquals(new double[] {0.5 + Math.sqrt(1.25)}, MomentumTheory.roots(0, -1), 1e-15);
+    assertArrayEquals(new double[] {2}, MomentumTheory.roots(0, -1.5), 1e-15);
+  }
+
+  /** Source: as above; the roots depend on the square of the edgewise speed. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1e-5, 1e-8, 1e-9, 1e-12, 1e-170, Double.MIN_VALUE})
+  void aTraceOfEdgewiseSpeedLeavesTheAxialRoots(double trace) {
+    assertEquals(1, theory.induced(trace, -2), trace + 1e-15);
+    for (double z : new double[] {-1.5, -1.9, -2.05, -2.5, -90}) {
+      assertArrayEquals(
+          MomentumTheory.roots(0, z), MomentumTheory.roots(trace, z), 1e-6, "z = " + z);
+    }
   }
 
   /** Source: elementary; the climb roots at z and -z have the product 1. */

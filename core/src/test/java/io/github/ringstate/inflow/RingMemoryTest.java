@@ -98,6 +98,26 @@ class RingMemoryTest {
     }
   }
 
+  /** Half way up a step without a corner stands one half, whatever its form. */
+  @Test
+  void aRingFormsByItselfBetweenHalfTheOnsetAndTheOnset() {
+    double full = memory.rate(-1, 0.75 * ONSET, 1);
+    assertEquals(0.5 * full, memory.rate(-1, 0.75 * ONSET, 0), 1e-12);
+    assertEquals(0, memory.rate(-1, 0.5 * ONSET, 0), 0.0);
+    assertEquals(memory.rate(-1, ONSET, 1), memory.rate(-1, ONSET, 0));
+    // where the feeding makes no difference, no ring has to be asked for
+    assertTrue(memory.mayBegin(-1, 0.75 * ONSET));
+    assertFalse(memory.mayBegin(-1, ONSET));
+    assertFalse(memory.mayBegin(-0.4, -0.4));
+  }
+
+  @Test
+  void theStandardRingLastsAndHasTheLossesOfTheHover() {
+    assertTrue(ring.memory().lasting());
+    assertEquals(RingMemory.SWITCH_WIDTH.standard(), ring.memory().switchWidth());
+    assertEquals(1, ring.losses());
+  }
+
   @Test
   void aRingThatHasDissolvedLeavesNothing() {
     double level = after(memory, 0.5, -1, 200);

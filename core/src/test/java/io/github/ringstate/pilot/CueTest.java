@@ -10,7 +10,11 @@ import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class CueTest {
 
@@ -110,6 +114,42 @@ class CueTest {
     assertEquals(
         "from the cue: sink shown or sink not answering collective or vibration",
         Recognition.afterCue(Cues.standard(0), 1).clock());
+  }
+
+  /** Of a lever raised by half of what is noticed; the two other levels are 1 or more. */
+  @Test
+  void aCueIsMeasuredInItsOwnSizeOfNotice() {
+    ParameterSet numbers =
+        ParameterSet.standard(Cues.PARAMETERS)
+            .with(Cues.NOTICED_COLLECTIVE, Cues.NOTICED_COLLECTIVE.quantity().high());
+    double half = numbers.si(Cues.NOTICED_COLLECTIVE) / 2;
+    Map<String, Double> shown =
+        Map.of("verticalSpeed", -9.0, "collective", 0.2 + half, "hoverCollective", 0.2);
+    assertEquals(0.5, Cues.sinkNotAnswering(2, numbers).level(Seen.of(shown)), 1e-12);
+  }
+
+  static Stream<Arguments> texts() {
+    return Stream.of(
+        Arguments.of(Cues.sinkShown(2.25, 1.5), "sink shown", List.of("2.25", "1.5")),
+        Arguments.of(Cues.sinkNotAnswering(3.25), "sink not answering collective", List.of("3.25")),
+        Arguments.of(Cues.vibration(0.125), "vibration", List.of("0.125")),
+        Arguments.of(Cues.lowAirspeed(5.5, 9.5), "low airspeed", List.of("5.5", "9.5")),
+        Arguments.of(Cues.drift(10.5, 2.5), "drift", List.of("10.5", "2.5")),
+        Arguments.of(Cues.sinceRecognition(1.75), "time since recognition", List.of("1.75")),
+        Arguments.of(Cues.of("mine", Cockpit::height), "mine", List.of()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("texts")
+  void theTextOfACueIsItsNameAndItsNumbers(Cue cue, String name, List<String> numbers) {
+    assertEquals(name, cue.name());
+    assertTrue(cue.toString().startsWith(name), cue.toString());
+    for (String number : numbers) {
+      assertTrue(cue.toString().contains(number), cue.toString());
+    }
+    String recognition = Recognition.afterCue(cue, 1.25).toString();
+    assertTrue(recognition.startsWith("1.25 s") && recognition.contains(cue.toString()));
+    assertEquals("1.25 s from the boundary", Recognition.afterOnset(1.25).toString());
   }
 
   @Test

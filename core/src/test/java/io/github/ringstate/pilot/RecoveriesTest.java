@@ -170,7 +170,32 @@ class RecoveriesTest {
       assertFalse(technique.description(sense).contains("{"), technique::text);
     }
     assertTrue(technique.remark().endsWith("."), technique::remark);
+    assertTrue(technique.toString().startsWith(technique.name()), technique::toString);
+    for (Spread spread : technique.spreads()) {
+      assertTrue(technique.toString().contains(spread.toString()), technique::toString);
+      assertTrue(spread.toString().startsWith(spread.parameter().key() + " "), spread::toString);
+      assertTrue(spread.toString().endsWith(")"), spread::toString);
+    }
     assertEquals(technique.wayOut(), !technique.remark().startsWith("Not a way out"));
+  }
+
+  /** The side that the tail rotor pushes to: the right of a rotor that turns counter-clockwise. */
+  @Test
+  void theDescriptionNamesTheSide() {
+    assertTrue(Technique.LATERAL.description(RotationSense.COUNTER_CLOCKWISE).contains("(right)"));
+    assertTrue(Technique.LATERAL.description(RotationSense.CLOCKWISE).contains("(left)"));
+    assertEquals(Technique.FORWARD.text(), Technique.FORWARD.description(RotationSense.CLOCKWISE));
+  }
+
+  @Test
+  void pilotsAreNamedAfterWhatTheyDo() {
+    ParameterSet limits = ParameterSet.standard(Limited.PARAMETERS);
+    assertEquals("forward", PilotGroups.all(new Forward()).name());
+    assertEquals("lateral", PilotGroups.within(Technique.LATERAL, limits).name());
+    Cue cue = Cues.vibration(0.1);
+    assertEquals(
+        "first-to-fire",
+        new FirstToFire(List.of(new FirstToFire.Branch(cue, new Forward()))).name());
   }
 
   /** Source: the trade's handbooks hold neither for a way out (common practice, no source). */

@@ -45,6 +45,8 @@ class ParameterSetTest {
     ParameterSet same = STANDARD.with("exit speed", 30).with(SPEED, 24);
     assertEquals(STANDARD, same);
     assertEquals(STANDARD.hashCode(), same.hashCode());
+    assertNotEquals(STANDARD.hashCode(), STANDARD.with(SPEED, 30).hashCode());
+    assertEquals(STANDARD.with(SPEED, 0), STANDARD.with(SPEED, -0.0), "nothing has no sign");
     assertNotEquals(STANDARD, ParameterSet.standard(List.of(ANGLE, SPEED)));
     assertNotEquals(STANDARD, ParameterSet.standard(List.of(SPEED)));
   }

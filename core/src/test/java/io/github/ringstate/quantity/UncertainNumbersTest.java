@@ -72,6 +72,18 @@ class UncertainNumbersTest {
         () -> new UncertainNumbers(List.of(SHARE), new double[] {Double.NaN}, one));
   }
 
+  /** Cholesky's root of the covariance by hand: 2; 0.6 and 0.8. */
+  @Test
+  void aDrawIsTheMeanAndTheRootTimesTheNormals() {
+    double[] drawn = NUMBERS.draw(0.5, -0.25);
+    assertEquals(UncertainNumbers.value(SHARE, 0.3 + 2 * 0.5), drawn[0], 1e-12);
+    assertEquals(UncertainNumbers.value(MASS, -1 + 0.6 * 0.5 - 0.8 * 0.25), drawn[1], 1e-9);
+    assertEquals(List.of(SHARE, MASS), NUMBERS.parameters());
+    assertTrue(
+        NUMBERS.toString().matches("share about [0-9.]+, mass_kg about [0-9.]+"),
+        NUMBERS.toString());
+  }
+
   /** Of a correlation of 1.2 / (2 x 1) both ways; what is handed out is a copy. */
   @Test
   void numbersAreHandedOutAsTheyWereGiven() {

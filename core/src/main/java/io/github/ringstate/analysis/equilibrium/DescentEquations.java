@@ -45,26 +45,16 @@ final class DescentEquations implements MultivariateVectorFunction {
     scale = equations.hoverInduced();
   }
 
-  /** Unknowns and varied quantities of level flight. */
+  /** Unknowns of level flight, and its collective behind them. */
   double[] levelFlight() {
     Trim trim = Trim.find(equations, descents.airspeed(), 0);
-    double[] place = new double[UNKNOWNS + varied.size()];
+    double[] place = new double[UNKNOWNS + 1];
     place[0] = trim.pitch();
     place[1] = trim.bank();
     place[3] = trim.induced() / scale;
     place[4] = 1;
-    for (int i = 0; i < varied.size(); i++) {
-      place[UNKNOWNS + i] = standard(varied.get(i), trim.collective());
-    }
+    place[UNKNOWNS] = trim.collective() / COLLECTIVE_SCALE;
     return place;
-  }
-
-  private double standard(Varied what, double trimmed) {
-    return switch (what) {
-      case COLLECTIVE -> trimmed / COLLECTIVE_SCALE;
-      case AIRSPEED -> descents.airspeed() / scale;
-      case MASS -> 1;
-    };
   }
 
   private double varied(double[] place, Varied what, double otherwise) {

@@ -1,6 +1,7 @@
 package io.github.ringstate.analysis.equilibrium;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.CraftBody;
@@ -8,9 +9,12 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingBand;
+import io.github.ringstate.inflow.SmoothMomentum;
 import io.github.ringstate.inflow.StabilityBoundInflow;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FoldBoundaryTest {
 
@@ -63,6 +67,28 @@ class FoldBoundaryTest {
       assertTrue(slope.margin(fold.edgewise(), fold.axial()) < 0);
     }
     assertTrue(boundary.widest().orElseThrow().edgewise() < slope.reach().orElseThrow());
+  }
+
+  /** Momentum theory, smoothed, is damped everywhere. */
+  @Test
+  void withoutAFoldOfTheInflowThereIsNoBoundaryAndNoLoop() {
+    DescentCase utility = DescentCase.of(DemoCraft.UTILITY);
+    DescentCase damped =
+        new DescentCase(utility.craft(), utility.air(), SmoothMomentum.standard(), 0);
+    assertTrue(FoldBoundary.of(damped).isEmpty());
+    assertTrue(HysteresisLoop.fly(damped, 0.01).isEmpty());
+    assertTrue(
+        EquilibriumCurve.againstCollective(damped).points().stream().allMatch(Equilibrium::stable));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1, Double.NaN})
+  void aRotorThatDoesNotTurnIsNoDescent(double speed) {
+    DescentEquations equations =
+        new DescentEquations(DescentCase.of(DemoCraft.UTILITY), 0, Varied.COLLECTIVE);
+    double[] place = equations.levelFlight();
+    place[4] = speed;
+    assertThrows(IllegalArgumentException.class, () -> equations.value(place));
   }
 
   /** The two folds of this model do not meet smoothly: they cease where its extension does. */

@@ -1,6 +1,7 @@
 package io.github.ringstate.analysis.sensitivity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.CraftBody;
@@ -9,8 +10,11 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.study.Sensitivity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -80,5 +84,32 @@ class TornadoTest {
     }
     assertTrue(sum > 0.9, "total indices " + sum);
     assertTrue(found.bounded() < 0.05, "bounded " + found.bounded());
+  }
+
+  /** The loss grows with the delay, so at the middle delay it parts the losses in half. */
+  @Test
+  void aBoundHoldsTheLossesBeyondIt() {
+    double middle = BASE.fly().altitudeLoss().orElseThrow();
+    LossIndices found = LossIndices.of(BASE, List.of(Inputs.delay(BASE)), middle, 64, 3);
+    assertEquals(0.5, found.bounded(), 0.05);
+    assertTrue(found.indices().mean() < middle);
+  }
+
+  /** A side that ends on the ground is longer than any other, and without both ways none agree. */
+  @Test
+  void aBarWithoutALossIsTheLongestAndAgreesWithNothing() {
+    Input delay = Inputs.delay(BASE);
+    Optional<Sensitivity> one = Optional.of(new Sensitivity(30, 0.01));
+    OptionalDouble none = OptionalDouble.empty();
+    OptionalDouble five = OptionalDouble.of(5);
+    OptionalDouble nine = OptionalDouble.of(9);
+    assertEquals(4, new Tornado.Bar(delay, five, nine, one, none).length());
+    assertEquals(Double.POSITIVE_INFINITY, new Tornado.Bar(delay, none, nine, one, none).length());
+    assertEquals(Double.POSITIVE_INFINITY, new Tornado.Bar(delay, five, none, one, none).length());
+    assertFalse(new Tornado.Bar(delay, five, nine, one, none).agrees());
+    OptionalDouble second = OptionalDouble.of(30.025);
+    assertFalse(new Tornado.Bar(delay, five, nine, Optional.empty(), second).agrees());
+    assertTrue(new Tornado.Bar(delay, five, nine, one, second).agrees());
+    assertFalse(new Tornado.Bar(delay, five, nine, one, OptionalDouble.of(30.04)).agrees());
   }
 }
