@@ -120,7 +120,7 @@ class DeskPaperTest {
         Run.line(command).lines().stream().map(line -> line.strip().replaceAll(" +", " ")).toList();
     List<String> rows = DeskTest.grid(shown);
     assertTrue(rows.size() > 1 && printed.containsAll(rows), rows + " is not in " + printed);
-    assertTrue(shown.path("drawings").has("plots1"));
+    assertTrue(shown.path("drawings").has("height1"));
     String paper = " --units=aviation --paper=a4 --format=";
     assertEquals(
         plain(Documents.of((command + paper + "html").split(" ", -1))),

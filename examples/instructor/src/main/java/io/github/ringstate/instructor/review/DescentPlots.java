@@ -8,7 +8,6 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Recording;
 import io.github.ringstate.recording.VerticalMotion;
-import io.github.ringstate.sheets.chart.Beside;
 import io.github.ringstate.sheets.chart.Legend;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.chart.Plot;
@@ -27,9 +26,8 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
  */
 final class DescentPlots {
 
-  private static final int WIDTH = 338;
+  private static final int WIDTH = 330;
   private static final int HEIGHT = 214;
-  private static final int GAP = 14;
 
   /** From where before the onset to where after the arrest a descent is shown, s. */
   private static final double BEFORE = 8;
@@ -93,11 +91,7 @@ final class DescentPlots {
     return new Legend.Entry(name, new Pen(Plot.INK, Pen.line(1), marker), false, true);
   }
 
-  Picture picture() {
-    return new Beside(List.of(height(), descent()), GAP);
-  }
-
-  private Plot height() {
+  Picture height() {
     Plot plot = plot("height, " + units.length().symbol(), "height");
     draw(
         plot,
@@ -114,7 +108,7 @@ final class DescentPlots {
     return plot;
   }
 
-  private Plot descent() {
+  Picture sink() {
     Unit unit = units.verticalSpeed();
     Plot plot = plot("rate of descent, " + unit.symbol(), "rate of descent");
     draw(

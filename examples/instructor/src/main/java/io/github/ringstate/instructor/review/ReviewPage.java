@@ -13,7 +13,7 @@ import java.util.Map;
 /** A reviewed flight as a sheet for the debriefing. */
 final class ReviewPage {
 
-  private static final int LEGEND_WIDTH = 690;
+  private static final int LEGEND_WIDTH = 330;
 
   /** The template has places for the plots of so many descents. */
   private static final int PLOTTED = 6;
@@ -67,8 +67,9 @@ final class ReviewPage {
     Map<String, Picture> pictures = new HashMap<>();
     for (FlownDescent descent : debrief.descents()) {
       if (descent.number() <= PLOTTED) {
-        pictures.put(
-            "plots" + descent.number(), new DescentPlots(debrief, descent, units).picture());
+        DescentPlots plots = new DescentPlots(debrief, descent, units);
+        pictures.put("height" + descent.number(), plots.height());
+        pictures.put("sink" + descent.number(), plots.sink());
         pictures.put("legend", DescentPlots.legend(LEGEND_WIDTH));
       }
     }
