@@ -55,6 +55,19 @@ class ReviewTest {
         Math.hypot(0.1, miss) * two, row.path("model_loss_2_s_more_sd_ft").doubleValue(), 0.5);
   }
 
+  @Test
+  void theDoubtAboutTheWindIsSaidInOneSentence() {
+    String said =
+        Run.line("review --demo gnss-5hz --wind-from-deg 180 --wind-kt 8")
+            .out()
+            .replaceAll("\\s+", " ");
+    assertTrue(
+        said.matches(
+            ".*The wind is known to 2 kt\\. With 2 kt more from behind: \\d+ ft lost; with as much"
+                + " less: \\d+ ft lost .*"),
+        said);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"instruments", "gnss-1hz"})
   void theSheetHasPlotsCautionAndRevisionAndSaysWhatIsInvented(String demo) {

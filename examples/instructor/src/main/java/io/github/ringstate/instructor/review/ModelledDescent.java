@@ -20,6 +20,8 @@ import io.github.ringstate.recording.RecordedOnset;
 import io.github.ringstate.recording.VerticalMotion;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -37,6 +39,8 @@ import org.hipparchus.util.FastMath;
  * @param onset when the recorded onset is in it, s
  * @param losses altitude lost, and lost with one and with two seconds more, m; empty where the
  *     descent is not arrested
+ * @param doubt how the loss moves with what is not known at the onset; empty if it does not begin
+ *     with what was recorded there
  */
 record ModelledDescent(
     Technique recovery,
@@ -47,7 +51,8 @@ record ModelledDescent(
     boolean begun,
     Optional<RecordedFlight> flight,
     double onset,
-    Losses losses) {
+    Losses losses,
+    Optional<OnsetDoubt> doubt) {
 
   /** So long after the recorded onset the model has to meet the ring state, s. */
   private static final double SOON = 1;
@@ -111,11 +116,10 @@ record ModelledDescent(
             .withAir(request.conditions().air())
             .withEntry(entry(request.entry(), fromBehind))
             .withRecovery(recovery.standard());
-    Optional<Encounter> recordedOnset =
-        RecordedOnset.of(motion, found, request.wind().wind())
-            .map(onset -> MatchedOnset.of(entered, onset, motion, found))
-            .map(entered::withEntry);
-    Optional<Flown> flown = recordedOnset.flatMap(one -> Flown.begun(one, delay));
+    Optional<RecordedOnset> recordedOnset = RecordedOnset.of(motion, found, request.wind().wind());
+    UnaryOperator<RecordedOnset> matched = onset -> MatchedOnset.of(entered, onset, motion, found);
+    Optional<Flown> flown =
+        recordedOnset.flatMap(onset -> Flown.begun(entered, onset, matched, delay));
     boolean begun = flown.isPresent();
     flown = begun ? flown : Flown.entered(entered, delay);
     return new ModelledDescent(
@@ -127,20 +131,61 @@ record ModelledDescent(
         begun,
         flown.map(Flown::flight),
         flown.map(Flown::onset).orElse(0.0),
-        flown.map(Flown::losses).orElse(Losses.NONE).missing(found));
+        flown.map(Flown::losses).orElse(Losses.NONE).missing(found),
+        recordedOnset
+            .filter(onset -> begun)
+            .map(
+                onset ->
+                    OnsetDoubt.of(
+                        onset,
+                        request.wind().deviation(),
+                        motion.recording().channels().contains(Channel.HEADING),
+                        other -> Flown.lost(entered, other, matched, delay))));
   }
 
   /** A flight, when the recorded onset is in it, and its losses from there. */
   private record Flown(RecordedFlight flight, double onset, Losses losses) {
 
     /** From what was recorded at the onset; empty if it does not soon meet the ring state. */
-    static Optional<Flown> begun(Encounter encounter, double delay) {
+    static Optional<Flown> begun(
+        Encounter entered,
+        RecordedOnset onset,
+        UnaryOperator<RecordedOnset> matched,
+        double delay) {
+      return from(
+          entered,
+          onset,
+          matched,
+          (encounter, approach) -> of(encounter, approach, delay - approach.time(), 0));
+    }
+
+    /** The loss from another onset: empty if it meets no ring state, and if it is not arrested. */
+    static Optional<OptionalDouble> lost(
+        Encounter entered,
+        RecordedOnset onset,
+        UnaryOperator<RecordedOnset> matched,
+        double delay) {
+      return from(
+          entered,
+          onset,
+          matched,
+          (encounter, approach) -> {
+            RecordedFlight flight = flight(encounter, approach, delay - approach.time());
+            return lost(flight.outcome(), before(flight, approach, 0));
+          });
+    }
+
+    private static <T> Optional<T> from(
+        Encounter entered,
+        RecordedOnset onset,
+        UnaryOperator<RecordedOnset> matched,
+        BiFunction<Encounter, Approach, T> flight) {
       try {
+        Encounter encounter = entered.withEntry(matched.apply(onset));
         Approach approach = Approach.fly(encounter, Simulator.precise());
-        if (!approach.onset() || !(approach.time() <= SOON)) {
-          return Optional.empty();
-        }
-        return Optional.of(of(encounter, approach, delay - approach.time(), 0));
+        return approach.onset() && approach.time() <= SOON
+            ? Optional.of(flight.apply(encounter, approach))
+            : Optional.empty();
       } catch (NoSteadyFlightException | OutOfRangeException none) {
         return Optional.empty();
       }
@@ -156,11 +201,8 @@ record ModelledDescent(
     }
 
     private static Flown of(Encounter encounter, Approach approach, double delay, double onset) {
-      RecordedFlight flight =
-          encounter.withDelay(delayed(delay)).record(approach, Simulator.precise());
-      double before =
-          flight.history().at(onset).get(FlightQuantity.HEIGHT)
-              - flight.history().at(approach.time()).get(FlightQuantity.HEIGHT);
+      RecordedFlight flight = flight(encounter, approach, delay);
+      double before = before(flight, approach, onset);
       return new Flown(
           flight,
           onset,
@@ -169,6 +211,16 @@ record ModelledDescent(
               lost(later(encounter, approach, delay + 1), before),
               lost(later(encounter, approach, delay + 2), before),
               OptionalDouble.empty()));
+    }
+
+    private static RecordedFlight flight(Encounter encounter, Approach approach, double delay) {
+      return encounter.withDelay(delayed(delay)).record(approach, Simulator.precise());
+    }
+
+    /** Height lost from the recorded onset to that of the model, m. */
+    private static double before(RecordedFlight flight, Approach approach, double onset) {
+      return flight.history().at(onset).get(FlightQuantity.HEIGHT)
+          - flight.history().at(approach.time()).get(FlightQuantity.HEIGHT);
     }
 
     private static Outcome later(Encounter encounter, Approach approach, double delay) {

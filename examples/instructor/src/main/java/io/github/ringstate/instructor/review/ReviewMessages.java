@@ -51,7 +51,12 @@ interface ReviewMessages {
       String loss,
       boolean met,
       String oneMore,
-      String twoMore);
+      String twoMore,
+      String doubt);
+
+  String doubt(boolean known, String deviation, String more, String less, String noseAhead);
+
+  String doubted(boolean met, String loss);
 
   String later(String loss, String deviation);
 

@@ -16,6 +16,7 @@ import io.github.ringstate.recording.Movement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A reviewed flight in words and numbers, the same in the text and on the sheet. */
@@ -154,7 +155,21 @@ final class ReviewText {
         loss(model.losses().flown()),
         model.flight().get().outcome().ending() != Ending.NO_ONSET,
         later(model.losses(), model.losses().oneMore()),
-        later(model.losses(), model.losses().twoMore()));
+        later(model.losses(), model.losses().twoMore()),
+        model.doubt().map(this::doubt).orElse(""));
+  }
+
+  private String doubt(OnsetDoubt doubt) {
+    return ReviewMessages.SAY.doubt(
+        request.wind().known(),
+        units.speedInWords(request.wind().deviation()),
+        doubted(doubt.more()),
+        doubted(doubt.less()),
+        doubt.noseAhead().map(this::doubted).orElse(""));
+  }
+
+  private String doubted(Optional<OptionalDouble> loss) {
+    return ReviewMessages.SAY.doubted(loss.isPresent(), loss.map(this::loss).orElse(""));
   }
 
   private String later(ModelledDescent.Losses losses, OptionalDouble later) {
