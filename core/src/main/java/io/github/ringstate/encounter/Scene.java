@@ -9,6 +9,7 @@ import io.github.ringstate.dynamics.State;
 import io.github.ringstate.dynamics.ThrustDisturbance;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.inflow.BoundaryCriterion;
+import io.github.ringstate.inflow.SlopeCheck;
 import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.quantity.NotFiniteException;
 import java.util.Objects;
@@ -35,6 +36,12 @@ final class Scene {
     shaking = encounter.shaking().orElseGet(() -> disturbances.shaking(encounter.craft().rotor()));
     ConstantAnswers.check(
         encounter.inflow(), encounter.boundary(), wind, encounter.height().orElse(0), shaking);
+    SlopeCheck.fault(encounter.inflow())
+        .ifPresent(
+            fault -> {
+              throw new IllegalArgumentException(
+                  "the inflow " + encounter.inflow().name() + " " + fault);
+            });
     hover = Trim.find(steady(Wind.CALM), 0, 0);
   }
 

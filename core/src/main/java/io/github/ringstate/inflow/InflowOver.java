@@ -9,7 +9,8 @@ import java.util.stream.Stream;
  * An inflow model that stands on another: whatever it does not answer itself, the other answers.
  * For a model that changes one thing about another, and for one that works it out in another way.
  *
- * <p>A class that changes the induced velocity has to change the slope with it.
+ * <p>A class that changes the induced velocity has to change the slope with it; an encounter and a
+ * sweep refuse it otherwise.
  */
 public abstract class InflowOver extends MadeOf implements InflowModel {
 

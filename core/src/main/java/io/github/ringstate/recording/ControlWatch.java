@@ -8,10 +8,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * Looks for the moment at which attitude or a control leaves where it was at the onset. A channel
  * has left when it is beyond a threshold, and beyond what it wavers by, for some time; where it
- * began to leave is found on the straight line through a quarter and the whole of the threshold.
+ * began to leave is found on a straight line through readings beyond a quarter of the threshold.
  *
  * <p>What moves already at the onset, as the nose does in a flare, moves for the entry: there the
- * pilot's movement is the way back from the furthest point that is reached.
+ * pilot's movement is the way back from the furthest point that is reached. Where it goes far on
+ * the same way instead, the recovery may have begun anywhere on it, and no first movement is told.
  */
 final class ControlWatch {
 
@@ -29,6 +30,9 @@ final class ControlWatch {
 
   /** Times the standard deviation by which a channel wavers. */
   private static final double WAVERING = 4;
+
+  /** What goes on for so many thresholds the way that it moved at the onset may be the recovery. */
+  private static final double FAR = 3;
 
   /** What follows this long after the first movement still belongs to the same action, s. */
   private static final double ACTION = 3;
@@ -57,7 +61,10 @@ final class ControlWatch {
         time = left;
       }
     }
-    if (first == null || time == null) {
+    if (first == null
+        || time == null
+        || watch.goesOn(Channel.PITCH, time.value())
+        || watch.goesOn(Channel.BANK, time.value())) {
       return Optional.empty();
     }
     int until = Math.min(watch.to, recording.indexAt(time.value() + ACTION) + 1);
@@ -135,7 +142,7 @@ final class ControlWatch {
     double trend = trend(channel);
     double[] references = new double[to];
     Arrays.fill(references, level);
-    if (FastMath.abs(trend) > threshold(channel) / 2) {
+    if (moves(channel, trend)) {
       double furthest = recording.value(channel, onset);
       for (int k = from; k < to; k++) {
         double value = recording.value(channel, k);
@@ -145,6 +152,29 @@ final class ControlWatch {
       }
     }
     return references;
+  }
+
+  /** Whether a channel that changes so moves for the entry. */
+  private static boolean moves(Channel channel, double trend) {
+    return FastMath.abs(trend) > threshold(channel) / 2;
+  }
+
+  /**
+   * Whether a channel that moves at the onset went far on the same way until a time; no recovery
+   * raises the nose.
+   */
+  private boolean goesOn(Channel channel, double until) {
+    double trend = trend(channel);
+    if (!moves(channel, trend) || (channel == Channel.PITCH && trend > 0)) {
+      return false;
+    }
+    double far = FAR * threshold(channel);
+    double begun = recording.value(channel, onset);
+    boolean gone = false;
+    for (int k = onset; k < to && recording.time(k) < until; k++) {
+      gone |= FastMath.signum(trend) * (recording.value(channel, k) - begun) > far;
+    }
+    return gone;
   }
 
   private @Nullable Estimate leaves(Channel channel) {
@@ -169,21 +199,69 @@ final class ControlWatch {
     return null;
   }
 
+  /**
+   * Where a departure began: where the straight line through the reading that is first beyond a
+   * quarter of the threshold and one up to 0.3 s later leaves the level, but not before the last
+   * reading that is not so far off, unless that one is on its way already.
+   */
   private Estimate start(Channel channel, double level, double threshold, int beyond) {
     int quarter = beyond;
-    while (quarter > from
-        && FastMath.abs(recording.value(channel, quarter - 1) - level) > threshold / 4) {
-      quarter--;
+    int low = knownBefore(channel, beyond);
+    while (low >= from && off(channel, low, level) > threshold / 4) {
+      quarter = low;
+      low = knownBefore(channel, low);
     }
-    double whole = recording.time(beyond);
-    double low = quarter > 0 ? recording.time(quarter - 1) : recording.time(quarter);
-    double high = FastMath.abs(recording.value(channel, beyond) - level);
-    double small = quarter > 0 ? FastMath.abs(recording.value(channel, quarter - 1) - level) : 0;
-    double rate = (high - small) / Math.max(1e-6, whole - low);
-    double back = rate > 0 ? Math.min(small / rate, LASTS) : 0;
-    double interval = beyond > 0 ? recording.time(beyond) - recording.time(beyond - 1) : 0;
-    double unsure = rate > 0 ? wavering(channel) / rate : 0;
-    return new Estimate(low - back, FastMath.hypot(interval / FastMath.sqrt(12.0), unsure));
+    if (low < 0) {
+      return new Estimate(recording.time(quarter), 0);
+    }
+    double interval = recording.time(quarter) - recording.time(low);
+    double small = off(channel, low, level);
+    int later = later(channel, quarter, beyond);
+    double rate = Math.max(rate(channel, level, low, later), rate(channel, level, quarter, later));
+    double between = interval / FastMath.sqrt(12.0);
+    if (!(rate > 0)) {
+      return new Estimate(recording.time(low), between);
+    }
+    double unsure = FastMath.hypot(between, wavering(channel) / rate);
+    double line = recording.time(quarter) - off(channel, quarter, level) / rate;
+    double earliest = recording.time(low) - Math.min(small / rate, LASTS);
+    return new Estimate(Math.max(earliest, line), unsure);
+  }
+
+  private double off(Channel channel, int k, double level) {
+    return FastMath.abs(recording.value(channel, k) - level);
+  }
+
+  /** How fast a channel departs from a level between two readings; 0 for one alone. */
+  private double rate(Channel channel, double level, int first, int last) {
+    return first == last
+        ? 0
+        : (off(channel, last, level) - off(channel, first, level))
+            / (recording.time(last) - recording.time(first));
+  }
+
+  /** The last reading of a channel before another; -1 if there is none. */
+  private int knownBefore(Channel channel, int k) {
+    int before = k - 1;
+    while (before >= 0 && Double.isNaN(recording.value(channel, before))) {
+      before--;
+    }
+    return before;
+  }
+
+  /**
+   * The last reading of a channel within 0.3 s, up to a limit if that is later, and at the least
+   * the next; the same one if there is none.
+   */
+  private int later(Channel channel, int first, int limit) {
+    int later = first;
+    for (int k = first + 1; k < to; k++) {
+      boolean near = k <= limit && recording.time(k) - recording.time(first) <= LASTS;
+      if (!Double.isNaN(recording.value(channel, k)) && (near || later == first)) {
+        later = k;
+      }
+    }
+    return later;
   }
 
   /** The greatest change of a channel from its level, with its sign; NaN if not recorded. */

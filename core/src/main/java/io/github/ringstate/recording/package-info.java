@@ -49,31 +49,32 @@
  * <caption>What instruments tell of thirty flights</caption>
  * <tr><th>instruments</th><th>found of 30</th><th>onset, s</th><th>loss, ft</th><th>delay
  *     said</th></tr>
- * <tr><td>receiver 1 Hz</td><td>24</td><td>0.28 (0.83)</td><td>5.5 (17.8)</td><td>never</td></tr>
+ * <tr><td>receiver 1 Hz</td><td>24</td><td>0.28 (0.83)</td><td>5.5 (17.9)</td><td>never</td></tr>
  * <tr><td>receiver 1 Hz, vertical speed</td><td>26</td><td>0.09 (0.38)</td><td>3.0 (7.7)</td><td>never</td></tr>
- * <tr><td>receiver 5 Hz</td><td>28</td><td>0.19 (0.16)</td><td>4.4 (4.3)</td><td>never</td></tr>
+ * <tr><td>receiver 5 Hz</td><td>28</td><td>0.19 (0.16)</td><td>4.4 (4.4)</td><td>never</td></tr>
  * <tr><td>receiver 5 Hz, vertical speed</td><td>30</td><td>0.06 (0.06)</td><td>1.4 (1.3)</td><td>never</td></tr>
  * <tr><td>receiver 10 Hz, vertical speed</td><td>30</td><td>0.06 (0.06)</td><td>1.3 (1.2)</td><td>never</td></tr>
  * <tr><td>barometer 5 Hz, ground speed</td><td>28</td><td>0.12 (0.13)</td><td>2.3 (3.2)</td><td>never</td></tr>
- * <tr><td>receiver 1 Hz, attitude, lever</td><td>26</td><td>0.09 (0.38)</td><td>3.0 (7.7)</td><td>26, 0.70 s</td></tr>
- * <tr><td>receiver 5 Hz, attitude</td><td>30</td><td>0.06 (0.06)</td><td>1.4 (1.3)</td><td>30, 0.08 s</td></tr>
+ * <tr><td>receiver 1 Hz, attitude, lever</td><td>26</td><td>0.09 (0.38)</td><td>3.0 (7.7)</td><td>26, 0.60 s</td></tr>
+ * <tr><td>receiver 5 Hz, attitude</td><td>30</td><td>0.06 (0.06)</td><td>1.4 (1.3)</td><td>30, 0.13 s</td></tr>
  * <tr><td>receiver 5 Hz, attitude, lever</td><td>30</td><td>0.06 (0.06)</td><td>1.4 (1.3)</td><td>30, 0.10 s</td></tr>
  * <tr><td>receiver 10 Hz, attitude, lever</td><td>30</td><td>0.06 (0.06)</td><td>1.3 (1.2)</td><td>30, 0.08 s</td></tr>
- * <tr><td>receiver 5 Hz, attitude, lever; wind off by 2 kt</td><td>29</td><td>0.29 (0.42)</td><td>5.2 (7.1)</td><td>29, 0.28 s</td></tr>
+ * <tr><td>receiver 5 Hz, attitude, lever; wind off by 2 kt</td><td>29</td><td>0.29 (0.42)</td><td>5.2 (7.1)</td><td>29, 0.27 s</td></tr>
  * </table>
  *
  * <p>Without a velocity over the ground nothing can be said of the airspeed: such a recording is
  * refused. Five readings a second with a vertical speed are enough; ten tell hardly more. One
  * reading a second misses short descents, and gives the delay only to half a second or worse. A
  * barometer tells the loss as well as a receiver without vertical speed. Only attitude tells the
- * delay; the lever beside it adds nothing where the cyclic moves first. A wind that is off by two
+ * delay; the lever beside it adds little where the cyclic moves first. A wind that is off by two
  * knots costs more than any of the faster instruments does.
  *
  * <p>{@link io.github.ringstate.recording.RecordedOnset} flies the model on from the speeds and
  * accelerations that were recorded at an onset, with the controls held until the pilot acts: what
- * another delay would have cost from there. From recordings five times a second it comes within 20
- * ft of what was lost after an approach, a hover or a quick stop. Where the entry goes on moving
- * the controls after the onset, as the photo drift does, it makes the loss up to 75 ft too great.
+ * another delay would have cost from there. {@link io.github.ringstate.recording.MatchedOnset}
+ * makes it agree with the descent up to the pilot's movement, where one is seen. From recordings
+ * five times a second it then comes within 20 ft of what was lost, whatever the entry; within 30 ft
+ * where the wind still changes after the onset, for one wind is taken throughout.
  *
  * <h2>Recordings for trials</h2>
  *

@@ -9,6 +9,7 @@ import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.InflowOver;
 import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.inflow.RingStateInflow;
@@ -85,6 +86,19 @@ class CrookedPartsTest {
     }
   }
 
+  /** A model whose induced velocity is larger and whose slope is left as it was. */
+  private static final class Thicker extends InflowOver {
+
+    Thicker(InflowModel model) {
+      super(model);
+    }
+
+    @Override
+    public double induced(double edgewise, double axial) {
+      return super.induced(edgewise, axial) * 1.2;
+    }
+  }
+
   private record Coin(String name, SplittableRandom random) implements BoundaryCriterion {
     @Override
     public double margin(double edgewise, double axial) {
@@ -145,6 +159,9 @@ class CrookedPartsTest {
         new Crooked(
             "the inflow mine" + ConstantAnswers.DIFFER,
             () -> BASE.withInflow(new Drawing("mine", new SplittableRandom(1)), boundary)),
+        new Crooked(
+            "the inflow ring-state states a slope of",
+            () -> BASE.withInflow(new Thicker(MODEL), boundary)),
         new Crooked(
             "the boundary mine" + ConstantAnswers.DIFFER,
             () -> BASE.withInflow(MODEL, new Coin("mine", new SplittableRandom(1)))),

@@ -11,6 +11,7 @@ import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Attitudes that follow straight lines, so that it is known when they began to move. */
 class ControlWatchTest {
@@ -80,13 +81,34 @@ class ControlWatchTest {
                     0,
                     t -> (int) (t * RATE + 0.5) % 3 == 0 ? Double.NaN : ramp(t, 5, 10)))
             .orElseThrow();
-    // it began at 5 s, and is beyond 4 degrees at 5.4 s and in the next reading but one
-    assertEquals(5.22, moved.time().value(), 0.22);
+    assertEquals(5, moved.time().value(), 1e-9);
     // none but one before the onset
     Movement known =
         first(recording(Channel.BANK, 0, t -> t < ONSET - 0.01 ? Double.NaN : ramp(t, 5, 10)))
             .orElseThrow();
     assertEquals(5, known.time().value(), 1e-9);
+  }
+
+  /** At 5 s a bank of 10 degrees a second begins; the threshold of 4 degrees is passed at 5.4 s. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.02, 0.1, 0.3, 0.38})
+  void aGapBeforeTheThresholdMakesNoMovementLater(double missing) {
+    Recording gap =
+        recording(
+            Channel.BANK, 0, t -> t > 5.41 - missing && t < 5.41 ? Double.NaN : ramp(t, 5, 10));
+    assertEquals(5, first(gap).orElseThrow().time().value(), 1e-9);
+  }
+
+  /** Five readings a second, of which the last at rest is up to 0.2 s before the movement. */
+  @ParameterizedTest
+  @ValueSource(doubles = {5.0, 5.05, 5.1, 5.15})
+  void aReadingAtRestMakesNoMovementEarlier(double begin) {
+    Recording few =
+        recording(
+            Channel.BANK,
+            0,
+            t -> (int) (t * RATE + 0.5) % 10 == 0 ? ramp(t, begin, 15) : Double.NaN);
+    assertEquals(begin, first(few).orElseThrow().time().value(), 1e-9);
   }
 
   /** A flare of 4 degrees a second from 2 s to 6 s, then 15 degrees a second down, or mirrored. */
@@ -107,6 +129,19 @@ class ControlWatchTest {
                       : sign * (ramp(t, 2, 4) - ramp(t, 6, 19)));
       assertEquals(6, first(blind).orElseThrow().time().value(), 2 / RATE);
     }
+  }
+
+  /**
+   * The nose falls by 4 degrees a second from the flare, the recovery lowers it on from 6 s, and it
+   * comes up again at 7.5 s: that is seen, and is not the first movement.
+   */
+  @Test
+  void ofARecoveryThatGoesOnAsTheEntryMovedNoFirstMovementIsTold() {
+    DoubleUnaryOperator down = t -> 20 - ramp(t, 2, 4) - ramp(t, 6, 4) + ramp(t, 7.5, 20);
+    assertEquals(Optional.empty(), first(recording(Channel.PITCH, 0, down)));
+    // a nose that goes on upwards is no recovery's: the way down is
+    Recording up = recording(Channel.PITCH, 0, t -> -down.applyAsDouble(t));
+    assertEquals(7.5, first(up).orElseThrow().time().value(), 2 / RATE);
   }
 
   /** Banked by 10 degrees in the first and in the last 0.35 s of the time watched before onset. */

@@ -11,7 +11,11 @@ import io.github.ringstate.dynamics.State;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.quantity.Unit;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -26,11 +30,11 @@ class RecordedOnsetTest {
     EquationsOfMotion motion =
         new EquationsOfMotion(
             encounter.craft(), encounter.air(), BEHIND, encounter.inflow(), false);
-    RecordedOnset onset = new RecordedOnset(BEHIND, 5, -4, -0.6, 0.2, -0.8);
+    RecordedOnset onset = new RecordedOnset(BEHIND, 5, 1.5, -4, -0.6, 0.2, -0.8);
     Motion first = motion.at(0, onset.start(motion).state());
     // the equations of motion themselves are the second method
     assertEquals(5, first.state(State.SPEED_NORTH), 1e-12);
-    assertEquals(0, first.state(State.SPEED_EAST), 1e-12);
+    assertEquals(1.5, first.state(State.SPEED_EAST), 1e-12);
     assertEquals(-4, first.state(State.SPEED_UP), 1e-12);
     assertEquals(-0.6, first.rate(State.SPEED_NORTH), 1e-7);
     assertEquals(0.2, first.rate(State.SPEED_EAST), 1e-7);
@@ -41,7 +45,12 @@ class RecordedOnsetTest {
   /** Entries in a wind that stays the same, in which the controls are at rest after the onset. */
   static List<EntryKind> entries() {
     return List.of(
-        EntryKind.TAILWIND_APPROACH, EntryKind.SETTLING, EntryKind.STEEP, EntryKind.QUICK_STOP);
+        EntryKind.TAILWIND_APPROACH,
+        EntryKind.SETTLING,
+        EntryKind.STEEP,
+        EntryKind.QUICK_STOP,
+        EntryKind.SHORT_HOVER,
+        EntryKind.PHOTO_DRIFT);
   }
 
   /**
@@ -64,7 +73,51 @@ class RecordedOnsetTest {
     double truth = flown.fly().altitudeLoss().orElseThrow();
     double model = flown.withEntry(onset).fly().altitudeLoss().orElseThrow();
     assertEquals(truth, model, Unit.FOOT.toSi(22));
+    // matched, the speed at the movement is known to 0.2 m/s, over some 5 s until the arrest 3 ft,
+    // and the onset to 0.3 s at 7 m/s, 7 ft
+    RecordedOnset matched = MatchedOnset.of(flown, onset, motion, found);
+    double closer = flown.withEntry(matched).fly().altitudeLoss().orElseThrow();
+    assertEquals(truth, closer, Unit.FOOT.toSi(10));
     VerticalMotion vague = VerticalMotion.of(recording, Noise.of(100, 10, 10, 3));
     assertTrue(RecordedOnset.of(vague, found, wind).isEmpty(), "an acceleration that is not known");
+  }
+
+  /** A hover over one point that slides backwards with the wind that it faced. */
+  @Test
+  void theNosePointsWhereItIsRecordedOrWhereTheCraftFlewThroughTheAir() {
+    Encounter flown =
+        Encounter.of(DemoCraft.TRAINER).withEntry(EntryKind.PHOTO_DRIFT.standard()).withDelay(1);
+    Wind wind = (Wind) flown.entry().wind();
+    Recording recording = Instruments.receiver().record(flown, 1);
+    RecordedOnset tailFirst = onset(flown, recording, wind);
+    assertTrue(tailFirst.ahead() < -5 && tailFirst.forward() < 0, tailFirst::toString);
+    assertEquals(wind.north(), tailFirst.wind().north(), 0.02 * wind.speed());
+    Map<Channel, double[]> values = new EnumMap<>(Channel.class);
+    double[] time = new double[recording.size()];
+    for (Channel channel : recording.channels()) {
+      values.put(channel, new double[time.length]);
+      for (int k = 0; k < time.length; k++) {
+        time[k] = recording.time(k);
+        values.get(channel)[k] = recording.value(channel, k);
+      }
+    }
+    double[] west = new double[time.length];
+    Arrays.fill(west, FastMath.toRadians(270));
+    values.put(Channel.HEADING, west);
+    // it slides south, so to the left of a nose to the west, and so blows the wind
+    RecordedOnset toTheLeft = onset(flown, new Recording(time, values), wind);
+    assertEquals(tailFirst.ahead(), toTheLeft.sideways(), 0.1);
+    assertEquals(0, toTheLeft.ahead(), 0.3);
+    assertEquals(wind.north(), toTheLeft.wind().east(), 1e-9);
+    assertEquals(0, toTheLeft.wind().north(), 1e-9);
+  }
+
+  private static RecordedOnset onset(Encounter flown, Recording recording, Wind wind) {
+    VerticalMotion motion = VerticalMotion.of(recording);
+    return new EncounterFinder(flown.craft(), flown.air(), wind, 0.3, 0.1, flown.boundary())
+        .find(motion).stream()
+            .findFirst()
+            .flatMap(found -> RecordedOnset.of(motion, found, wind))
+            .orElseThrow();
   }
 }

@@ -2,6 +2,7 @@ package io.github.ringstate.study.sweep;
 
 import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.inflow.InflowModel;
+import io.github.ringstate.inflow.SlopeCheck;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
@@ -111,6 +112,12 @@ final class ExtensionCheck {
           check(kind, "share of losses", model.lossShare(edgewise, axial), edgewise, axial);
         }
       }
+      SlopeCheck.fault(model)
+          .ifPresent(
+              fault -> {
+                throw new BadExtensionException(
+                    name, "has the inflow model " + kind.name() + ", which " + fault);
+              });
     }
     return all;
   }
