@@ -8,7 +8,6 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.RecordedFlight;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.UnfinishedFlightException;
-import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.OutOfRangeException;
 import java.util.Arrays;
@@ -120,11 +119,8 @@ final class FlownDemonstration implements Observed {
       Helicopter craft = model.with(demonstration.flown().craft(), values);
       Encounter encounter = pilot.encounter(craft, normals, from);
       Approach approach = Approach.fly(encounter, simulator);
-      double waited = pilot.movement(normals, from) - begun - approach.time();
-      RecordedFlight flight =
-          encounter
-              .withDelay(Math.min(Math.max(waited, 0), Recognition.DELAY.high()))
-              .record(approach, simulator);
+      double delay = pilot.delay(normals, from, begun + approach.time());
+      RecordedFlight flight = encounter.withDelay(delay).record(approach, simulator);
       return Optional.of(new FlownTimes(flight.history(), craft, begun, times));
     } catch (OutOfRangeException
         | IncompatibleValuesException

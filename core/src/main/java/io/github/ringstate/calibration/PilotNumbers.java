@@ -33,6 +33,9 @@ final class PilotNumbers {
   /** The least deviation of a movement that is seen, s; attitude and lever are readings too. */
   private static final double SEEN = 1;
 
+  /** A movement still further ahead of the onset counts as so many deviations ahead of it. */
+  private static final double FARTHEST_AHEAD = 5;
+
   /** How far a number of the entry may be off, as a deviation of its logit. Assumed: widely. */
   private static final double ENTRY = 1;
 
@@ -69,9 +72,21 @@ final class PilotNumbers {
     return START * normals[from];
   }
 
-  /** When the pilot first moved, s on the clock of the recording. */
-  double movement(double[] normals, int from) {
-    return movement.value() + movement.deviation() * normals[from + size() - 1];
+  /**
+   * How long after an onset the pilot first moved, s. What is known of the movement is a normal
+   * distribution, of which only the part after the onset can have been: so every unknown has a
+   * delay of its own, and none is without effect.
+   *
+   * @param onset s on the clock of the recording
+   */
+  double delay(double[] normals, int from, double onset) {
+    double ahead = Math.min((onset - movement.value()) / movement.deviation(), FARTHEST_AHEAD);
+    double after =
+        NORMAL.cumulativeProbability(-normals[from + size() - 1])
+            * NORMAL.cumulativeProbability(-ahead);
+    double moved = -NORMAL.inverseCumulativeProbability(inside(after));
+    double delay = movement.deviation() * (moved - ahead);
+    return Math.min(Math.max(delay, 0), Recognition.DELAY.high());
   }
 
   /** The encounter with a craft that has the numbers asked for; its delay is to be set. */

@@ -34,12 +34,14 @@
  * are taken across what is left open. Where chi-square is above 1, the readings lose weight in the
  * bands by as much.
  *
- * <p>Squares of flights have several minima: a pilot's haste and a craft's strength may stand in
- * for each other. The search begins with each encounter by itself, and again from the middle of the
- * numbers asked for. Of 195 round trips with three numbers and two encounters, whose bands held 557
- * of 585 numbers (95.2 %), six still end in a wrong minimum, 5 to 11 deviations off, with a
- * chi-square of 0.8 to 1.2 that does not show it. More encounters should make it rarer, and {@link
- * io.github.ringstate.calibration.LeftOut} may show it.
+ * <p>Squares of flights may have several minima: a pilot's haste and a craft's strength may stand
+ * in for each other. The search begins with each encounter by itself, and again from the middle of
+ * the numbers asked for. It must not come to where a number has no effect, for from there it sees
+ * no way on: a recovery cannot begin before the onset, and what was seen of its beginning, which
+ * may be the end of the entry, counts as far as it lies after the onset of the flight that is
+ * tried. Of 195 round trips with three numbers and two encounters the bands held 573 of 585 numbers
+ * (97.9 %), of 100 with another seed 291 of 300 (97.0 %). Four numbers were off by more than 3
+ * deviations, 4.4 at most.
  *
  * <h2>What it does not know</h2>
  *

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.chance.IndependentStream;
 import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.quantity.ParameterSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -80,6 +81,21 @@ class LimitedTest {
     Asking further = new Asking(0, 28, 20, 0.2);
     assertEquals(Math.toRadians(20), flown(further, banked).bankRate(), 1e-12);
     assertTrue(!binds(further, banked));
+  }
+
+  /** Where the hover itself has that attitude, leaving it is the way out and not back. */
+  @Test
+  void theWayBackLeadsToTheAttitudeOfTheHover() {
+    Asking level = new Asking(0, 0, 20, 0.2);
+    double angle = Math.toRadians(20);
+    Map<String, Double> away =
+        Map.of("loadFactor", 1.0, "collective", 0.2, "pitch", angle, "bank", -angle);
+    Map<String, Double> hovering = new HashMap<>(away);
+    hovering.putAll(Map.of("hoverPitch", angle, "hoverBank", -angle));
+    assertEquals(Math.toRadians(12), flown(level, away).pitchRate(), 1e-12);
+    assertEquals(Math.toRadians(12), flown(level, away).bankRate(), 1e-12);
+    assertEquals(angle, flown(level, hovering).pitchRate(), 1e-12);
+    assertEquals(angle, flown(level, hovering).bankRate(), 1e-12);
   }
 
   @Test

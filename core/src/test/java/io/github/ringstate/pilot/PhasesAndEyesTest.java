@@ -187,7 +187,7 @@ class PhasesAndEyesTest {
             new Wind(1, -2),
             RingStateInflow.standard(),
             false);
-    Trim hover = Trim.find(equations, 0, 0);
+    Trim hover = Trim.find(equations, 2, 0);
     PilotView view = PilotView.of(equations, hover);
     double[] state = Trim.find(equations, 3, -2).state(equations, 3, -2);
     double heading = 0.4;

@@ -14,8 +14,6 @@ import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,34 +23,11 @@ import org.openqa.selenium.WindowType;
  * What goes wrong around the desk's page, for a moment in each build and for minutes in the soak.
  */
 @Tag("soak")
-class DeskBrowserFaultsTest {
+class DeskBrowserFaultsTest extends DeskInBrowser {
 
-  private static final String FRESH =
-      "document.querySelector('[data-panel=loss] tbody') !== null"
-          + " && !document.querySelector('[data-panel=loss]').classList.contains('old')";
   private static final String OAT = "document.getElementById('f-conditions-oat-c').value";
 
   @TempDir static Path folder = Path.of("");
-
-  private static OpenDesk desk;
-  private static Chromium browser;
-
-  @BeforeAll
-  static void open() throws InterruptedException {
-    Chromium.isThere();
-    desk = new OpenDesk();
-    browser = new Chromium();
-    browser.open(desk.address());
-    browser.await(FRESH);
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-      desk.close();
-    }
-  }
 
   /** The first row of the table of losses on the page. */
   private static String losses() {

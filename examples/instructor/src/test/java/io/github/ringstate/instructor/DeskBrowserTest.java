@@ -15,39 +15,15 @@ import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.WindowType;
 
 /** The briefing desk in a browser. */
-class DeskBrowserTest {
-
-  private static final String LOSS = "document.querySelector('[data-panel=loss]')";
-  private static final String FRESH =
-      LOSS + ".querySelector('tbody') !== null && !" + LOSS + ".classList.contains('old')";
+class DeskBrowserTest extends DeskInBrowser {
 
   @TempDir static Path folder = Path.of("");
-
-  private static OpenDesk desk;
-  private static Chromium browser;
-
-  @BeforeAll
-  static void open() throws InterruptedException {
-    Chromium.isThere();
-    desk = new OpenDesk();
-    browser = new Chromium();
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-      desk.close();
-    }
-  }
 
   @BeforeEach
   void anEmptyDesk() throws InterruptedException {

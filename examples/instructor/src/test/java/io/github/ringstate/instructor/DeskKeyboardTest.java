@@ -5,18 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collections;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.interactions.Actions;
 
 /** The briefing desk by the keyboard alone (WCAG 2.1, 2.1.1, 2.1.2, 2.4.3 and 2.4.7). */
-class DeskKeyboardTest {
+class DeskKeyboardTest extends DeskInBrowser {
 
-  private static final String FRESH =
-      "document.querySelector('[data-panel=loss] tbody') !== null"
-          + " && !document.querySelector('[data-panel=loss]').classList.contains('old')";
   private static final String SETTLED =
       "document.getElementById('progress').textContent.startsWith('Settled')";
 
@@ -45,24 +41,9 @@ class DeskKeyboardTest {
       }, true);
       """;
 
-  private static OpenDesk desk;
-  private static Chromium browser;
-
   @BeforeAll
-  static void open() throws InterruptedException {
-    Chromium.isThere();
-    desk = new OpenDesk();
-    browser = new Chromium();
-    browser.open(desk.address());
+  static void settled() throws InterruptedException {
     browser.await(SETTLED);
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-      desk.close();
-    }
   }
 
   @Test

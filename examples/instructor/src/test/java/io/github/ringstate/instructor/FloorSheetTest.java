@@ -81,7 +81,7 @@ class FloorSheetTest {
       String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
       assertTrue(text.contains(onPaper), text);
     }
-    CSVRecord row = Run.of((question + " --format csv").split(" ", -1)).records().get(0);
+    CSVRecord row = Run.csv(question).get(0);
     assertEquals(0, Double.parseDouble(row.get("ground_share")));
     assertEquals(
         1 - Math.pow(0.025, 1.0 / pilots), Double.parseDouble(row.get("ground_high_share")), 1e-4);

@@ -26,10 +26,6 @@ class LossSheetTest {
   private static final Pattern FIELD =
       Pattern.compile("<td class=\"(?:gap|most)(?: mark)?\">(?:<span>)?([^<]*)<");
 
-  private static List<CSVRecord> csv(String command) throws IOException {
-    return Run.of((command + " --format csv").split(" ", -1)).records();
-  }
-
   private static String page(String command) {
     return new String(Documents.of((command + " --format html").split(" ", -1)), UTF_8);
   }
@@ -62,7 +58,7 @@ class LossSheetTest {
   @ParameterizedTest
   @EnumSource(UnitSystem.class)
   void theSheetShowsTheNumbersOfTheCsv(UnitSystem units) throws IOException {
-    List<CSVRecord> records = csv(FLIGHTS);
+    List<CSVRecord> records = Run.csv(FLIGHTS);
     String page = page(FLIGHTS + " --units " + units.label());
     assertEquals(4, records.size());
     for (CSVRecord record : records) {
@@ -85,7 +81,7 @@ class LossSheetTest {
     String command = FLIGHTS + " --height-ft " + height;
     List<String> fields = fields(page(command));
     List<String> expected = new ArrayList<>();
-    List<CSVRecord> records = csv(command);
+    List<CSVRecord> records = Run.csv(command);
     // the page goes by delay, the file by recovery
     for (String delay : List.of("1.0", "3.0")) {
       for (CSVRecord record : records) {
@@ -106,7 +102,7 @@ class LossSheetTest {
   void aSheetOfPilotsWithDelaysOfTheirOwnShowsTheNumbersOfTheCsv() throws IOException {
     String command = "loss --state distracted --recovery forward,lateral --pilots 40";
     List<String> expected = new ArrayList<>();
-    for (CSVRecord record : csv(command)) {
+    for (CSVRecord record : Run.csv(command)) {
       expected.add(loss(record, "p50", UnitSystem.AVIATION));
       expected.add(loss(record, "p95", UnitSystem.AVIATION));
     }
@@ -119,7 +115,7 @@ class LossSheetTest {
   void withoutPilotsTheSheetAsksForAStandardNumber() throws IOException {
     String one = "loss --delays 1 --recovery lateral";
     List<String> fields = fields(page(one));
-    CSVRecord record = csv(one + " --pilots 512").get(0);
+    CSVRecord record = Run.csv(one + " --pilots 512").get(0);
     assertEquals(
         List.of(loss(record, "p50", UnitSystem.AVIATION), loss(record, "p95", UnitSystem.AVIATION)),
         fields);
@@ -149,10 +145,10 @@ class LossSheetTest {
   @Test
   void aWorseDayStandsBesideThePlannedOne() throws IOException {
     String planned = "loss --mass-kg 520 --oat-c 15 --delays 1.0,2 --recovery lateral";
-    List<CSVRecord> both = csv(planned + " --compare 60,10,0.5");
+    List<CSVRecord> both = Run.csv(planned + " --compare 60,10,0.5");
     List<CSVRecord> worse =
-        csv(planned.replace("520", "580").replace("15", "25").replace("1.0,2", "1.5,2.5"));
-    List<CSVRecord> alone = csv(planned);
+        Run.csv(planned.replace("520", "580").replace("15", "25").replace("1.0,2", "1.5,2.5"));
+    List<CSVRecord> alone = Run.csv(planned);
     for (int i = 0; i < 2; i++) {
       assertEquals(alone.get(i).toList(), both.get(i).toList());
       assertEquals(worse.get(i).toList(), both.get(i + 2).toList());

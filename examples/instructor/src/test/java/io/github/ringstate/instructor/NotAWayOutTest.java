@@ -134,9 +134,7 @@ class NotAWayOutTest {
   void itStandsAfterTheWaysOutWhateverItLoses(String command, String order) throws IOException {
     assertEquals(
         List.of(order.split(" ", -1)),
-        Run.line(command.replace(';', ',') + " --format csv").records().stream()
-            .map(record -> record.get("recovery"))
-            .toList());
+        Run.csv(command.replace(';', ',')).stream().map(record -> record.get("recovery")).toList());
   }
 
   @Test

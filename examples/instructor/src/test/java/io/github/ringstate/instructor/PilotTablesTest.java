@@ -31,26 +31,22 @@ class PilotTablesTest {
           "peak_descent_fpm",
           "time_to_arrest_s");
 
-  private static List<CSVRecord> records(String command) throws IOException {
-    return Run.line(command + " --format csv").records();
-  }
-
   private static double number(CSVRecord record, String column) {
     return Double.parseDouble(record.get(column));
   }
 
   @Test
   void withoutPilotsTheirFieldsAreEmpty() throws IOException {
-    for (CSVRecord record : records("loss --delays 0,1.0")) {
+    for (CSVRecord record : Run.csv("loss --delays 0,1.0")) {
       PILOTS.forEach(column -> assertEquals("", record.get(column), column));
     }
   }
 
   @Test
   void withPilotsTheStandardTechniqueStaysAsItWas() throws IOException {
-    List<CSVRecord> without = records("loss --delays 0,2.0 --height-ft 150");
+    List<CSVRecord> without = Run.csv("loss --delays 0,2.0 --height-ft 150");
     List<CSVRecord> with =
-        records("loss --delays 0,2.0 --height-ft 150 --pilots 30 --turbulence 15 --shaking-pct 5");
+        Run.csv("loss --delays 0,2.0 --height-ft 150 --pilots 30 --turbulence 15 --shaking-pct 5");
     assertEquals(without.size(), with.size());
     for (int i = 0; i < with.size(); i++) {
       for (String column : STANDARD) {
@@ -63,7 +59,7 @@ class PilotTablesTest {
   @Test
   void pilotsWithDelaysOfTheirOwnMakeOneLineARecoveryWithoutDelay() throws IOException {
     List<CSVRecord> records =
-        records("loss --pilots 30 --state attentive --recovery lateral,forward");
+        Run.csv("loss --pilots 30 --state attentive --recovery lateral,forward");
     assertEquals(2, records.size());
     for (CSVRecord record : records) {
       assertEquals("", record.get("delay_s"));
@@ -77,12 +73,12 @@ class PilotTablesTest {
 
   @Test
   void endlessLossesAndBandsAreEmpty() throws IOException {
-    CSVRecord none = records("loss --pilots 20 --recovery none --delays 1").get(0);
+    CSVRecord none = Run.csv("loss --pilots 20 --recovery none --delays 1").get(0);
     List.of("p50_ft", "p90_ft", "p95_ft", "p95_low_ft", "p95_high_ft")
         .forEach(column -> assertEquals("", none.get(column), column));
     assertEquals("0.0000", none.get("arrested_share"));
     // The greatest of 20 lies below the 95 % point with probability 0.95^20 = 0.36: no upper end.
-    CSVRecord few = records("loss --pilots 20 --recovery lateral --delays 1").get(0);
+    CSVRecord few = Run.csv("loss --pilots 20 --recovery lateral --delays 1").get(0);
     assertTrue(number(few, "p95_ft") > 0);
     assertEquals("", few.get("p95_high_ft"));
   }
@@ -92,12 +88,12 @@ class PilotTablesTest {
     // A hover headed into 40 kt flies at 40 kt airspeed, above the 24 kt to which the handbooks
     // put the end of effective translational lift.
     String windy = " --entry settling --wind-kt 40 --pilots 5 --recovery lateral";
-    CSVRecord record = records("loss --delays 1" + windy).get(0);
+    CSVRecord record = Run.csv("loss --delays 1" + windy).get(0);
     assertEquals("0", record.get("samples"));
     PILOTS.stream()
         .filter(column -> !column.equals("samples"))
         .forEach(column -> assertEquals("", record.get(column), column));
-    assertEquals("0", records("floor" + windy).get(0).get("samples"));
+    assertEquals("0", Run.csv("floor" + windy).get(0).get("samples"));
     assertTrue(
         Run.line("floor --height-ft 200" + windy).out().contains("do not lead into the ring"));
     assertTrue(Run.line("loss" + windy).out().contains("do not lead into the ring state"));
@@ -115,8 +111,8 @@ class PilotTablesTest {
 
   @Test
   void aFloorIsTheLossOfTheSharePlusTheMarginAndNeverLower() throws IOException {
-    List<CSVRecord> losses = records("loss --pilots 60 --state distracted");
-    List<CSVRecord> floors = records("floor --pilots 60 --state distracted --margin-ft 50");
+    List<CSVRecord> losses = Run.csv("loss --pilots 60 --state distracted");
+    List<CSVRecord> floors = Run.csv("floor --pilots 60 --state distracted --margin-ft 50");
     assertEquals(losses.size(), floors.size());
     for (int i = 0; i < floors.size(); i++) {
       if (losses.get(i).get("p95_ft").isEmpty()) {
@@ -133,7 +129,7 @@ class PilotTablesTest {
   @Test
   void everyStateGivenHasItsLinesInTheOrderGiven() throws IOException {
     List<CSVRecord> records =
-        records("floor --pilots 5 --share 0.5 --state startled,primed --recovery lateral,none");
+        Run.csv("floor --pilots 5 --share 0.5 --state startled,primed --recovery lateral,none");
     assertEquals(
         List.of("startled", "startled", "primed", "primed"),
         records.stream().map(record -> record.get("state")).toList());
@@ -151,8 +147,8 @@ class PilotTablesTest {
   void aClockThatStartsLaterNeverGainsHeight(String entry) throws IOException {
     // More delay never gains height: the collective stays lowered for longer.
     String table = "loss --delays 0,1,2 --recovery forward,lateral --entry " + entry;
-    List<CSVRecord> boundary = records(table);
-    List<CSVRecord> cue = records(table + " --clock cue");
+    List<CSVRecord> boundary = Run.csv(table);
+    List<CSVRecord> cue = Run.csv(table + " --clock cue");
     for (int i = 0; i < cue.size(); i++) {
       assertTrue(
           number(cue.get(i), "altitude_loss_ft")
@@ -247,7 +243,7 @@ class PilotTablesTest {
     double samples = 0;
     for (double asked : new double[] {30, 10}) {
       double most = 0;
-      for (CSVRecord record : records(command + asked)) {
+      for (CSVRecord record : Run.csv(command + asked)) {
         double half = 0.5 * (number(record, "p95_high_ft") - number(record, "p95_low_ft"));
         assertTrue(half <= asked, record.toString());
         most = Math.max(most, number(record, "samples"));
@@ -263,8 +259,8 @@ class PilotTablesTest {
   @Test
   void independentPilotsAreAsManyAsAreAskedFor() throws IOException {
     String command = "loss --delays 1 --recovery lateral --pilots 30";
-    assertEquals("30", records(command + " --draws independent").get(0).get("samples"));
-    assertEquals("32", records(command).get(0).get("samples"));
+    assertEquals("30", Run.csv(command + " --draws independent").get(0).get("samples"));
+    assertEquals("32", Run.csv(command).get(0).get("samples"));
     String said = Run.line(command).out().replaceAll("\\s+", " ");
     assertTrue(said.contains("32 simulated pilots a line (30 rounded up to full sets)"), said);
   }

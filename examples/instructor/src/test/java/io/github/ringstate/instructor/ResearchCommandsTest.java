@@ -27,7 +27,7 @@ class ResearchCommandsTest {
   /** The folds of the table are those of the library, between the descents that they join. */
   @Test
   void theTableHasTheFoldsInTheirPlace() throws IOException {
-    List<CSVRecord> records = Run.of("equilibria", "--craft", "twin", "--format", "csv").records();
+    List<CSVRecord> records = Run.csv("equilibria --craft twin");
     List<Equilibrium> folds =
         EquilibriumCurve.againstCollective(DescentCase.of(DemoCraft.TWIN)).folds();
     List<CSVRecord> found =
@@ -55,7 +55,7 @@ class ResearchCommandsTest {
     assertEquals(0, run.status(), run.err());
     ParquetTable table = ParquetTable.read(Path.of(file));
     assertEquals(Caution.TEXT, table.said().get("caution"));
-    List<CSVRecord> records = Run.of("equilibria", "--craft", "twin", "--format", "csv").records();
+    List<CSVRecord> records = Run.csv("equilibria --craft twin");
     List<String> header = records.get(0).getParser().getHeaderNames();
     assertEquals(
         header, table.schema().getColumns().stream().map(column -> column.getPath()[0]).toList());
@@ -100,8 +100,7 @@ class ResearchCommandsTest {
 
   @Test
   void aTornadoHasTheLossesOfItsEnds() throws IOException {
-    CSVRecord air =
-        Run.line("sensitivity --craft heavy --groups air --format csv").records().get(0);
+    CSVRecord air = Run.csv("sensitivity --craft heavy --groups air").get(0);
     assertEquals("pressure altitude", air.get("number"));
     for (String end : List.of("low", "high")) {
       double altitude = Unit.FOOT.toSi(Double.parseDouble(air.get(end)));

@@ -61,7 +61,20 @@ public record Run(int status, String out, String err) {
 
   /** The JSON that a command prints; every number as it stands there, every key once. */
   public static JsonNode json(String command) throws JsonProcessingException {
-    return JSON.readTree(line(command + " --format json").out);
+    return JSON.readTree(known(command + " --format json").out);
+  }
+
+  /** The rows of the CSV that a command prints. */
+  public static List<CSVRecord> csv(String command) throws IOException {
+    return known(command + " --format csv").records();
+  }
+
+  /** A command that must go well, run once for all tests unless it names a file that may change. */
+  static Run known(String command) {
+    String[] args = command.split(" ", -1);
+    Run run = command.contains("/") ? of(args) : shared(args);
+    assertEquals(0, run.status, run.err);
+    return run;
   }
 
   /** The rows of the CSV that it printed; it must have gone well. */

@@ -45,7 +45,7 @@ class TablesTest {
             + "height_ft,verdict,reason"
       })
   void theHeaderIsAsAgreed(String command, String header) {
-    Run run = Run.line(command + " --format csv");
+    Run run = Run.known(command + " --format csv");
     assertTrue(run.out().startsWith(header + "\r\n"), run.out());
   }
 
@@ -62,7 +62,7 @@ class TablesTest {
   void everyLineEndsInCarriageReturnAndLineFeedAndHasTheSameFields(String command)
       throws IOException {
     // RFC 4180, section 2, rules 1 and 4.
-    Run run = Run.line(command + " --format csv");
+    Run run = Run.known(command + " --format csv");
     assertTrue(run.out().endsWith("\r\n"));
     assertEquals(run.out(), run.out().replace("\r\n", "\n").replace("\n", "\r\n"));
     List<CSVRecord> records = run.records();
@@ -74,8 +74,8 @@ class TablesTest {
   void numbersHaveOneDecimalAndAPointAndNoNumberIsMinusZero() throws IOException {
     String command =
         "loss --delays 0,2.0 --mass-kg 560,600 --pressure-altitude-ft 0,1000 --recovery"
-            + " forward,collective,none --height-ft 200 --format csv";
-    List<CSVRecord> records = Run.line(command).records();
+            + " forward,collective,none --height-ft 200";
+    List<CSVRecord> records = Run.csv(command);
     assertEquals(2 * 2 * 3 * 2, records.size());
     for (CSVRecord record : records) {
       for (String column :
@@ -88,7 +88,7 @@ class TablesTest {
         assertTrue(field.isEmpty() || ONE_DECIMAL.matcher(field).matches(), field);
       }
     }
-    for (CSVRecord record : Run.line("fly --step 0.1 --format csv").records()) {
+    for (CSVRecord record : Run.csv("fly --step 0.1")) {
       for (int i = 0; i < record.size() - 1; i++) {
         assertTrue(DECIMAL.matcher(record.get(i)).matches(), record.get(i));
         assertTrue(!record.get(i).matches("-0\\.0*"), record.get(i));
@@ -98,15 +98,14 @@ class TablesTest {
 
   @Test
   void aDelayFinerThanATenthIsNotRoundedAway() throws IOException {
-    List<CSVRecord> records =
-        Run.line("loss --recovery lateral --delays 0.25,0.3 --format csv").records();
+    List<CSVRecord> records = Run.csv("loss --recovery lateral --delays 0.25,0.3");
     assertEquals("0.25", records.get(0).get("delay_s"));
     assertEquals("0.3", records.get(1).get("delay_s"));
   }
 
   @Test
   void theTimeOfEverySampleIsAWholeMultipleOfTheStep() throws IOException {
-    List<CSVRecord> records = Run.line("fly --step 0.05 --format csv").records();
+    List<CSVRecord> records = Run.csv("fly --step 0.05");
     for (int i = 0; i < records.size(); i++) {
       assertEquals(i * 0.05, Double.parseDouble(records.get(i).get("time_s")), 1e-9);
     }
@@ -116,15 +115,12 @@ class TablesTest {
   void theHistoryIsLowestWhereTheTableSays() throws IOException {
     // Loss is height at onset less the lowest height; without ground the height at onset is zero.
     // Near the lowest point a sample lies within half a step of it: at 1 m/s2, 0.01 ft.
-    String flight = " --entry downwind --wind-kt 15 --format csv";
+    String flight = " --entry downwind --wind-kt 15";
     double loss =
         Double.parseDouble(
-            Run.line("loss --recovery lateral --delays 2" + flight)
-                .records()
-                .get(0)
-                .get("altitude_loss_ft"));
+            Run.csv("loss --recovery lateral --delays 2" + flight).get(0).get("altitude_loss_ft"));
     double lowest =
-        Run.line("fly --recovery lateral --delay 2 --step 0.05" + flight).records().stream()
+        Run.csv("fly --recovery lateral --delay 2 --step 0.05" + flight).stream()
             .mapToDouble(record -> Double.parseDouble(record.get("height_ft")))
             .min()
             .orElseThrow();
@@ -133,18 +129,15 @@ class TablesTest {
 
   @Test
   void outcomesWithoutANumberLeaveTheFieldEmpty() throws IOException {
-    CSVRecord none = Run.line("loss --recovery none --delays 1 --format csv").records().get(0);
+    CSVRecord none = Run.csv("loss --recovery none --delays 1").get(0);
     assertEquals("not-arrested", none.get("outcome"));
     assertEquals("", none.get("altitude_loss_ft"));
     assertEquals("", none.get("time_to_arrest_s"));
     CSVRecord fast =
-        Run.line("loss --entry settling --wind-kt 40 --delays 1 --recovery none --format csv")
-            .records()
-            .get(0);
+        Run.csv("loss --entry settling --wind-kt 40 --delays 1 --recovery none").get(0);
     assertEquals("no-onset", fast.get("outcome"));
     assertEquals("", fast.get("peak_descent_fpm"));
-    CSVRecord low =
-        Run.line("loss --height-ft 30 --delays 9 --recovery none --format csv").records().get(0);
+    CSVRecord low = Run.csv("loss --height-ft 30 --delays 9 --recovery none").get(0);
     assertEquals("ground", low.get("outcome"));
     // All the height at onset is lost; the ground came before recognition.
     assertEquals("30.0", low.get("altitude_loss_ft"));
@@ -159,7 +152,7 @@ class TablesTest {
     double area = Math.PI * 3.9 * 3.9;
     double hover = Math.sqrt(600 * 9.80665 / (2 * 1.225 * area));
     CSVRecord first =
-        Run.of("boundary", "--format", "csv").records().stream()
+        Run.csv("boundary").stream()
             .filter(record -> record.get("criterion").equals("tip-vortex"))
             .findFirst()
             .orElseThrow();
@@ -171,8 +164,7 @@ class TablesTest {
 
   @Test
   void aClosedBoundaryNarrowsUntilItEnds() throws IOException {
-    List<CSVRecord> records =
-        Run.line("boundary --step-kt 0.5 --craft twin --format csv").records();
+    List<CSVRecord> records = Run.csv("boundary --step-kt 0.5 --craft twin");
     for (String criterion : List.of("heave-damping", "wake-transport")) {
       List<CSVRecord> rows =
           records.stream().filter(record -> record.get("criterion").equals(criterion)).toList();
@@ -210,7 +202,7 @@ class TablesTest {
   void jsonHoldsTheSameNumbersAsTheCsv(String command, String table) throws IOException {
     String typed = command.replace("0 1 2.5", "0,1,2.5");
     JsonNode json = Run.json(typed);
-    List<CSVRecord> records = Run.line(typed + " --format csv").records();
+    List<CSVRecord> records = Run.csv(typed);
     assertEquals(records.size(), json.get(table).size());
     for (int i = 0; i < records.size(); i++) {
       JsonNode row = json.get(table).get(i);

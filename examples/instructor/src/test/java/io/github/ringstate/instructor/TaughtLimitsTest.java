@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TaughtLimitsTest {
 
   private static List<CSVRecord> table(String options) throws IOException {
-    return Run.line("loss --delays 0,1,2 --format csv" + options).records();
+    return Run.csv("loss --delays 0,1,2" + options);
   }
 
   private static double loss(CSVRecord record) {

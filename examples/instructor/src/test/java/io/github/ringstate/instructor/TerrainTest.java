@@ -59,7 +59,7 @@ class TerrainTest {
     double before = begun;
     double least = Double.POSITIVE_INFINITY;
     double struck = Double.NaN;
-    for (CSVRecord at : Run.line(command + " --format csv").records()) {
+    for (CSVRecord at : Run.csv(command)) {
       double time = Double.parseDouble(at.get("time_s"));
       if (time < begun) {
         continue;

@@ -102,9 +102,9 @@ final class Statements {
   }
 
   private void step() {
-    if (at < text.length() && text.charAt(at) == '\n') {
-      line++;
+    if (at < text.length()) {
+      line += text.charAt(at) == '\n' ? 1 : 0;
+      at++;
     }
-    at++;
   }
 }

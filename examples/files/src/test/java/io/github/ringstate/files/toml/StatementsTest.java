@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StatementsTest {
 
@@ -41,6 +42,12 @@ class StatementsTest {
 
   static IntStream seeds() {
     return IntStream.range(0, 300);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"K = \"cut off \\", "K = \"\"\"cut off \\", "K = 'cut off \\"})
+  void textThatEndsBehindABackslashIsAStatementThatIsNotWhole(String cut) {
+    assertEquals(cut, Statements.of("K = 1\n" + cut).get(1).text());
   }
 
   @ParameterizedTest

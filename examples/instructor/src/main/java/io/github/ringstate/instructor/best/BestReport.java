@@ -14,7 +14,6 @@ import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Captioned;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
@@ -165,13 +164,12 @@ record BestReport(BestRequest request, BestResult result) implements Printable, 
   }
 
   private List<Term> heading(UnitSystem units) {
-    Conditions conditions = request.conditions();
-    List<Term> heading = new ArrayList<>();
-    heading.add(new Term("Craft", CraftWords.of(conditions.craft())));
-    heading.addAll(conditions.terms(units));
-    heading.addAll(
-        BestMessages.SAY.searched(request.approach().description(units), request.powerInWords()));
-    return heading;
+    return request
+        .conditions()
+        .heading(
+            units,
+            BestMessages.SAY.searched(
+                request.approach().description(units), request.powerInWords()));
   }
 
   private Sheet.Grid losses(UnitSystem units) {

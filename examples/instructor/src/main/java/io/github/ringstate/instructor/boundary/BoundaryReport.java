@@ -15,7 +15,6 @@ import io.github.ringstate.inflow.DescentLimits;
 import io.github.ringstate.instructor.conditions.Captioned;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
@@ -121,18 +120,16 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
 
   private List<Term> heading(UnitSystem units) {
     Conditions conditions = request.conditions();
-    List<Term> heading = new ArrayList<>();
-    heading.add(new Term("Craft", CraftWords.of(conditions.craft())));
-    heading.addAll(conditions.terms(units));
-    heading.addAll(
-        BoundaryMessages.SAY.rotor(
-            units.fineVerticalSpeedInWords(conditions.hoverInduced()),
-            units.isMetric()
-                ? ""
-                : Decimals.fixed(Unit.KNOT.fromSi(conditions.hoverInduced()), 1) + " kt",
-            Decimals.fixed(conditions.craft().discLoading(), 0)));
-    heading.addAll(teach(units));
-    return heading;
+    List<Term> more =
+        new ArrayList<>(
+            BoundaryMessages.SAY.rotor(
+                units.fineVerticalSpeedInWords(conditions.hoverInduced()),
+                units.isMetric()
+                    ? ""
+                    : Decimals.fixed(Unit.KNOT.fromSi(conditions.hoverInduced()), 1) + " kt",
+                Decimals.fixed(conditions.craft().discLoading(), 0)));
+    more.addAll(teach(units));
+    return conditions.heading(units, more);
   }
 
   private List<Term> teach(UnitSystem units) {

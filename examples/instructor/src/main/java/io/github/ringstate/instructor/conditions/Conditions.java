@@ -9,6 +9,7 @@ import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A craft at a mass in an air, and what that leaves it in power.
@@ -79,6 +80,19 @@ public record Conditions(Helicopter craft, Air air, HoverPower hover) {
    */
   public double hoverInduced() {
     return craft.hoverInducedVelocity(air);
+  }
+
+  /**
+   * What heads a report on these conditions.
+   *
+   * @param units the units to speak in
+   * @param more what else is said there
+   * @return a line for the craft, those of {@link #terms}, and what is said more
+   */
+  public List<Term> heading(UnitSystem units, List<Term> more) {
+    return Stream.of(List.of(new Term("Craft", CraftWords.of(craft))), terms(units), more)
+        .flatMap(List::stream)
+        .toList();
   }
 
   /**

@@ -15,7 +15,6 @@ import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Captioned;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
@@ -179,12 +178,8 @@ record EquilibriaReport(Conditions conditions, EquilibriaResult result)
   }
 
   private List<Term> heading(UnitSystem units) {
-    List<Term> heading = new ArrayList<>();
-    heading.add(new Term("Craft", CraftWords.of(conditions.craft())));
-    heading.addAll(conditions.terms(units));
-    heading.addAll(
-        EquilibriaMessages.SAY.held(units.typed(Unit.KNOT, result.descents().airspeed())));
-    return heading;
+    return conditions.heading(
+        units, EquilibriaMessages.SAY.held(units.typed(Unit.KNOT, result.descents().airspeed())));
   }
 
   private Sheet.Grid folds(UnitSystem units) {

@@ -37,7 +37,8 @@ final class RunsSheet {
     RunsFacts facts = RunsFacts.of(request, analysis, units);
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Slow runs: what each track takes"));
-    blocks.add(new Sheet.Terms(heading(facts)));
+    blocks.add(
+        new Sheet.Terms(request.conditions().heading(units, RunsMessages.SAY.situation(facts))));
     blocks.add(grid());
     RunsTakeAway.of(report, units).forEach(inShort -> blocks.add(new Sheet.Paragraph(inShort)));
     compared.ifPresent(
@@ -51,15 +52,6 @@ final class RunsSheet {
     blocks.add(new Sheet.Terms(RunsMessages.SAY.definitions(facts)));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
     return new Sheet(blocks);
-  }
-
-  /** What is flown, in which conditions, and what comes of it in short. */
-  private List<Term> heading(RunsFacts facts) {
-    List<Term> terms = new ArrayList<>();
-    terms.add(new Term("Craft", facts.craft()));
-    terms.addAll(request.conditions().terms(units));
-    terms.addAll(RunsMessages.SAY.situation(facts));
-    return terms;
   }
 
   private Sheet.Grid grid() {

@@ -14,7 +14,6 @@ import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Captioned;
 import io.github.ringstate.instructor.conditions.ConditionCells;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.instructor.conditions.ModelNote;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
@@ -179,16 +178,14 @@ record SensitivityReport(SensitivityRequest request, Tornado tornado)
   }
 
   private List<Term> heading(UnitSystem units) {
-    List<Term> heading = new ArrayList<>();
-    heading.add(new Term("Craft", CraftWords.of(conditions().craft())));
-    heading.addAll(conditions().terms(units));
-    heading.addAll(
-        SensitivityMessages.SAY.flown(
-            request.approach().description(units),
-            request.technique().label(),
-            delay(),
-            base(units)));
-    return heading;
+    return conditions()
+        .heading(
+            units,
+            SensitivityMessages.SAY.flown(
+                request.approach().description(units),
+                request.technique().label(),
+                delay(),
+                base(units)));
   }
 
   private Sheet.Grid numbers(UnitSystem units) {
