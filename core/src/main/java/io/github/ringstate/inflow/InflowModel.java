@@ -69,7 +69,8 @@ public interface InflowModel {
 
   /**
    * How the total inflow changes with the axial speed. Positive where the rotor damps vertical
-   * motion, negative where it drives it.
+   * motion, negative where it drives it. At a corner it may be that of either side, or one between.
+   * Flights and sweeps refuse a model whose slope is not that of its total inflow.
    *
    * @param edgewise edgewise speed x, in hover induced velocities, held constant
    * @param axial axial speed z, in hover induced velocities, positive in climb

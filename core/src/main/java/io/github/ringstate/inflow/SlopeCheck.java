@@ -21,8 +21,11 @@ public final class SlopeCheck {
     -1.87, -1.63, -1.41, -1.23, -1.04, -0.88, -0.71, -0.57, -0.42, -0.27, -0.13, 0.06, 0.44
   };
 
-  /** Step of the difference; its error is far below the tolerance wherever a curve is smooth. */
-  private static final double STEP = 1e-4;
+  /**
+   * Step of the difference: short against the bends of a curve, and as long as that of a slope
+   * taken by a difference, which near a corner lies between the slopes of both sides.
+   */
+  private static final double STEP = 1e-3;
 
   /** How far, as a share of one more than the slope, it may stray: room for a numerical slope. */
   private static final double TOLERANCE = 0.02;
@@ -31,8 +34,8 @@ public final class SlopeCheck {
 
   /**
    * Compares stated slopes with differences of the total inflow to both sides. At a corner, or a
-   * jump, of the model's curve any slope between those of the two sides will do. Speeds at which
-   * the model does not hold are left out.
+   * jump, of the model's curve any slope between those of the two sides will do. Speeds outside the
+   * model's ranges, or at which it does not hold, are left out.
    *
    * @param model an inflow model, of whatever maker
    * @return the first fault, as what may follow the model's name, or nothing
@@ -56,6 +59,11 @@ public final class SlopeCheck {
   }
 
   private static Optional<String> fault(InflowModel model, double edgewise, double axial) {
+    if (!model.edgewiseRange().holds(edgewise)
+        || !model.axialRange().holds(axial - STEP)
+        || !model.axialRange().holds(axial + STEP)) {
+      return Optional.empty();
+    }
     double below;
     double above;
     double stated;
@@ -76,8 +84,9 @@ public final class SlopeCheck {
     return Optional.of(
         String.format(
             Locale.ROOT,
-            "states a slope of %.3g at edgewise speed %.2f and axial speed %.2f, where its total"
-                + " inflow has one of %.3g; whoever changes the induced velocity changes the slope",
+            "states a slope of %.3g at edgewise speed %.2f and axial speed %.2f (in hover induced"
+                + " velocities), where its total inflow has one of %.3g; who changes the induced"
+                + " velocity must change the slope with it",
             stated,
             edgewise,
             axial,
