@@ -101,6 +101,13 @@ class ReviewTest {
     assertTrue(bare.contains("estimated from airspeed and heading"), bare);
     String low = Run.line(DEMO + " --ground-ft 600 --plan " + plan).out().replaceAll("\\s+", " ");
     assertTrue(low.contains("BELOW WHAT WAS BRIEFED"), low);
+    assertFalse(low.contains("BELOW THE GROUND"), low);
+  }
+
+  @Test
+  void aDescentBelowTheGroundIsNotBelieved() {
+    String said = Run.line(DEMO + " --ground-ft 1700").out().replaceAll("\\s+", " ");
+    assertTrue(said.matches(".* A DESCENT GOES 2\\d\\d ft BELOW THE GROUND: .*"), said);
   }
 
   @Test

@@ -146,7 +146,7 @@ public final class ReviewCommand implements Runnable {
 
   private ReviewRequest request() {
     if ((file == null) == (demo == null)) {
-      throw UserError.usage("either FILE or " + DEMO + " must be given");
+      throw UserError.usage("give FILE or " + DEMO + ", and not both");
     }
     Optional<Wind> given = wind();
     EntryKind kind = new Choice<>("--entry", EntryKind.ALL, EntryKind::name).one(entry);

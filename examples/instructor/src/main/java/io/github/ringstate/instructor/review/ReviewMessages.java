@@ -19,7 +19,8 @@ interface ReviewMessages {
       String start,
       String craft,
       String wind,
-      String ground);
+      String ground,
+      String below);
 
   String invented();
 

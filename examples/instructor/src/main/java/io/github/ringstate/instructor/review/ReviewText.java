@@ -12,6 +12,7 @@ import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.recording.Estimate;
+import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Movement;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,9 +49,24 @@ final class ReviewText {
                 wind(),
                 request.ground().isPresent()
                     ? units.typed(Unit.FOOT, request.ground().getAsDouble())
-                    : ""));
+                    : "",
+                below()));
     terms.addAll(request.conditions().terms(units));
     return terms;
+  }
+
+  /**
+   * How far the lowest descent goes below the ground; empty if none does, or no ground is given.
+   */
+  private String below() {
+    double lowest =
+        debrief.descents().stream().mapToDouble(descent -> lowest(descent.found())).min().orElse(0);
+    return request.ground().isPresent() && lowest < 0 ? units.lengthInWords(-lowest) : "";
+  }
+
+  /** The lowest height of a descent, as it is shown, m. */
+  private double lowest(FoundEncounter found) {
+    return request.shown(found.onsetHeight()) - found.altitudeLoss().value();
   }
 
   private String wind() {
@@ -202,7 +218,7 @@ final class ReviewText {
 
   private List<Term> briefed(PlanFile plan, FlownDescent descent) {
     double onset = request.shown(descent.found().onsetHeight());
-    double lowest = onset - descent.found().altitudeLoss().value();
+    double lowest = lowest(descent.found());
     Double least = plan.agreed().get(AgreedHeight.LEAST);
     boolean ground = request.ground().isPresent();
     return ReviewMessages.SAY.briefed(
