@@ -237,21 +237,21 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
     RealVector middle = new ArrayRealVector(solution.unknown());
     Estimate recorded = demonstration.found().altitudeLoss();
     int size = solution.unknown().length;
-    LossBand band =
-        LossBand.of(
-            DRAWS,
-            size + 1,
-            SEED,
-            normals -> {
-              double[] unknown =
-                  root.operate(new ArrayRealVector(normals, 0, size)).add(middle).toArray();
-              double loss =
-                  flown.loss(
-                      solution.residuals().values(unknown),
-                      unknown,
-                      solution.residuals().firstUnknown(0));
-              return loss + recorded.deviation() * normals[size];
-            });
+    double[] losses =
+        Arrays.stream(LossBand.normals(DRAWS, size + 1, SEED))
+            .mapToDouble(
+                normals -> {
+                  double[] unknown =
+                      root.operate(new ArrayRealVector(normals, 0, size)).add(middle).toArray();
+                  double loss =
+                      flown.loss(
+                          solution.residuals().values(unknown),
+                          unknown,
+                          solution.residuals().firstUnknown(0));
+                  return loss + recorded.deviation() * normals[size];
+                })
+            .toArray();
+    LossBand band = LossBand.of(losses);
     return new LeftOut(demonstration.name(), recorded, band.middle(), band.low(), band.high());
   }
 }
