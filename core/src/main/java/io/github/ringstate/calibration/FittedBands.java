@@ -3,7 +3,6 @@ package io.github.ringstate.calibration;
 import io.github.ringstate.craft.FittedModel;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import java.util.Arrays;

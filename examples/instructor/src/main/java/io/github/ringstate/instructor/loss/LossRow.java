@@ -14,8 +14,8 @@ import java.util.Optional;
  * @param delay from onset to the pilot's action, s
  * @param outcome what came of it
  * @param sensitive whether it is on an edge between two outcomes
- * @param fitted what the craft's fit leaves open of the loss; empty for a craft that was not fitted,
- *     and for what is no way out
+ * @param fitted what the craft's fit leaves open of the loss; empty for a craft that was not
+ *     fitted, and for what is no way out
  */
 record LossRow(
     Technique recovery,
