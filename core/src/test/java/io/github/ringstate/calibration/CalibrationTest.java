@@ -360,6 +360,10 @@ class CalibrationTest {
         refused.reason() == UnsupportedFitException.Reason.MISFIT
             || refused.reason() == UnsupportedFitException.Reason.BEYOND,
         refused.getMessage());
+    assertEquals(
+        refused.reason() == UnsupportedFitException.Reason.MISFIT,
+        refused.getMessage().contains(" taken as "),
+        "which flight was taken for what, where it may be the reason");
   }
 
   /** Vertical speeds as they are, heights of 0.4 of their change: metres for something else. */
