@@ -14,12 +14,15 @@ interface ReviewMessages {
       String name,
       boolean invented,
       String format,
+      String columns,
       String readings,
       String seconds,
       String start,
       String craft,
       String wind,
-      String ground);
+      String ground,
+      String low,
+      String high);
 
   String invented();
 
