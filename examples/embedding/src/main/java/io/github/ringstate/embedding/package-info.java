@@ -6,7 +6,8 @@
  * encounters in them ({@link io.github.ringstate.recording.EncounterFinder}) and fits ({@link
  * io.github.ringstate.calibration.Calibration}). Its recordings are invented, written down by
  * {@link io.github.ringstate.recording.Instruments} five times a second with assumed errors and
- * with attitude and lever. What other instruments and rates tell has not been measured; the
+ * with attitude and lever. What other instruments and rates tell of an encounter stands on the page
+ * of {@link io.github.ringstate.recording}. What they are worth to a fit was not tried; the
  * standard deviations that come with a fit say it for the readings at hand.
  */
 @NullMarked

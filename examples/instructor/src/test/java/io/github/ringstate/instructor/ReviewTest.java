@@ -178,4 +178,31 @@ class ReviewTest {
     assertTrue(run.err().contains("ground speed"), run.err());
     assertFalse(run.err().contains("Exception"), run.err());
   }
+
+  @Test
+  void feetTakenForMetresAreSaid() throws IOException {
+    // 2000 ft/min down for 60 s: an autorotation, written in feet
+    StringBuilder csv = new StringBuilder("t,alt,v,c\n");
+    for (int k = 0; k < 450; k++) {
+      csv.append(k / 5.0)
+          .append(',')
+          .append(3000 - Math.min(1, Math.max(0, (k - 100) / 300.0)) * 2000)
+          .append(",60,90\n");
+    }
+    Path file = folder.resolve("feet.csv");
+    Files.writeString(file, csv);
+    String map = "time=t:s,height=alt:%s,ground_speed=v:kt,track=c:deg";
+    String wrong = review(file, map.formatted("m"));
+    assertTrue(wrong.contains("KEPT: check its unit"), wrong);
+    assertTrue(wrong.contains("height=alt:m"), wrong);
+    String right = review(file, map.formatted("ft"));
+    assertFalse(right.contains("KEPT"), right);
+    assertTrue(right.contains("height=alt:ft"), right);
+  }
+
+  private static String review(Path file, String map) {
+    Run run = Run.of("review", file.toString(), "--columns", map);
+    assertEquals(0, run.status(), run.err());
+    return run.out().replaceAll("\\s+", " ");
+  }
 }

@@ -15,7 +15,8 @@ import java.util.stream.Stream;
 
 /**
  * Which column of a CSV file holds which quantity, in which unit. A file whose columns are named
- * {@code time_s}, {@code height_ft} and so on (a quantity's key and a unit's suffix) needs no map.
+ * {@code time_s}, {@code height_ft} and so on (a quantity's key and a unit's suffix) needs no map;
+ * a column {@code time} beside one of those may hold times of day, or dates with times.
  *
  * @param columns the columns by quantity; empty if the names of the columns say it all
  */
@@ -23,6 +24,9 @@ public record ColumnMap(Map<RecordedQuantity, Column> columns) {
 
   /** No map: the names of the columns say what they hold. */
   public static final ColumnMap BY_NAMES = new ColumnMap(Map.of());
+
+  /** The option by which tools take a map, for messages on a file. */
+  public static final String OPTION = "--columns";
 
   private static final int LARGEST = 65_536;
   private static final String COLUMN = "column";
@@ -136,10 +140,37 @@ public record ColumnMap(Map<RecordedQuantity, Column> columns) {
             .ifPresent(name -> found.putIfAbsent(quantity, new Column(name, unit)));
       }
     }
+    if (!found.isEmpty()) { // a name without a unit says enough of a time of day
+      header.stream()
+          .filter(RecordedQuantity.TIME.key()::equalsIgnoreCase)
+          .findFirst()
+          .ifPresent(
+              name ->
+                  found.putIfAbsent(
+                      RecordedQuantity.TIME, new Column(name, RecordedUnit.TIME_OF_DAY)));
+    }
     return found;
   }
 
-  private static String units(RecordedQuantity quantity) {
+  /**
+   * The map as an option takes it.
+   *
+   * @return {@code QUANTITY=COLUMN:UNIT,...}; empty if the map is
+   */
+  public String given() {
+    return columns.entrySet().stream()
+        .map(
+            entry ->
+                entry.getKey().key()
+                    + "="
+                    + entry.getValue().name()
+                    + ":"
+                    + entry.getValue().unit().key())
+        .collect(Collectors.joining(","));
+  }
+
+  /** The units of a quantity, for messages. */
+  static String units(RecordedQuantity quantity) {
     return "units of "
         + quantity.key()
         + ": "

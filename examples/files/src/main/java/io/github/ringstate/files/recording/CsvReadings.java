@@ -4,15 +4,16 @@ import io.github.ringstate.files.error.UserError;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import java.util.function.ToLongBiFunction;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Readings from CSV: a header, which may stand below some lines of another sort, then a line for
@@ -21,47 +22,66 @@ import org.jspecify.annotations.Nullable;
  */
 final class CsvReadings {
 
-  /** The header stands among so many first lines. */
-  private static final int HEADER_WITHIN = 50;
-
-  private final ColumnMap map;
   private final Readings readings;
   private final boolean decimalComma;
-  private int[] places = new int[0];
-  private RecordedQuantity[] quantities = new RecordedQuantity[0];
-  private RecordedUnit[] units = new RecordedUnit[0];
+  private final TimeCells times;
+  private final int[] places;
+  private final RecordedQuantity[] quantities;
+  private final RecordedUnit[] units;
 
-  private CsvReadings(ColumnMap map, Readings readings, boolean decimalComma) {
-    this.map = map;
+  private CsvReadings(CsvHeader header, Readings readings, boolean decimalComma) {
     this.readings = readings;
     this.decimalComma = decimalComma;
+    quantities = header.columns().keySet().toArray(new RecordedQuantity[0]);
+    places = new int[quantities.length];
+    units = new RecordedUnit[quantities.length];
+    int taken = 0;
+    for (ColumnMap.Column column : header.columns().values()) {
+      places[taken] = header.names().indexOf(column.name());
+      units[taken] = column.unit();
+      taken++;
+    }
+    times = new TimeCells(units[0]);
   }
 
-  /** Reads all of a text. */
-  static void read(String text, ColumnMap map, Readings readings) {
+  /**
+   * Reads all of a text.
+   *
+   * @return the columns that were taken, with the unit of each
+   */
+  static ColumnMap read(String text, ColumnMap map, Readings readings) {
     CsvText lines = CsvText.of(text);
-    char separator = separator(lines.kept(), map);
-    new CsvReadings(map, readings, separator == ';').all(lines.kept(), separator);
+    ColumnMap taken = all(lines.kept(), separator(lines.kept(), map), map, readings);
     if (lines.leftOut() > 0) {
       readings.note(
           RepairKind.UNREADABLE, null, lines.leftOut(), 0, Math.max(0, readings.size() - 1));
     }
+    return taken;
   }
 
-  /** The separator with which most columns of the map are found in one of the first lines. */
+  /**
+   * The separator with which most columns of the map are found in one of the first lines; if none
+   * is found, a message shall quote cells, and the one that stands there most often is taken.
+   */
   private static char separator(String text, ColumnMap map) {
-    char best = ',';
+    return most(text, (line, separator) -> found(line, separator, map))
+        .or(() -> most(text, (line, one) -> line.chars().filter(any -> any == one).count()))
+        .orElse(',');
+  }
+
+  private static Optional<Character> most(String text, ToLongBiFunction<String, Character> count) {
+    Optional<Character> best = Optional.empty();
     long most = 0;
     for (char separator : new char[] {',', ';', '\t'}) {
-      long found =
+      long here =
           text.lines()
-              .limit(HEADER_WITHIN)
-              .mapToLong(line -> found(line, separator, map))
+              .limit(CsvHeader.WITHIN)
+              .mapToLong(line -> count.applyAsLong(line, separator))
               .max()
               .orElse(0);
-      if (found > most) {
-        most = found;
-        best = separator;
+      if (here > most) {
+        most = here;
+        best = Optional.of(separator);
       }
     }
     return best;
@@ -75,7 +95,7 @@ final class CsvReadings {
     return map.in(names).values().stream().filter(column -> names.contains(column.name())).count();
   }
 
-  private void all(String text, char separator) {
+  private static ColumnMap all(String text, char separator, ColumnMap map, Readings readings) {
     CSVFormat format =
         CSVFormat.RFC4180
             .builder()
@@ -86,77 +106,52 @@ final class CsvReadings {
             .get();
     try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
       Iterator<CSVRecord> records = parser.iterator();
-      header(records);
+      CsvHeader header = CsvHeader.of(readings.file(), records, map);
+      CsvReadings rows = new CsvReadings(header, readings, separator == ';');
       while (records.hasNext()) {
-        line(records.next());
+        rows.line(records.next());
       }
+      return rows.taken(header.columns());
     } catch (IOException | UncheckedIOException bad) {
       throw UserError.file(readings.file(), "cannot be read as CSV: " + bad.getMessage(), bad);
     }
   }
 
-  private void header(Iterator<CSVRecord> records) {
-    List<String> first = List.of();
-    for (int i = 0; i < HEADER_WITHIN && records.hasNext(); i++) {
-      List<String> names = records.next().stream().map(String::strip).toList();
-      Map<RecordedQuantity, ColumnMap.Column> columns = map.in(names);
-      ColumnMap.Column time = columns.get(RecordedQuantity.TIME);
-      if (time != null && names.contains(time.name())) {
-        take(names, columns);
-        return;
-      }
-      first = first.size() < names.size() ? names : first;
+  /** The columns with the units in which they were read. */
+  private ColumnMap taken(Map<RecordedQuantity, ColumnMap.Column> columns) {
+    Map<RecordedQuantity, ColumnMap.Column> taken = new EnumMap<>(columns);
+    taken.computeIfPresent(RecordedQuantity.TIME, (time, column) -> readAs(column));
+    return new ColumnMap(taken);
+  }
+
+  private ColumnMap.Column readAs(ColumnMap.Column time) {
+    if (!times.unread().isEmpty()) {
+      throw UserError.file(readings.file(), unread(time), null);
     }
-    throw UserError.file(
-        readings.file(),
-        "has no column for the time"
-            + (map.columns().isEmpty()
-                ? " of a name such as time_s; its columns may need a map"
-                : named(map.columns().get(RecordedQuantity.TIME)))
-            + found(first),
-        null);
+    return new ColumnMap.Column(time.name(), times.unit());
   }
 
-  private static String named(ColumnMap.@Nullable Column column) {
-    return column == null ? ", nor does the map name one" : " " + UserError.quoted(column.name());
-  }
-
-  private static String found(List<String> names) {
-    return "; its longest line in the beginning is " + UserError.quoted(String.join(", ", names));
-  }
-
-  private void take(List<String> names, Map<RecordedQuantity, ColumnMap.Column> columns) {
-    quantities = new RecordedQuantity[columns.size()];
-    places = new int[quantities.length];
-    units = new RecordedUnit[quantities.length];
-    int taken = 0;
-    for (Map.Entry<RecordedQuantity, ColumnMap.Column> entry : columns.entrySet()) {
-      String name = entry.getValue().name();
-      if (!names.contains(name)) {
-        throw UserError.file(
-            readings.file(),
-            "has no column "
-                + UserError.quoted(name)
-                + ", which the map names for "
-                + entry.getKey().key()
-                + UserError.ALLOWED
-                + names.stream().map(UserError::quoted).collect(Collectors.joining(", ")),
-            null);
-      }
-      quantities[taken] = entry.getKey();
-      places[taken] = names.indexOf(name);
-      units[taken] = entry.getValue().unit();
-      taken++;
-    }
+  private String unread(ColumnMap.Column time) {
+    return "gives the time in column "
+        + UserError.quoted(time.name())
+        + " as "
+        + UserError.quoted(times.unread())
+        + ", which is no time in "
+        + time.unit().key()
+        + ": write a time of day as 23:58:40.5, a date and time as 2030-11-29T23:58:40.5Z or"
+        + " seconds, or say which column and unit it is by "
+        + CsvHeader.option(RecordedQuantity.TIME);
   }
 
   /** The time comes first, as it does in the order of the quantities. */
   private void line(CSVRecord line) {
     for (int i = 0; i < quantities.length; i++) {
       String cell = places[i] < line.size() ? line.get(places[i]) : "";
-      double value = value(cell, units[i]);
+      String plain = decimalComma ? cell.replace(',', '.') : cell;
+      boolean time = quantities[i] == RecordedQuantity.TIME;
+      double value = time ? times.seconds(plain) : units[i].read(plain);
       boolean wrong = Double.isNaN(value) && !cell.isBlank();
-      if (quantities[i] == RecordedQuantity.TIME) {
+      if (time) {
         readings.add(value);
         if (wrong) {
           readings.note(RepairKind.UNREADABLE, null);
@@ -167,12 +162,5 @@ final class CsvReadings {
         readings.put(quantities[i], value);
       }
     }
-  }
-
-  private double value(String cell, RecordedUnit unit) {
-    if (unit == RecordedUnit.ISO_TIME) {
-      return Moments.seconds(cell);
-    }
-    return unit.toSi(Numerals.number(decimalComma ? cell.replace(',', '.') : cell));
   }
 }

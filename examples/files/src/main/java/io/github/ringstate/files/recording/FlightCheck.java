@@ -35,7 +35,10 @@ public final class FlightCheck {
         throw UserError.file(
             name,
             "holds neither ground speed with track nor latitude with longitude, without which"
-                + " nothing can be said of the airspeed",
+                + " nothing can be said of the airspeed: of CSV, say which columns they are by "
+                + ColumnMap.OPTION
+                + " ground_speed=COLUMN:UNIT,track=COLUMN:UNIT; of NMEA 0183, record RMC or VTG;"
+                + " of GPX, points with lat and lon",
             null);
       }
     }

@@ -3,6 +3,7 @@ package io.github.ringstate.files.recording;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -38,5 +39,11 @@ final class Moments {
   /** The moment of {@link #seconds}, to the millisecond. */
   static Instant moment(double seconds) {
     return Instant.ofEpochMilli(Math.round(seconds * 1e3));
+  }
+
+  /** The time of day so long after a midnight, to the millisecond. */
+  static LocalTime timeOfDay(double seconds) {
+    long ofDay = Math.floorMod(Math.round(seconds * 1e3), Math.round(DayClock.DAY * 1e3));
+    return LocalTime.ofNanoOfDay(ofDay * 1_000_000);
   }
 }

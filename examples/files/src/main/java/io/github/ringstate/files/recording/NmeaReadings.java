@@ -15,8 +15,6 @@ import java.util.regex.Pattern;
  */
 final class NmeaReadings {
 
-  private static final double DAY = 86_400;
-
   /** Years of two digits are those from 1980, when the counting of satellite time begins. */
   private static final int FIRST_YEAR = 1980;
 
@@ -25,14 +23,11 @@ final class NmeaReadings {
 
   private final Readings readings;
 
-  /** Time of day of the reading that is being put together, s; NaN before the first. */
-  private double timeOfDay = Double.NaN;
+  /** The clock of the reading that is being put together. */
+  private final DayClock clock = new DayClock();
 
   /** Midnight of the day, s since 1970; NaN until a date is read. */
   private double date = Double.NaN;
-
-  /** How many midnights went by. */
-  private int midnights;
 
   private NmeaReadings(Readings readings) {
     this.readings = readings;
@@ -105,7 +100,7 @@ final class NmeaReadings {
       return;
     }
     if (Double.isNaN(date)) {
-      date = midnight(field[9]) - midnights * DAY;
+      date = midnight(field[9]) - clock.midnights() * DayClock.DAY;
     }
     place(field, 3);
     put(RecordedQuantity.GROUND_SPEED, Unit.KNOT.toSi(Numerals.number(field[7])), field[7]);
@@ -114,7 +109,7 @@ final class NmeaReadings {
 
   /** It has no time of its own and belongs to the reading before it. */
   private void vtg(String... field) {
-    if (Double.isNaN(timeOfDay) || readings.size() == 0) {
+    if (Double.isNaN(clock.timeOfDay()) || readings.size() == 0) {
       readings.note(RepairKind.NO_TIME, null);
       return;
     }
@@ -135,24 +130,17 @@ final class NmeaReadings {
 
   /** Goes on with the reading of a time, or begins it; false if the time is none. */
   private boolean begin(String text) {
-    double clock = Numerals.number(text);
-    int whole = (int) clock;
-    double read = whole / 10_000 * 3600 + whole / 100 % 100 * 60 + whole % 100 + (clock - whole);
+    double digits = Numerals.number(text);
+    int whole = (int) digits;
+    double read = whole / 10_000 * 3600 + whole / 100 % 100 * 60 + whole % 100 + (digits - whole);
     // two digits that are lost may leave the checksum as it was
-    if (!(TIME_OF_DAY.matcher(text).matches() && clock >= 0 && read < DAY + 1)) {
+    if (!(TIME_OF_DAY.matcher(text).matches() && digits >= 0 && read < DayClock.DAY + 1)) {
       readings.note(RepairKind.NO_TIME, null);
       return false;
     }
-    if (read == timeOfDay) {
-      return true;
+    if (read != clock.timeOfDay()) {
+      readings.add(clock.next(read));
     }
-    if (read - timeOfDay < -DAY / 2) {
-      midnights++;
-    } else if (read - timeOfDay > DAY / 2) {
-      midnights--;
-    }
-    timeOfDay = read;
-    readings.add(midnights * DAY + read);
     return true;
   }
 

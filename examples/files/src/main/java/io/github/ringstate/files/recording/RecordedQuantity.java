@@ -19,7 +19,8 @@ public enum RecordedQuantity {
       1e15,
       RecordedUnit.SECOND,
       RecordedUnit.MILLISECOND,
-      RecordedUnit.ISO_TIME),
+      RecordedUnit.ISO_TIME,
+      RecordedUnit.TIME_OF_DAY),
   /** Height by satellite or survey. */
   HEIGHT("height", Channel.HEIGHT, -500, 12_000, RecordedUnit.FOOT, RecordedUnit.METRE),
   /** Pressure altitude. */

@@ -12,6 +12,8 @@ public enum RecordedUnit {
   MILLISECOND("ms", "ms", 1e-3),
   /** Date and time by ISO 8601; without an offset it is taken as UTC. */
   ISO_TIME("iso", "iso", 1),
+  /** Time of day, hours:minutes:seconds; it goes on over midnight. */
+  TIME_OF_DAY("hms", "hms", 1),
   /** Metre. */
   METRE("m", "m", 1),
   /** Foot. */
@@ -60,6 +62,15 @@ public enum RecordedUnit {
   /** A number in this unit, in SI units. */
   double toSi(double value) {
     return value * factor;
+  }
+
+  /** A text in this unit, in SI units; NaN if it is none. A time of day is that of one day. */
+  double read(String text) {
+    return switch (this) {
+      case ISO_TIME -> Moments.seconds(text);
+      case TIME_OF_DAY -> DayClock.seconds(text);
+      default -> toSi(Numerals.number(text));
+    };
   }
 
   /** The unit of a key. */

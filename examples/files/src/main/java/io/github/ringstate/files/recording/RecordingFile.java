@@ -12,6 +12,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.temporal.Temporal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -22,11 +23,18 @@ import java.util.Optional;
  * @param format how it was written down
  * @param recording the flight; its times are those of the file if that counts seconds, else seconds
  *     since the first reading
- * @param start when time zero was; empty if the file does not say
+ * @param start when time zero was: an {@link Instant}, or a {@link java.time.LocalTime} if the file
+ *     gives the time of day alone; empty if it does not say
+ * @param columns the columns of a CSV file that were taken, each with the unit in which it was
+ *     read; empty for other formats
  * @param repairs what was left out or mended, in the order of {@link RepairKind}
  */
 public record RecordingFile(
-    RecordingFormat format, Recording recording, Optional<Instant> start, List<Repair> repairs) {
+    RecordingFormat format,
+    Recording recording,
+    Optional<Temporal> start,
+    ColumnMap columns,
+    List<Repair> repairs) {
 
   /** Bounds what is read by mistake: 5 hours of ten points a second fill half of it. */
   private static final int LARGEST = 96 << 20;
@@ -75,20 +83,23 @@ public record RecordingFile(
     RecordingFormat format = RecordingFormat.of(text);
     Readings readings = new Readings(name);
     double midnight = Double.NaN;
+    ColumnMap taken = ColumnMap.BY_NAMES;
     switch (format) {
       case GPX -> GpxReadings.read(text, readings);
       case NMEA -> midnight = NmeaReadings.read(text, readings);
-      case CSV -> CsvReadings.read(text, columns, readings);
+      case CSV -> taken = CsvReadings.read(text, columns, readings);
     }
     int[] rows = TimeOrder.of(readings);
     if (rows.length == 0) {
       throw UserError.file(
-          name, "holds no reading with a time (read as " + format.label() + ")", null);
+          name,
+          "holds no reading with a time (read as " + format.label() + "): " + format.needs(),
+          null);
     }
     double first = readings.time(rows[0]);
     // numbers of some size are moments; a clock that counts seconds is kept as it is
     boolean moments = first > 3650 * DAY;
-    boolean shifted = moments || format != RecordingFormat.CSV;
+    boolean shifted = moments || format != RecordingFormat.CSV || isOfDay(taken);
     Columns mended = new Columns(readings, rows, shifted ? first : 0);
     int placed = Places.addVelocity(mended);
     if (placed > 0) {
@@ -105,27 +116,34 @@ public record RecordingFile(
     spacing.standing();
     spacing.slow();
     Recording recording = mended.recording();
-    refuseBlind(name, recording);
-    double zero = format == RecordingFormat.NMEA ? midnight + first : first;
-    boolean dated = format == RecordingFormat.NMEA ? !Double.isNaN(midnight) : moments;
+    refuseBlind(name, format, recording);
+    boolean ofDay = format == RecordingFormat.NMEA || isOfDay(taken);
     return new RecordingFile(
         format,
         recording,
-        dated ? Optional.of(Moments.moment(zero)) : Optional.empty(),
+        ofDay
+            ? Optional.of(ofDay(midnight, first))
+            : Optional.of(first).filter(any -> moments).map(Moments::moment),
+        taken,
         readings.repairs(times(readings, rows, recording)));
   }
 
+  private static boolean isOfDay(ColumnMap taken) {
+    ColumnMap.Column time = taken.columns().get(RecordedQuantity.TIME);
+    return time != null && time.unit() == RecordedUnit.TIME_OF_DAY;
+  }
+
+  /** The moment so long after a midnight, of which the date may not be known. */
+  private static Temporal ofDay(double midnight, double seconds) {
+    return Double.isNaN(midnight) ? Moments.timeOfDay(seconds) : Moments.moment(midnight + seconds);
+  }
+
   /** Nothing of a descent can be said without a height. */
-  private static void refuseBlind(String name, Recording recording) {
+  private static void refuseBlind(String name, RecordingFormat format, Recording recording) {
     if (!recording.channels().contains(Channel.HEIGHT)
         && !recording.channels().contains(Channel.PRESSURE_ALTITUDE)) {
       throw UserError.file(
-          name,
-          "holds no height: neither "
-              + RecordedQuantity.HEIGHT.key()
-              + " nor "
-              + RecordedQuantity.PRESSURE_ALTITUDE.key(),
-          null);
+          name, "holds no height (read as " + format.label() + "): " + format.needs(), null);
     }
   }
 

@@ -1,6 +1,6 @@
 package io.github.ringstate.files.recording;
 
-/** What was left out of a recording, or mended. */
+/** What was left out of a recording or mended, or looks wrong. */
 public enum RepairKind {
   /** A line or an element that is not what the format asks for was left out. */
   UNREADABLE(
@@ -45,7 +45,11 @@ public enum RepairKind {
       "reading that fits nothing around it, left out",
       "readings that fit nothing around them, left out"),
   /** The level of a height stepped, as when a receiver changes satellites; the step was removed. */
-  STEP("step of the level, taken out", "steps of the level, taken out");
+  STEP("step of the level, taken out", "steps of the level, taken out"),
+  /** A height changes faster than any helicopter climbs or sinks, which a wrong unit explains. */
+  TOO_FAST(
+      "reading where the height changes faster than any helicopter's, KEPT: check its unit",
+      "readings where the height changes faster than any helicopter's, KEPT: check its unit");
 
   private final String one;
   private final String several;

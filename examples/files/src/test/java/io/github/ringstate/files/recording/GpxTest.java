@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -65,7 +66,9 @@ class GpxTest {
           file.recording().value(Channel.HEIGHT, k));
       assertEquals(
           points.get(k).getTime().orElseThrow(),
-          file.start().orElseThrow().plusMillis(Math.round(1e3 * file.recording().time(k))));
+          file.start()
+              .orElseThrow()
+              .plus(Math.round(1e3 * file.recording().time(k)), ChronoUnit.MILLIS));
       assertEquals(3.5, file.recording().value(Channel.GROUND_SPEED, k));
       assertEquals(Math.PI / 2, file.recording().value(Channel.TRACK, k), 1e-12);
     }

@@ -5,16 +5,19 @@ import io.github.ringstate.files.recording.FlightCheck;
 import io.github.ringstate.files.recording.RecordedQuantity;
 import io.github.ringstate.files.recording.Repair;
 import io.github.ringstate.files.recording.RepairKind;
+import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.recording.Channel;
 import io.github.ringstate.recording.EncounterFinder;
 import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Recording;
 import io.github.ringstate.recording.VerticalMotion;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -37,6 +40,18 @@ record Debrief(
   private static final double RECEIVER_SPEED = 0.1;
 
   private static final double PLACES_SPEED = 0.4;
+
+  /**
+   * No helicopter sinks faster: in a ring state that is let go on the rate may approach 6000 ft/min
+   * (FAA-H-8083-21, Helicopter Flying Handbook, chapter 11, from memory), m/s.
+   */
+  private static final double FASTEST_DESCENT = Unit.FOOT_PER_MINUTE.toSi(6000);
+
+  /** None climbs faster, twice what trainers do (common practice, no source), m/s. */
+  private static final double FASTEST_CLIMB = Unit.FOOT_PER_MINUTE.toSi(4000);
+
+  /** So many standard deviations of a speed may be its error. */
+  private static final double DEVIATIONS = 3;
 
   Debrief {
     descents = List.copyOf(descents);
@@ -78,7 +93,8 @@ record Debrief(
         Stream.of(
                 request.file().repairs().stream(),
                 smoothed(RepairKind.OUTLIER, motion.outliers(), recording),
-                smoothed(RepairKind.STEP, motion.steps(), recording))
+                smoothed(RepairKind.STEP, motion.steps(), recording),
+                tooFast(motion))
             .flatMap(part -> part)
             .toList());
   }
@@ -94,6 +110,38 @@ record Debrief(
                     entry.getValue().size(),
                     recording.time(entry.getValue().first()),
                     recording.time(entry.getValue().last())));
+  }
+
+  /** Heights in a unit that was taken wrongly change faster than a helicopter's can. */
+  private static Stream<Repair> tooFast(VerticalMotion motion) {
+    Recording recording = motion.recording();
+    int[] fast =
+        IntStream.range(0, recording.size())
+            .filter(
+                k -> {
+                  double speed = motion.verticalSpeed(k);
+                  double error = DEVIATIONS * motion.verticalSpeedDeviation(k);
+                  return speed - error > FASTEST_CLIMB || -speed - error > FASTEST_DESCENT;
+                })
+            .toArray();
+    Channel height =
+        recording.channels().contains(Channel.HEIGHT) ? Channel.HEIGHT : Channel.PRESSURE_ALTITUDE;
+    return fast.length == 0
+        ? Stream.empty()
+        : Stream.of(
+            new Repair(
+                RepairKind.TOO_FAST,
+                quantity(height),
+                fast.length,
+                recording.time(fast[0]),
+                recording.time(fast[fast.length - 1])));
+  }
+
+  /** The smoothed heights, m. */
+  DoubleSummaryStatistics heights() {
+    return IntStream.range(0, motion.recording().size())
+        .mapToDouble(motion::height)
+        .summaryStatistics();
   }
 
   private static Optional<RecordedQuantity> quantity(Channel channel) {

@@ -39,7 +39,8 @@ import picocli.CommandLine.Spec;
       "",
       "FILE is GPX 1.1, NMEA 0183 (GGA, RMC, VTG) or CSV; its content says which. Columns of CSV are"
           + " named like time_s, height_ft, ground_speed_kt, track_deg, vertical_speed_fpm, pitch_deg,"
-          + " collective_pct, or --columns says which they are.",
+          + " collective_pct, or --columns says which they are. Times are seconds, times of day (which"
+          + " go on over midnight), or dates with times by ISO 8601.",
       ""
     },
     footer = {
@@ -81,11 +82,12 @@ public final class ReviewCommand implements Runnable {
   private @Nullable String demo;
 
   @Option(
-      names = "--columns",
+      names = ColumnMap.OPTION,
       paramLabel = "MAP|FILE",
       description =
           "What the columns of a CSV file hold: QUANTITY=COLUMN:UNIT,... or a TOML file with a table"
-              + " for each quantity that has column and unit. Quantities: time (s, ms, iso), height and"
+              + " for each quantity that has column and unit. Quantities: time (s, ms, iso, or hms for"
+              + " a time of day such as 23:58:40), height and"
               + " pressure_altitude (ft, m), vertical_speed (fpm, m/s, kt), ground_speed and airspeed"
               + " (kt, m/s, km/h), track, heading, pitch, bank, latitude and longitude (deg, rad),"
               + " collective, torque and rotor_speed (percent, 1). Unless given: the columns' names say"
@@ -177,7 +179,9 @@ public final class ReviewCommand implements Runnable {
           .read();
     }
     ColumnMap map =
-        columns == null ? ColumnMap.BY_NAMES : ColumnMap.of("--columns", columns, Origin.of(spec));
+        columns == null
+            ? ColumnMap.BY_NAMES
+            : ColumnMap.of(ColumnMap.OPTION, columns, Origin.of(spec));
     return Origin.of(spec)
         .recording(name)
         .map(content -> RecordingFile.of(name, content, map))

@@ -14,13 +14,16 @@ interface ReviewMessages {
       String name,
       boolean invented,
       String format,
+      String columns,
       String readings,
       String seconds,
       String start,
       String craft,
       String wind,
       String ground,
-      String below);
+      String below,
+      String low,
+      String high);
 
   String invented();
 

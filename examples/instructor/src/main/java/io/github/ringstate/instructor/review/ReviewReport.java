@@ -127,6 +127,7 @@ record ReviewReport(Debrief debrief) implements Printable {
     facts.put("recording", Cell.text(request.name()));
     facts.put("invented", Cell.yesNo(request.invented()));
     facts.put("format", Cell.text(request.file().format().label()));
+    facts.put("columns", Cell.text(request.file().columns().given()));
     facts.put("time_zero", Cell.text(request.file().start().map(Object::toString).orElse("")));
     facts.putAll(ConditionCells.facts(request.conditions(), true));
     facts.put("entry", Cell.text(request.entry().name()));
@@ -134,6 +135,8 @@ record ReviewReport(Debrief debrief) implements Printable {
     facts.put("wind_from_deg", Cell.in(Unit.DEGREE, request.wind().wind().directionFrom()));
     facts.put("wind_kt", Cell.in(Unit.KNOT, request.wind().wind().speed()));
     facts.put("wind_sd_kt", Cell.in(Unit.KNOT, request.wind().deviation()));
+    facts.put("lowest_ft", Cell.in(Unit.FOOT, request.shown(debrief.heights().getMin())));
+    facts.put("highest_ft", Cell.in(Unit.FOOT, request.shown(debrief.heights().getMax())));
     facts.put("ground_ft", Cell.in(Unit.FOOT, request.ground()));
     return facts;
   }

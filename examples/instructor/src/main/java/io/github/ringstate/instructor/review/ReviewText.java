@@ -7,6 +7,7 @@ import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.text.Decimals;
+import io.github.ringstate.files.text.Unprintable;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.pilot.Technique;
@@ -42,6 +43,7 @@ final class ReviewText {
                 request.name(),
                 request.invented(),
                 request.file().format().label(),
+                Unprintable.replaced(request.file().columns().given().replace(",", ", ")),
                 String.valueOf(last + 1),
                 Decimals.fixed(length, 0),
                 request.file().start().map(Object::toString).orElse(""),
@@ -50,7 +52,9 @@ final class ReviewText {
                 request.ground().isPresent()
                     ? units.typed(Unit.FOOT, request.ground().getAsDouble())
                     : "",
-                below()));
+                below(),
+                units.lengthInWords(request.shown(debrief.heights().getMin())),
+                units.lengthInWords(request.shown(debrief.heights().getMax()))));
     terms.addAll(request.conditions().terms(units));
     return terms;
   }
