@@ -8,6 +8,8 @@ import io.github.ringstate.recording.Estimate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
@@ -86,7 +88,7 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
     double chiSquare = chiSquare(encounters);
     UncertainNumbers posterior = solution.weakened(chiSquare).posterior(prior);
     Fit fit = new Fit(prior, posterior, chiSquare, encounters, List.of());
-    requireSupport(fit);
+    requireSupport(fit, demonstrations);
     return tested
         ? new Fit(prior, posterior, chiSquare, encounters, leftOut(solution, flown, chiSquare))
         : fit;
@@ -163,7 +165,7 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
     return sum / readings;
   }
 
-  private void requireSupport(Fit fit) {
+  private void requireSupport(Fit fit, List<Demonstration> demonstrations) {
     if (!(fit.chiSquare() <= FOLLOWS)) {
       throw new UnsupportedFitException(
           UnsupportedFitException.Reason.MISFIT,
@@ -171,7 +173,10 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
               + rounded(fit.chiSquare())
               + ", above "
               + FOLLOWS
-              + "; bands of such a fit do not hold for late recoveries");
+              + " ("
+              + each(fit.encounters(), demonstrations)
+              + "); bands of such a fit do not hold for late recoveries. An entry or a recovery"
+              + " other than was taken shows so too");
     }
     if (!(fit.agreement() >= AGREES)) {
       throw new UnsupportedFitException(
@@ -199,6 +204,19 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
           UnsupportedFitException.Reason.NOTHING_TOLD,
           prior.parameters().stream().map(Parameter::name).toList().toString());
     }
+  }
+
+  /** The chi-square of each, with the recovery that was taken for it. */
+  private static String each(List<FittedEncounter> encounters, List<Demonstration> demonstrations) {
+    return IntStream.range(0, encounters.size())
+        .mapToObj(
+            d ->
+                encounters.get(d).name()
+                    + " taken as "
+                    + demonstrations.get(d).technique().name()
+                    + ": "
+                    + rounded(encounters.get(d).chiSquare()))
+        .collect(Collectors.joining(", "));
   }
 
   private static double rounded(double value) {
@@ -237,21 +255,21 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
     RealVector middle = new ArrayRealVector(solution.unknown());
     Estimate recorded = demonstration.found().altitudeLoss();
     int size = solution.unknown().length;
-    LossBand band =
-        LossBand.of(
-            DRAWS,
-            size + 1,
-            SEED,
-            normals -> {
-              double[] unknown =
-                  root.operate(new ArrayRealVector(normals, 0, size)).add(middle).toArray();
-              double loss =
-                  flown.loss(
-                      solution.residuals().values(unknown),
-                      unknown,
-                      solution.residuals().firstUnknown(0));
-              return loss + recorded.deviation() * normals[size];
-            });
+    double[] losses =
+        Arrays.stream(LossBand.normals(DRAWS, size + 1, SEED))
+            .mapToDouble(
+                normals -> {
+                  double[] unknown =
+                      root.operate(new ArrayRealVector(normals, 0, size)).add(middle).toArray();
+                  double loss =
+                      flown.loss(
+                          solution.residuals().values(unknown),
+                          unknown,
+                          solution.residuals().firstUnknown(0));
+                  return loss + recorded.deviation() * normals[size];
+                })
+            .toArray();
+    LossBand band = LossBand.of(losses);
     return new LeftOut(demonstration.name(), recorded, band.middle(), band.low(), band.high());
   }
 }

@@ -1,9 +1,12 @@
 package io.github.ringstate.calibration;
 
 import io.github.ringstate.quantity.UncertainNumbers;
+import io.github.ringstate.study.OrderedWork;
+import io.github.ringstate.study.Progress;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import org.hipparchus.linear.ArrayRealVector;
@@ -118,31 +121,48 @@ final class Residuals implements ValueAndJacobianFunction {
 
   @Override
   public RealMatrix computeJacobian(double[] unknown) {
-    RealMatrix jacobian = MatrixUtils.createRealMatrix(rows + unknowns, unknowns);
+    List<double[]> here = new ArrayList<>();
+    List<Moved> moves = new ArrayList<>();
     for (int d = 0; d < demonstrations.size(); d++) {
-      double[] here = residuals(d, unknown);
+      here.add(residuals(d, unknown));
       for (int column = 0; column < firstUnknown[d + 1]; column++) {
         if (column < firstUnknown[0] || column >= firstUnknown[d]) {
-          differences(d, here, unknown, column, jacobian);
+          moves.add(new Moved(d, column));
         }
       }
     }
+    RealMatrix jacobian = MatrixUtils.createRealMatrix(rows + unknowns, unknowns);
+    Iterator<Moved> done = moves.iterator();
+    OrderedWork.of(Progress.SILENT)
+        .<double[]>run(
+            moves.size(),
+            () -> (number, ended) -> slopes(moves.get((int) number), here, unknown),
+            slopes -> {
+              Moved moved = done.next();
+              for (int i = 0; i < slopes.length; i++) {
+                jacobian.setEntry(firstRow[moved.demonstration()] + i, moved.column(), slopes[i]);
+              }
+            });
     for (int i = 0; i < unknowns; i++) {
       jacobian.setEntry(rows + i, i, 1);
     }
     return jacobian;
   }
 
-  private void differences(
-      int demonstration, double[] here, double[] unknown, int column, RealMatrix jacobian) {
-    double[] moved = unknown.clone();
+  /** A flight of a demonstration with one unknown moved. */
+  private record Moved(int demonstration, int column) {}
+
+  private double[] slopes(Moved moved, List<double[]> all, double... unknown) {
+    double[] here = all.get(moved.demonstration());
+    double[] there = unknown.clone();
     // towards the middle, where the flight is the less extreme
-    double step = unknown[column] > 0 ? -STEP : STEP;
-    moved[column] += step;
-    double[] there = residuals(demonstration, moved);
-    for (int i = 0; i < there.length; i++) {
-      jacobian.setEntry(firstRow[demonstration] + i, column, (there[i] - here[i]) / step);
+    double step = unknown[moved.column()] > 0 ? -STEP : STEP;
+    there[moved.column()] += step;
+    double[] slopes = residuals(moved.demonstration(), there);
+    for (int i = 0; i < slopes.length; i++) {
+      slopes[i] = (slopes[i] - here[i]) / step;
     }
+    return slopes;
   }
 
   /**

@@ -1,7 +1,6 @@
 package io.github.ringstate.calibration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -26,7 +25,6 @@ import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.UncertainNumbers;
 import io.github.ringstate.recording.Channel;
-import io.github.ringstate.recording.Estimate;
 import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Recording;
 import io.github.ringstate.recording.Verdict;
@@ -140,37 +138,23 @@ class CalibrationTest {
     }
     Helicopter fitted = fit.craft(Flights.CRAFT, List.of("invented"), "2026-01-01", "test");
     Encounter late = Encounter.of(fitted).withDelay(3);
-    LossBand numbers = LossBand.ofNumbers(late);
+    FittedBands bands = FittedBands.of(late);
+    LossBand numbers = bands.numbers();
     double truth = Encounter.of(Flights.CRAFT).withDelay(3).fly().altitudeLoss().orElseThrow();
     assertTrue(truth >= numbers.low() && truth <= numbers.high(), truth + " and " + numbers);
-    LossBand whole = LossBand.of(late);
+    LossBand whole = bands.whole();
     assertTrue(whole.low() < numbers.low() && whole.high() > numbers.high(), whole::toString);
     Helicopter unfitted =
         new Fit(PRIOR, PRIOR, 1, fit.encounters(), List.of())
             .craft(Flights.CRAFT, List.of("none"), "2026-01-01", "test");
-    LossBand before = LossBand.ofNumbers(Encounter.of(unfitted).withDelay(3));
+    LossBand before = FittedBands.of(Encounter.of(unfitted).withDelay(3)).numbers();
     assertTrue(
         numbers.high() - numbers.low() < 0.7 * (before.high() - before.low()),
         numbers + " " + before);
     // into 30 kt of wind no settling meets the ring state: see the limits that pilots are taught
     ParameterSet windy = ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 30);
     Encounter never = Encounter.of(fitted).withEntry(new Settling(windy));
-    assertThrows(IllegalArgumentException.class, () -> LossBand.of(never));
-  }
-
-  @Test
-  void aPredictionWithoutEndsIsNoneAndHoldsNothing() {
-    Estimate recorded = new Estimate(40, 1);
-    LossBand none = LossBand.of(8, 1, 1, normals -> Double.NaN);
-    LeftOut open = new LeftOut("one", recorded, none.middle(), none.low(), none.high());
-    assertFalse(open.tells() || open.within());
-    LossBand few = LossBand.of(8, 1, 1, normals -> normals[0] > 1 ? 40 : Double.NaN);
-    assertTrue(Double.isNaN(few.middle()) && Double.isInfinite(few.high()), few::toString);
-    LossBand never = LossBand.of(8, 1, 1, normals -> Double.POSITIVE_INFINITY);
-    assertFalse(new LeftOut("two", recorded, 40, 30, never.high()).within());
-    LeftOut closed = new LeftOut("three", recorded, 40, 30, 50);
-    assertTrue(closed.tells() && closed.within());
-    assertFalse(new LeftOut("four", recorded, 35, 30, 39).within());
+    assertTrue(Double.isNaN(FittedBands.of(never).numbers().middle()));
   }
 
   /** In what a craft of another form flies. */
@@ -207,9 +191,10 @@ class CalibrationTest {
       for (Technique technique : List.of(Technique.FORWARD, Technique.LATERAL)) {
         Encounter late = Encounter.of(craft).withRecovery(technique.standard()).withDelay(3);
         double truth = form.of(late.withCraft(Flights.CRAFT)).fly().altitudeLoss().orElseThrow();
-        LossBand band = LossBand.of(late);
+        FittedBands bands = FittedBands.of(late);
+        LossBand band = bands.whole();
         assertTrue(truth >= band.low() && truth <= band.high(), run + ": " + truth + " " + band);
-        LossBand numbers = LossBand.ofNumbers(late);
+        LossBand numbers = bands.numbers();
         beyondNumbers += truth < numbers.low() || truth > numbers.high() ? 1 : 0;
       }
     }
@@ -232,9 +217,10 @@ class CalibrationTest {
               .withRecovery(technique.standard())
               .withDelay(3);
       double truth = form.of(late.withCraft(Flights.CRAFT)).fly().altitudeLoss().orElseThrow();
-      LossBand band = LossBand.of(late);
+      FittedBands bands = FittedBands.of(late);
+      LossBand band = bands.whole();
       assertTrue(truth >= band.low() && truth <= band.high(), truth + " " + band);
-      assertTrue(truth < LossBand.ofNumbers(late).low(), "the form makes no difference");
+      assertTrue(truth < bands.numbers().low(), "the form makes no difference");
     }
   }
 
@@ -374,6 +360,10 @@ class CalibrationTest {
         refused.reason() == UnsupportedFitException.Reason.MISFIT
             || refused.reason() == UnsupportedFitException.Reason.BEYOND,
         refused.getMessage());
+    assertEquals(
+        refused.reason() == UnsupportedFitException.Reason.MISFIT,
+        refused.getMessage().contains(" taken as "),
+        "which flight was taken for what, where it may be the reason");
   }
 
   /** Vertical speeds as they are, heights of 0.4 of their change: metres for something else. */

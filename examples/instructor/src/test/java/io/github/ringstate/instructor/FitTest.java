@@ -3,6 +3,7 @@ package io.github.ringstate.instructor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.github.ringstate.Soak;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.FittedModel;
@@ -134,7 +135,16 @@ class FitTest {
     assertTrue(said.contains("fitted to 2 recorded encounters of"), said);
     assertTrue(said.contains("bands of simulated pilots include what they leave open"), said);
     assertTrue(!said.contains("NOTICE"), said);
-    assertEquals(2, Run.json(small("loss --delays 1")).findPath("craft_fit_encounters").intValue());
+    assertTrue(said.contains("ft by the fitted numbers alone. The rest is the form"), said);
+    JsonNode json = Run.json(small("loss --delays 1"));
+    assertEquals(2, json.findPath("craft_fit_encounters").intValue());
+    assertTrue(feet(json, "fit_low_ft") < feet(json, "fit_numbers_low_ft"), json::toString);
+    assertTrue(feet(json, "fit_numbers_low_ft") < feet(json, "fit_numbers_high_ft"));
+    assertTrue(feet(json, "fit_numbers_high_ft") < feet(json, "fit_high_ft"), json::toString);
+  }
+
+  private static double feet(JsonNode json, String field) {
+    return json.findPath(field).doubleValue();
   }
 
   @Test

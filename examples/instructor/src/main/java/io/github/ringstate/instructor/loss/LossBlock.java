@@ -7,7 +7,9 @@ import io.github.ringstate.pilot.Technique;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The table at one mass in one air.
@@ -66,19 +68,21 @@ record LossBlock(
    * What to take away from the block.
    *
    * @param units the units to speak in
-   * @return one sentence
+   * @return one sentence, or a few
    */
   String inShort(UnitSystem units) {
     String sentence =
         pilots.isEmpty()
             ? new TakeAway(this, units).sentence()
             : new PilotTakeAway(this, units).sentence();
-    return untilRing.isPresent()
-        ? sentence
-            + " "
-            + LossMessages.SAY.untilRing(
+    String until =
+        untilRing.isPresent()
+            ? LossMessages.SAY.untilRing(
                 Decimals.fixed(untilRing.getAsDouble(), 1), untilRing.getAsDouble() > 0)
-        : sentence;
+            : "";
+    return Stream.of(sentence, until, new OpenByFit(this, units).sentence())
+        .filter(part -> !part.isEmpty())
+        .collect(Collectors.joining(" "));
   }
 
   /**

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.calibration.FittedBands;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
@@ -14,6 +15,7 @@ import io.github.ringstate.study.Share;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** The columns of a loss table for machines. */
@@ -92,6 +94,15 @@ final class LossColumns {
         models("p95_models_high_ft", Quantile::high));
   }
 
+  /** What only JSON has of a fitted craft. */
+  static List<Column<LossLine>> fitted() {
+    return List.of(
+        fitted("fit_low_ft", bands -> bands.whole().low()),
+        fitted("fit_high_ft", bands -> bands.whole().high()),
+        fitted("fit_numbers_low_ft", bands -> bands.numbers().low()),
+        fitted("fit_numbers_high_ft", bands -> bands.numbers().high()));
+  }
+
   /** What belongs to a whole table. */
   static final List<Column<LossBlock>> BLOCKS =
       Stream.concat(
@@ -110,6 +121,18 @@ final class LossColumns {
         line ->
             line.standard()
                 .map(row -> Cell.in(unit, number.apply(row.outcome())))
+                .orElse(Cell.NOTHING));
+  }
+
+  private static Column<LossLine> fitted(String name, ToDoubleFunction<FittedBands> end) {
+    return new Column<>(
+        name,
+        line ->
+            line.standard()
+                .flatMap(LossRow::fitted)
+                .map(end::applyAsDouble)
+                .filter(Double::isFinite)
+                .map(metres -> Cell.in(Unit.FOOT, metres))
                 .orElse(Cell.NOTHING));
   }
 

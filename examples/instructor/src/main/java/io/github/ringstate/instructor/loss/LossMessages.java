@@ -13,6 +13,10 @@ interface LossMessages {
 
   String untilRing(String seconds, boolean later);
 
+  String openByFit(String ways);
+
+  String openWay(String way, String delay, String whole, String numbers, String unit);
+
   String noRingState();
 
   String costs(String costs);

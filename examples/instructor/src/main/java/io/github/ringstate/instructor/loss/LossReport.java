@@ -93,8 +93,13 @@ record LossReport(LossRequest request, LossResult result) implements Printable {
     tables.put(
         "cells",
         LossColumns.cells(result.blocks(), request.approach().kind().label())
-            .with(LossColumns.more(!request.clock().isLimits())));
+            .with(LossColumns.more(!request.clock().isLimits()))
+            .with(isFitted() ? LossColumns.fitted() : List.of()));
     return tables;
+  }
+
+  private boolean isFitted() {
+    return request.loaded().get(0).fitted().isPresent();
   }
 
   @Override

@@ -1,9 +1,11 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.calibration.FittedBands;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.instructor.pilots.FallThrough;
 import io.github.ringstate.pilot.Technique;
+import java.util.Optional;
 
 /**
  * One flight of a loss table.
@@ -12,8 +14,15 @@ import io.github.ringstate.pilot.Technique;
  * @param delay from onset to the pilot's action, s
  * @param outcome what came of it
  * @param sensitive whether it is on an edge between two outcomes
+ * @param fitted what the craft's fit leaves open of the loss; empty for a craft that was not
+ *     fitted, and for what is no way out
  */
-record LossRow(Technique recovery, double delay, Outcome outcome, boolean sensitive) {
+record LossRow(
+    Technique recovery,
+    double delay,
+    Outcome outcome,
+    boolean sensitive,
+    Optional<FittedBands> fitted) {
 
   boolean isArrested() {
     return ending() == Ending.ARRESTED;

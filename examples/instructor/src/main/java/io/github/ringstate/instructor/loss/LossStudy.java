@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.loss;
 
+import io.github.ringstate.calibration.FittedBands;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.UserError;
@@ -15,6 +16,7 @@ import io.github.ringstate.study.LossTable;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Flies all that a loss table asks for. */
@@ -81,10 +83,22 @@ final class LossStudy {
     List<LossRow> rows = new ArrayList<>();
     for (Technique recovery : request.recoveries()) {
       for (double delay : waited) {
-        rows.add(new LossRow(recovery, delay, cells.next().outcome(), sensitive.next()));
+        rows.add(
+            new LossRow(
+                recovery,
+                delay,
+                cells.next().outcome(),
+                sensitive.next(),
+                fitted(base.withDelay(delay), recovery)));
       }
     }
     return rows;
+  }
+
+  private static Optional<FittedBands> fitted(Encounter flown, Technique recovery) {
+    return flown.craft().fitted().isPresent() && recovery.wayOut()
+        ? Optional.of(FittedBands.of(flown.withRecovery(recovery.standard())))
+        : Optional.empty();
   }
 
   private List<PilotRow> pilots(Conditions conditions, List<Double> waited, Pool pool) {

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,7 +51,8 @@ class TakeAwayTest {
               way,
               delay,
               new Outcome(ending, loss, loss, none, none, none, none, List.of()),
-              false));
+              false,
+              Optional.empty()));
     }
     return new LossBlock(CONDITIONS, ways, delays, rows, List.of(), OptionalDouble.empty());
   }
