@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.MatrixFeatures_DDRM;
 
 /**
  * The equations of motion about a state, for small changes: dx/dt = rates + A x + B u. Controls are
@@ -111,7 +112,9 @@ public record LinearModel(
     List<Coordinate> kept = without(coordinates, held);
     List<Coordinate> free = without(inputs, by);
     DMatrixRMaj holds = new DMatrixRMaj(held.size(), held.size());
-    if (!CommonOps_DDRM.invert(part(b, inputs, held, by), holds)) {
+    // of small matrices the inverse of a singular one comes out without complaint, not finite
+    if (!CommonOps_DDRM.invert(part(b, inputs, held, by), holds)
+        || MatrixFeatures_DDRM.hasUncountable(holds)) {
       throw new ArithmeticException("the speeds cannot be held by these inputs");
     }
     // u = -holds (x's and the free inputs' part of the held rates)

@@ -1,5 +1,6 @@
 package io.github.ringstate.analysis.continuation;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -130,5 +131,58 @@ class ContinuationTest {
     assertEquals(1.5 * 1.5 * 1.5, slopes.values().get(0, 1), 1e-9);
     assertTrue(slopes.errors().get(0, 0) < 1e-5);
     assertTrue(slopes.errors().get(1, 1) > 0.01, "a corner within the step is noticed");
+  }
+
+  /**
+   * By hand, for a + b y - y^3: the slope along v is (b - 3 y^2) v. Richardson's extrapolation of
+   * central differences is exact for a cubic, whatever the step.
+   */
+  @Test
+  void theFoldEquationsOfACubicAreThoseByHand() {
+    MultivariateVectorFunction cubic =
+        place ->
+            new double[] {
+              place[1]
+                  + (place.length > 2 ? place[2] : 4) * place[0]
+                  - place[0] * place[0] * place[0]
+            };
+    FoldEquations equations = new FoldEquations(cubic, 1, 0.1);
+    // y = 2, a = 5, v = 3, b = 4
+    assertArrayEquals(new double[] {5, -24, 4}, equations.value(new double[] {2, 5, 3}), 1e-12);
+    // the same, b = 1
+    assertArrayEquals(new double[] {-1, -33, 4}, equations.value(new double[] {2, 5, 3, 1}), 1e-12);
+    assertThrows(IllegalArgumentException.class, () -> new FoldEquations(cubic, 0, 0.1));
+    assertThrows(IllegalArgumentException.class, () -> new FoldEquations(cubic, 1, 0));
+  }
+
+  /** On a circle of radius 3 the steps grow from a tenth of the longest to the longest. */
+  @Test
+  void stepsGrowToTheLongestAndPointsEndAtTheMost() {
+    MultivariateVectorFunction circle =
+        place -> new double[] {place[0] * place[0] + place[1] * place[1] - 9};
+    Continuation continuation = new Continuation(circle, 0.2, point -> true, 50);
+    List<CurvePoint> points = continuation.follow(new double[] {3, 0}, true).points();
+    assertEquals(50, points.size());
+    assertEquals(0.02, distance(points.get(0), points.get(1)), 2e-4);
+    assertEquals(0.03, distance(points.get(1), points.get(2)), 3e-4);
+    for (int i = 1; i < 50; i++) {
+      // a step along the tangent, h, ends on the circle at most h^2 / 2 R beside it
+      assertTrue(distance(points.get(i - 1), points.get(i)) < 0.2 * 1.01, "step " + i);
+    }
+    assertEquals(0.2, distance(points.get(48), points.get(49)), 2e-3);
+    assertThrows(
+        IllegalArgumentException.class, () -> new Continuation(circle, 0, point -> true, 50));
+    assertThrows(
+        IllegalArgumentException.class, () -> new Continuation(circle, 0.2, point -> true, 1));
+    assertEquals(
+        2,
+        new Continuation(circle, 0.2, point -> true, 2)
+            .follow(new double[] {3, 0}, true)
+            .points()
+            .size());
+  }
+
+  private static double distance(CurvePoint one, CurvePoint other) {
+    return Math.hypot(one.unknown(0) - other.unknown(0), one.parameter() - other.parameter());
   }
 }

@@ -11,6 +11,7 @@ import static io.github.ringstate.analysis.linear.Coordinate.ROTOR_SPEED;
 import static io.github.ringstate.analysis.linear.Coordinate.SURGE;
 import static io.github.ringstate.analysis.linear.Coordinate.SWAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.StandardAtmosphere;
@@ -225,5 +226,32 @@ class LinearModelTest {
         whole.a().get(2, 2) + whole.b().get(2, 0) * pitch + whole.b().get(2, 1) * bank,
         held.a().get(0, 0),
         1e-9);
+  }
+
+  /**
+   * By hand: 0 = 10 + 2 w + 2 p + 4 c holds the surge by p = -(5 + w + 2 c), and the heave then is
+   * 20 + 4 w + p + 5 c = 15 + 3 w + 3 c.
+   */
+  @Test
+  void holdingOneSpeedOfTwoIsArithmetic() {
+    LinearModel held =
+        model(new double[][] {{2, 4}, {1, 5}}).holding(List.of(SURGE), List.of(PITCH));
+    assertEquals(List.of(HEAVE), held.coordinates());
+    assertEquals(List.of(COLLECTIVE), held.inputs());
+    assertEquals(3, held.a().get(0, 0), 1e-14);
+    assertEquals(3, held.b().get(0, 0), 1e-14);
+    assertEquals(15, held.rates()[0], 1e-14);
+    LinearModel loose = model(new double[][] {{0, 4}, {1, 5}});
+    assertThrows(ArithmeticException.class, () -> loose.holding(List.of(SURGE), List.of(PITCH)));
+  }
+
+  private static LinearModel model(double[][] b) {
+    return new LinearModel(
+        List.of(SURGE, HEAVE),
+        List.of(PITCH, COLLECTIVE),
+        new DMatrixRMaj(new double[][] {{1, 2}, {3, 4}}),
+        new DMatrixRMaj(b),
+        new double[] {10, 20},
+        0);
   }
 }

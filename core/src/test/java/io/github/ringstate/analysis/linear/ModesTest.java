@@ -76,4 +76,15 @@ class ModesTest {
         .min((a, b) -> Double.compare(a.subtract(near).norm(), b.subtract(near).norm()))
         .orElseThrow();
   }
+
+  @Test
+  void theLeastDampedModeComesFirstAndOneAloneIsItsCoordinate() {
+    DMatrixRMaj three = new DMatrixRMaj(new double[][] {{-2, 0, 0}, {0, 0.5, 0}, {0, 0, -1}});
+    List<Mode> modes =
+        Modes.of(three, List.of(Coordinate.SURGE, Coordinate.SWAY, Coordinate.HEAVE));
+    assertEquals(List.of(0.5, -1.0, -2.0), modes.stream().map(Mode::real).toList());
+    Mode alone = Modes.of(new DMatrixRMaj(new double[][] {{-3}}), List.of(Coordinate.HEAVE)).get(0);
+    assertEquals("heave", alone.name());
+    assertEquals(-3, alone.real());
+  }
 }

@@ -118,4 +118,13 @@ class RunLimitsTest {
     double power = study.power(airspeed).getAsDouble();
     return (margin.isEmpty() || margin.getAsDouble() >= wanted) && power <= 82_000;
   }
+
+  @Test
+  void oneAirspeedCanBeTheWholeOfTheLimits() {
+    RunLimits one = new RunLimits(2, ASKED, 2, 1);
+    assertFalse(one.below(2));
+    assertFalse(one.above(2));
+    assertTrue(one.below(1.99));
+    assertTrue(one.above(2.01));
+  }
 }

@@ -139,4 +139,18 @@ class RunPlanTest {
     assertEquals(45.12, Unit.KNOT.fromSi(thin.minimumByCurve().getAsDouble()), 0.005);
     assertTrue(plan(DemoCraft.TRAINER, curve, wind(0, 0), 25, 401, 300).minimumByCurve().isEmpty());
   }
+
+  /** Arithmetic: a gust as fast as the run leaves no air, and does not overtake it. */
+  @Test
+  void aGustAsFastAsTheRunDoesNotOvertakeIt() {
+    double south = Unit.DEGREE.toSi(180);
+    RunPlan run = plan(DemoCraft.TRAINER, 20, 20, 20);
+    assertFalse(run.isOvertaken(south));
+    assertTrue(plan(DemoCraft.TRAINER, 20, 20.01, 20).isOvertaken(south));
+    // 17 kt from behind and 3 kt of allowance
+    RunWind most = new RunWind(0, Unit.KNOT.toSi(17), Unit.KNOT.toSi(17), Unit.KNOT.toSi(3));
+    RunPlan allowed = plan(DemoCraft.TRAINER, HeightVelocityCurve.NONE, most, 20, 500, 500);
+    assertFalse(allowed.isOvertaken(south));
+    assertTrue(allowed.withGroundSpeed(Unit.KNOT.toSi(19.99)).isOvertaken(south));
+  }
 }

@@ -11,8 +11,10 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Trim;
+import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
@@ -121,5 +123,25 @@ class RunStudyTest {
     assertEquals(353, Unit.DEGREE.fromSi(tracks.get(35).triangle().track()), 1e-9);
     assertEquals(
         tracks.get(23).minimumAirspeed(), tracks.get(25).minimumAirspeed(), 1e-9); // 233 and 253
+  }
+
+  /** Arithmetic: 20 kt over the ground against 20 kt of wind, and what gusts leave downwind. */
+  @Test
+  void aMishapBeginsAsTheTrackIsFlown() {
+    RunStudy study = study(20, 20, 20);
+    Downwind turn = downwind(study, 0);
+    assertEquals(40, turn.numbers().get(Downwind.GROUND_SPEED), 1e-9);
+    assertEquals(40, turn.numbers().get(Downwind.WIND), 1e-9);
+    assertEquals(100, turn.numbers().get(Downwind.DESCENT), 1e-9);
+    RunTrack across = study(4, 4, 7).track(Unit.DEGREE.toSi(90));
+    Settling settling =
+        (Settling) study(4, 4, 7).encounter(across, RunMishap.SETTLING).orElseThrow().entry();
+    // sqrt(4^2 + 7^2) = 8.0623, to hundredths
+    assertEquals(8.06, settling.numbers().get(Settling.WIND), 1e-12);
+  }
+
+  private static Downwind downwind(RunStudy study, double track) {
+    return (Downwind)
+        study.encounter(study.track(track), RunMishap.TURN_DOWNWIND).orElseThrow().entry();
   }
 }

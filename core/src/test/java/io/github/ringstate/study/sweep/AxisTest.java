@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -83,5 +84,19 @@ class AxisTest {
   @MethodSource("badLists")
   void aListIsNotEmptyAndHasEachValueOnce(List<Double> values) {
     assertThrows(SettingException.class, () -> new Axis.Numbers("pilot.delay_s", values));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1})
+  void neitherEndOfRatiosIsZeroOrLess(double to) {
+    assertThrows(
+        SettingException.class, () -> new Axis.Range("pilot.delay_s", 2, to, 3, Scale.LOG));
+  }
+
+  @Test
+  void theGreatestFiniteNumberIsAnEndAsAnyOther() {
+    double most = Double.MAX_VALUE;
+    assertEquals(most, new Axis.Range("x", 0, most, 3, Scale.LINEAR).value(2));
+    assertEquals(-most, new Axis.Range("x", -most, 0, 3, Scale.LINEAR).value(0));
   }
 }

@@ -204,6 +204,8 @@ class BadExtensionTest {
         new Bad("whose median is NaN s", Own.of(delay(Double.NaN, 1))),
         new Bad("whose median is 61.0 s", Own.of(delay(61, 1))),
         new Bad("whose quantile 0.001 is -1.0 s", Own.of(delay(1, -1))),
+        new Bad("whose quantile 0.001 is Infinity s", Own.of(delay(1, 1 / 0.0))),
+        new Bad("whose quantile 0.001 is NaN s", Own.of(delay(1, Double.NaN))),
         new Bad("the column 'Mine'", Own.of("Mine", 1)),
         new Bad("not beginning as a setting does", Own.of("craft_mine", 1)),
         new Bad("the column 'sensitive', a name that is taken", Own.of("sensitive", 1)));
@@ -260,6 +262,61 @@ class BadExtensionTest {
                 asked.incrementAndGet();
                 throw boom();
               }));
+    }
+  }
+
+  /** Delays of 0 and of a minute are the ends of what a pilot may take. */
+  @Test
+  void whatCanBeFlownIsTakenWithTheBuiltInParts() {
+    for (double delay : new double[] {0, 60}) {
+      Settings settings = Settings.of(List.of(Own.of(delay(delay, delay))), Map.of());
+      assertEquals(delay, settings.plugins().delays().get("slow").median());
+    }
+    RingStateInflow base = RingStateInflow.standard();
+    InflowKind mine = inflow("mine", base::induced);
+    assertEquals(mine, Settings.of(List.of(Own.of(mine)), Map.of()).inflowKinds().get("mine"));
+    EntryKind steep = EntryKind.STANDARD;
+    EntryKind drop =
+        new EntryKind(
+            "drop",
+            "drop",
+            "drops",
+            "",
+            steep.wind(),
+            steep.windFrom(),
+            steep.parameters(),
+            steep.maker());
+    assertEquals(drop, Settings.of(List.of(Own.of(drop)), Map.of()).entryKinds().get("drop"));
+  }
+
+  @Test
+  void theSlopeAndTheLossesOfAnInflowAreNumbersToo() {
+    for (boolean slope : new boolean[] {true, false}) {
+      RingStateInflow base = RingStateInflow.standard();
+      InflowModel model =
+          new InflowOver(base, "mine", slope) {
+            @Override
+            public String name() {
+              return "mine";
+            }
+
+            @Override
+            public double slope(double edgewise, double axial) {
+              return slope ? Double.NaN : base.slope(edgewise, axial);
+            }
+
+            @Override
+            public double lossShare(double edgewise, double axial) {
+              return Double.NaN;
+            }
+          };
+      InflowKind kind =
+          new InflowKind("mine", List.of(), numbers -> model, over -> new HeaveDamping(base));
+      BadExtensionException refused =
+          assertThrows(
+              BadExtensionException.class, () -> Settings.of(List.of(Own.of(kind)), Map.of()));
+      String said = slope ? "whose slope is NaN" : "whose share of losses is NaN";
+      assertTrue(refused.getMessage().contains(said), refused.getMessage());
     }
   }
 }

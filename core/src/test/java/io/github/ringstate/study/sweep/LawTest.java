@@ -168,4 +168,28 @@ class LawTest {
     }
     assertEquals(15, sum, 5 * 0.5 / FastMath.sqrt(64));
   }
+
+  /** Of a normal distribution one half lies below its mean, 0.1 % beyond 3.09 deviations. */
+  @Test
+  void theRefusalSaysWhatShareLiesOutside() {
+    Law half = new Law.Drawn(Family.NORMAL, List.of(200.0, 20.0), -INFINITE, INFINITE);
+    SettingException refused =
+        assertThrows(SettingException.class, () -> sweep("craft.mass_kg", 9, half));
+    assertTrue(refused.problem().contains(" 50.0 % "), refused.problem());
+    assertTrue(refused.allowed().contains("the setting's range"), refused.allowed());
+    Law beyond = new Law.Drawn(Family.NORMAL, List.of(500.0, 20.0), 561.8, 1000);
+    refused = assertThrows(SettingException.class, () -> sweep("craft.mass_kg", 9, beyond));
+    assertTrue(refused.problem().contains(" 99.9 % "), refused.problem());
+    assertTrue(refused.allowed().startsWith("bounds"), refused.allowed());
+  }
+
+  @Test
+  void neitherEndOfASpanMayBeOutsideTheRangeOfTheSetting() {
+    for (Law law :
+        List.of(new Law.Span(500, 1e6, Scale.LINEAR), new Law.Span(1, 500, Scale.LINEAR))) {
+      SettingException refused =
+          assertThrows(SettingException.class, () -> sweep("craft.mass_kg", 9, law));
+      assertEquals("craft.mass_kg", refused.key());
+    }
+  }
 }

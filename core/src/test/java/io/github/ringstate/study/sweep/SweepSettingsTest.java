@@ -2,7 +2,9 @@ package io.github.ringstate.study.sweep;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.craft.RotationSense;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -94,6 +96,52 @@ class SweepSettingsTest {
                 Sweep sweep = new Sweep(new SweepSpec(1, 0, fixed, List.of(ends), Sample.NONE));
                 assertEquals(2, sweep.count(), setting.key());
               });
+    }
+  }
+
+  @Test
+  void neitherEndOfARangeMayBeOutsideThatOfTheSetting() {
+    for (Axis.Range range :
+        List.of(
+            new Axis.Range("craft.mass_kg", 1, 600, 3, Scale.LINEAR),
+            new Axis.Range("craft.mass_kg", 600, 1e6, 3, Scale.LINEAR))) {
+      assertEquals("craft.mass_kg", assertRefused(0, List.of(), List.of(range), Sample.NONE).key());
+    }
+  }
+
+  @Test
+  void aNumberOfAnotherTechniqueIsNotSampled() {
+    Sample banks =
+        new Sample(
+            Sample.Method.SOBOL,
+            8,
+            List.of(new Sample.Dimension("pilot.bank_deg", 10, 20, Scale.LINEAR)));
+    Axis forward = Sweeps.word("pilot.technique", "forward");
+    assertEquals("pilot.bank_deg", assertRefused(0, List.of(forward), List.of(), banks).key());
+  }
+
+  @Test
+  void theRefusalSaysWhatASettingTakes() {
+    Axis word = Sweeps.word("craft.mass_kg", "heavy");
+    assertEquals("a number", assertRefused(0, List.of(word), List.of(), Sample.NONE).allowed());
+    Axis gyro = Sweeps.word("craft.rotation", "sideways");
+    String allowed = assertRefused(0, List.of(gyro), List.of(), Sample.NONE).allowed();
+    for (RotationSense sense : RotationSense.values()) {
+      assertTrue(allowed.contains(sense.label()), allowed);
+    }
+    Axis bank = Sweeps.number("pilot.bank_deg", 1000);
+    Axis lateral = Sweeps.word("pilot.technique", "lateral");
+    allowed = assertRefused(0, List.of(lateral, bank), List.of(), Sample.NONE).allowed();
+    assertTrue(allowed.endsWith(" with lateral"), allowed);
+    Axis mass = Sweeps.number("craft.mass_kg", 1e6);
+    allowed = assertRefused(0, List.of(mass), List.of(), Sample.NONE).allowed();
+    assertTrue(allowed.endsWith(" kg"), allowed);
+  }
+
+  @Test
+  void theKeyOfASettingIsItsGroupAndItsName() {
+    for (Setting setting : Settings.BUILT_IN.all()) {
+      assertEquals(setting.key(), setting.group() + "." + setting.name());
     }
   }
 }
