@@ -73,6 +73,9 @@
  * <tr><td>the model's own</td><td>4</td><td>0.9 to 1.0</td><td>0.1 to 0.9</td><td>0.04</td><td>0.02</td></tr>
  * </table>
  *
+ * <p>The table is of fits whose movements could lie before the onset, where some searches ended in
+ * a minimum that is not the lowest; it was not made anew.
+ *
  * <p>In the table what is told was counted number by number, which gives a strain less by up to a
  * sixth than {@link io.github.ringstate.calibration.Fit#strain} does. The ratio of the losses does
  * not grow from the delays that were flown to 4 s; lateral recoveries are off most at 0 to 2 s. It

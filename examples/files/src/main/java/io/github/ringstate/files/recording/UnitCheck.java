@@ -114,7 +114,9 @@ final class UnitCheck {
                   + other.key()
                   + " in another unit than is said: the first changes "
                   + Decimals.fixed(ratio.get(), 3)
-                  + " times as fast as the second",
+                  + " times as fast as the second; of CSV, name the right unit by "
+                  + ColumnMap.OPTION
+                  + ", or leave the wrong one out of the map",
               null);
         }
       }

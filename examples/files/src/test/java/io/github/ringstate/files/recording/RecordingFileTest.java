@@ -246,13 +246,14 @@ class RecordingFileTest {
             k -> k + "," + 4 * k / (feet ? 0.3048 : 1) + "," + (feet ? 787.4 : 4));
     assertEquals(100, read(right).recording().size());
     String wrong = right.replace(height, feet ? "height_m" : "height_ft");
-    assertThrows(UserError.class, () -> read(wrong));
+    UserError refused = assertThrows(UserError.class, () -> read(wrong));
+    assertTrue(String.valueOf(refused.getMessage()).contains("the right unit by --columns"));
     String down =
         lines(
             "time_s," + height + "," + speed,
             100,
             k -> k + "," + 4 * k / (feet ? 0.3048 : 1) + "," + (feet ? -787.4 : -4));
-    UserError refused = assertThrows(UserError.class, () -> read(down));
+    refused = assertThrows(UserError.class, () -> read(down));
     assertTrue(String.valueOf(refused.getMessage()).contains("opposite signs"));
     String both = down.replace(height, feet ? "height_m" : "height_ft");
     refused = assertThrows(UserError.class, () -> read(both));

@@ -24,7 +24,8 @@ public final class CraftWords {
    */
   public static String of(Helicopter craft) {
     String fit = fit(craft);
-    return craft.name() + ": " + craft.description() + (fit.isEmpty() ? "" : "; " + fit);
+    String described = craft.name() + ": " + craft.description();
+    return fit.isEmpty() ? described : described.replaceFirst("\\.$", "") + "; " + fit;
   }
 
   /**
