@@ -9,6 +9,7 @@ import io.github.ringstate.encounter.FlightQuantity;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.RecordedFlight;
 import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.encounter.UnfinishedFlightException;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.OutOfRangeException;
@@ -33,7 +34,7 @@ import org.hipparchus.util.FastMath;
  * @param recoverySeen whether the recording shows it; else it is assumed
  * @param delay from onset to the first movement, s
  * @param delaySeen whether the recording shows it; else it is assumed
- * @param fromBehind the wind from behind, m/s
+ * @param fromBehind the wind along the track, m/s, positive from behind
  * @param begun whether it begins with what was recorded at the onset
  * @param flight the flight; empty if the craft cannot begin the entry
  * @param onset when the recorded onset is in it, s
@@ -186,7 +187,7 @@ record ModelledDescent(
         return approach.onset() && approach.time() <= SOON
             ? Optional.of(flight.apply(encounter, approach))
             : Optional.empty();
-      } catch (NoSteadyFlightException | OutOfRangeException none) {
+      } catch (NoSteadyFlightException | OutOfRangeException | UnfinishedFlightException none) {
         return Optional.empty();
       }
     }
@@ -195,7 +196,7 @@ record ModelledDescent(
       try {
         Approach approach = Approach.fly(encounter, Simulator.precise());
         return Optional.of(of(encounter, approach, delay, approach.time()));
-      } catch (NoSteadyFlightException noStart) {
+      } catch (NoSteadyFlightException | OutOfRangeException | UnfinishedFlightException noStart) {
         return Optional.empty();
       }
     }
