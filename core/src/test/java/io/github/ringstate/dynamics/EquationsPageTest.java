@@ -66,6 +66,7 @@ class EquationsPageTest {
           "encounter.StartHeight",
           "inflow.BandFinder",
           "inflow.MomentumRoots",
+          "inflow.SlopeCheck",
           "inflow.TabulatedInflow",
           "inflow.TabulatedRing");
 

@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.review;
 import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.FlightLimits;
 import io.github.ringstate.encounter.FlightQuantity;
 import io.github.ringstate.encounter.Instant;
 import io.github.ringstate.encounter.RecordedFlight;
@@ -37,6 +38,9 @@ record InventedFlight(List<Point> points, double onset, double loss) {
 
   private static final double TAKING_UP = 5;
   private static final double CLIMBING = 3;
+
+  /** The pilot goes on with the recovery for so long past the arrest, s. */
+  private static final double PAST_ARREST = 4;
 
   private static final double CRUISE = 31;
   private static final double GRAVITY = 9.80665;
@@ -81,7 +85,8 @@ record InventedFlight(List<Point> points, double onset, double loss) {
   }
 
   static InventedFlight of(Encounter encounter, double rate) {
-    RecordedFlight flown = encounter.record(Simulator.precise());
+    FlightLimits limits = FlightLimits.STANDARD.with(FlightLimits.TIME_PAST_ARREST, PAST_ARREST);
+    RecordedFlight flown = encounter.withLimits(limits).record(Simulator.precise());
     List<Point> descent = new ArrayList<>();
     for (Instant instant : flown.history().sampled(1 / rate)) {
       descent.add(point(encounter, instant));
