@@ -83,22 +83,11 @@ public final class MatchedOnset {
       }
       up -= product / slopes;
     }
-    return match.with(up);
-  }
-
-  private RecordedOnset with(double up) {
-    return new RecordedOnset(
-        onset.wind(),
-        onset.ahead(),
-        onset.sideways(),
-        onset.verticalSpeed(),
-        onset.forward(),
-        onset.right(),
-        up);
+    return onset.withUp(up);
   }
 
   private double[] residuals(double up) {
-    History flown = encounter.withEntry(with(up)).withDelay(until).record().history();
+    History flown = encounter.withEntry(onset.withUp(up)).withDelay(until).record().history();
     double low =
         flown.at(0).get(FlightQuantity.HEIGHT) - flown.at(until).get(FlightQuantity.HEIGHT);
     double sink = flown.at(until).get(FlightQuantity.VERTICAL_SPEED);

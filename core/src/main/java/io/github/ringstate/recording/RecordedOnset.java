@@ -95,6 +95,16 @@ public record RecordedOnset(
             motion.acceleration(at)));
   }
 
+  /**
+   * The same onset with another vertical acceleration.
+   *
+   * @param other the vertical acceleration, m/s2, positive up
+   * @return the onset with it
+   */
+  public RecordedOnset withUp(double other) {
+    return new RecordedOnset(wind, ahead, sideways, verticalSpeed, forward, right, other);
+  }
+
   /** Where the nose points: as recorded, or as the way through the air says. */
   private static double heading(Recording recording, int at, double[] here, Wind wind) {
     double recorded = recording.value(Channel.HEADING, at);

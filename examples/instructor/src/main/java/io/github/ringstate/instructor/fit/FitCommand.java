@@ -105,7 +105,7 @@ public final class FitCommand implements Runnable {
   private @Nullable String recovery;
 
   @Option(
-      names = "--columns",
+      names = ColumnMap.OPTION,
       paramLabel = "MAP",
       description =
           "What the columns of CSV files hold: QUANTITY=COLUMN:UNIT,... or a TOML file. Unless"
@@ -215,7 +215,9 @@ public final class FitCommand implements Runnable {
 
   private Recording read(String file) {
     ColumnMap map =
-        columns == null ? ColumnMap.BY_NAMES : ColumnMap.of("--columns", columns, Origin.of(spec));
+        columns == null
+            ? ColumnMap.BY_NAMES
+            : ColumnMap.of(ColumnMap.OPTION, columns, Origin.of(spec));
     return RecordingFile.read(file, map).recording();
   }
 
