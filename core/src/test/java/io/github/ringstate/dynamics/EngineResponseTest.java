@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The engine's answer to what is asked of it, and what the rotor gives while it waits. */
@@ -25,10 +25,6 @@ class EngineResponseTest {
   private static final double STEP = 0.01;
 
   private record Sample(double time, double engine, double shaft, double rotorSpeed) {}
-
-  static List<Helicopter> demoCraft() {
-    return DemoCraft.ALL;
-  }
 
   private static EquationsOfMotion motion(Helicopter craft) {
     return new EquationsOfMotion(craft, AIR, Wind.CALM, RingStateInflow.standard(), false);
@@ -75,7 +71,7 @@ class EngineResponseTest {
 
   /** Source: conservation of energy; the rotor gives what the engine does not. */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void theRotorDroopsByTheEnergyThatIsMissing(Helicopter craft) {
     List<Sample> samples = overpitched(craft, 0.8);
     int last = (samples.size() - 1) / 2 * 2;
@@ -105,7 +101,7 @@ class EngineResponseTest {
   }
 
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void aHoverStaysAsItIs(Helicopter craft) {
     EquationsOfMotion motion = motion(craft);
     double[] state = Trim.find(motion, 0, 0).state(motion, 0, 0);

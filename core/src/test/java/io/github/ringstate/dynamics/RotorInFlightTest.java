@@ -11,9 +11,9 @@ import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.rotor.Rotor;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -25,10 +25,6 @@ class RotorInFlightTest {
 
   static IntStream draws() {
     return IntStream.range(0, 100);
-  }
-
-  static Stream<Helicopter> demoCraft() {
-    return DemoCraft.ALL.stream();
   }
 
   private static EquationsOfMotion equations(Helicopter craft, boolean ground) {
@@ -123,7 +119,7 @@ class RotorInFlightTest {
    * them.
    */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void theLossesOfNonUniformInflowAreCountedOnce(Helicopter craft) {
     EquationsOfMotion motion = equations(craft, false);
     double sink = -motion.hoverInduced();

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -32,10 +33,6 @@ class TrimTest {
 
   private static EquationsOfMotion equations(Helicopter craft) {
     return equations(craft, StandardAtmosphere.at(0), Wind.CALM);
-  }
-
-  static Stream<Helicopter> demoCraft() {
-    return DemoCraft.ALL.stream();
   }
 
   static Stream<Arguments> steadyFlights() {
@@ -76,7 +73,7 @@ class TrimTest {
    * by less than a thousandth a second before it settles.
    */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void theRotorKeepsItsSpeedInAHoverWithPowerToSpare(Helicopter craft) {
     EquationsOfMotion motion = equations(craft);
     Trim trim = Trim.find(motion, 0, 0);
@@ -98,7 +95,7 @@ class TrimTest {
    * a) + 4 d2 (CT/s)^2 / a^2 (Gessow and Myers; from memory), by hand.
    */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void hoverPowerIsWhatAHandCalculationGives(Helicopter craft) {
     EquationsOfMotion motion = equations(craft);
     Trim trim = Trim.find(motion, 0, 0);
@@ -125,7 +122,7 @@ class TrimTest {
 
   /** Figure of merit 0.6 to 0.75 for real rotors (Gessow and Myers; Leishman; from memory). */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void theFigureOfMeritIsThatOfARealRotor(Helicopter craft) {
     EquationsOfMotion motion = equations(craft);
     Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0));
@@ -138,7 +135,7 @@ class TrimTest {
 
   /** The invented limits are to leave a hover possible, near full mass too. */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void everyDemoCraftHoversWithinItsContinuousPowerAtSeaLevel(Helicopter craft) {
     Helicopter full = craft.with(Helicopter.MASS, craft.numbers().get(Helicopter.MAXIMUM_MASS));
     EquationsOfMotion motion = equations(full);

@@ -17,17 +17,12 @@ import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.ParameterSet;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
 
 /** Common practice, no source: pulling more than the engine gives slows the rotor. */
 class RotorSpeedInFlightTest {
-
-  static Stream<Helicopter> demoCraft() {
-    return DemoCraft.ALL.stream();
-  }
 
   private static Recovery pull(double percent) {
     return new CollectiveOnly(
@@ -49,7 +44,7 @@ class RotorSpeedInFlightTest {
   }
 
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void raisingTheLeverBeyondThePowerThereIsSlowsTheRotorBelowItsWarning(Helicopter craft) {
     Encounter encounter = Encounter.of(craft).withRecovery(raise(10)).withDelay(4);
     Outcome outcome = encounter.fly();
@@ -64,7 +59,7 @@ class RotorSpeedInFlightTest {
 
   /** What the engine's own time costs is less than the margin to the warning, 5 per cent. */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void withinThePowerThereIsTheRotorKeepsItsSpeed(Helicopter craft) {
     for (Recovery recovery : List.of(new Forward(), new Lateral(), pull(95))) {
       for (double delay : new double[] {0, 1, 3, 6}) {
@@ -105,7 +100,7 @@ class RotorSpeedInFlightTest {
 
   /** Rotor speed in autorotation, 90 to 110 per cent for most craft; common practice, no source. */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void autorotationKeepsTheRotorWithinItsPowerOffRange(Helicopter craft) {
     for (Entry entry :
         List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach())) {

@@ -19,18 +19,13 @@ import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The standard entry. */
 class TailwindApproachTest {
-
-  static Stream<Helicopter> craft() {
-    return DemoCraft.ALL.stream();
-  }
 
   private static TailwindApproach with(Parameter parameter, double value) {
     return new TailwindApproach(
@@ -52,7 +47,7 @@ class TailwindApproachTest {
   }
 
   @ParameterizedTest
-  @MethodSource("craft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void leadsEveryDemoCraftIntoTheRingState(Helicopter craft) {
     Encounter encounter = Encounter.of(craft).withRecovery(new Lateral());
     assertEquals(new TailwindApproach(), encounter.entry());
@@ -63,7 +58,7 @@ class TailwindApproachTest {
   }
 
   @ParameterizedTest
-  @MethodSource("craft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void theAirspeedGoesThroughZeroBeforeTheGroundSpeedDoes(Helicopter craft) {
     List<double[]> flown = flown(Encounter.of(craft).withRecovery(new NoRecovery()).withDelay(20));
     double wind = new TailwindApproach().numbers().si(TailwindApproach.WIND);
@@ -77,7 +72,7 @@ class TailwindApproachTest {
 
   /** The approach takes less than the hover, and the airspeed is lost before the power is back. */
   @ParameterizedTest
-  @MethodSource("craft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void thePowerIsLowerThanThatOfTheHoverAtOnset(Helicopter craft) {
     Encounter encounter = Encounter.of(craft).withRecovery(new NoRecovery()).withDelay(0);
     double onset = encounter.fly().onsetTime().orElseThrow();

@@ -26,16 +26,12 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
 
 class TechniqueLimitsTest {
 
   private static final Encounter TRAINER =
       Encounter.of(DemoCraft.TRAINER).withEntry(new Settling());
-
-  static List<Helicopter> craft() {
-    return DemoCraft.ALL;
-  }
 
   private static ParameterSet corner(List<Parameter> parameters, SplittableRandom random) {
     ParameterSet numbers = ParameterSet.standard(parameters);
@@ -49,7 +45,7 @@ class TechniqueLimitsTest {
   }
 
   @ParameterizedTest
-  @MethodSource("craft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void everyTechniqueAtTheLimitsOfItsParametersEndsInADeclaredOutcome(Helicopter craft) {
     SplittableRandom random = new SplittableRandom(8);
     for (Technique technique : Technique.ALL) {

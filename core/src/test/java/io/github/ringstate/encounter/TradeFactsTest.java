@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -228,13 +229,9 @@ class TradeFactsTest {
     return last[0];
   }
 
-  static Stream<Helicopter> demoCraft() {
-    return DemoCraft.ALL.stream();
-  }
-
   /** The side that the tail rotor pushes to; common practice, no source. */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void lateralRecoveryGoesRightUnderACounterClockwiseRotorAndLeftUnderAClockwiseOne(
       Helicopter craft) {
     assertTrue(sideways(craft.with(RotationSense.COUNTER_CLOCKWISE)) > 5);
@@ -258,7 +255,7 @@ class TradeFactsTest {
 
   /** Common practice, no source; of the entry from a hover. */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void lateralRecoveryLosesLessThanForwardRecoveryAtEqualDelay(Helicopter craft) {
     for (double delay = 0; delay <= 6; delay += 0.5) {
       Encounter encounter = Encounter.of(craft).withDelay(delay);
@@ -270,7 +267,7 @@ class TradeFactsTest {
 
   /** Common practice, no source: the glide costs most. */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void autorotationLosesMoreThanForwardRecovery(Helicopter craft) {
     for (double delay : new double[] {0, 1, 2, 4}) {
       Encounter encounter = Encounter.of(craft).withDelay(delay);

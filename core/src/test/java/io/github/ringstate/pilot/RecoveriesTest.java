@@ -25,6 +25,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a technique does first is common practice, no source. */
@@ -157,12 +158,8 @@ class RecoveriesTest {
     assertEquals(first[State.COLLECTIVE], then[State.COLLECTIVE], 1e-12);
   }
 
-  static Stream<Technique> techniques() {
-    return Technique.ALL.stream();
-  }
-
   @ParameterizedTest
-  @MethodSource("techniques")
+  @FieldSource("io.github.ringstate.pilot.Technique#ALL")
   void aTechniqueIsRegisteredWithWhatItIsMadeOf(Technique technique) {
     assertEquals(technique.name(), technique.standard().name());
     assertEquals(technique, Technique.named(technique.name()).orElseThrow());
