@@ -9,7 +9,6 @@ import org.junit.jupiter.params.provider.FieldSource;
 
 class EntryWindTest {
 
-
   /** Entries fly north at first: a wind from behind blows toward north. */
   @ParameterizedTest
   @FieldSource("io.github.ringstate.encounter.EntryKind#ALL")
