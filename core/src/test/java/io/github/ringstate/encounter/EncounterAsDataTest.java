@@ -45,8 +45,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class EncounterAsDataTest {
 
   private static RingStateInflow inflow() {
-    return new RingStateInflow(
-        ParameterSet.standard(RingStateInflow.PARAMETERS).with(RingStateInflow.EXIT_TOTAL, 1.35));
+    return RingStateInflow.standard().with(RingStateInflow.EXIT_TOTAL, 1.35);
   }
 
   private static Encounter made(double bank) {

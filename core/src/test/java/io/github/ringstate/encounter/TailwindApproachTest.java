@@ -16,7 +16,6 @@ import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -27,17 +26,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The standard entry. */
 class TailwindApproachTest {
 
-  private static TailwindApproach with(Parameter parameter, double value) {
-    return new TailwindApproach(
-        ParameterSet.standard(TailwindApproach.PARAMETERS).with(parameter, value));
+  private static Entry with(Parameter parameter, double value) {
+    return EntryKind.TAILWIND_APPROACH.with(parameter, value);
   }
 
   /** What is asked of the motion from the start on, every tenth of a second. */
   private static List<double[]> flown(Encounter encounter) {
-    List<double[]> samples = new ArrayList<>();
-    Trajectory trajectory = new Trajectory(0.1, (phase, motion) -> samples.add(sample(motion)));
-    encounter.fly(Simulator.precise(), trajectory);
-    return samples;
+    return Samples.of(encounter, 0.1, TailwindApproachTest::sample);
   }
 
   private static double[] sample(Motion motion) {

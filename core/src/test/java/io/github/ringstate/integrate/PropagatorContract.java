@@ -94,7 +94,9 @@ abstract class PropagatorContract {
   void aLegEndsAtTheFirstPassageThatStopsItAndOnlyThen(Problem problem) {
     Propagator<String, Point> propagator = started(problem);
     Crossing first = problem.risesFirst() ? Crossing.RISING : Crossing.FALLING;
-    assertEquals("zero", problem.fly(propagator, problem.end(), Event.stop("zero", first, problem.quantity())));
+    assertEquals(
+        "zero",
+        problem.fly(propagator, problem.end(), Event.stop("zero", first, problem.quantity())));
     assertEquals(problem.times()[0], propagator.time(), timeError());
     assertEquals(propagator.time(), propagator.log().time(0), 2e-10);
     assertTrue(error(problem, propagator) <= errorOverTolerance() * tight());
@@ -115,7 +117,9 @@ abstract class PropagatorContract {
   @Test
   void aPassageCountsOnlyWhereItsConditionHolds() {
     Propagator<String, Point> propagator = started(OSCILLATOR);
-    assertEquals("zero", OSCILLATOR.fly(
+    assertEquals(
+        "zero",
+        OSCILLATOR.fly(
             propagator,
             10,
             Event.<String, Point>stop("zero", Crossing.EITHER, OSCILLATOR.quantity())
@@ -148,7 +152,9 @@ abstract class PropagatorContract {
   void aPassageJustBeforeTheEndIsFoundAndOneJustBeyondIsNot() {
     double margin = 10 * timeError();
     Propagator<String, Point> within = started(OSCILLATOR);
-    assertEquals("zero", OSCILLATOR.fly(
+    assertEquals(
+        "zero",
+        OSCILLATOR.fly(
             within,
             Math.PI / 2 + margin,
             Event.stop("zero", Crossing.FALLING, OSCILLATOR.quantity())));
@@ -216,7 +222,9 @@ abstract class PropagatorContract {
   @Test
   void passagesWithinOneStepAreTakenInOrderOfTime() {
     Propagator<String, Point> propagator = started(OSCILLATOR);
-    assertEquals("later", OSCILLATOR.fly(
+    assertEquals(
+        "later",
+        OSCILLATOR.fly(
             propagator,
             3,
             Event.stop("later", Crossing.RISING, at -> at.time() - 1.001),
