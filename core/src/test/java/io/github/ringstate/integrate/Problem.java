@@ -79,6 +79,7 @@ record Problem(
 
   /** Goes on to a time or to an event that stops the leg, and says which. */
   @SafeVarargs
+  @SuppressWarnings("varargs") // a list of them, which is only read
   final @Nullable String fly(
       Propagator<String, Point> by, double until, Event<String, Point>... events) {
     return by.propagate(equations(), until, List.of(events));
