@@ -182,7 +182,7 @@ class ShapedDescentTest {
 
   /** Level to 5 s, down ever faster at 0.6 m/s2, and up again as steeply into a climb. */
   private static double notch(double t) {
-    return Math.min(3, -0.6 * Math.max(0, t < TURN ? t - 5 : 2 * TURN - 5 - t));
+    return t < 5 ? 0 : Math.min(3, 0.6 * (Math.abs(t - TURN) - TURN + 5));
   }
 
   /** On straight lines a time is as unsure as the vertical speed there over its rate of change. */
