@@ -33,8 +33,7 @@ class ShapedDescentTest {
   private static final Noise NOISE = new Noise(4, 0.02, 0.02, 0.02, 0, 60);
 
   private static final EncounterFinder FINDER =
-      new EncounterFinder(
-          CRAFT.craft(), CRAFT.air(), new Wind(0, 0), 0.1, 0.1, CRAFT.boundary());
+      new EncounterFinder(CRAFT.craft(), CRAFT.air(), new Wind(0, 0), 0.1, 0.1, CRAFT.boundary());
 
   private static Recording recording(
       double end, DoubleUnaryOperator speed, DoublePredicate isRead, DoublePredicate hasGround) {
@@ -268,8 +267,7 @@ class ShapedDescentTest {
     double slow = -0.5 * ONSET;
     DoubleUnaryOperator twice =
         t ->
-            line(
-                t, 5, 0, 10, fast, 15, fast, 17, slow, 23, slow, 25, fast, 30, fast, 35, 0, 40, 1);
+            line(t, 5, 0, 10, fast, 15, fast, 17, slow, 23, slow, 25, fast, 30, fast, 35, 0, 40, 1);
     List<FoundEncounter> all = found(45, twice);
     assertEquals(1, all.size());
     assertEquals(5 + 5 / 1.5, all.get(0).onsetTime().value(), 0.1);

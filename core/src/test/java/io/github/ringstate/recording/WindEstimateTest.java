@@ -138,15 +138,18 @@ class WindEstimateTest {
   private static final double ELSEWHERE = 1852 / 3600.0;
 
   /**
-   * By hand: winds (1, 0) and (3, 4) have the mean (2, 2), from which each is off by 5 in the sum of
-   * squares; 10 over twice one free stretch is 5, of which the mean of two adds a half. At 5 m/s
+   * By hand: winds (1, 0) and (3, 4) have the mean (2, 2), from which each is off by 5 in the sum
+   * of squares; 10 over twice one free stretch is 5, of which the mean of two adds a half. At 5 m/s
    * gauges tell nothing.
    */
   @Test
   void twoStretchesGiveTheMeanAndWhatTheyDifferBy() {
     WindEstimate found =
         WindEstimate.of(
-            legs(new double[] {31, 0, 30, 0}, new double[] {9, 9, 5, 0}, new double[] {3, 34, 0, 30}));
+            legs(
+                new double[] {31, 0, 30, 0},
+                new double[] {9, 9, 5, 0},
+                new double[] {3, 34, 0, 30}));
     assertEquals(WindEstimate.Source.AIRSPEED, found.source());
     assertEquals(2, found.north(), 1e-9);
     assertEquals(2, found.east(), 1e-9);

@@ -183,7 +183,9 @@ class ContinuationTest {
             .size());
   }
 
-  /** By hand, for y1^2 + y2 - a and y1 y2 + b: the slopes along v are 2 y1 v1 + v2, y2 v1 + y1 v2. */
+  /**
+   * By hand, for y1^2 + y2 - a and y1 y2 + b: the slopes along v are 2 y1 v1 + v2, y2 v1 + y1 v2.
+   */
   @Test
   void theFoldEquationsOfTwoUnknownsAreThoseByHand() {
     MultivariateVectorFunction two =
@@ -207,8 +209,7 @@ class ContinuationTest {
    */
   @Test
   void newtonsMethodEndsWhereItsStepsAreRounding() {
-    Newton root =
-        Newton.solve(x -> new double[] {x[0] * x[0] - 2}, new double[] {1});
+    Newton root = Newton.solve(x -> new double[] {x[0] * x[0] - 2}, new double[] {1});
     assertEquals(Math.sqrt(2), root.solution()[0], 1e-15);
     assertEquals(6, root.steps());
     assertTrue(root.lastStep() < 1e-12, "last step " + root.lastStep());
@@ -227,8 +228,8 @@ class ContinuationTest {
 
   /**
    * A ripple of sin(w y) c / w moves the fold of a + y^2 to 2 y = -c cos(w y). A central difference
-   * of step h makes of the cosine cos(w y) sin(w h) / (w h), and Richardson's extrapolation
-   * (4 sin(x / 2) / (x / 2) - sin(x) / x) / 3, of x = w h.
+   * of step h makes of the cosine cos(w y) sin(w h) / (w h), and Richardson's extrapolation (4
+   * sin(x / 2) / (x / 2) - sin(x) / x) / 3, of x = w h.
    */
   @Test
   void theErrorOfAFoldIsWhatALongerStepChanges() {
@@ -237,9 +238,7 @@ class ContinuationTest {
     Fold fold =
         Fold.near(
             place ->
-                new double[] {
-                  place[1] + place[0] * place[0] + c / w * FastMath.sin(w * place[0])
-                },
+                new double[] {place[1] + place[0] * place[0] + c / w * FastMath.sin(w * place[0])},
             new double[] {1e-3, 0},
             new double[] {1});
     double fine = rippleFold(w, c, FoldEquations.STEP);
@@ -259,7 +258,9 @@ class ContinuationTest {
     return y;
   }
 
-  /** A diagonal that ends at 1: differences of 1e-5 keep as far away, and the step falls to 1e-8. */
+  /**
+   * A diagonal that ends at 1: differences of 1e-5 keep as far away, and the step falls to 1e-8.
+   */
   @Test
   void aCurveEndsCloseToWhereNoSolutionFollows() {
     MultivariateVectorFunction ending =
