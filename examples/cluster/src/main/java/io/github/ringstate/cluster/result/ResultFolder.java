@@ -75,24 +75,20 @@ public final class ResultFolder {
         return Optional.empty();
       }
       if (!context.getFileStatus(folder).isDirectory()) {
-        throw UserError.file(name, "cannot be a folder for results: it is a file", null);
+        throw UserError.file(name, "cannot be a folder for results: it is a file");
       }
       Path manifest = new Path(folder, MANIFEST);
       if (files.exists(manifest)) {
         return Optional.of(
             Manifest.read(lines(manifest))
                 .orElseThrow(
-                    () ->
-                        UserError.file(
-                            name, "cannot be gone on with: its manifest is damaged", null)));
+                    () -> UserError.file(name, "cannot be gone on with: its manifest is damaged")));
       }
       RemoteIterator<FileStatus> there = context.listStatus(folder);
       while (there.hasNext()) {
         if (!there.next().getPath().getName().startsWith(ResultFiles.DRAFT)) {
           throw UserError.file(
-              name,
-              "cannot be a folder for results: there are other things in it; name a new one",
-              null);
+              name, "cannot be a folder for results: there are other things in it; name a new one");
         }
       }
       return Optional.empty();
@@ -146,8 +142,7 @@ public final class ResultFolder {
         name,
         "holds another sweep: that one "
             + Difference.between(begun.get().lines(), asked.lines()).orElseThrow()
-            + "; name another folder, or remove that one",
-        null);
+            + "; name another folder, or remove that one");
   }
 
   /**

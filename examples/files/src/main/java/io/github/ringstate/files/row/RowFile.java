@@ -141,8 +141,7 @@ public final class RowFile implements Closeable {
             + "; to begin anew, remove "
             + part.getFileName()
             + " and "
-            + journalPlace.getFileName(),
-        null);
+            + journalPlace.getFileName());
   }
 
   /**
