@@ -3,7 +3,6 @@ package io.github.ringstate.instructor.best;
 import io.github.ringstate.analysis.best.BestRecovery;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
@@ -11,7 +10,6 @@ import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
 import io.github.ringstate.pilot.Recognition;
-import java.io.OutputStream;
 import java.util.List;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
@@ -57,7 +55,6 @@ public final class BestCommand implements Runnable {
     }
   }
 
-  private final OutputStream terminal;
 
   @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
@@ -88,18 +85,15 @@ public final class BestCommand implements Runnable {
 
   @Mixin private final PictureOutput output = new PictureOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public BestCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public BestCommand() {}
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
+    output.deliver(this::report);
+  }
+
+  private BestReport report() {
     Power chosen = new Choice<>("--power", List.of(Power.values()), Power::label).one(power);
     BestRequest request =
         new BestRequest(
@@ -109,6 +103,6 @@ public final class BestCommand implements Runnable {
             chosen.cap,
             chosen.label,
             NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE));
-    delivery.deliver(new BestReport(request, BestResult.of(request)));
+    return new BestReport(request, BestResult.of(request));
   }
 }

@@ -8,7 +8,6 @@ import io.github.ringstate.files.recording.ColumnMap;
 import io.github.ringstate.files.recording.RecordingFile;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
@@ -18,7 +17,6 @@ import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import java.io.OutputStream;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -65,7 +63,6 @@ public final class ReviewCommand implements Runnable {
   private static final Quantity DIRECTION = new Quantity("wind from", Unit.DEGREE, 0, 360);
   private static final Quantity GROUND = new Quantity("ground", Unit.FOOT, -2000, 30_000);
 
-  private final OutputStream terminal;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -131,19 +128,12 @@ public final class ReviewCommand implements Runnable {
 
   @Mixin private final SheetOutput output = new SheetOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public ReviewCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public ReviewCommand() {}
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
-    delivery.deliver(new ReviewReport(Debrief.of(request())));
+    output.deliver(() -> new ReviewReport(Debrief.of(request())));
   }
 
   private ReviewRequest request() {

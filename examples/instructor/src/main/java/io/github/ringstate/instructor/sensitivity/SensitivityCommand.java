@@ -2,7 +2,6 @@ package io.github.ringstate.instructor.sensitivity;
 
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
@@ -11,7 +10,6 @@ import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Technique;
-import java.io.OutputStream;
 import java.util.List;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
@@ -44,7 +42,6 @@ public final class SensitivityCommand implements Runnable {
   private static final List<Technique> WAYS =
       Technique.ALL.stream().filter(Technique::wayOut).toList();
 
-  private final OutputStream terminal;
 
   @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
@@ -74,18 +71,15 @@ public final class SensitivityCommand implements Runnable {
 
   @Mixin private final PictureOutput output = new PictureOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public SensitivityCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public SensitivityCommand() {}
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
+    output.deliver(this::report);
+  }
+
+  private SensitivityReport report() {
     SensitivityRequest request =
         new SensitivityRequest(
             Conditions.of(loading.load(craft.craft()), loading.air()),
@@ -93,6 +87,6 @@ public final class SensitivityCommand implements Runnable {
             new Choice<>("--recovery", WAYS, Technique::name).one(recovery),
             NumberText.one("--delay", delay, Recognition.DELAY),
             new Choice<>("--groups", SensitivityRequest.GROUPS, group -> group).several(groups));
-    delivery.deliver(new SensitivityReport(request, request.tornado()));
+    return new SensitivityReport(request, request.tornado());
   }
 }
