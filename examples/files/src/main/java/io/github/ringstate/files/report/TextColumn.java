@@ -48,18 +48,8 @@ public record TextColumn<R>(GridColumn head, Function<R, String> text) {
   public static <R> Sheet.Grid grid(List<TextColumn<R>> columns, List<R> rows) {
     return new Sheet.Grid(
         columns.stream().map(TextColumn::head).toList(),
-        rows.stream().map(row -> line(columns, row)).toList());
-  }
-
-  /**
-   * One line of such a table.
-   *
-   * @param columns the columns
-   * @param row the row
-   * @param <R> a row
-   * @return a text for each column
-   */
-  public static <R> List<String> line(List<TextColumn<R>> columns, R row) {
-    return columns.stream().map(column -> column.text().apply(row)).toList();
+        rows.stream()
+            .map(row -> columns.stream().map(column -> column.text().apply(row)).toList())
+            .toList());
   }
 }

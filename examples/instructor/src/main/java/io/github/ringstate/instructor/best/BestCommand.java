@@ -2,9 +2,7 @@ package io.github.ringstate.instructor.best;
 
 import io.github.ringstate.analysis.best.BestRecovery;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Choice;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
@@ -38,25 +36,11 @@ import picocli.CommandLine.Option;
     })
 public final class BestCommand implements Runnable {
 
-  private enum Power {
-    TAKE_OFF("take-off", BestRecovery.ALL_POWER),
-    CONTINUOUS("continuous", 1);
+  private record Power(String label, double cap) {}
 
-    private final String label;
-    private final double cap;
+  private static final List<Power> POWERS =
+      List.of(new Power("take-off", BestRecovery.ALL_POWER), new Power("continuous", 1));
 
-    Power(String label, double cap) {
-      this.label = label;
-      this.cap = cap;
-    }
-
-    String label() {
-      return label;
-    }
-  }
-
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
   @Mixin private final EntryOptions entry = new EntryOptions();
 
@@ -94,14 +78,14 @@ public final class BestCommand implements Runnable {
   }
 
   private BestReport report() {
-    Power chosen = new Choice<>("--power", List.of(Power.values()), Power::label).one(power);
+    Power chosen = new Choice<>("--power", POWERS, Power::label).one(power);
     BestRequest request =
         new BestRequest(
-            Conditions.of(loading.load(craft.craft()), loading.air()),
+            loading.conditions(),
             entry.approach(OptionalDouble.empty()),
             NumberText.several("--delays", delays, Recognition.DELAY),
-            chosen.cap,
-            chosen.label,
+            chosen.cap(),
+            chosen.label(),
             NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE));
     return new BestReport(request, BestResult.of(request));
   }

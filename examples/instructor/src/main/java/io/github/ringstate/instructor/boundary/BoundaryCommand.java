@@ -6,7 +6,6 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Choice;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.LimitOptions;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
@@ -42,8 +41,6 @@ public final class BoundaryCommand implements Runnable {
   private static final String DELAY = "2";
   private static final Quantity STEP = new Quantity("step", Unit.KNOT, 0.1, 20);
 
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
 
   @Option(
@@ -88,7 +85,7 @@ public final class BoundaryCommand implements Runnable {
   }
 
   private BoundaryReport report() {
-    Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
+    Conditions conditions = loading.conditions();
     BoundaryRequest request =
         new BoundaryRequest(
             conditions,

@@ -25,7 +25,6 @@ import picocli.CommandLine.Spec;
     })
 public final class CraftCommand implements Runnable {
 
-
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(

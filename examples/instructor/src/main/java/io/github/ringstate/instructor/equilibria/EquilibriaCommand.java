@@ -3,7 +3,6 @@ package io.github.ringstate.instructor.equilibria;
 import io.github.ringstate.analysis.equilibrium.DescentCase;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
@@ -38,8 +37,6 @@ public final class EquilibriaCommand implements Runnable {
 
   private static final Quantity AIRSPEED = new Quantity("airspeed", Unit.KNOT, 0, 60);
 
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
 
   @Option(
@@ -67,7 +64,7 @@ public final class EquilibriaCommand implements Runnable {
   }
 
   private EquilibriaReport report() {
-    Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
+    Conditions conditions = loading.conditions();
     DescentCase descents =
         new DescentCase(
             conditions.craft(),

@@ -76,7 +76,6 @@ public final class FitCommand implements Runnable {
 
   private static final long SEED = 1;
 
-
   @Parameters(
       arity = "1..*",
       paramLabel = "FILE",

@@ -42,7 +42,6 @@ public final class FloorCommand implements Runnable, Checked {
 
   static final int STANDARD_PILOTS = 512;
 
-
   @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loadings loadings = new Loadings();
   @Mixin private final EntryOptions entry = new EntryOptions();

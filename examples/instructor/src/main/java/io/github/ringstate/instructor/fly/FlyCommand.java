@@ -3,12 +3,10 @@ package io.github.ringstate.instructor.fly;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.Choice;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.ScreenOutput;
@@ -40,8 +38,6 @@ public final class FlyCommand implements Runnable, Checked {
   /** The finest step is ten times finer than anything in a flight; the coarsest still shows it. */
   private static final Quantity STEP = new Quantity("step", Unit.SECOND, 0.01, 10);
 
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
   @Mixin private final ApproachOptions approach = new ApproachOptions();
 
@@ -103,7 +99,7 @@ public final class FlyCommand implements Runnable, Checked {
   private FlyRequest request() {
     Approach approached = approach.approach();
     return new FlyRequest(
-        Conditions.of(loading.load(craft.craft()), loading.air()),
+        loading.conditions(),
         approached,
         new Choice<>("--recovery", Technique.ALL, Technique::name).one(recovery),
         NumberText.one("--delay", delay, Recognition.DELAY),

@@ -55,7 +55,6 @@ public final class LossCommand implements Runnable, Checked {
   /** The pilots of a sheet unless the user asks for others. */
   private static final int ON_A_SHEET = 512;
 
-
   @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loadings loadings = new Loadings();
   @Mixin private final ApproachOptions approach = new ApproachOptions();

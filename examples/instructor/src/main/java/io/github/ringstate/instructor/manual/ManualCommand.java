@@ -44,7 +44,6 @@ public final class ManualCommand implements Runnable {
 
   private static final Quantity POWER = new Quantity("power", Unit.KILOWATT, 20, 10_000);
 
-
   @Option(names = "--name", paramLabel = "WORD", required = true, description = "The craft's name.")
   private String name = "";
 

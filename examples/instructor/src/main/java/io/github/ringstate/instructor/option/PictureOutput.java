@@ -19,13 +19,7 @@ public final class PictureOutput extends Destination {
   /** Made by picocli. */
   public PictureOutput() {
     super(
-        Format.TEXT,
-        Format.CSV,
-        Format.JSON,
-        Format.PARQUET,
-        Format.HTML,
-        Format.SVG,
-        Format.PNG);
+        Format.TEXT, Format.CSV, Format.JSON, Format.PARQUET, Format.HTML, Format.SVG, Format.PNG);
   }
 
   @Override

@@ -9,7 +9,6 @@ import io.github.ringstate.files.recording.RecordingFile;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Choice;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PlanOption;
@@ -63,7 +62,6 @@ public final class ReviewCommand implements Runnable {
   private static final Quantity DIRECTION = new Quantity("wind from", Unit.DEGREE, 0, 360);
   private static final Quantity GROUND = new Quantity("ground", Unit.FOOT, -2000, 30_000);
 
-
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "FILE", arity = "0..1", description = "The recording.")
@@ -91,7 +89,6 @@ public final class ReviewCommand implements Runnable {
               + " it.")
   private @Nullable String columns;
 
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
 
   @Option(
@@ -146,7 +143,7 @@ public final class ReviewCommand implements Runnable {
         ground == null
             ? OptionalDouble.empty()
             : OptionalDouble.of(NumberText.si("--ground-ft", ground, GROUND));
-    Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
+    Conditions conditions = loading.conditions();
     RecordingFile recording = recording();
     return new ReviewRequest(
         file == null ? String.valueOf(demo) : file,

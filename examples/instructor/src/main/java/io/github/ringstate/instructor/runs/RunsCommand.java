@@ -8,7 +8,6 @@ import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.BriefedRecoveryOption;
 import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.CompareOption;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.MarginOption;
 import io.github.ringstate.instructor.option.NumberText;
@@ -54,8 +53,6 @@ public final class RunsCommand implements Runnable, Checked {
 
   private static final int STANDARD_PILOTS = 256;
 
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
 
   @Mixin private final WindOptions wind = new WindOptions();
@@ -174,14 +171,14 @@ public final class RunsCommand implements Runnable, Checked {
   }
 
   private RunsRequest request() {
-    Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
+    Conditions conditions = loading.conditions();
     ReportedWind reported = wind.reported();
     long seeded = NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
     double flown = NumberText.si("--height-ft", height, RunPlan.HEIGHT);
     RunPlan plan =
         new RunPlan(
             conditions.craft(),
-            craft.heightVelocity(),
+            loading.heightVelocity(),
             conditions.air(),
             wind.at(flown),
             NumberText.si("--ground-speed-kt", groundSpeed, RunPlan.GROUND_SPEED),

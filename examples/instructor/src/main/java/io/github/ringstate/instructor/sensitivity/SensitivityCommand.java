@@ -1,9 +1,7 @@
 package io.github.ringstate.instructor.sensitivity;
 
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.instructor.conditions.Conditions;
 import io.github.ringstate.instructor.option.Choice;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
@@ -42,8 +40,6 @@ public final class SensitivityCommand implements Runnable {
   private static final List<Technique> WAYS =
       Technique.ALL.stream().filter(Technique::wayOut).toList();
 
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
   @Mixin private final EntryOptions entry = new EntryOptions();
 
@@ -82,7 +78,7 @@ public final class SensitivityCommand implements Runnable {
   private SensitivityReport report() {
     SensitivityRequest request =
         new SensitivityRequest(
-            Conditions.of(loading.load(craft.craft()), loading.air()),
+            loading.conditions(),
             entry.approach(OptionalDouble.empty()),
             new Choice<>("--recovery", WAYS, Technique::name).one(recovery),
             NumberText.one("--delay", delay, Recognition.DELAY),
