@@ -24,6 +24,9 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
 
   private static final int EVALUATIONS = 200;
 
+  /** So many steps are enough for a start: along a bent valley the way to its end is long. */
+  private static final int STEPS_OF_A_START = 50;
+
   /** A relative change of the sum of squares, and of the unknowns, that is none. */
   private static final double COST = 1e-5;
 
@@ -97,9 +100,9 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
       double[] start = new double[residuals.unknowns()];
       start[residuals.firstUnknown(0) + demonstration.numbers() - 1] = movement;
       residuals.weigh(LITTLE);
-      double[] rough = solve(residuals, start).unknown();
+      double[] rough = solve(residuals, start, STEPS_OF_A_START).unknown();
       residuals.weigh(1);
-      double[] found = solve(residuals, rough).unknown();
+      double[] found = solve(residuals, rough, STEPS_OF_A_START).unknown();
       double norm = residuals.computeValue(found).getNorm();
       if (norm < least) {
         best = found;
@@ -134,6 +137,11 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
 
   /** The minimum with the weights that the residuals have. */
   static Solution solve(Residuals residuals, double[] start) {
+    return solve(residuals, start, EVALUATIONS);
+  }
+
+  /** The minimum, or how near to it so many steps lead. */
+  static Solution solve(Residuals residuals, double[] start, int steps) {
     try {
       Optimum optimum =
           new LevenbergMarquardtOptimizer()
@@ -146,6 +154,7 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
                       .lazyEvaluation(true)
                       .target(new double[residuals.rows() + residuals.unknowns()])
                       .start(new ArrayRealVector(start))
+                      .checker((step, before, after) -> step >= steps)
                       .maxEvaluations(EVALUATIONS)
                       .maxIterations(EVALUATIONS)
                       .build());

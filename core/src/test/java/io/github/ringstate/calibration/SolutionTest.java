@@ -2,6 +2,8 @@ package io.github.ringstate.calibration;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.Parameter;
@@ -143,5 +145,53 @@ class SolutionTest {
     RealMatrix fewer = MatrixUtils.inverse(solution.weakened(4).covariance()).subtract(identity);
     RealMatrix all = MatrixUtils.inverse(solution.covariance()).subtract(identity);
     assertEquals(0, fewer.scalarMultiply(4).subtract(all).getNorm1(), 1e-6 * all.getNorm1());
+  }
+
+  /** Readings that leave a narrow valley open: the second number asked for follows a wave. */
+  private record Valley() implements Observed {
+
+    @Override
+    public int numbers() {
+      return 0;
+    }
+
+    @Override
+    public int size() {
+      return 1;
+    }
+
+    @Override
+    public Series[] series() {
+      return new Series[] {Series.HEIGHT};
+    }
+
+    @Override
+    public Map<Series, Double> deviations() {
+      return Map.of(Series.HEIGHT, DEVIATION);
+    }
+
+    @Override
+    public Map<Series, Whitening> whitenings(Map<Series, Double> deviations) {
+      return Map.of();
+    }
+
+    @Override
+    public double[] residuals(
+        double[] values, double[] normals, int from, Map<Series, Whitening> whitenings) {
+      return new double[] {300 * (normals[1] - 0.5 * FastMath.sin(10 * normals[0]))};
+    }
+  }
+
+  /** Steps that hardly leave the wave are too short for all of it. */
+  @Test
+  void aLongBentValleyHasNoMinimumInReachAndIsGoneAlongForAStart() {
+    Residuals residuals = new Residuals(PRIOR, List.of(new Valley()));
+    double[] far = {-4, 0.5 * FastMath.sin(-40)};
+    UnsupportedFitException refused =
+        assertThrows(UnsupportedFitException.class, () -> Solution.solve(residuals, far));
+    assertEquals(UnsupportedFitException.Reason.NO_MINIMUM, refused.reason());
+    double[] nearer = Solution.solve(residuals, far, 50).unknown();
+    double before = residuals.computeValue(far).getNorm();
+    assertTrue(residuals.computeValue(nearer).getNorm() < 0.98 * before, Arrays.toString(nearer));
   }
 }
