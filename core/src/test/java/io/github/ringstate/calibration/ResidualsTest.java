@@ -20,8 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ResidualsTest {
 
   private static final UncertainNumbers PRIOR =
-      new UncertainNumbers(
-          List.of(RingStateInflow.LOSSES), new double[] {0}, new double[][] {{1}});
+      new UncertainNumbers(List.of(RingStateInflow.LOSSES), new double[] {0}, new double[][] {{1}});
 
   /** Ten heights and two attitudes that miss by so much, whatever the numbers. */
   @SuppressWarnings("ArrayRecordComponent") // of this test alone
@@ -58,8 +57,7 @@ class ResidualsTest {
             double[] variances = new double[series == Series.HEIGHT ? 10 : 2];
             Arrays.fill(variances, deviation * deviation);
             all.put(
-                series,
-                new Whitening(MatrixUtils.createRealDiagonalMatrix(variances).getData()));
+                series, new Whitening(MatrixUtils.createRealDiagonalMatrix(variances).getData()));
           });
       return all;
     }

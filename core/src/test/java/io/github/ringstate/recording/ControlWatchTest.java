@@ -189,9 +189,7 @@ class ControlWatchTest {
     double w = 1e-3;
     Recording wavers =
         recording(
-            Channel.BANK,
-            0,
-            t -> ramp(t, 5.003, 10) + ((int) (t * RATE + 0.5) % 2 == 0 ? w : -w));
+            Channel.BANK, 0, t -> ramp(t, 5.003, 10) + ((int) (t * RATE + 0.5) % 2 == 0 ? w : -w));
     double read = 1 / RATE / FastMath.sqrt(12.0);
     double wavering = FastMath.sqrt(2) * w / 10;
     assertEquals(
