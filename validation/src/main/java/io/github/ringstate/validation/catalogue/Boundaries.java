@@ -34,7 +34,7 @@ final class Boundaries {
   static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     tipVortex(models, checks);
-    wakeTransport(models, checks);
+    checks.addAll(wakeTransport(models));
     heaveDamping(models, checks);
     published(models, checks);
     checks.addAll(ReportedOnsets.checks(models));
@@ -63,11 +63,11 @@ final class Boundaries {
                 "The biquadratic 4 z^4 + 4 x^2 z^2 - 1 = 0 against a root finder's 1e-14."));
   }
 
-  private static void wakeTransport(Models models, List<Check> checks) {
+  private static List<Check> wakeTransport(Models models) {
     BoundaryCriterion onSmooth = models.wakeTransport(models.smooth());
     BoundaryCriterion onQuartic = models.wakeTransport(models.quartic(1));
     double w = 0.5 * (0.2 + Math.sqrt(0.04 + 2));
-    checks.add(
+    return List.of(
         Sources.BASSET
             .closedForm("wake transport: axial onset on the climb branch", "z", "1")
             .as(Obtained.FROM_MEMORY)
@@ -75,8 +75,7 @@ final class Boundaries {
                 w - 1 / w,
                 1e-9,
                 onset(onSmooth, 0),
-                "With v = 1 / w the criterion is w - 1 / (2 w) = 0.2; the finder's 1e-13."));
-    checks.add(
+                "With v = 1 / w the criterion is w - 1 / (2 w) = 0.2; the finder's 1e-13."),
         Sources.BASSET
             .closedForm("wake transport: greatest edgewise speed", "x", "1")
             .as(Obtained.FROM_MEMORY)
@@ -84,13 +83,10 @@ final class Boundaries {
                 0.8,
                 1e-6,
                 onSmooth.reach().orElse(Double.NaN),
-                "k eps = 4 times 0.2; the end of a boundary is found to the square root of 1e-13."));
-    checks.add(
+                "k eps = 4 times 0.2; the end of a boundary is found to the square root of 1e-13."),
         Sources.BASSET
             .published("wake transport on the quartic fit: onset", "z", "1")
-            .near(
-                -0.495, 0.001, onset(onQuartic, 0), "Three decimals computed from the formulas."));
-    checks.add(
+            .near(-0.495, 0.001, onset(onQuartic, 0), "Three decimals computed from the formulas."),
         Sources.BASSET
             .published("wake transport on the quartic fit: exit", "z", "1")
             .near(-1.19, 0.005, exit(onQuartic, 0), "Two decimals computed from the formulas."));
@@ -180,8 +176,8 @@ final class Boundaries {
                 1,
                 5,
                 first / 300,
-                "The handbook warns, it does not give a boundary: 300 ft/min should lie outside, and"
-                    + " not above the 1,500 ft/min of ARC R&M 3117."));
+                "The handbook warns, it does not give a boundary: 300 ft/min should lie outside,"
+                    + " and not above the 1,500 ft/min of ARC R&M 3117."));
     double reach = criterion.reach().orElse(Double.NaN);
     airspeed(models, checks, DemoCraft.TRAINER, reach, 10);
     airspeed(models, checks, DemoCraft.UTILITY, reach, 20);

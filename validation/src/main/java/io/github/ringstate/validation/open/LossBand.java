@@ -11,8 +11,6 @@ import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
-import io.github.ringstate.study.OrderedWork;
-import io.github.ringstate.study.Progress;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -73,13 +71,7 @@ public record LossBand(
 
   /** Losses by model, and by way and delay, m. */
   private static List<double[]> losses(Helicopter craft, List<RingStateInflow> models) {
-    List<double[]> losses = new ArrayList<>();
-    OrderedWork.of(Progress.SILENT)
-        .run(
-            models.size(),
-            () -> (number, ended) -> losses(craft, models.get((int) number)),
-            losses::add);
-    return losses;
+    return models.parallelStream().map(model -> losses(craft, model)).toList();
   }
 
   private static double[] losses(Helicopter craft, RingStateInflow model) {
