@@ -13,6 +13,7 @@ import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.ejml.data.Complex_F64;
 import org.ejml.data.DMatrixRMaj;
@@ -179,14 +180,11 @@ final class HeaveDampingChecks {
       }
     }
     double guess = slowOfTwo(craft, speed);
-    double nearest = Double.NaN;
-    for (Complex_F64 eigenvalue : Polynomial.eigenvalues(jacobian)) {
-      if (eigenvalue.isReal()
-          && !(Math.abs(eigenvalue.getReal() - guess) >= Math.abs(nearest - guess))) {
-        nearest = eigenvalue.getReal();
-      }
-    }
-    return nearest;
+    return Arrays.stream(Polynomial.eigenvalues(jacobian))
+        .filter(Complex_F64::isReal)
+        .map(Complex_F64::getReal)
+        .min(Comparator.comparingDouble(eigenvalue -> Math.abs(eigenvalue - guess)))
+        .orElse(Double.NaN);
   }
 
   private static Graph plot(Models models) {
