@@ -129,8 +129,8 @@ final class Boundaries {
   private static void published(Models models, List<Check> checks) {
     BoundaryCriterion criterion = new HeaveDamping(models.ring());
     RingBand band = criterion.band(0).orElseThrow();
-    for (Helicopter declared : DemoCraft.ALL) {
-      Craft craft = Craft.of(models, declared, models.ring());
+    for (Craft craft : Craft.all(models)) {
+
       double vh = craft.motion().hoverInduced();
       checks.add(
           Sources.STEWART
@@ -144,7 +144,7 @@ final class Boundaries {
                   Unit.FOOT_PER_MINUTE.fromSi(-band.onset() * vh),
                   "The report's range for five helicopters."));
     }
-    Craft light = Craft.of(models, DemoCraft.TRAINER, models.ring());
+    Craft light = Craft.of(models, DemoCraft.TRAINER);
     double exit = -band.exit().orElse(Double.NaN) * light.motion().hoverInduced();
     checks.add(
         Sources.STEWART
@@ -158,8 +158,8 @@ final class Boundaries {
                 "The report's range, taken as a band.")
             .butDiffers(1700, 2300, TEXT.say("exit-differs")));
     double first =
-        DemoCraft.ALL.stream()
-            .mapToDouble(c -> Craft.of(models, c, models.ring()).motion().hoverInduced())
+        Craft.all(models).stream()
+            .mapToDouble(craft -> craft.motion().hoverInduced())
             .map(vh -> Unit.FOOT_PER_MINUTE.fromSi(-band.onset() * vh))
             .min()
             .orElse(Double.NaN);
@@ -187,7 +187,7 @@ final class Boundaries {
 
   private static void airspeed(
       Models models, List<Check> checks, Helicopter declared, double reach, double most) {
-    Craft craft = Craft.of(models, declared, models.ring());
+    Craft craft = Craft.of(models, declared);
     double knots = Unit.KNOT.fromSi(reach * craft.motion().hoverInduced());
     Check check =
         Sources.TRADE_PRESS

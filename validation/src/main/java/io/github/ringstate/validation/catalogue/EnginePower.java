@@ -88,7 +88,7 @@ final class EnginePower {
                 1e-12,
                 models.craft(twin).maximumPower(models.air(0)) / twin.si(Helicopter.TAKE_OFF_POWER),
                 "The drive train is declared to bear the take-off power and no more."));
-    Craft craft = Craft.of(models, DemoCraft.UTILITY, models.ring());
+    Craft craft = Craft.of(models, DemoCraft.UTILITY);
     double[] asked = craft.trimmed(0);
     double hover = asked[State.ENGINE];
     asked[State.COLLECTIVE] += 0.1;

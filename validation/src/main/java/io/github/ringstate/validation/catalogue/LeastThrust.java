@@ -19,7 +19,7 @@ final class LeastThrust {
     Measured least = Measured.of("least-thrust");
     List<Check> checks = new ArrayList<>();
     for (var declared : DemoCraft.ALL) {
-      Craft craft = Craft.of(models, declared, models.ring());
+      Craft craft = Craft.of(models, declared);
       Check check =
           least.near(
               "rate of descent of the least thrust, " + craft.name(),

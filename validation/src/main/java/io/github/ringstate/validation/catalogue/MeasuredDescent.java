@@ -157,7 +157,7 @@ final class MeasuredDescent {
 
   /** Power but for the profile power, steady descent over hover. */
   private static double power(Models models, double axial) {
-    Craft craft = Craft.of(models, DemoCraft.UTILITY, models.ring());
+    Craft craft = Craft.of(models, DemoCraft.UTILITY);
     double hover = withoutProfile(craft.vertical(0));
     return withoutProfile(craft.vertical(axial * craft.motion().hoverInduced())) / hover;
   }

@@ -1,7 +1,6 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.CraftBody;
-import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
@@ -15,8 +14,7 @@ final class RealCraft {
   private RealCraft() {}
 
   static List<Check> checks(Models models) {
-    List<Craft> crafts =
-        DemoCraft.ALL.stream().map(craft -> Craft.of(models, craft, models.ring())).toList();
+    List<Craft> crafts = Craft.all(models);
     Measured merit = Measured.of("figure-of-merit");
     Measured low = Measured.of("flat-plate-least");
     Measured high = Measured.of("flat-plate-greatest");

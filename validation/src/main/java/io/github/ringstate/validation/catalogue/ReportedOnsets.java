@@ -24,7 +24,7 @@ final class ReportedOnsets {
     double twin =
         Unit.FOOT_PER_MINUTE.fromSi(
             -boundary.band(0).orElseThrow().onset()
-                * Craft.of(models, DemoCraft.TWIN, models.ring()).motion().hoverInduced());
+                * Craft.of(models, DemoCraft.TWIN).motion().hoverInduced());
     Measured deepest = Measured.of("deepest-sink");
     double greatest =
         DemoCraft.ALL.stream()

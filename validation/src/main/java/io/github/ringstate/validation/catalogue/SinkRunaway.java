@@ -58,8 +58,7 @@ final class SinkRunaway {
                 .atMost(
                     0.01,
                     Unit.FOOT_PER_MINUTE.fromSi(worst),
-                    "Both integrators run at 1e-9 or finer; an unstable flow enlarges their"
-                        + " errors."),
+                    "Both integrators run at 1e-9 or finer; an unstable flow enlarges their errors."),
             Sources.MOMENTUM_THEORY
                 .at("without d(z + v)/dz < 0 a descent has one steady rate")
                 .closedForm("no fold, no runaway: smooth momentum theory", "-z at the end", "1")

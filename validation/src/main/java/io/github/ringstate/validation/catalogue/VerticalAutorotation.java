@@ -1,7 +1,5 @@
 package io.github.ringstate.validation.catalogue;
 
-import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.Rotor;
@@ -64,13 +62,13 @@ final class VerticalAutorotation {
                 "disc drag coefficient of the ring-state model's ideal autorotation", "CD", "1")
             .calibration()
             .within(1.1, 1.3, Autorotation.discDragCoefficient(ideal), "Published range."));
-    for (Helicopter declared : DemoCraft.ALL) {
-      Craft craft = Craft.of(models, declared, models.ring());
+    for (Craft craft : Craft.all(models)) {
+
       double real = real(craft, models.ring());
       checks.add(
           johnson
               .published(
-                  "vertical autorotation of the demo craft " + declared.name(),
+                  "vertical autorotation of the demo craft " + craft.name(),
                   "z where the rotor takes no power",
                   "1")
               .validation()
