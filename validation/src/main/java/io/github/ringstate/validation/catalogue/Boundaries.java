@@ -230,11 +230,7 @@ final class Boundaries {
         Pens.DASH_DOT,
         models.wakeTransport(models.ring()));
     return plot.curve(
-        "tip vortex, onset only",
-        Pens.DOTTED,
-        0,
-        1.2,
-        x -> models.tipVortex().bands(x).get(0).onset());
+        "tip vortex, onset only", Pens.DOTTED, x -> models.tipVortex().bands(x).get(0).onset());
   }
 
   private static void outline(Graph plot, String name, Pen line, BoundaryCriterion criterion) {

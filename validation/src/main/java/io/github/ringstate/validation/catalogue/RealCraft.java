@@ -4,9 +4,9 @@ import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** The demo craft, which are invented, beside what is published of real ones. */
 final class RealCraft {
@@ -60,19 +60,19 @@ final class RealCraft {
 
   /** What the ground leaves at the heights at which sources say that its effect ends. */
   static List<Check> ground(Models models) {
-    List<Check> checks = new ArrayList<>();
-    for (String key : List.of("ground-cushion-end", "ground-zone-end")) {
-      Measured end = Measured.of(key);
-      double left = 1 - models.groundEffect(1, end.value(), 0, 1);
-      checks.add(
-          end.question(
-                  "what the ground still saves at " + end.value() + " R",
-                  "saving of induced power",
-                  "1",
-                  key.equals("ground-zone-end") ? Sources.GROUND_STUDY : Sources.CUSHION)
-              .within(0, 0.03, left, "An effect that is said to end is 3 per cent at most."));
-    }
-    return checks;
+    return Stream.of("ground-cushion-end", "ground-zone-end")
+        .map(
+            key -> {
+              Measured end = Measured.of(key);
+              double left = 1 - models.groundEffect(1, end.value(), 0, 1);
+              return end.question(
+                      "what the ground still saves at " + end.value() + " R",
+                      "saving of induced power",
+                      "1",
+                      key.equals("ground-zone-end") ? Sources.GROUND_STUDY : Sources.CUSHION)
+                  .within(0, 0.03, left, "An effect that is said to end is 3 per cent at most.");
+            })
+        .toList();
   }
 
   private static Check energy(List<Craft> crafts, String key, String engines) {

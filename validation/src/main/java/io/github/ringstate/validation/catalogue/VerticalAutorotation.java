@@ -111,7 +111,7 @@ final class VerticalAutorotation {
         .curve("quartic, k = 1", Pens.DASHED, -2, -1.4, z -> models.quartic(1).total(0, z))
         .curve("two segments, k = 1", Pens.DOTTED, -2, -1.4, z -> models.twoSegment(1).total(0, z))
         .curve("cubic bridge", Pens.DASH_DOT, -1.999, -1.4, z -> models.cubic().total(0, z))
-        .curve("ring-state model", Pens.THICK, -2.4, -1.4, z -> models.ring().total(0, z))
+        .curve("ring-state model", Pens.THICK, z -> models.ring().total(0, z))
         .curve("windmill branch", Pens.SOLID, -2.4, -2, z -> z + PublishedFits.windmill(z))
         .label("published", -1.8, 1.3)
         .label("flow up through the disc", -2.25, -0.1)
