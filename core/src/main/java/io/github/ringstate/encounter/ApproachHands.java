@@ -5,6 +5,7 @@ import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * How a pilot moves the controls in the entries from forward flight.
@@ -26,6 +27,11 @@ public record ApproachHands(double rate, double softness, Drift drift) {
   /** All parameters. */
   public static final List<Parameter> PARAMETERS =
       List.of(RATE, SOFTNESS, Drift.GAIN, Drift.MAXIMUM);
+
+  /** All parameters of an entry: its own and those of the hands, in this order. */
+  static List<Parameter> after(Parameter... own) {
+    return Stream.concat(Stream.of(own), PARAMETERS.stream()).toList();
+  }
 
   /**
    * The hands that the numbers of an entry describe.

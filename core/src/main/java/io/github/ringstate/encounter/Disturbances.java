@@ -85,6 +85,18 @@ public record Disturbances(ParameterSet numbers, long seed) {
   private static final double MINIMUM_CONVECTION = 5;
 
   /**
+   * The same disturbances with one number changed.
+   *
+   * @param parameter one of {@link #PARAMETERS}
+   * @param value its new value, in the parameter's unit
+   * @return the changed disturbances
+   * @throws IllegalArgumentException if the value is outside the parameter's range
+   */
+  public Disturbances with(Parameter parameter, double value) {
+    return new Disturbances(numbers.with(parameter, value), seed);
+  }
+
+  /**
    * The same disturbances with another seed.
    *
    * @param other the seed

@@ -174,6 +174,18 @@ public record EntryKind(
   }
 
   /**
+   * The entry with standard numbers but for one.
+   *
+   * @param parameter one of the parameters of the kind
+   * @param value its value, in the parameter's unit
+   * @return the entry
+   * @throws IllegalArgumentException if the value is outside the parameter's range
+   */
+  public Entry with(Parameter parameter, double value) {
+    return maker.apply(numbers().with(parameter, value));
+  }
+
+  /**
    * Where a wind comes from.
    *
    * @param value the value of {@link #wind}, in any unit

@@ -1,6 +1,7 @@
 package io.github.ringstate.encounter;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -52,6 +53,16 @@ public record Outcome(
    * @return true if it happened at least once
    */
   public boolean happened(EventKind kind) {
-    return occurrences.stream().anyMatch(occurrence -> occurrence.kind() == kind);
+    return first(kind).isPresent();
+  }
+
+  /**
+   * When something happened first.
+   *
+   * @param kind what to look for
+   * @return the first occurrence of it, or nothing if it did not happen
+   */
+  public Optional<Occurrence> first(EventKind kind) {
+    return occurrences.stream().filter(occurrence -> occurrence.kind() == kind).findFirst();
   }
 }

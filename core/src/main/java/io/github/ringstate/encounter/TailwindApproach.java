@@ -3,7 +3,6 @@ package io.github.ringstate.encounter;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.dynamics.EquationsOfMotion;
-import io.github.ringstate.pilot.Drift;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -72,17 +71,7 @@ public record TailwindApproach(ParameterSet numbers) implements Entry {
 
   /** All parameters of the entry. */
   public static final List<Parameter> PARAMETERS =
-      List.of(
-          WIND,
-          GROUND_SPEED,
-          ANGLE,
-          ARRIVAL_GROUND_SPEED,
-          POWER,
-          NOSE_UP,
-          ApproachHands.RATE,
-          ApproachHands.SOFTNESS,
-          Drift.GAIN,
-          Drift.MAXIMUM);
+      ApproachHands.after(WIND, GROUND_SPEED, ANGLE, ARRIVAL_GROUND_SPEED, POWER, NOSE_UP);
 
   /** Checks that there is a value for each of {@link #PARAMETERS}. */
   public TailwindApproach {

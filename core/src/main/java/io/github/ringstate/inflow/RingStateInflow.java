@@ -224,6 +224,19 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
   }
 
   /**
+   * The same model with one number changed.
+   *
+   * @param parameter one of {@link #PARAMETERS}
+   * @param value its new value, in the parameter's unit
+   * @return the changed model
+   * @throws IllegalArgumentException if the value is outside the parameter's range or does not fit
+   *     the others
+   */
+  public RingStateInflow with(Parameter parameter, double value) {
+    return new RingStateInflow(numbers.with(parameter, value));
+  }
+
+  /**
    * The numbers of the model.
    *
    * @return a value for each of {@link #PARAMETERS}

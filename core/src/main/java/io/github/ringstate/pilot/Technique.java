@@ -179,6 +179,18 @@ public record Technique(
   }
 
   /**
+   * The recovery with standard numbers but for one.
+   *
+   * @param parameter one of the parameters of the technique
+   * @param value its value, in the parameter's unit
+   * @return the recovery
+   * @throws IllegalArgumentException if the value is outside the parameter's range
+   */
+  public Recovery with(Parameter parameter, double value) {
+    return maker.apply(ParameterSet.standard(parameters).with(parameter, value));
+  }
+
+  /**
    * Whether the technique is meant to take the rotor out of its own wake.
    *
    * @return false for power alone and for nothing at all

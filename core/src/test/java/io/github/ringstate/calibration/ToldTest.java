@@ -93,10 +93,7 @@ class ToldTest {
     List<RingStateInflow> models = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       models.add(
-          new RingStateInflow(
-              RingStateInflow.standard()
-                  .numbers()
-                  .with(RingStateInflow.EXIT_TOTAL, i % 2 == 0 ? 1.3 : 1.4)));
+          RingStateInflow.standard().with(RingStateInflow.EXIT_TOTAL, i % 2 == 0 ? 1.3 : 1.4));
     }
     return models;
   }

@@ -6,16 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.rotor.Rotor;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
 
 class DemoCraftTest {
-
-  static Stream<Helicopter> demoCraft() {
-    return DemoCraft.ALL.stream();
-  }
 
   @Test
   void thereAreFourLightestFirstAndFoundByName() {
@@ -30,7 +25,7 @@ class DemoCraftTest {
   }
 
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void aDemoCraftSaysThatItIsInvented(Helicopter craft) {
     assertTrue(craft.description().contains("Invented"), craft.description());
     assertTrue(craft.description().contains("no real type"), craft.description());
@@ -41,7 +36,7 @@ class DemoCraftTest {
    * usual ranges (Leishman, Principles of Helicopter Aerodynamics, and others; from memory).
    */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void aDemoCraftLiesInTheUsualRanges(Helicopter craft) {
     double tipSpeed = craft.si(Rotor.TIP_SPEED);
     double bladeLoading =
@@ -52,7 +47,7 @@ class DemoCraftTest {
   }
 
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void everyMassFromLeastToGreatestMakesACraft(Helicopter craft) {
     double least = craft.numbers().get(Helicopter.MINIMUM_MASS);
     double greatest = craft.numbers().get(Helicopter.MAXIMUM_MASS);

@@ -9,7 +9,6 @@ import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
-import io.github.ringstate.inflow.RingStateInflow;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -30,11 +29,6 @@ class BodyAxesTest {
 
   static IntStream draws() {
     return IntStream.range(0, 100);
-  }
-
-  private static EquationsOfMotion equations(Helicopter craft, Wind wind) {
-    return new EquationsOfMotion(
-        craft, StandardAtmosphere.at(0), wind, RingStateInflow.standard(), false);
   }
 
   private static double[] someState(SplittableRandom random) {
@@ -95,7 +89,7 @@ class BodyAxesTest {
     SplittableRandom random = new SplittableRandom(500 + draw);
     double[] state = someState(random);
     Wind wind = new Wind(random.nextDouble(-10, 10), random.nextDouble(-10, 10));
-    Motion motion = equations(CRAFT, wind).at(0, state);
+    Motion motion = AtSeaLevel.in(wind, CRAFT).at(0, state);
 
     RealVector throughAir =
         vector(
@@ -134,8 +128,8 @@ class BodyAxesTest {
 
   @Test
   void noseDownAcceleratesAheadAndBankAcceleratesToTheLowerSide() {
-    EquationsOfMotion motion = equations(CRAFT, Wind.CALM);
-    double[] hover = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    EquationsOfMotion motion = AtSeaLevel.calm(CRAFT);
+    double[] hover = AtSeaLevel.hover(motion);
     double[] noseDown = hover.clone();
     noseDown[State.PITCH] -= 0.1;
     assertTrue(motion.at(0, noseDown).rate(State.SPEED_NORTH) > 0.9);
@@ -150,8 +144,8 @@ class BodyAxesTest {
   /** Common practice, no source: such a helicopter hovers with the left skid or wheel low. */
   @Test
   void aCounterClockwiseRotorHoversLeftSideLowAndAClockwiseOneRightSideLow() {
-    EquationsOfMotion left = equations(CRAFT.with(RotationSense.COUNTER_CLOCKWISE), Wind.CALM);
-    EquationsOfMotion right = equations(CRAFT.with(RotationSense.CLOCKWISE), Wind.CALM);
+    EquationsOfMotion left = AtSeaLevel.calm(CRAFT.with(RotationSense.COUNTER_CLOCKWISE));
+    EquationsOfMotion right = AtSeaLevel.calm(CRAFT.with(RotationSense.CLOCKWISE));
     double bank = Trim.find(left, 0, 0).bank();
     assertTrue(bank < Math.toRadians(-1) && bank > Math.toRadians(-5), "bank " + bank);
     assertEquals(-bank, Trim.find(right, 0, 0).bank(), 1e-9);
@@ -169,7 +163,7 @@ class BodyAxesTest {
   }
 
   private static double[] flown(Helicopter craft, Wind wind, double[] start, int side) {
-    EquationsOfMotion motion = equations(craft, wind);
+    EquationsOfMotion motion = AtSeaLevel.in(wind, craft);
     motion.commandedBy(manoeuvre(side));
     return Leg.fly(Propagators.dormandPrince(1e-11), motion, 0, start, 12, List.of()).state();
   }

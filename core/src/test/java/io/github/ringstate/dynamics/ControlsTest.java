@@ -4,13 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.air.Wind;
-import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.integrate.Sampler;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -29,18 +25,13 @@ class ControlsTest {
     return IntStream.range(0, 20);
   }
 
-  private static EquationsOfMotion equations(WindField wind) {
-    return new EquationsOfMotion(
-        CRAFT, StandardAtmosphere.at(0), wind, RingStateInflow.standard(), false);
-  }
-
   /** Wild commands, changed at random times, never take the craft past its own limits. */
   @ParameterizedTest
   @MethodSource("draws")
   void noRateOrAccelerationEverPassesTheCraftsLimits(int draw) {
     SplittableRandom random = new SplittableRandom(900 + draw);
-    EquationsOfMotion motion = equations(Wind.CALM);
-    double[] state = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    EquationsOfMotion motion = AtSeaLevel.calm(CRAFT);
+    double[] state = AtSeaLevel.hover(motion);
     double time = 0;
     for (int leg = 0; leg < 6; leg++) {
       double pitch = random.nextDouble(-1.5, 1.5);
@@ -85,8 +76,8 @@ class ControlsTest {
 
   @Test
   void aSlowCommandIsFollowedSlowly() {
-    EquationsOfMotion motion = equations(Wind.CALM);
-    double[] start = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    EquationsOfMotion motion = AtSeaLevel.calm(CRAFT);
+    double[] start = AtSeaLevel.hover(motion);
     double rate = Math.toRadians(2);
     motion.commandedBy((seen, controls) -> controls.pitch(Math.toRadians(-20), rate));
     Leg leg = Leg.sampled(motion, 0, start, 5, 0.02, at -> atMost(rate, at.rate(State.PITCH)));
@@ -96,8 +87,8 @@ class ControlsTest {
 
   @Test
   void aCommanderWhoCommandsNothingLeavesTheControlsWhereTheyAre() {
-    EquationsOfMotion motion = equations(Wind.CALM);
-    double[] start = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    EquationsOfMotion motion = AtSeaLevel.calm(CRAFT);
+    double[] start = AtSeaLevel.hover(motion);
     Leg leg = Leg.fly(motion, 0, start, 3);
     for (int place : new int[] {State.PITCH, State.BANK, State.HEADING, State.COLLECTIVE}) {
       assertEquals(start[place], leg.state()[place], 1e-12);
@@ -115,8 +106,8 @@ class ControlsTest {
   @ParameterizedTest
   @MethodSource("laws")
   void aCommandThatIsNoNumberIsRefusedAndNotFlown(Commander commander) {
-    EquationsOfMotion motion = equations(Wind.CALM);
-    double[] start = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    EquationsOfMotion motion = AtSeaLevel.calm(CRAFT);
+    double[] start = AtSeaLevel.hover(motion);
     motion.commandedBy(commander);
     IllegalArgumentException refusal =
         assertThrows(IllegalArgumentException.class, () -> motion.at(0, start).loads());
@@ -169,16 +160,16 @@ class ControlsTest {
         State.ROTOR_SPEED
       })
   void aStateThatIsNoNumberIsRefused(int place) {
-    EquationsOfMotion motion = equations(Wind.CALM);
-    double[] state = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    EquationsOfMotion motion = AtSeaLevel.calm(CRAFT);
+    double[] state = AtSeaLevel.hover(motion);
     state[place] = Double.NaN;
     assertThrows(IllegalArgumentException.class, () -> motion.at(0, state).loads());
   }
 
   @Test
   void aWindThatIsNoNumberIsRefused() {
-    double[] state = Trim.find(equations(Wind.CALM), 0, 0).state(equations(Wind.CALM), 0, 0);
-    EquationsOfMotion motion = equations((t, n, e, h, result) -> result[2] = Double.NaN);
+    double[] state = AtSeaLevel.hover(AtSeaLevel.calm(CRAFT));
+    EquationsOfMotion motion = AtSeaLevel.in((t, n, e, h, result) -> result[2] = Double.NaN, CRAFT);
     assertThrows(IllegalArgumentException.class, () -> motion.at(0, state).loads());
   }
 

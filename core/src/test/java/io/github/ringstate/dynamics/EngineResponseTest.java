@@ -5,17 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.rotor.Rotor;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The engine's answer to what is asked of it, and what the rotor gives while it waits. */
@@ -26,17 +24,9 @@ class EngineResponseTest {
 
   private record Sample(double time, double engine, double shaft, double rotorSpeed) {}
 
-  static List<Helicopter> demoCraft() {
-    return DemoCraft.ALL;
-  }
-
-  private static EquationsOfMotion motion(Helicopter craft) {
-    return new EquationsOfMotion(craft, AIR, Wind.CALM, RingStateInflow.standard(), false);
-  }
-
   /** A hover in which the collective is raised far beyond what the engine gives. */
   private static List<Sample> overpitched(Helicopter craft, double end) {
-    EquationsOfMotion motion = motion(craft);
+    EquationsOfMotion motion = AtSeaLevel.calm(craft);
     Trim hover = Trim.find(motion, 0, 0);
     double[] state = hover.state(motion, 0, 0);
     state[State.COLLECTIVE] += Math.toRadians(3);
@@ -75,7 +65,7 @@ class EngineResponseTest {
 
   /** Source: conservation of energy; the rotor gives what the engine does not. */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void theRotorDroopsByTheEnergyThatIsMissing(Helicopter craft) {
     List<Sample> samples = overpitched(craft, 0.8);
     int last = (samples.size() - 1) / 2 * 2;
@@ -105,10 +95,10 @@ class EngineResponseTest {
   }
 
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void aHoverStaysAsItIs(Helicopter craft) {
-    EquationsOfMotion motion = motion(craft);
-    double[] state = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    EquationsOfMotion motion = AtSeaLevel.calm(craft);
+    double[] state = AtSeaLevel.hover(motion);
     Motion at = motion.at(0, state);
     assertEquals(at.loads().shaftPower(), at.loads().enginePower(), 1e-9 * at.loads().shaftPower());
     assertEquals(0, at.rate(State.ENGINE), 1e-12);
@@ -118,8 +108,8 @@ class EngineResponseTest {
   /** An engine without a time constant gives what is asked of it, whatever its state says. */
   @Test
   void anEngineWithoutDelayAnswersAtOnce() {
-    EquationsOfMotion prompt = motion(DemoCraft.TRAINER.with(Helicopter.ENGINE_TIME, 0));
-    double[] state = Trim.find(prompt, 0, 0).state(prompt, 0, 0);
+    EquationsOfMotion prompt = AtSeaLevel.calm(DemoCraft.TRAINER.with(Helicopter.ENGINE_TIME, 0));
+    double[] state = AtSeaLevel.hover(prompt);
     state[State.ENGINE] = 0.1;
     Motion at = prompt.at(0, state);
     assertEquals(at.loads().shaftPower(), at.loads().enginePower(), 1e-9 * at.loads().shaftPower());
@@ -136,12 +126,8 @@ class EngineResponseTest {
     Helicopter most = heavy.with(Helicopter.DRIVE_TRAIN_LIMIT, 150);
     assertEquals(3_300_000, most.maximumPower(AIR), 0.01);
     assertEquals(
-        2_700_000 / heavy.continuousPower(AIR), motion(strong).at(0, hover(strong)).takeOffPower());
-  }
-
-  private static double[] hover(Helicopter craft) {
-    EquationsOfMotion motion = motion(craft);
-    return Trim.find(motion, 0, 0).state(motion, 0, 0);
+        2_700_000 / heavy.continuousPower(AIR),
+        AtSeaLevel.calm(strong).at(0, AtSeaLevel.hover(AtSeaLevel.calm(strong))).takeOffPower());
   }
 
   @Test

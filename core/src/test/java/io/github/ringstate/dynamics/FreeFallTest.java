@@ -4,13 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.EngineKind;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.integrate.Event;
 import io.github.ringstate.integrate.Propagator;
 import io.github.ringstate.integrate.Sampler;
@@ -64,11 +62,6 @@ class FreeFallTest {
         .with(CraftBody.UNDERSIDE_AREA, AREA);
   }
 
-  private static EquationsOfMotion equations() {
-    return new EquationsOfMotion(
-        STONE, StandardAtmosphere.at(0), Wind.CALM, RingStateInflow.standard(), false);
-  }
-
   private static double[] atRest() {
     double[] state = new double[State.SIZE];
     state[State.ROTOR_SPEED] = SLOW_ROTOR;
@@ -105,7 +98,7 @@ class FreeFallTest {
               assertEquals(1000 - fallen(t), motion.height(), 2e-4);
             });
     propagator.sample(sampler);
-    Leg leg = Leg.fly(propagator, equations(), 0, atRest(), 20, List.of());
+    Leg leg = Leg.fly(propagator, AtSeaLevel.calm(STONE), 0, atRest(), 20, List.of());
     assertEquals(20, leg.time());
     assertTrue(sampler.due() > 20, "samples missing");
     assertTrue(greatestThrust[0] < 1e-6 * MASS * GRAVITY, "thrust " + greatestThrust[0]);
@@ -126,7 +119,7 @@ class FreeFallTest {
                 Event.Crossing.RISING,
                 motion -> motion.verticalSpeed() + TERMINAL / 4),
             Event.stop("ground", Event.Crossing.FALLING, motion -> motion.height() - 400));
-    Leg leg = Leg.fly(propagator, equations(), 0, atRest(), 60, events);
+    Leg leg = Leg.fly(propagator, AtSeaLevel.calm(STONE), 0, atRest(), 60, events);
     double halfSpeed = TERMINAL / GRAVITY * 0.5 * Math.log((1 + 0.5) / (1 - 0.5));
     assertEquals("ground", leg.stop().orElseThrow());
     assertEquals(2, leg.log().size(), "a falling quantity does not rise");
@@ -138,7 +131,7 @@ class FreeFallTest {
 
   @Test
   void aLegThatNothingStopsEndsWhenItsTimeRunsOut() {
-    Leg leg = Leg.fly(equations(), 3, atRest(), 4);
+    Leg leg = Leg.fly(AtSeaLevel.calm(STONE), 3, atRest(), 4);
     assertEquals(4, leg.time());
     assertTrue(leg.stop().isEmpty());
     assertEquals(1000 - fallen(1), leg.state()[State.UP], 1e-5);
@@ -149,7 +142,7 @@ class FreeFallTest {
     // First-order lag of a ramp: shown = g (t - T (1 - exp(-t/T))); drag is below 1e-4 at first.
     double t = 0.5;
     double lag = STONE.si(CraftLimits.VERTICAL_SPEED_LAG);
-    Leg leg = Leg.fly(equations(), 0, atRest(), t);
+    Leg leg = Leg.fly(AtSeaLevel.calm(STONE), 0, atRest(), t);
     double expected = -GRAVITY * (t - lag * (1 - Math.exp(-t / lag)));
     assertEquals(expected, leg.state()[State.INDICATED_VERTICAL_SPEED], 2e-3 * Math.abs(expected));
   }

@@ -2,8 +2,8 @@ package io.github.ringstate.dynamics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.github.ringstate.Every;
 import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
@@ -11,7 +11,6 @@ import io.github.ringstate.inflow.CubicBridge;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.rotor.Rotor;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -29,19 +28,15 @@ class HeaveDampingInHoverTest {
   private static final double STEP = 0.01;
 
   static Stream<Arguments> craftAndInflow() {
-    List<Arguments> pairs = new ArrayList<>();
-    for (Helicopter craft : DemoCraft.ALL) {
-      pairs.add(Arguments.of(craft, RingStateInflow.standard()));
-    }
-    pairs.add(Arguments.of(DemoCraft.TRAINER, new CubicBridge()));
-    return pairs.stream();
+    return Stream.concat(
+        Every.of(DemoCraft.ALL, List.of(RingStateInflow.standard())),
+        Stream.of(Arguments.of(DemoCraft.TRAINER, new CubicBridge())));
   }
 
   /** Vertical acceleration over vertical speed, with the inflow settled at each speed. */
   private static double quasiSteadyDamping(Helicopter craft, InflowModel inflow) {
-    EquationsOfMotion motion =
-        new EquationsOfMotion(craft, StandardAtmosphere.at(0), Wind.CALM, inflow, false);
-    double[] hover = Trim.find(motion, 0, 0).state(motion, 0, 0);
+    EquationsOfMotion motion = AtSeaLevel.with(inflow, craft);
+    double[] hover = AtSeaLevel.hover(motion);
     // Level, so that axial is vertical; the force balance is not needed for a derivative.
     hover[State.BANK] = 0;
     hover[State.PITCH] = 0;

@@ -10,13 +10,13 @@ import java.util.function.Consumer;
 
 /** A part of a flight, for tests. */
 @SuppressWarnings("ArrayRecordComponent") // a state is an array
-record Leg(double time, double[] state, Optional<String> stop, EventLog<String> log) {
+public record Leg(double time, double[] state, Optional<String> stop, EventLog<String> log) {
 
-  static Leg fly(EquationsOfMotion equations, double start, double[] state, double end) {
+  public static Leg fly(EquationsOfMotion equations, double start, double[] state, double end) {
     return fly(Propagators.precise(), equations, start, state, end, List.of());
   }
 
-  static Leg fly(
+  public static Leg fly(
       Propagator<String, Motion> propagator,
       EquationsOfMotion equations,
       double start,

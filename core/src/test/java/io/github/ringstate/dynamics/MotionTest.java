@@ -119,6 +119,34 @@ class MotionTest {
     assertEquals(loads.shaftPower() / continuous, at.power(), 1e-12);
   }
 
+  /** A disturbance of which the factor tells time and speeds at which it was asked. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void theThrustIsShakenByTheFactorAtTheInstantAndItsSpeedsOverHover(long seed) {
+    ThrustDisturbance linear =
+        new ThrustDisturbance() {
+          @Override
+          public double factor(double time, double edgewise, double axial) {
+            return 1 + time / 100 + edgewise / 50 + axial / 20;
+          }
+
+          @Override
+          public double roughness(double edgewise, double axial) {
+            return edgewise + 10 * axial;
+          }
+        };
+    double[] state = someState(seed);
+    Motion still = equations(Wind.CALM, ThrustDisturbance.NONE).at(0, state);
+    double edgewise = still.edgewiseOverHover();
+    double axial = still.axialOverHover();
+    Motion shaken = equations(Wind.CALM, linear).at(7, state);
+    assertEquals(
+        (1.07 + edgewise / 50 + axial / 20) * still.loads().thrust(),
+        shaken.loads().thrust(),
+        1e-9 * CRAFT.weight());
+    assertEquals(edgewise + 10 * axial, shaken.roughness(), 1e-12);
+  }
+
   /** In steady flight the body feels its weight, and the engine gives what is asked. */
   @Test
   void steadyFlightFeelsItsWeight() {

@@ -11,9 +11,9 @@ import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.rotor.Rotor;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -27,16 +27,8 @@ class RotorInFlightTest {
     return IntStream.range(0, 100);
   }
 
-  static Stream<Helicopter> demoCraft() {
-    return DemoCraft.ALL.stream();
-  }
-
   private static EquationsOfMotion equations(Helicopter craft, boolean ground) {
     return new EquationsOfMotion(craft, StandardAtmosphere.at(0), Wind.CALM, INFLOW, ground);
-  }
-
-  private static double[] hover(EquationsOfMotion motion) {
-    return Trim.find(motion, 0, 0).state(motion, 0, 0);
   }
 
   /**
@@ -48,7 +40,7 @@ class RotorInFlightTest {
   void theInducedVelocityFollowsTheModelWithTheLagOfTheApparentMass(int draw) {
     SplittableRandom random = new SplittableRandom(40 + draw);
     EquationsOfMotion motion = equations(CRAFT, false);
-    double[] state = hover(motion);
+    double[] state = AtSeaLevel.hover(motion);
     state[State.PITCH] = 0;
     state[State.BANK] = 0;
     Motion at;
@@ -86,7 +78,7 @@ class RotorInFlightTest {
   void theDecayOfTheInducedVelocityIsTheSlopeOfItsRate(int draw) {
     SplittableRandom random = new SplittableRandom(400 + draw);
     EquationsOfMotion motion = equations(DemoCraft.ALL.get(draw % 4), false);
-    double[] state = hover(motion);
+    double[] state = AtSeaLevel.hover(motion);
     state[State.SPEED_NORTH] = random.nextDouble(-12, 12);
     state[State.SPEED_UP] = random.nextDouble(-14, 5);
     for (int i = 0; i < 60; i++) {
@@ -123,7 +115,7 @@ class RotorInFlightTest {
    * them.
    */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void theLossesOfNonUniformInflowAreCountedOnce(Helicopter craft) {
     EquationsOfMotion motion = equations(craft, false);
     double sink = -motion.hoverInduced();
@@ -136,7 +128,7 @@ class RotorInFlightTest {
     double power =
         at.loads().thrust() * (axial + induced) + hoverLosses + at.loads().profilePower();
     assertEquals(power, at.loads().rotorPower(), 1e-3 * power);
-    Motion hovering = motion.at(0, hover(motion));
+    Motion hovering = motion.at(0, AtSeaLevel.hover(motion));
     double inHover =
         hovering.loads().thrust() * k * hovering.state(State.INDUCED)
             + hovering.loads().profilePower();
@@ -148,7 +140,7 @@ class RotorInFlightTest {
   @ValueSource(doubles = {0.05, 0.12, 0.2, 0.28})
   void whatTheEngineDoesNotGiveTheRotorTakesFromItsInertia(double collective) {
     EquationsOfMotion motion = equations(CRAFT, false);
-    double[] state = hover(motion);
+    double[] state = AtSeaLevel.hover(motion);
     state[State.COLLECTIVE] = collective;
     Motion at = motion.at(0, state);
     double speed = state[State.ROTOR_SPEED];
@@ -166,10 +158,10 @@ class RotorInFlightTest {
   @Test
   void theGovernorBringsTheRotorBackToItsSpeed() {
     EquationsOfMotion motion = equations(CRAFT, false);
-    double[] slow = hover(motion);
+    double[] slow = AtSeaLevel.hover(motion);
     slow[State.ROTOR_SPEED] *= 0.98;
     assertTrue(motion.at(0, slow).rate(State.ROTOR_SPEED) > 0);
-    double[] fast = hover(motion);
+    double[] fast = AtSeaLevel.hover(motion);
     fast[State.ROTOR_SPEED] *= 1.02;
     assertTrue(motion.at(0, fast).rate(State.ROTOR_SPEED) < 0);
   }
@@ -183,7 +175,7 @@ class RotorInFlightTest {
   void nearTheGroundTheHoverTakesLessInducedVelocity(double height) {
     EquationsOfMotion low = equations(CRAFT, true);
     EquationsOfMotion free = equations(CRAFT, false);
-    double[] state = hover(free);
+    double[] state = AtSeaLevel.hover(free);
     state[State.PITCH] = 0;
     state[State.BANK] = 0;
     state[State.UP] = height;
@@ -201,7 +193,7 @@ class RotorInFlightTest {
   @Test
   void downwardThrustLeavesEveryNumberFinite() {
     EquationsOfMotion motion = equations(CRAFT, false);
-    double[] state = hover(motion);
+    double[] state = AtSeaLevel.hover(motion);
     for (double collective = -1; collective < 1; collective += 0.05) {
       for (double up = -40; up <= 40; up += 5) {
         for (double north = 0; north <= 60; north += 15) {

@@ -3,11 +3,8 @@ package io.github.ringstate.dynamics;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,9 +27,7 @@ class RunawaySinkTest {
   /** The craft is held over one point, as a pilot would, so that it stays in its own wake. */
   private static List<Sample> descent(double mass) {
     Helicopter craft = DemoCraft.TRAINER.with(Helicopter.MASS, mass);
-    EquationsOfMotion motion =
-        new EquationsOfMotion(
-            craft, StandardAtmosphere.at(0), Wind.CALM, RingStateInflow.standard(), false);
+    EquationsOfMotion motion = AtSeaLevel.calm(craft);
     Trim hover = Trim.find(motion, 0, 0);
     motion.commandedBy(
         (seen, controls) -> {

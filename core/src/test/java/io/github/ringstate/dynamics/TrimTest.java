@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.Every;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
@@ -14,13 +15,13 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.Rotor;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -30,34 +31,19 @@ class TrimTest {
     return new EquationsOfMotion(craft, air, wind, RingStateInflow.standard(), false);
   }
 
-  private static EquationsOfMotion equations(Helicopter craft) {
-    return equations(craft, StandardAtmosphere.at(0), Wind.CALM);
-  }
-
-  static Stream<Helicopter> demoCraft() {
-    return DemoCraft.ALL.stream();
-  }
-
   static Stream<Arguments> steadyFlights() {
-    List<Arguments> flights = new ArrayList<>();
-    for (Helicopter craft : DemoCraft.ALL) {
-      for (double altitude : new double[] {0, 2400}) {
-        for (double[] speeds :
-            new double[][] {
-              {0, 0}, {0, 4}, {0, -2}, {0, -5}, {0, -10}, {0, -20}, {10, -3}, {25, 0}, {45, -5}
-            }) {
-          flights.add(Arguments.of(craft, altitude, speeds[0], speeds[1]));
-        }
-      }
-    }
-    return flights.stream();
+    double[][] speeds = {
+      {0, 0}, {0, 4}, {0, -2}, {0, -5}, {0, -10}, {0, -20}, {10, -3}, {25, 0}, {45, -5}
+    };
+    return Every.of(DemoCraft.ALL, List.of(0.0, 2400.0), List.of(speeds));
   }
 
   /** Newton: nothing accelerates in steady flight; also not in a steady wind. */
   @ParameterizedTest
   @MethodSource("steadyFlights")
-  void nothingAcceleratesInATrimmedFlight(
-      Helicopter craft, double altitude, double airspeed, double verticalSpeed) {
+  void nothingAcceleratesInATrimmedFlight(Helicopter craft, double altitude, double[] speeds) {
+    double airspeed = speeds[0];
+    double verticalSpeed = speeds[1];
     EquationsOfMotion motion = equations(craft, StandardAtmosphere.at(altitude), new Wind(-7, 3));
     Trim trim = Trim.find(motion, airspeed, verticalSpeed);
     Motion at = motion.at(0, trim.state(motion, airspeed, verticalSpeed));
@@ -76,9 +62,9 @@ class TrimTest {
    * by less than a thousandth a second before it settles.
    */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void theRotorKeepsItsSpeedInAHoverWithPowerToSpare(Helicopter craft) {
-    EquationsOfMotion motion = equations(craft);
+    EquationsOfMotion motion = AtSeaLevel.calm(craft);
     Trim trim = Trim.find(motion, 0, 0);
     double nominal = craft.rotor().nominalSpeed();
     assertEquals(0, motion.at(0, trim.state(motion, 0, 0)).rate(State.ROTOR_SPEED), 1e-3 * nominal);
@@ -98,9 +84,9 @@ class TrimTest {
    * a) + 4 d2 (CT/s)^2 / a^2 (Gessow and Myers; from memory), by hand.
    */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void hoverPowerIsWhatAHandCalculationGives(Helicopter craft) {
-    EquationsOfMotion motion = equations(craft);
+    EquationsOfMotion motion = AtSeaLevel.calm(craft);
     Trim trim = Trim.find(motion, 0, 0);
     Motion at = motion.at(0, trim.state(motion, 0, 0));
     double density = motion.air().density();
@@ -125,10 +111,10 @@ class TrimTest {
 
   /** Figure of merit 0.6 to 0.75 for real rotors (Gessow and Myers; Leishman; from memory). */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void theFigureOfMeritIsThatOfARealRotor(Helicopter craft) {
-    EquationsOfMotion motion = equations(craft);
-    Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0));
+    EquationsOfMotion motion = AtSeaLevel.calm(craft);
+    Motion at = motion.at(0, AtSeaLevel.hover(motion));
     double ideal =
         at.loads().thrust()
             * craft.rotor().hoverInducedVelocity(at.loads().thrust(), motion.air().density());
@@ -138,11 +124,11 @@ class TrimTest {
 
   /** The invented limits are to leave a hover possible, near full mass too. */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void everyDemoCraftHoversWithinItsContinuousPowerAtSeaLevel(Helicopter craft) {
     Helicopter full = craft.with(Helicopter.MASS, craft.numbers().get(Helicopter.MAXIMUM_MASS));
-    EquationsOfMotion motion = equations(full);
-    Motion at = motion.at(0, Trim.find(motion, 0, 0).state(motion, 0, 0));
+    EquationsOfMotion motion = AtSeaLevel.calm(full);
+    Motion at = motion.at(0, AtSeaLevel.hover(motion));
     assertTrue(at.power() < 1, "power " + at.power());
     assertTrue(at.collective() < full.si(CraftLimits.MAXIMUM_COLLECTIVE));
   }
@@ -150,7 +136,7 @@ class TrimTest {
   @ParameterizedTest
   @ValueSource(doubles = {150, 300})
   void whereThereIsNoSteadyFlightTheRefusalNamesTheSpeeds(double airspeed) {
-    EquationsOfMotion motion = equations(DemoCraft.TRAINER);
+    EquationsOfMotion motion = AtSeaLevel.calm(DemoCraft.TRAINER);
     IllegalStateException refusal =
         assertThrows(IllegalStateException.class, () -> Trim.find(motion, airspeed, 0));
     String message = String.valueOf(refusal.getMessage());
@@ -191,7 +177,7 @@ class TrimTest {
 
   @Test
   void aSpeedThatIsNoNumberIsRefused() {
-    EquationsOfMotion motion = equations(DemoCraft.TRAINER);
+    EquationsOfMotion motion = AtSeaLevel.calm(DemoCraft.TRAINER);
     assertThrows(IllegalArgumentException.class, () -> Trim.find(motion, Double.NaN, 0));
     assertThrows(IllegalArgumentException.class, () -> Trim.find(motion, 0, Double.NaN));
   }

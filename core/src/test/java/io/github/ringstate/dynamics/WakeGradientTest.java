@@ -3,8 +3,6 @@ package io.github.ringstate.dynamics;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.RingStateInflow;
@@ -31,12 +29,7 @@ class WakeGradientTest {
 
   private static EquationsOfMotion equations(boolean gradient) {
     RingStateInflow ring = RingStateInflow.standard();
-    return new EquationsOfMotion(
-        CRAFT,
-        StandardAtmosphere.at(0),
-        Wind.CALM,
-        gradient ? new ThreeStateInflow(ring) : ring,
-        false);
+    return AtSeaLevel.with(gradient ? new ThreeStateInflow(ring) : ring, CRAFT);
   }
 
   /** A steady flight, with induced velocity and gradient moved off it. */
@@ -109,7 +102,7 @@ class WakeGradientTest {
   @Test
   void inAxialFlowNothingDiffersToTheBit() {
     SplittableRandom random = new SplittableRandom(10);
-    double[] state = Trim.find(PLAIN, 0, 0).state(PLAIN, 0, 0);
+    double[] state = AtSeaLevel.hover(PLAIN);
     state[State.PITCH] = 0;
     state[State.BANK] = 0;
     for (int i = 0; i < 200; i++) {

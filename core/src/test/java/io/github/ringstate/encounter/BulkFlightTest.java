@@ -15,7 +15,6 @@ import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
-import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import java.lang.management.ManagementFactory;
 import java.util.List;
@@ -148,9 +147,7 @@ class BulkFlightTest {
   @Test
   void withoutOnsetThereIsNothingToFly() {
     Encounter encounter =
-        Encounter.of(DemoCraft.TRAINER)
-            .withEntry(
-                new Settling(ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 30)));
+        Encounter.of(DemoCraft.TRAINER).withEntry(EntryKind.SETTLING.with(Settling.WIND, 30));
     BulkFlight fast = bulk(encounter);
     assertEquals(Ending.NO_ONSET, fast.fly(encounter.recovery(), encounter.recognition()));
     assertTrue(Double.isNaN(fast.altitudeLoss()));

@@ -15,7 +15,7 @@ import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.Phase;
-import io.github.ringstate.pilot.Recovery;
+import io.github.ringstate.pilot.Phases;
 import io.github.ringstate.study.LossTable;
 import java.util.Arrays;
 import java.util.List;
@@ -39,8 +39,6 @@ class CrookedPartsTest {
       return said;
     }
   }
-
-  private record Phases(String name, List<Phase> phases) implements Recovery {}
 
   /** Ends at once and says null of what follows. */
   private record NothingNext(String name) implements Phase {

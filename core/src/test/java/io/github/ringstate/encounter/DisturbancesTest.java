@@ -16,7 +16,8 @@ import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
-import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -30,12 +31,10 @@ class DisturbancesTest {
       Encounter.of(DemoCraft.TRAINER).withEntry(new Settling()).withRecovery(new Lateral());
 
   private static final Encounter WINDY =
-      TRAINER.withEntry(
-          new Settling(ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 5)));
+      TRAINER.withEntry(EntryKind.SETTLING.with(Settling.WIND, 5));
 
   private static Disturbances with(Parameter parameter, double value) {
-    return new Disturbances(
-        ParameterSet.standard(Disturbances.PARAMETERS).with(parameter, value), 5);
+    return Disturbances.NONE.with(parameter, value).withSeed(5);
   }
 
   private static double loss(Encounter encounter) {
@@ -66,20 +65,13 @@ class DisturbancesTest {
 
   @Test
   void shakingIsFeltInTheRingStateAndHardlyInTheHover() {
-    List<double[]> felt = new ArrayList<>();
-    TRAINER
-        .withDisturbances(with(Disturbances.SHAKING, 5))
-        .withDelay(4)
-        .fly(
-            Simulator.precise(),
-            new Trajectory(
-                0.05,
-                (phase, seen) -> felt.add(new double[] {seen.axialOverHover(), seen.roughness()})));
+    List<double[]> felt =
+        Samples.of(
+            TRAINER.withDisturbances(with(Disturbances.SHAKING, 5)).withDelay(4),
+            0.05,
+            seen -> new double[] {seen.axialOverHover(), seen.roughness()});
     assertTrue(felt.get(0)[1] < 0.001, "in the hover");
-    double[] strongest = felt.get(0);
-    for (double[] sample : felt) {
-      strongest = sample[1] > strongest[1] ? sample : strongest;
-    }
+    double[] strongest = Collections.max(felt, Comparator.comparingDouble(sample -> sample[1]));
     assertEquals(-1.2, strongest[0], 0.1);
     assertEquals(0.05, strongest[1], 0.005);
   }
@@ -134,20 +126,7 @@ class DisturbancesTest {
     "downwind, 12, 30"
   })
   void withShearTheEntryEndsAtTheHeightAndInTheWindOfOnset(String entry, double knots, double at) {
-    ParameterSet numbers =
-        ParameterSet.standard(
-                switch (entry) {
-                  case "settling" -> Settling.PARAMETERS;
-                  case "steep" -> Steep.PARAMETERS;
-                  default -> Downwind.PARAMETERS;
-                })
-            .with("wind", knots);
-    Entry flown =
-        switch (entry) {
-          case "settling" -> new Settling(numbers);
-          case "steep" -> new Steep(numbers);
-          default -> new Downwind(numbers);
-        };
+    EntryKind kind = EntryKind.named(entry).orElseThrow();
     double step = 0.002;
     double[] before = {Double.NaN, 0, 0};
     boolean[] joined = {false};
@@ -165,7 +144,7 @@ class DisturbancesTest {
               before[2] = seen.forwardAirspeed();
             });
     TRAINER
-        .withEntry(flown)
+        .withEntry(kind.with(kind.wind(), knots))
         .withHeight(at)
         .withDisturbances(with(Disturbances.SHEAR, 0.28))
         .fly(Simulator.precise(), trajectory);
@@ -184,10 +163,7 @@ class DisturbancesTest {
     double hover = DemoCraft.TRAINER.hoverInducedVelocity(StandardAtmosphere.at(0));
     assertTrue(TRAINER.boundary().reach().orElseThrow() * hover < wind);
     Encounter windy =
-        TRAINER
-            .withEntry(
-                new Settling(ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 12)))
-            .withHeight(height);
+        TRAINER.withEntry(EntryKind.SETTLING.with(Settling.WIND, 12)).withHeight(height);
     assertEquals(Ending.NO_ONSET, windy.fly().ending());
     assertEquals(
         Ending.NO_ONSET, windy.withDisturbances(with(Disturbances.SHEAR, 0.28)).fly().ending());

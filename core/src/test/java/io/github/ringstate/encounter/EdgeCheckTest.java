@@ -16,7 +16,6 @@ import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Recovery;
-import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -67,11 +66,7 @@ class EdgeCheckTest {
     return switch (name) {
       case "power alone" -> base.withRecovery(new CollectiveOnly())::withDelay;
       case "ground" -> base.withHeight(Unit.FOOT.toSi(200))::withDelay;
-      default ->
-          wind ->
-              base.withEntry(
-                  new Downwind(
-                      ParameterSet.standard(Downwind.PARAMETERS).with(Downwind.WIND, wind)));
+      default -> wind -> base.withEntry(EntryKind.DOWNWIND.with(Downwind.WIND, wind));
     };
   }
 

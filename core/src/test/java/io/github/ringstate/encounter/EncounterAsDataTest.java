@@ -38,14 +38,14 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Encounters that are made alike are equal, and what was given can be read back. */
 class EncounterAsDataTest {
 
   private static RingStateInflow inflow() {
-    return new RingStateInflow(
-        ParameterSet.standard(RingStateInflow.PARAMETERS).with(RingStateInflow.EXIT_TOTAL, 1.35));
+    return RingStateInflow.standard().with(RingStateInflow.EXIT_TOTAL, 1.35);
   }
 
   private static Encounter made(double bank) {
@@ -139,12 +139,8 @@ class EncounterAsDataTest {
     assertEquals(1.35, judged.numbers().get(RingStateInflow.EXIT_TOTAL));
   }
 
-  static Stream<EntryKind> entries() {
-    return EntryKind.ALL.stream();
-  }
-
   @ParameterizedTest
-  @MethodSource("entries")
+  @FieldSource("io.github.ringstate.encounter.EntryKind#ALL")
   void anEntryIsRegisteredWithWhatItIsMadeOf(EntryKind kind) {
     assertEquals(kind.name(), kind.standard().name());
     assertEquals(kind, EntryKind.named(kind.name()).orElseThrow());

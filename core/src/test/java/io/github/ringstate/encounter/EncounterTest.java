@@ -1,17 +1,19 @@
 package io.github.ringstate.encounter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.Every;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
-import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.pilot.Autorotation;
-import io.github.ringstate.pilot.Cockpit;
+import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.Cue;
 import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.Phase;
+import io.github.ringstate.pilot.Phases;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
@@ -33,14 +35,9 @@ class EncounterTest {
   private static final Encounter LIGHT = Encounter.of(DemoCraft.TRAINER).withEntry(new Settling());
 
   static Stream<Arguments> entriesAndRecoveries() {
-    List<Arguments> all = new ArrayList<>();
-    for (Entry entry :
-        List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach())) {
-      for (Technique technique : Technique.ALL) {
-        all.add(Arguments.of(entry, technique.standard()));
-      }
-    }
-    return all.stream();
+    return Every.of(
+        List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach()),
+        Technique.ALL.stream().map(Technique::standard).toList());
   }
 
   /** What an outcome says, against samples of the flight that it sums up. */
@@ -74,13 +71,13 @@ class EncounterTest {
     List<String> expected = new ArrayList<>(List.of("entry", "unrecognised"));
     recovery.phases().forEach(phase -> expected.add(phase.name()));
     assertTrue(expected.containsAll(phases), phases::toString);
-    Occurrence onset = find(outcome, EventKind.ONSET);
-    Occurrence recognition = find(outcome, EventKind.RECOGNITION);
+    Occurrence onset = outcome.first(EventKind.ONSET).orElseThrow();
+    Occurrence recognition = outcome.first(EventKind.RECOGNITION).orElseThrow();
     assertEquals(0, onset.height(), 1e-9);
     assertEquals(onset.time(), outcome.onsetTime().orElseThrow(), 1e-9);
     assertEquals(1.5, recognition.time() - onset.time(), 1e-9);
     if (outcome.ending() == Ending.ARRESTED) {
-      Occurrence arrest = find(outcome, EventKind.ARREST);
+      Occurrence arrest = outcome.first(EventKind.ARREST).orElseThrow();
       assertEquals(-lowest[0], outcome.altitudeLoss().orElseThrow(), 1e-3);
       assertEquals(-arrest.height(), outcome.altitudeLoss().orElseThrow(), 1e-9);
       assertEquals(
@@ -96,13 +93,6 @@ class EncounterTest {
       assertTrue(outcome.altitudeLoss().isEmpty() && outcome.timeToArrest().isEmpty());
     }
     assertTrue(outcome.impactSpeed().isEmpty());
-  }
-
-  private static Occurrence find(Outcome outcome, EventKind kind) {
-    return outcome.occurrences().stream()
-        .filter(seen -> seen.kind() == kind)
-        .findFirst()
-        .orElseThrow();
   }
 
   @ParameterizedTest
@@ -130,35 +120,25 @@ class EncounterTest {
 
   @Test
   void thrustBelowHalfOfTheWeightIsTold() {
-    List<Occurrence> told = LIGHT.withRecovery(new Autorotation()).fly().occurrences();
-    assertTrue(told.stream().anyMatch(seen -> seen.kind() == EventKind.LOW_THRUST));
-    assertTrue(
-        LIGHT.fly().occurrences().stream().noneMatch(seen -> seen.kind() == EventKind.LOW_THRUST));
+    assertTrue(LIGHT.withRecovery(new Autorotation()).fly().happened(EventKind.LOW_THRUST));
+    assertFalse(LIGHT.fly().happened(EventKind.LOW_THRUST));
   }
 
   @Test
   void timeSinceRecognitionIsNegativeBeforeItAndCountsFromIt() {
     List<Double> counted = new ArrayList<>();
-    Recovery counting =
-        new Recovery() {
-          @Override
-          public String name() {
-            return "counting";
-          }
-
-          @Override
-          public List<Phase> phases() {
-            return List.of(
-                Phase.of("first", this::count, seen -> seen.sincePhaseBegan() - 0.75),
-                Phase.last("second", this::count));
-          }
-
-          private void count(Cockpit seen, Controls controls) {
-            counted.add(seen.sinceRecognition());
-            assertEquals(seen.sinceRecognition(), seen.sinceTechniqueBegan(), 1e-9);
-            assertTrue(seen.sincePhaseBegan() <= seen.sinceRecognition() + 1e-9);
-          }
+    ControlLaw count =
+        (seen, controls) -> {
+          counted.add(seen.sinceRecognition());
+          assertEquals(seen.sinceRecognition(), seen.sinceTechniqueBegan(), 1e-9);
+          assertTrue(seen.sincePhaseBegan() <= seen.sinceRecognition() + 1e-9);
         };
+    Recovery counting =
+        new Phases(
+            "counting",
+            List.of(
+                Phase.of("first", count, seen -> seen.sincePhaseBegan() - 0.75),
+                Phase.last("second", count)));
     Cue waiting =
         Cues.of(
             "waiting",
@@ -180,12 +160,7 @@ class EncounterTest {
                         second[0] = motion.time();
                       }
                     }));
-    double recognised =
-        outcome.occurrences().stream()
-            .filter(seen -> seen.kind() == EventKind.RECOGNITION)
-            .findFirst()
-            .orElseThrow()
-            .time();
+    double recognised = outcome.first(EventKind.RECOGNITION).orElseThrow().time();
     assertTrue(counted.stream().allMatch(time -> time >= 0));
     assertEquals(recognised + 0.75, second[0], 0.0101);
   }
@@ -209,18 +184,7 @@ class EncounterTest {
 
   @Test
   void aRecoveryWithoutPhasesIsRefusedByName() {
-    Recovery none =
-        new Recovery() {
-          @Override
-          public String name() {
-            return "shapeless";
-          }
-
-          @Override
-          public List<Phase> phases() {
-            return List.of();
-          }
-        };
+    Recovery none = new Phases("shapeless", List.of());
     IllegalArgumentException refusal =
         assertThrows(IllegalArgumentException.class, () -> LIGHT.withRecovery(none));
     assertEquals("the recovery shapeless" + Encounter.NO_PHASES, refusal.getMessage());

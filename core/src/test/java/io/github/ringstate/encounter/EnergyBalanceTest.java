@@ -3,6 +3,7 @@ package io.github.ringstate.encounter;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.Every;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.Motion;
@@ -27,13 +28,7 @@ class EnergyBalanceTest {
   private static final double GRAVITY = 9.80665;
 
   static Stream<Arguments> flights() {
-    List<Arguments> flights = new ArrayList<>();
-    for (Helicopter craft : DemoCraft.ALL) {
-      for (Technique technique : Technique.ALL) {
-        flights.add(Arguments.of(craft, technique.standard()));
-      }
-    }
-    return flights.stream();
+    return Every.of(DemoCraft.ALL, Technique.ALL.stream().map(Technique::standard).toList());
   }
 
   private static double energy(Helicopter craft, Motion m) {

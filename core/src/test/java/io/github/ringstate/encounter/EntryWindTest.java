@@ -4,18 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.quantity.Parameter;
-import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 
 class EntryWindTest {
 
-  @SuppressWarnings("unused") // the source of the kinds
-  private static final List<EntryKind> KINDS = EntryKind.ALL;
-
   /** Entries fly north at first: a wind from behind blows toward north. */
   @ParameterizedTest
-  @FieldSource("KINDS")
+  @FieldSource("io.github.ringstate.encounter.EntryKind#ALL")
   void theWindOfAnEntryBlowsFromWhereItIsSaidTo(EntryKind kind) {
     for (double fromBehind : new double[] {4, -4}) {
       double value = kind.windAlong(fromBehind);

@@ -3,13 +3,12 @@ package io.github.ringstate.encounter;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.AtSeaLevel;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Motion;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.Unit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,9 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class EverydayEntriesTest {
 
   private static Motion start(Entry entry, Helicopter craft) {
-    EquationsOfMotion motion =
-        new EquationsOfMotion(
-            craft, StandardAtmosphere.at(0), entry.wind(), RingStateInflow.standard(), false);
+    EquationsOfMotion motion = AtSeaLevel.in(entry.wind(), craft);
     return motion.at(0, entry.start(motion).state());
   }
 
@@ -62,7 +59,7 @@ class EverydayEntriesTest {
   @ParameterizedTest
   @CsvSource({"20", "-10", "0"})
   void theWindOfTheQuickStopComesFromBehind(double windKt) {
-    QuickStop stop = new QuickStop(EntryKind.QUICK_STOP.numbers().with(QuickStop.WIND, windKt));
+    Entry stop = EntryKind.QUICK_STOP.with(QuickStop.WIND, windKt);
     assertEquals(new Wind(Unit.KNOT.toSi(windKt), 0), stop.wind());
   }
 }

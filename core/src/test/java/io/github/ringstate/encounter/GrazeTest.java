@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.quantity.Parameter;
-import io.github.ringstate.quantity.ParameterSet;
 import java.util.function.DoubleFunction;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,8 +18,7 @@ class GrazeTest {
   private static final double NARROW = 1e-7;
 
   private static Encounter downwind(Parameter one, double value) {
-    return Encounter.of(DemoCraft.TRAINER)
-        .withEntry(new Downwind(ParameterSet.standard(Downwind.PARAMETERS).with(one, value)));
+    return Encounter.of(DemoCraft.TRAINER).withEntry(EntryKind.DOWNWIND.with(one, value));
   }
 
   /** Between a value with onset and one without, where the onset is lost. */

@@ -1,9 +1,11 @@
 package io.github.ringstate.encounter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.Every;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.pilot.Forward;
@@ -11,7 +13,6 @@ import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.OutOfRangeException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -23,15 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class GroundContactTest {
 
   static Stream<Arguments> craftRecoveriesAndDelays() {
-    List<Arguments> all = new ArrayList<>();
-    for (Helicopter craft : DemoCraft.ALL) {
-      for (Recovery recovery : List.of(new Forward(), new Lateral())) {
-        for (double delay : new double[] {0, 2, 4}) {
-          all.add(Arguments.of(craft, recovery, delay));
-        }
-      }
-    }
-    return all.stream();
+    return Every.of(DemoCraft.ALL, List.of(new Forward(), new Lateral()), List.of(0.0, 2.0, 4.0));
   }
 
   private static boolean touches(Encounter encounter, double height) {
@@ -108,8 +101,7 @@ class GroundContactTest {
     Outcome outcome = Encounter.of(DemoCraft.TRAINER).withDelay(30).withHeight(30).fly();
     assertEquals(Ending.GROUND, outcome.ending());
     assertTrue(outcome.lossAfterRecognition().isEmpty());
-    assertTrue(
-        outcome.occurrences().stream().noneMatch(seen -> seen.kind() == EventKind.RECOGNITION));
+    assertFalse(outcome.happened(EventKind.RECOGNITION));
   }
 
   @ParameterizedTest

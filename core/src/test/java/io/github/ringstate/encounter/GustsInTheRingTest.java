@@ -12,7 +12,6 @@ import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TabulatedInflow;
 import io.github.ringstate.pilot.Lateral;
-import io.github.ringstate.quantity.ParameterSet;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -39,9 +38,9 @@ class GustsInTheRingTest {
     @Override
     public WindField wind() {
       WindField all =
-          new Disturbances(
-                  ParameterSet.standard(Disturbances.PARAMETERS).with(Disturbances.GUST_WIND, 25),
-                  seed)
+          Disturbances.NONE
+              .with(Disturbances.GUST_WIND, 25)
+              .withSeed(seed)
               .wind(Wind.CALM, OptionalDouble.empty(), DemoCraft.TRAINER.rotor());
       return (time, north, east, up, result) -> {
         all.velocity(time, north, east, up, result);

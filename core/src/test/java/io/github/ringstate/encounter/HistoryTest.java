@@ -1,5 +1,6 @@
 package io.github.ringstate.encounter;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -40,6 +41,12 @@ class HistoryTest {
     return samples;
   }
 
+  private static void assertKept(Map<Double, double[]> samples, History history, double within) {
+    samples.forEach(
+        (time, sample) ->
+            assertArrayEquals(sample, same(history.at(time)), within, "at " + time + " s"));
+  }
+
   private static double[] same(Instant instant) {
     return new double[] {
       instant.get(FlightQuantity.HEIGHT),
@@ -58,24 +65,14 @@ class HistoryTest {
     assertEquals(ENCOUNTER.fly(), flight.outcome());
     Map<Double, double[]> samples = streamed(ENCOUNTER, Simulator.precise());
     assertTrue(samples.size() > 40, samples.size() + " samples");
-    for (Map.Entry<Double, double[]> sample : samples.entrySet()) {
-      double[] kept = same(flight.history().at(sample.getKey()));
-      for (int i = 0; i < kept.length; i++) {
-        assertEquals(sample.getValue()[i], kept[i], 1e-5, i + " at " + sample.getKey() + " s");
-      }
-    }
+    assertKept(samples, flight.history(), 1e-5);
   }
 
   /** The cubic is the method's own; a step that an event cuts short is stepped anew. */
   @Test
   void theHistoryOfAFastFlightIsItsDenseOutput() {
     RecordedFlight flight = ENCOUNTER.record(Simulator.fast());
-    for (Map.Entry<Double, double[]> sample : streamed(ENCOUNTER, Simulator.fast()).entrySet()) {
-      double[] kept = same(flight.history().at(sample.getKey()));
-      for (int i = 0; i < kept.length; i++) {
-        assertEquals(sample.getValue()[i], kept[i], 1e-4, i + " at " + sample.getKey() + " s");
-      }
-    }
+    assertKept(streamed(ENCOUNTER, Simulator.fast()), flight.history(), 1e-4);
   }
 
   @Test
@@ -145,9 +142,7 @@ class HistoryTest {
   @Test
   void anEncounterThatNeverMeetsTheRingStateHasAHistoryToo() {
     RecordedFlight flight =
-        ENCOUNTER
-            .withEntry(new Settling(new Settling().numbers().with(Settling.WIND, 30)))
-            .record(Simulator.fast());
+        ENCOUNTER.withEntry(EntryKind.SETTLING.with(Settling.WIND, 30)).record(Simulator.fast());
     assertEquals(Ending.NO_ONSET, flight.outcome().ending());
     assertEquals(60, flight.history().end(), 1e-9);
     assertEquals("entry", flight.history().at(59).phase());

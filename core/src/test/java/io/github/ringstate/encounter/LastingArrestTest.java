@@ -7,14 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.dynamics.Controls;
+import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.Cockpit;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Phase;
+import io.github.ringstate.pilot.Phases;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -56,11 +59,7 @@ class LastingArrestTest {
   }
 
   private static double lowest(Encounter encounter) {
-    double[] lowest = {Double.POSITIVE_INFINITY};
-    encounter.fly(
-        Simulator.precise(),
-        new Trajectory(0.005, (phase, motion) -> lowest[0] = Math.min(lowest[0], motion.height())));
-    return lowest[0];
+    return Collections.min(Samples.of(encounter, 0.005, Motion::height));
   }
 
   @Test
@@ -98,12 +97,7 @@ class LastingArrestTest {
     assertEquals(Ending.ARREST_NOT_LASTING, fast.fly(once.recovery(), once.recognition()));
     assertTrue(Double.isNaN(fast.altitudeLoss()));
     assertTrue(Double.isNaN(fast.timeToArrest()));
-    double loss =
-        outcome.occurrences().stream()
-            .filter(seen -> seen.kind() == EventKind.ARREST)
-            .mapToDouble(seen -> -seen.height())
-            .findFirst()
-            .orElseThrow();
+    double loss = -outcome.first(EventKind.ARREST).orElseThrow().height();
     Outcome grounded = once.withHeight(loss + 2).fly();
     assertEquals(Ending.GROUND, grounded.ending());
     assertEquals(loss + 2, grounded.altitudeLoss().orElseThrow(), 1e-9);
@@ -115,23 +109,15 @@ class LastingArrestTest {
     Encounter plain = LIGHT.withRecovery(new Lateral());
     assertEquals(Ending.ARRESTED, plain.fly().ending());
     Recovery pull =
-        new Recovery() {
-          @Override
-          public String name() {
-            return "pull";
-          }
-
-          @Override
-          public List<Phase> phases() {
-            return List.of(
+        new Phases(
+            "pull",
+            List.of(
                 Phase.last(
                     "pull",
                     (seen, controls) -> {
                       controls.bank(seen.tailPush() * 0.25, 0.3);
                       controls.collective(seen.hoverCollective() + Math.toRadians(5), 0.2);
-                    }));
-          }
-        };
+                    })));
     Outcome outcome = LIGHT.withRecovery(pull).fly();
     assertTrue(outcome.happened(EventKind.LOW_ROTOR_SPEED), () -> "" + outcome);
     assertTrue(outcome.happened(EventKind.ARREST), () -> "" + outcome);

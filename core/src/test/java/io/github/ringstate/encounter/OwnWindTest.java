@@ -1,5 +1,6 @@
 package io.github.ringstate.encounter;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,7 +10,6 @@ import io.github.ringstate.air.Wind;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.dynamics.State;
-import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,8 +50,8 @@ class OwnWindTest {
   static Stream<Entry> entries() {
     return Stream.of(
         new TailwindApproach(),
-        new Settling(ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 4)),
-        new Steep(ParameterSet.standard(Steep.PARAMETERS).with(Steep.WIND, 3)),
+        EntryKind.SETTLING.with(Settling.WIND, 4),
+        EntryKind.STEEP.with(Steep.WIND, 3),
         new Downwind());
   }
 
@@ -72,10 +72,7 @@ class OwnWindTest {
   @ValueSource(doubles = {0, 60, 120})
   void aWindLikeTheBuiltInShearGivesTheSameFlightToTheBit(double height) {
     Encounter calm = standard(height);
-    Encounter builtIn =
-        calm.withDisturbances(
-            new Disturbances(
-                ParameterSet.standard(Disturbances.PARAMETERS).with(Disturbances.SHEAR, SHEAR), 0));
+    Encounter builtIn = calm.withDisturbances(Disturbances.NONE.with(Disturbances.SHEAR, SHEAR));
     PowerLawWind profile = PowerLawWind.of(new Wind(1, 0), SHEAR);
     double atOnset = profile.speedRatio(height > 0 ? height : Unit.FOOT.toSi(300));
     Encounter own =
@@ -125,28 +122,16 @@ class OwnWindTest {
   /** Geometry: over the ground the speeds are those that the entry names, in any wind. */
   @Test
   void anApproachKeepsItsGroundSpeedAndAHoverItsPoint() {
-    WindField wind = new Wind(5, 2);
-    double[] speeds = new double[2];
-    Trajectory first =
-        new Trajectory(
-            100,
-            (phase, motion) -> {
-              speeds[0] = motion.groundSpeed();
-              speeds[1] = motion.forwardAirspeed();
-            });
-    standard(0).withWind(wind).fly(Simulator.precise(), first);
-    assertEquals(TailwindApproach.GROUND_SPEED.unit().toSi(30), speeds[0], 1e-12);
-    assertEquals(speeds[0] - 5, speeds[1], 1e-12);
-    first =
-        new Trajectory(
-            100,
-            (phase, motion) -> {
-              speeds[0] = motion.groundSpeed();
-              speeds[1] = motion.forwardAirspeed();
-            });
-    standard(0).withEntry(new Settling()).withWind(wind).fly(Simulator.precise(), first);
-    assertEquals(0, speeds[0], 1e-12);
-    assertEquals(-5, speeds[1], 1e-12);
+    Encounter arriving = standard(0).withWind(new Wind(5, 2));
+    double ground = TailwindApproach.GROUND_SPEED.unit().toSi(30);
+    assertArrayEquals(new double[] {ground, ground - 5}, firstSpeeds(arriving), 1e-12);
+    assertArrayEquals(new double[] {0, -5}, firstSpeeds(arriving.withEntry(new Settling())), 1e-12);
+  }
+
+  private static double[] firstSpeeds(Encounter encounter) {
+    return Samples.of(
+            encounter, 100, motion -> new double[] {motion.groundSpeed(), motion.forwardAirspeed()})
+        .get(0);
   }
 
   /** Every height that the wind is asked for is above the ground, and onset is at its own. */

@@ -13,8 +13,6 @@ import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Recognition;
-import io.github.ringstate.quantity.ParameterSet;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.hipparchus.util.FastMath;
@@ -27,11 +25,7 @@ class RecognitionTest {
   private static final Encounter TRAINER = Encounter.of(DemoCraft.TRAINER);
 
   private static double time(Outcome outcome, EventKind kind) {
-    return outcome.occurrences().stream()
-        .filter(seen -> seen.kind() == kind)
-        .mapToDouble(Occurrence::time)
-        .findFirst()
-        .orElseThrow();
+    return outcome.first(kind).orElseThrow().time();
   }
 
   private static Encounter withLag(double seconds) {
@@ -46,18 +40,13 @@ class RecognitionTest {
   @ParameterizedTest
   @ValueSource(doubles = {0.3, 2, 6})
   void theIndicatorShowsTheVerticalSpeedThroughItsLag(double lag) {
-    List<double[]> samples = new ArrayList<>();
     double h = 0.01;
-    withLag(lag)
-        .fly(
-            Simulator.precise(),
-            new Trajectory(
-                h,
-                (phase, seen) ->
-                    samples.add(
-                        new double[] {
-                          seen.verticalSpeed(), seen.state(State.INDICATED_VERTICAL_SPEED)
-                        })));
+    List<double[]> samples =
+        Samples.of(
+            withLag(lag),
+            h,
+            seen ->
+                new double[] {seen.verticalSpeed(), seen.state(State.INDICATED_VERTICAL_SPEED)});
     assertTrue(samples.size() > 500);
     double shown = samples.get(0)[1];
     double fade = FastMath.exp(-h / lag);
@@ -86,27 +75,24 @@ class RecognitionTest {
 
   @Test
   void theCueFiresWhereTheIndicatorShowsTheThreshold() {
-    List<double[]> samples = new ArrayList<>();
     Encounter encounter = TRAINER.withRecognition(Recognition.afterCue(Cues.sinkShown(1, 4), 1));
-    Outcome outcome =
-        encounter.fly(
-            Simulator.precise(),
-            new Trajectory(
+    double[] first =
+        Samples.of(
+                encounter,
                 0.001,
-                (phase, seen) ->
-                    samples.add(
-                        new double[] {seen.time(), seen.state(State.INDICATED_VERTICAL_SPEED)})));
-    double fired = time(outcome, EventKind.CUE);
-    double[] first = samples.stream().filter(sample -> sample[1] <= -5).findFirst().orElseThrow();
-    assertEquals(first[0], fired, 0.0011);
+                seen -> new double[] {seen.time(), seen.state(State.INDICATED_VERTICAL_SPEED)})
+            .stream()
+            .filter(sample -> sample[1] <= -5)
+            .findFirst()
+            .orElseThrow();
+    assertEquals(first[0], time(encounter.fly(), EventKind.CUE), 0.0011);
   }
 
   @Test
   void aSmallerMarginIsNoticedEarlier() {
     double last = 0;
     for (double margin : new double[] {4, 5, 6, 7}) {
-      Recognition sink = Recognition.afterCue(Cues.sinkShown(0, margin), 1);
-      double cue = time(TRAINER.withRecognition(sink).fly(), EventKind.CUE);
+      double cue = noticed(Cues.sinkShown(0, margin));
       assertTrue(cue > last);
       last = cue;
     }
@@ -116,22 +102,12 @@ class RecognitionTest {
   void theFirstOfSeveralFiresWithTheEarliestAndAllTogetherWithTheLatest() {
     Cue early = Cues.sinkShown(0, 4);
     Cue late = Cues.sinkShown(0, 6);
-    double first =
-        time(
-            TRAINER.withRecognition(Recognition.afterCue(Cues.first(late, early), 1)).fly(),
-            EventKind.CUE);
-    double together =
-        time(
-            TRAINER.withRecognition(Recognition.afterCue(Cues.together(late, early), 1)).fly(),
-            EventKind.CUE);
-    assertEquals(
-        time(TRAINER.withRecognition(Recognition.afterCue(early, 1)).fly(), EventKind.CUE),
-        first,
-        1e-6);
-    assertEquals(
-        time(TRAINER.withRecognition(Recognition.afterCue(late, 1)).fly(), EventKind.CUE),
-        together,
-        1e-6);
+    assertEquals(noticed(early), noticed(Cues.first(late, early)), 1e-6);
+    assertEquals(noticed(late), noticed(Cues.together(late, early)), 1e-6);
+  }
+
+  private static double noticed(Cue cue) {
+    return time(TRAINER.withRecognition(Recognition.afterCue(cue, 1)).fly(), EventKind.CUE);
   }
 
   @Test
@@ -176,9 +152,7 @@ class RecognitionTest {
   void vibrationIsFeltWhereTheThrustIsShaken() {
     Recognition vibration = Recognition.afterCue(Cues.vibration(0.02), 1);
     assertFalse(TRAINER.withRecognition(vibration).fly().happened(EventKind.CUE));
-    Disturbances shaking =
-        new Disturbances(
-            ParameterSet.standard(Disturbances.PARAMETERS).with(Disturbances.SHAKING, 5), 1);
+    Disturbances shaking = Disturbances.NONE.with(Disturbances.SHAKING, 5).withSeed(1);
     Outcome felt = TRAINER.withDisturbances(shaking).withRecognition(vibration).fly();
     assertTrue(felt.happened(EventKind.CUE));
     assertEquals(Ending.ARRESTED, felt.ending());

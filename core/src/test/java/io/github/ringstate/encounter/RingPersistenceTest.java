@@ -9,7 +9,9 @@ import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.AtSeaLevel;
 import io.github.ringstate.dynamics.EquationsOfMotion;
+import io.github.ringstate.dynamics.Leg;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.Propagators;
 import io.github.ringstate.dynamics.State;
@@ -27,9 +29,9 @@ import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Parameter;
-import io.github.ringstate.quantity.ParameterSet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,8 +41,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RingPersistenceTest {
 
   private static RingStateInflow with(Parameter parameter, double value) {
-    return new RingStateInflow(
-        ParameterSet.standard(RingStateInflow.PARAMETERS).with(parameter, value));
+    return RingStateInflow.standard().with(parameter, value);
   }
 
   private static RingStateInflow dissolving(double time) {
@@ -98,21 +99,15 @@ class RingPersistenceTest {
     InflowModel inflow = fast ? new TabulatedInflow(model) : model;
     HeaveDamping boundary = new HeaveDamping(model);
     Disturbances disturbances =
-        new Disturbances(
-            ParameterSet.standard(Disturbances.PARAMETERS).with(Disturbances.GUST_WIND, gusts),
-            seed);
+        Disturbances.NONE.with(Disturbances.GUST_WIND, gusts).withSeed(seed);
     EquationsOfMotion motion =
         new EquationsOfMotion(
             craft,
             StandardAtmosphere.at(0),
-            disturbances.wind(Wind.CALM, java.util.OptionalDouble.empty(), craft.rotor()),
+            disturbances.wind(Wind.CALM, OptionalDouble.empty(), craft.rotor()),
             inflow,
             false);
-    Trim trim =
-        Trim.find(
-            new EquationsOfMotion(craft, StandardAtmosphere.at(0), Wind.CALM, inflow, false),
-            forward,
-            0);
+    Trim trim = Trim.find(AtSeaLevel.with(inflow, craft), forward, 0);
     double collective = trim.collective() - Math.toRadians(lowered);
     motion.commandedBy(
         (seen, controls) -> {
@@ -122,30 +117,23 @@ class RingPersistenceTest {
         });
     boolean[] crossed = new boolean[1];
     double[] start = trim.state(motion, forward, 0);
-    Propagator<Happening, Motion> looking = Propagators.dormandPrince(1e-6);
+    Propagator<String, Motion> looking = Propagators.dormandPrince(1e-6);
     looking.sample(
         new Sampler<>(
             0.005,
             m -> crossed[0] |= boundary.margin(m.edgewiseOverHover(), m.axialOverHover()) < 0.02));
-    end(looking, motion, start, 8);
+    Leg.fly(looking, motion, 0, start, 8, List.of());
     if (crossed[0]) {
       return new double[0];
     }
-    return end(fast ? Propagators.fast() : Propagators.dormandPrince(1e-6), motion, start, 8);
-  }
-
-  private static double[] end(
-      Propagator<Happening, Motion> propagator,
-      EquationsOfMotion motion,
-      double[] start,
-      double time) {
-    propagator.start(0, start);
-    propagator.propagate(motion, time, List.of());
-    double[] reached = new double[State.SIZE];
-    for (int i = 0; i < reached.length; i++) {
-      reached[i] = propagator.state(i);
-    }
-    return reached;
+    return Leg.fly(
+            fast ? Propagators.fast() : Propagators.dormandPrince(1e-6),
+            motion,
+            0,
+            start,
+            8,
+            List.of())
+        .state();
   }
 
   /** While the flow deepens the ring is that of the flow. */
@@ -156,15 +144,7 @@ class RingPersistenceTest {
       for (RingStateInflow inflow : List.of(dissolving(0), dissolving(11))) {
         Encounter flown =
             encounter(inflow).withCraft(craft).withRecovery(new NoRecovery()).withDelay(0);
-        Trajectory trajectory =
-            new Trajectory(
-                0.5,
-                (phase, m) -> {
-                  if (m.time() < 12) {
-                    heights.add(m.height());
-                  }
-                });
-        flown.fly(Simulator.precise(), trajectory);
+        heights.addAll(Samples.of(flown, 0.5, Motion::height).subList(0, 24));
       }
       int half = heights.size() / 2;
       assertTrue(half > 20 && heights.get(half - 1) < -30, craft.name() + " " + half);
@@ -180,9 +160,7 @@ class RingPersistenceTest {
     double[] sinks = new double[2];
     int i = 0;
     for (RingStateInflow inflow : List.of(dissolving(0), dissolving(3.6))) {
-      EquationsOfMotion motion =
-          new EquationsOfMotion(
-              DemoCraft.TRAINER, StandardAtmosphere.at(0), Wind.CALM, inflow, false);
+      EquationsOfMotion motion = AtSeaLevel.with(inflow, DemoCraft.TRAINER);
       Trim hover = Trim.find(motion, 0, 0);
       motion.commandedBy(
           (seen, controls) -> {
@@ -190,7 +168,7 @@ class RingPersistenceTest {
             controls.bank(hover.bank() - 0.05 * seen.sidewaysAirspeed(), 0.2);
             controls.collective(hover.collective() - Math.toRadians(0.7), 0.05);
           });
-      double[] end = end(Propagators.precise(), motion, hover.state(motion, 0, 0), 90);
+      double[] end = Leg.fly(motion, 0, hover.state(motion, 0, 0), 90).state();
       sinks[i++] = end[State.SPEED_UP];
     }
     assertEquals(sinks[0], sinks[1], 1e-4);

@@ -16,33 +16,23 @@ import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The standard entry. */
 class TailwindApproachTest {
 
-  static Stream<Helicopter> craft() {
-    return DemoCraft.ALL.stream();
-  }
-
-  private static TailwindApproach with(Parameter parameter, double value) {
-    return new TailwindApproach(
-        ParameterSet.standard(TailwindApproach.PARAMETERS).with(parameter, value));
+  private static Entry with(Parameter parameter, double value) {
+    return EntryKind.TAILWIND_APPROACH.with(parameter, value);
   }
 
   /** What is asked of the motion from the start on, every tenth of a second. */
   private static List<double[]> flown(Encounter encounter) {
-    List<double[]> samples = new ArrayList<>();
-    Trajectory trajectory = new Trajectory(0.1, (phase, motion) -> samples.add(sample(motion)));
-    encounter.fly(Simulator.precise(), trajectory);
-    return samples;
+    return Samples.of(encounter, 0.1, TailwindApproachTest::sample);
   }
 
   private static double[] sample(Motion motion) {
@@ -52,7 +42,7 @@ class TailwindApproachTest {
   }
 
   @ParameterizedTest
-  @MethodSource("craft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void leadsEveryDemoCraftIntoTheRingState(Helicopter craft) {
     Encounter encounter = Encounter.of(craft).withRecovery(new Lateral());
     assertEquals(new TailwindApproach(), encounter.entry());
@@ -63,7 +53,7 @@ class TailwindApproachTest {
   }
 
   @ParameterizedTest
-  @MethodSource("craft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void theAirspeedGoesThroughZeroBeforeTheGroundSpeedDoes(Helicopter craft) {
     List<double[]> flown = flown(Encounter.of(craft).withRecovery(new NoRecovery()).withDelay(20));
     double wind = new TailwindApproach().numbers().si(TailwindApproach.WIND);
@@ -77,7 +67,7 @@ class TailwindApproachTest {
 
   /** The approach takes less than the hover, and the airspeed is lost before the power is back. */
   @ParameterizedTest
-  @MethodSource("craft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void thePowerIsLowerThanThatOfTheHoverAtOnset(Helicopter craft) {
     Encounter encounter = Encounter.of(craft).withRecovery(new NoRecovery()).withDelay(0);
     double onset = encounter.fly().onsetTime().orElseThrow();

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.pilot.Autorotation;
 import io.github.ringstate.pilot.CollectiveOnly;
@@ -21,21 +22,17 @@ import io.github.ringstate.pilot.Switched;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
 
 class TechniqueLimitsTest {
 
   private static final Encounter TRAINER =
       Encounter.of(DemoCraft.TRAINER).withEntry(new Settling());
-
-  static List<Helicopter> craft() {
-    return DemoCraft.ALL;
-  }
 
   private static ParameterSet corner(List<Parameter> parameters, SplittableRandom random) {
     ParameterSet numbers = ParameterSet.standard(parameters);
@@ -49,7 +46,7 @@ class TechniqueLimitsTest {
   }
 
   @ParameterizedTest
-  @MethodSource("craft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void everyTechniqueAtTheLimitsOfItsParametersEndsInADeclaredOutcome(Helicopter craft) {
     SplittableRandom random = new SplittableRandom(8);
     for (Technique technique : Technique.ALL) {
@@ -132,13 +129,7 @@ class TechniqueLimitsTest {
   }
 
   private static double leastLoad(Recovery recovery) {
-    List<Double> loads = new ArrayList<>();
-    TRAINER
-        .withRecovery(recovery)
-        .fly(
-            Simulator.precise(),
-            new Trajectory(0.02, (phase, seen) -> loads.add(seen.loadFactor())));
-    return loads.stream().mapToDouble(load -> load).min().orElseThrow();
+    return Collections.min(Samples.of(TRAINER.withRecovery(recovery), 0.02, Motion::loadFactor));
   }
 
   @Test
@@ -150,20 +141,12 @@ class TechniqueLimitsTest {
   }
 
   private static double fastestRollBack(Recovery recovery) {
-    List<Double> rates = new ArrayList<>();
-    TRAINER
-        .withRecovery(recovery)
-        .withDelay(4)
-        .fly(
-            Simulator.precise(),
-            new Trajectory(
-                0.02,
-                (phase, seen) -> {
-                  if (phase.equals("level")) {
-                    rates.add(Math.abs(seen.state(State.BANK_RATE)));
-                  }
-                }));
-    return rates.stream().mapToDouble(rate -> rate).max().orElseThrow();
+    return Collections.max(
+        Samples.in(
+            "level",
+            TRAINER.withRecovery(recovery).withDelay(4),
+            0.02,
+            seen -> Math.abs(seen.state(State.BANK_RATE))));
   }
 
   @Test
@@ -219,16 +202,9 @@ class TechniqueLimitsTest {
   }
 
   private static List<String> phases(Encounter encounter) {
-    List<String> phases = new ArrayList<>();
-    encounter.fly(
-        Simulator.precise(),
-        new Trajectory(
-            0.05,
-            (phase, seen) -> {
-              if (!phases.contains(phase)) {
-                phases.add(phase);
-              }
-            }));
-    return phases;
+    return encounter.record().history().sampled(0.05).stream()
+        .map(Instant::phase)
+        .distinct()
+        .toList();
   }
 }

@@ -66,8 +66,8 @@ class BothPropagatorsTest {
           times.add(at.time());
           assertEquals(FastMath.cos(at.time()), at.state()[0], 1e-5);
         });
-    assertNull(propagator.propagate(OSCILLATOR.equations(), 1, List.of(falls())));
-    assertEquals("falls", propagator.propagate(OSCILLATOR.equations(), 5, List.of(falls())));
+    assertNull(OSCILLATOR.fly(propagator, 1, falls()));
+    assertEquals("falls", OSCILLATOR.fly(propagator, 5, falls()));
     assertEquals(0, times.get(0));
     assertEquals(2, nodes.stream().filter(Node.BEGIN::equals).count());
     int begin = nodes.lastIndexOf(Node.BEGIN);
@@ -86,7 +86,7 @@ class BothPropagatorsTest {
     assertEquals(propagator.time(), times.get(times.size() - 1), 1e-9);
     propagator.listen(null);
     int heard = times.size();
-    propagator.propagate(OSCILLATOR.equations(), 2, List.of());
+    OSCILLATOR.fly(propagator, 2);
     assertEquals(heard, times.size());
   }
 
@@ -108,7 +108,7 @@ class BothPropagatorsTest {
             parts.clear();
           }
         });
-    propagator.propagate(OSCILLATOR.equations(), 3, List.of());
+    OSCILLATOR.fly(propagator, 3);
   }
 
   @ParameterizedTest
@@ -120,7 +120,7 @@ class BothPropagatorsTest {
     int needed = counted.count();
     Propagator<String, Point> enough = way.started(OSCILLATOR);
     enough.budget(needed);
-    enough.propagate(OSCILLATOR.equations(), 1, List.of());
+    OSCILLATOR.fly(enough, 1);
     assertEquals(free.state(0), enough.state(0));
     Propagator<String, Point> less = way.started(OSCILLATOR);
     // the fast one counts by steps of three evaluations, and not the first rates
@@ -133,9 +133,9 @@ class BothPropagatorsTest {
     assertTrue(asked.count() <= needed, asked.count() + " of " + needed);
     // starting anew, it has it all again
     less.start(0, OSCILLATOR.start());
-    less.propagate(OSCILLATOR.equations(), 0.5, List.of());
+    OSCILLATOR.fly(less, 0.5);
     less.restart(0);
-    less.propagate(OSCILLATOR.equations(), 0.5, List.of());
+    OSCILLATOR.fly(less, 0.5);
     assertEquals(0.5, less.time(), 1e-9);
   }
 
@@ -145,9 +145,7 @@ class BothPropagatorsTest {
     Propagator<String, Point> propagator = way.started(OSCILLATOR);
     Thread.currentThread().interrupt();
     CancellationException given =
-        assertThrows(
-            CancellationException.class,
-            () -> propagator.propagate(OSCILLATOR.equations(), 1, List.of()));
+        assertThrows(CancellationException.class, () -> OSCILLATOR.fly(propagator, 1));
     assertEquals(Propagator.INTERRUPTED, given.getMessage());
     assertTrue(Thread.interrupted());
   }
@@ -156,7 +154,7 @@ class BothPropagatorsTest {
   @EnumSource
   void whatIsNotedStandsInTheLogWithTimeAndState(Way way) {
     Propagator<String, Point> propagator = way.started(OSCILLATOR);
-    propagator.propagate(OSCILLATOR.equations(), 1, List.of());
+    OSCILLATOR.fly(propagator, 1);
     propagator.note("here");
     assertEquals("here", propagator.log().kind(0));
     assertEquals(propagator.time(), propagator.log().time(0));
@@ -177,7 +175,7 @@ class BothPropagatorsTest {
   void startingAnewLeavesNothingOfWhatWas(Way way) {
     Propagator<String, Point> used = way.started(OSCILLATOR);
     used.propagateShared(OSCILLATOR.equations(), 5, List.of(falls()));
-    used.propagate(OSCILLATOR.equations(), 9, List.of());
+    OSCILLATOR.fly(used, 9);
     used.start(0, new double[] {0.5, 0});
     Propagator<String, Point> fresh = way.propagator(2);
     fresh.start(0, new double[] {0.5, 0});
@@ -199,13 +197,13 @@ class BothPropagatorsTest {
     Propagator<String, Point> propagator = way.started(OSCILLATOR);
     List<Double> times = new ArrayList<>();
     propagator.sample(new Sampler<>(0.5, at -> times.add(at.time())));
-    propagator.propagate(OSCILLATOR.equations(), 5, List.of(falls()));
+    OSCILLATOR.fly(propagator, 5, falls());
     assertEquals(List.of(0.0, 0.5, 1.0, 1.5), times);
     propagator.sample(null);
-    propagator.propagate(OSCILLATOR.equations(), 2.3, List.of());
+    OSCILLATOR.fly(propagator, 2.3);
     times.clear();
     propagator.sample(new Sampler<>(0.5, at -> times.add(at.time())));
-    propagator.propagate(OSCILLATOR.equations(), 3.6, List.of());
+    OSCILLATOR.fly(propagator, 3.6);
     assertEquals(List.of(2.5, 3.0, 3.5), times);
     assertThrows(IllegalArgumentException.class, () -> new Sampler<>(0, at -> {}));
     assertThrows(IllegalArgumentException.class, () -> new Sampler<>(Double.NaN, at -> {}));
@@ -237,14 +235,11 @@ class BothPropagatorsTest {
             0);
     Propagator<String, Point> precise = Way.PRECISE.started(pole);
     UnfinishedLegException unfinished =
-        assertThrows(
-            UnfinishedLegException.class, () -> precise.propagate(pole.equations(), 2, List.of()));
+        assertThrows(UnfinishedLegException.class, () -> pole.fly(precise, 2));
     assertEquals(1, unfinished.time(), 1e-6);
     assertTrue(unfinished.evaluations() > 100);
     Propagator<String, Point> fast = Way.FAST.started(pole);
-    ArithmeticException none =
-        assertThrows(
-            ArithmeticException.class, () -> fast.propagate(pole.equations(), 2, List.of()));
+    ArithmeticException none = assertThrows(ArithmeticException.class, () -> pole.fly(fast, 2));
     assertTrue(none.getMessage().startsWith(Propagator.NOT_A_NUMBER), none.getMessage());
   }
 

@@ -28,10 +28,12 @@ class FastPropagatorTest extends PropagatorContract {
     double[] scales = new double[problem.start().length];
     Arrays.fill(scales, 1);
     FastSettings<Point> settings = FastSettings.plain(scales, tolerance);
-    return new FastPropagator<>(
-        problem.decay() > 0
-            ? settings.withStiff(scales.length - 1, at -> problem.decay())
-            : settings);
+    if (problem.decay() > 0) {
+      settings = settings.withStiff(scales.length - 1, at -> problem.decay());
+    }
+    FastPropagator<String, Point> propagator = new FastPropagator<>(settings);
+    propagator.start(0, problem.start());
+    return propagator;
   }
 
   @Override
@@ -103,14 +105,13 @@ class FastPropagatorTest extends PropagatorContract {
    */
   @Test
   void theErrorEstimateFallsWithTheThirdPowerOfTheStep() {
-    Problem problem = Problem.oscillator();
     BogackiShampine<Point> step = new BogackiShampine<>(new double[] {1, 1}, -1);
-    System.arraycopy(problem.start(), 0, step.state(), 0, 2);
-    step.begin(problem.equations(), 0);
+    System.arraycopy(OSCILLATOR.start(), 0, step.state(), 0, 2);
+    step.begin(OSCILLATOR.equations(), 0);
     double order =
         FastMath.log(
-                step.attempt(problem.equations(), 0, 0.02, 0)
-                    / step.attempt(problem.equations(), 0, 0.01, 0))
+                step.attempt(OSCILLATOR.equations(), 0, 0.02, 0)
+                    / step.attempt(OSCILLATOR.equations(), 0, 0.01, 0))
             / FastMath.log(2);
     assertEquals(3, order, 0.05);
   }
@@ -153,7 +154,6 @@ class FastPropagatorTest extends PropagatorContract {
             FastMath.log(2) / rate);
     FastPropagator<String, Point> propagator = fast(problem, 1e-4);
     Problem.Counted equations = problem.equations();
-    propagator.start(0, problem.start());
     propagator.propagate(
         equations, 20, List.of(Event.note("half", Crossing.RISING, problem.quantity())));
     assertEquals(1, propagator.state(0), 1e-4);
@@ -191,10 +191,9 @@ class FastPropagatorTest extends PropagatorContract {
 
   @Test
   void onlyASharedFirstLegIsKept() {
-    Problem problem = Problem.oscillator();
-    Problem.Counted equations = problem.equations();
-    FastPropagator<String, Point> propagator = fast(problem, 1e-5);
-    propagator.start(0, problem.start());
+    Problem.Counted equations = OSCILLATOR.equations();
+    FastPropagator<String, Point> propagator = fast(OSCILLATOR, 1e-5);
+    propagator.start(0, OSCILLATOR.start());
     propagator.propagate(equations, 5, List.of());
     propagator.propagateShared(equations, 10, List.of());
     propagator.restart(9);
@@ -207,27 +206,24 @@ class FastPropagatorTest extends PropagatorContract {
   /** The oscillator is below zero for pi of the first 2 pi seconds. */
   @Test
   void howLongTheConditionHeldIsCounted() {
-    Problem problem = Problem.oscillator();
     FastPropagator<String, Point> propagator =
         new FastPropagator<>(
             new FastSettings<>(new double[] {1, 1}, 1e-8, 0, -1, at -> 0, at -> at.state()[0] < 0));
-    propagator.start(0, problem.start());
-    propagator.propagate(problem.equations(), 2 * Math.PI, List.of());
+    propagator.start(0, OSCILLATOR.start());
+    OSCILLATOR.fly(propagator, 2 * Math.PI);
     assertEquals(Math.PI, propagator.timed(), 0.01);
-    FastPropagator<String, Point> without = fast(problem, 1e-8);
-    without.start(0, problem.start());
-    without.propagate(problem.equations(), 2 * Math.PI, List.of());
+    FastPropagator<String, Point> without = fast(OSCILLATOR, 1e-8);
+    without.start(0, OSCILLATOR.start());
+    OSCILLATOR.fly(without, 2 * Math.PI);
     assertEquals(0, without.timed());
   }
 
   @Test
   void theLeastValueIsThatWithinStepsToo() {
-    Problem problem = Problem.oscillator();
-    FastPropagator<String, Point> propagator = fast(problem, 1e-3);
+    FastPropagator<String, Point> propagator = fast(OSCILLATOR, 1e-3);
     List<Double> ends = new ArrayList<>();
     propagator.listen((node, at) -> ends.add(at.state()[0]));
-    propagator.start(0, problem.start());
-    propagator.propagate(problem.equations(), 4, List.of());
+    OSCILLATOR.fly(propagator, 4);
     double least = ends.stream().mapToDouble(end -> end).min().orElseThrow();
     // coarse steps pass over the least value of the cosine, -1, but the cubic does not
     assertTrue(least > propagator.least() + 1e-4, least + " and " + propagator.least());
@@ -238,18 +234,17 @@ class FastPropagatorTest extends PropagatorContract {
   /** The same: it is below zero from pi / 2 on, so a second of it is over at pi / 2 + 1. */
   @Test
   void aPropagationIsGivenUpOnceTheConditionHeldForTooLong() {
-    Problem problem = Problem.oscillator();
     FastPropagator<String, Point> propagator =
         new FastPropagator<>(
             new FastSettings<>(new double[] {1, 1}, 1e-8, 0, -1, at -> 0, at -> at.state()[0] < 0));
     propagator.patience(1);
-    propagator.start(0, problem.start());
+    propagator.start(0, OSCILLATOR.start());
     assertFalse(propagator.isGivenUp());
-    propagator.propagate(problem.equations(), 2 * Math.PI, List.of());
+    OSCILLATOR.fly(propagator, 2 * Math.PI);
     assertTrue(propagator.isGivenUp());
     double time = propagator.time();
     assertEquals(0.5 * Math.PI + 1, time, 0.02);
-    propagator.propagate(problem.equations(), 2 * Math.PI, List.of());
+    OSCILLATOR.fly(propagator, 2 * Math.PI);
     assertEquals(time, propagator.time());
     propagator.restart(0);
     assertFalse(propagator.isGivenUp());
@@ -257,12 +252,11 @@ class FastPropagatorTest extends PropagatorContract {
 
   @Test
   void stepsThatAreLoosenedAreFewerAndOfTheOldKindAfterARestart() {
-    Problem problem = Problem.oscillator();
-    Problem.Counted equations = problem.equations();
-    FastPropagator<String, Point> propagator = fast(problem, 1e-5);
+    Problem.Counted equations = OSCILLATOR.equations();
+    FastPropagator<String, Point> propagator = fast(OSCILLATOR, 1e-5);
     double[] ends = new double[3];
     int[] counts = new int[3];
-    propagator.start(0, problem.start());
+    propagator.start(0, OSCILLATOR.start());
     for (int i = 0; i < ends.length; i++) {
       propagator.restart(0);
       if (i == 1) {

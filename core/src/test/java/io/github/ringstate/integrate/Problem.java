@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.util.FastMath;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A problem of a textbook with its exact solution, and a quantity with the exact instants at which
@@ -74,6 +75,14 @@ record Problem(
 
   Counted equations() {
     return new Counted(this);
+  }
+
+  /** Goes on to a time or to an event that stops the leg, and says which. */
+  @SafeVarargs
+  @SuppressWarnings("varargs") // a list of them, which is only read
+  final @Nullable String fly(
+      Propagator<String, Point> by, double until, Event<String, Point>... events) {
+    return by.propagate(equations(), until, List.of(events));
   }
 
   /**

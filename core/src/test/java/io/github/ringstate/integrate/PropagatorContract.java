@@ -1,5 +1,6 @@
 package io.github.ringstate.integrate;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -10,6 +11,7 @@ import io.github.ringstate.integrate.Problem.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What every propagator must do with the problems of the catalogue. */
 abstract class PropagatorContract {
+
+  static final Problem OSCILLATOR = Problem.oscillator();
 
   /** A propagator at a tolerance, with all errors in the units of the state. */
   abstract Propagator<String, Point> propagator(Problem problem, double tolerance);
@@ -50,14 +54,6 @@ abstract class PropagatorContract {
     return error;
   }
 
-  static List<Double> times(Propagator<String, Point> propagator) {
-    List<Double> times = new ArrayList<>();
-    for (int i = 0; i < propagator.log().size(); i++) {
-      times.add(propagator.log().time(i));
-    }
-    return times;
-  }
-
   @ParameterizedTest
   @MethodSource("problems")
   void theErrorAtTheEndFollowsTheTolerance(Problem problem) {
@@ -65,7 +61,7 @@ abstract class PropagatorContract {
     for (double tolerance = 1000 * tight(); tolerance > 0.9 * tight(); tolerance /= 10) {
       Propagator<String, Point> propagator = propagator(problem, tolerance);
       propagator.start(0, problem.start());
-      assertNull(propagator.propagate(problem.equations(), problem.end(), List.of()));
+      assertNull(problem.fly(propagator, problem.end()));
       assertEquals(problem.end(), propagator.time(), 1e-9);
       double error = error(problem, propagator);
       assertTrue(
@@ -79,10 +75,7 @@ abstract class PropagatorContract {
   @MethodSource("problems")
   void everyPassageIsNotedWhereTheExactSolutionPutsIt(Problem problem) {
     Propagator<String, Point> propagator = started(problem);
-    propagator.propagate(
-        problem.equations(),
-        problem.end(),
-        List.of(Event.note("zero", Crossing.EITHER, problem.quantity())));
+    problem.fly(propagator, problem.end(), Event.note("zero", Crossing.EITHER, problem.quantity()));
     assertTimes(problem.times(), propagator);
     for (int i = 0; i < problem.times().length; i++) {
       double[] exact = problem.solution().apply(problem.times()[i]);
@@ -91,11 +84,9 @@ abstract class PropagatorContract {
   }
 
   private void assertTimes(double[] exact, Propagator<String, Point> propagator) {
-    List<Double> times = times(propagator);
-    assertEquals(exact.length, times.size(), () -> "events at " + times);
-    for (int i = 0; i < exact.length; i++) {
-      assertEquals(exact[i], times.get(i), timeError());
-    }
+    EventLog<String> log = propagator.log();
+    assertArrayEquals(
+        exact, IntStream.range(0, log.size()).mapToDouble(log::time).toArray(), timeError());
   }
 
   @ParameterizedTest
@@ -103,12 +94,9 @@ abstract class PropagatorContract {
   void aLegEndsAtTheFirstPassageThatStopsItAndOnlyThen(Problem problem) {
     Propagator<String, Point> propagator = started(problem);
     Crossing first = problem.risesFirst() ? Crossing.RISING : Crossing.FALLING;
-    String stop =
-        propagator.propagate(
-            problem.equations(),
-            problem.end(),
-            List.of(Event.stop("zero", first, problem.quantity())));
-    assertEquals("zero", stop);
+    assertEquals(
+        "zero",
+        problem.fly(propagator, problem.end(), Event.stop("zero", first, problem.quantity())));
     assertEquals(problem.times()[0], propagator.time(), timeError());
     assertEquals(propagator.time(), propagator.log().time(0), 2e-10);
     assertTrue(error(problem, propagator) <= errorOverTolerance() * tight());
@@ -118,47 +106,37 @@ abstract class PropagatorContract {
   /** Falling at pi / 2 and 5 pi / 2, rising at 3 pi / 2. */
   @Test
   void onlyPassagesInTheRightDirectionCount() {
-    Problem problem = Problem.oscillator();
-    Propagator<String, Point> rising = started(problem);
-    rising.propagate(
-        problem.equations(), 10, List.of(Event.note("r", Crossing.RISING, problem.quantity())));
+    Propagator<String, Point> rising = started(OSCILLATOR);
+    OSCILLATOR.fly(rising, 10, Event.note("r", Crossing.RISING, OSCILLATOR.quantity()));
     assertTimes(new double[] {3 * Math.PI / 2}, rising);
-    Propagator<String, Point> falling = started(problem);
-    falling.propagate(
-        problem.equations(), 10, List.of(Event.note("f", Crossing.FALLING, problem.quantity())));
+    Propagator<String, Point> falling = started(OSCILLATOR);
+    OSCILLATOR.fly(falling, 10, Event.note("f", Crossing.FALLING, OSCILLATOR.quantity()));
     assertTimes(new double[] {Math.PI / 2, 5 * Math.PI / 2}, falling);
   }
 
   @Test
   void aPassageCountsOnlyWhereItsConditionHolds() {
-    Problem problem = Problem.oscillator();
-    Propagator<String, Point> propagator = started(problem);
-    String stop =
-        propagator.propagate(
-            problem.equations(),
+    Propagator<String, Point> propagator = started(OSCILLATOR);
+    assertEquals(
+        "zero",
+        OSCILLATOR.fly(
+            propagator,
             10,
-            List.of(
-                Event.<String, Point>stop("zero", Crossing.EITHER, problem.quantity())
-                    .when(at -> at.time() > 2)));
-    assertEquals("zero", stop);
+            Event.<String, Point>stop("zero", Crossing.EITHER, OSCILLATOR.quantity())
+                .when(at -> at.time() > 2)));
     assertEquals(3 * Math.PI / 2, propagator.time(), timeError());
   }
 
   /** The speed of the oscillator is zero at the start and falls, so -speed rises. */
   @Test
   void aQuantityThatIsZeroAtTheVeryStartDoesNotPassThere() {
-    Problem problem = Problem.oscillator();
-    Propagator<String, Point> propagator = started(problem);
-    propagator.propagate(
-        problem.equations(),
+    Propagator<String, Point> propagator = started(OSCILLATOR);
+    OSCILLATOR.fly(
+        propagator,
         4,
-        List.of(
-            Event.note("speed", Crossing.EITHER, at -> at.state()[1]),
-            Event.note("back", Crossing.EITHER, at -> -at.state()[1])));
-    List<Double> times = times(propagator);
-    assertEquals(2, times.size(), () -> "events at " + times);
-    assertEquals(Math.PI, times.get(0), timeError());
-    assertEquals(Math.PI, times.get(1), timeError());
+        Event.note("speed", Crossing.EITHER, at -> at.state()[1]),
+        Event.note("back", Crossing.EITHER, at -> -at.state()[1]));
+    assertTimes(new double[] {Math.PI, Math.PI}, propagator);
   }
 
   @ParameterizedTest
@@ -166,28 +144,26 @@ abstract class PropagatorContract {
   void aPassageJustInsideTheStartIsFound(double after) {
     Problem problem = Problem.fallWithDrag();
     Propagator<String, Point> propagator = started(problem);
-    propagator.propagate(
-        problem.equations(), 1, List.of(Event.stop("t", Crossing.RISING, at -> at.time() - after)));
+    problem.fly(propagator, 1, Event.stop("t", Crossing.RISING, at -> at.time() - after));
     assertEquals(after, propagator.time(), timeError());
   }
 
   @Test
   void aPassageJustBeforeTheEndIsFoundAndOneJustBeyondIsNot() {
-    Problem problem = Problem.oscillator();
     double margin = 10 * timeError();
-    Propagator<String, Point> within = started(problem);
-    String stop =
-        within.propagate(
-            problem.equations(),
+    Propagator<String, Point> within = started(OSCILLATOR);
+    assertEquals(
+        "zero",
+        OSCILLATOR.fly(
+            within,
             Math.PI / 2 + margin,
-            List.of(Event.stop("zero", Crossing.FALLING, problem.quantity())));
-    assertEquals("zero", stop);
-    Propagator<String, Point> without = started(problem);
+            Event.stop("zero", Crossing.FALLING, OSCILLATOR.quantity())));
+    Propagator<String, Point> without = started(OSCILLATOR);
     assertNull(
-        without.propagate(
-            problem.equations(),
+        OSCILLATOR.fly(
+            without,
             Math.PI / 2 - margin,
-            List.of(Event.stop("zero", Crossing.FALLING, problem.quantity()))));
+            Event.stop("zero", Crossing.FALLING, OSCILLATOR.quantity())));
     assertEquals(Math.PI / 2 - margin, without.time(), 1e-9);
     assertEquals(0, without.log().size());
   }
@@ -198,7 +174,6 @@ abstract class PropagatorContract {
   @ParameterizedTest
   @ValueSource(doubles = {0.02, 0.003, 0.0006})
   void aShortVisitBeyondZeroIsSeenWhereItIsKnownHowFastTheQuantityChanges(double r) {
-    Problem problem = Problem.oscillator();
     for (double middle : new double[] {0.2137, 0.5141, 0.7771}) {
       Event<String, Point> event =
           Event.<String, Point>note(
@@ -206,45 +181,39 @@ abstract class PropagatorContract {
                   Crossing.EITHER,
                   at -> (at.time() - middle) * (at.time() - middle) - r * r)
               .changingAtMost(2);
-      Propagator<String, Point> propagator = started(problem);
-      propagator.propagate(problem.equations(), 1, List.of(event));
+      Propagator<String, Point> propagator = started(OSCILLATOR);
+      OSCILLATOR.fly(propagator, 1, event);
       assertTimes(new double[] {middle - r, middle + r}, propagator);
-      Propagator<String, Point> stopped = started(problem);
-      stopped.propagate(
-          problem.equations(),
+      Propagator<String, Point> stopped = started(OSCILLATOR);
+      OSCILLATOR.fly(
+          stopped,
           1,
-          List.of(
-              Event.<String, Point>stop("visit", Crossing.FALLING, event.value())
-                  .changingAtMost(2)));
+          Event.<String, Point>stop("visit", Crossing.FALLING, event.value()).changingAtMost(2));
       assertEquals(middle - r, stopped.time(), timeError());
     }
   }
 
   @Test
   void twoPassagesAtOnceAreBothNoted() {
-    Problem problem = Problem.oscillator();
-    Propagator<String, Point> propagator = started(problem);
-    propagator.propagate(
-        problem.equations(),
+    Propagator<String, Point> propagator = started(OSCILLATOR);
+    OSCILLATOR.fly(
+        propagator,
         3,
-        List.of(
-            Event.note("one", Crossing.FALLING, at -> at.state()[0]),
-            Event.note("other", Crossing.RISING, at -> -3 * at.state()[0])));
+        Event.note("one", Crossing.FALLING, at -> at.state()[0]),
+        Event.note("other", Crossing.RISING, at -> -3 * at.state()[0]));
     assertTimes(new double[] {Math.PI / 2, Math.PI / 2}, propagator);
     assertTrue(!propagator.log().kind(0).equals(propagator.log().kind(1)));
   }
 
   @Test
   void ofTwoPassagesThatStopAtOnceOneEndsTheLegThere() {
-    Problem problem = Problem.oscillator();
-    Propagator<String, Point> propagator = started(problem);
+    Propagator<String, Point> propagator = started(OSCILLATOR);
     String stop =
-        propagator.propagate(
-            problem.equations(),
+        OSCILLATOR.fly(
+            propagator,
             3,
-            List.of(
-                Event.stop("one", Crossing.FALLING, at -> at.state()[0]),
-                Event.stop("other", Crossing.RISING, at -> -3 * at.state()[0])));
+            Event.stop("one", Crossing.FALLING, at -> at.state()[0]),
+            Event.stop("other", Crossing.RISING, at -> -3 * at.state()[0]));
     assertTrue("one".equals(stop) || "other".equals(stop));
     assertEquals(Math.PI / 2, propagator.time(), timeError());
   }
@@ -252,17 +221,15 @@ abstract class PropagatorContract {
   /** Two quantities a millisecond apart: the later one, which stops, does not hide the earlier. */
   @Test
   void passagesWithinOneStepAreTakenInOrderOfTime() {
-    Problem problem = Problem.oscillator();
-    Propagator<String, Point> propagator = started(problem);
-    String stop =
-        propagator.propagate(
-            problem.equations(),
+    Propagator<String, Point> propagator = started(OSCILLATOR);
+    assertEquals(
+        "later",
+        OSCILLATOR.fly(
+            propagator,
             3,
-            List.of(
-                Event.stop("later", Crossing.RISING, at -> at.time() - 1.001),
-                Event.note("earlier", Crossing.RISING, at -> at.time() - 1),
-                Event.note("never", Crossing.RISING, at -> at.time() - 1.002)));
-    assertEquals("later", stop);
+            Event.stop("later", Crossing.RISING, at -> at.time() - 1.001),
+            Event.note("earlier", Crossing.RISING, at -> at.time() - 1),
+            Event.note("never", Crossing.RISING, at -> at.time() - 1.002)));
     assertTimes(new double[] {1, 1.001}, propagator);
   }
 
@@ -283,33 +250,27 @@ abstract class PropagatorContract {
               }
             }));
     for (double end = 0.6; end < 3.1; end += 0.6) {
-      propagator.propagate(problem.equations(), end, List.of());
+      problem.fly(propagator, end);
     }
-    assertEquals(13, times.size());
-    for (int i = 0; i < 13; i++) {
-      assertEquals(0.25 * i, times.get(i));
-    }
+    assertEquals(IntStream.range(0, 13).mapToObj(i -> 0.25 * i).toList(), times);
     assertTrue(worst[0] <= errorOverTolerance() * tight(), problem + ": " + worst[0]);
   }
 
   /** The least value of the cosine is -1, at pi. */
   @Test
   void theLeastValueOfTheWatchedQuantityIsKept() {
-    Problem problem = Problem.oscillator();
-    Propagator<String, Point> propagator = started(problem);
+    Propagator<String, Point> propagator = started(OSCILLATOR);
     assertEquals(1, propagator.least());
-    propagator.propagate(
-        problem.equations(), 4, List.of(Event.note("turns", Crossing.RISING, at -> at.state()[1])));
+    OSCILLATOR.fly(propagator, 4, Event.note("turns", Crossing.RISING, at -> at.state()[1]));
     assertEquals(-1, propagator.least(), errorOverTolerance() * tight());
   }
 
   @Test
   void goingBackToTheStartForgetsWhatHappened() {
-    Problem problem = Problem.oscillator();
-    Propagator<String, Point> propagator = started(problem);
-    Problem.Counted equations = problem.equations();
+    Propagator<String, Point> propagator = started(OSCILLATOR);
+    Problem.Counted equations = OSCILLATOR.equations();
     List<Event<String, Point>> events =
-        List.of(Event.stop("zero", Crossing.FALLING, problem.quantity()));
+        List.of(Event.stop("zero", Crossing.FALLING, OSCILLATOR.quantity()));
     propagator.propagate(equations, 10, events);
     double time = propagator.time();
     double state = propagator.state(1);
@@ -323,52 +284,45 @@ abstract class PropagatorContract {
 
   @Test
   void aLegWithoutLengthLeavesAllAsItIs() {
-    Problem problem = Problem.oscillator();
-    Propagator<String, Point> propagator = started(problem);
-    assertNull(propagator.propagate(problem.equations(), 0, List.of()));
+    Propagator<String, Point> propagator = started(OSCILLATOR);
+    assertNull(OSCILLATOR.fly(propagator, 0));
     assertEquals(0, propagator.time());
     assertEquals(1, propagator.state(0));
   }
 
   @Test
   void whatIsNotANumberIsRefused() {
-    Problem problem = Problem.oscillator();
     Problem broken =
         new Problem(
             "broken from 1 s on",
             new double[] {1},
             2,
             (t, y, rates) -> rates[0] = t < 1 ? 0 : Double.NaN,
-            problem.solution(),
-            problem.quantity(),
+            OSCILLATOR.solution(),
+            OSCILLATOR.quantity(),
             true,
             0);
     Propagator<String, Point> propagator = propagator(broken, tight());
     propagator.start(0, broken.start());
     ArithmeticException failure =
-        assertThrows(
-            ArithmeticException.class,
-            () -> propagator.propagate(broken.equations(), 2, List.of()));
+        assertThrows(ArithmeticException.class, () -> broken.fly(propagator, 2));
     assertTrue(failure.getMessage().startsWith(Propagator.NOT_A_NUMBER));
-    Propagator<String, Point> sound = started(problem);
-    assertThrows(
-        IllegalArgumentException.class,
-        () -> sound.propagate(problem.equations(), Double.NaN, List.of()));
+    Propagator<String, Point> sound = started(OSCILLATOR);
+    assertThrows(IllegalArgumentException.class, () -> OSCILLATOR.fly(sound, Double.NaN));
     for (double tolerance : new double[] {0, -1, Double.NaN}) {
-      assertThrows(IllegalArgumentException.class, () -> propagator(problem, tolerance));
+      assertThrows(IllegalArgumentException.class, () -> propagator(OSCILLATOR, tolerance));
     }
   }
 
   @Test
   void aSecondThreadOnOnePropagatorFails() throws InterruptedException {
-    Problem problem = Problem.oscillator();
-    Propagator<String, Point> propagator = started(problem);
+    Propagator<String, Point> propagator = started(OSCILLATOR);
     AtomicReference<Throwable> failure = new AtomicReference<>();
     Thread other =
         new Thread(
             () -> {
               try {
-                propagator.propagate(problem.equations(), 1, List.of());
+                OSCILLATOR.fly(propagator, 1);
               } catch (IllegalStateException expected) {
                 failure.set(expected);
               }
@@ -392,6 +346,6 @@ abstract class PropagatorContract {
                   return 1;
                 }));
     assertThrows(
-        IllegalStateException.class, () -> propagator.propagate(problem.equations(), 1, theft));
+        IllegalStateException.class, () -> propagator.propagate(OSCILLATOR.equations(), 1, theft));
   }
 }

@@ -144,8 +144,7 @@ class ComposedRecoveryTest {
 
   @Test
   void theEarlierHandMayBeTheOneOnTheCollective() {
-    Recovery early =
-        new Lateral(ParameterSet.standard(Lateral.PARAMETERS).with(Hands.COLLECTIVE_LATER, -1));
+    Recovery early = Technique.LATERAL.with(Hands.COLLECTIVE_LATER, -1);
     for (double since : new double[] {0.5, 1.5}) {
       Controls controls = new Controls();
       first(early)

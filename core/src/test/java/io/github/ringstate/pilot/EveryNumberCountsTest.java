@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** A number of a pilot that may be set is heeded: with another value something else is done. */
@@ -100,13 +101,9 @@ class EveryNumberCountsTest {
     assertHeeded(standard, parameter, numbers -> done(technique.maker().apply(numbers)));
   }
 
-  static Stream<Parameter> limits() {
-    return Limited.PARAMETERS.stream();
-  }
-
   /** Of pilots who ask for more than the limits allow, in attitude and in lowering the lever. */
   @ParameterizedTest
-  @MethodSource
+  @FieldSource("io.github.ringstate.pilot.Limited#PARAMETERS")
   void limits(Parameter parameter) {
     ParameterSet tight =
         ParameterSet.standard(Limited.PARAMETERS)
@@ -124,12 +121,8 @@ class EveryNumberCountsTest {
                 .toList());
   }
 
-  static Stream<Parameter> cues() {
-    return Cues.PARAMETERS.stream();
-  }
-
   @ParameterizedTest
-  @MethodSource
+  @FieldSource("io.github.ringstate.pilot.Cues#PARAMETERS")
   void cues(Parameter parameter) {
     assertHeeded(
         ParameterSet.standard(Cues.PARAMETERS),

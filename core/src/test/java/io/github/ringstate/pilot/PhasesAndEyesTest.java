@@ -7,11 +7,11 @@ import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.dynamics.AtSeaLevel;
 import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.dynamics.Trim;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.Unit;
 import java.util.List;
 import java.util.Map;
@@ -103,8 +103,7 @@ class PhasesAndEyesTest {
   @ParameterizedTest
   @ValueSource(doubles = {0.5, 0.8, 1.2})
   void theLeverStaysAtThePowerThatIsPulled(double share) {
-    CollectiveOnly pulled =
-        new CollectiveOnly(new CollectiveOnly().numbers().with(CollectiveOnly.POWER, 80));
+    Recovery pulled = Technique.COLLECTIVE.with(CollectiveOnly.POWER, 80);
     Map<String, Double> shown =
         Map.of("collective", 0.2, "takeOffPower", 1.3, "power", share * 1.3);
     double lever = commanded(phase(pulled, 0), shown).collective();
@@ -115,7 +114,7 @@ class PhasesAndEyesTest {
   @Test
   void aHandThatComesInLaterIsHalfWayInTheMiddle() {
     double half = 1 + Hands.COMING_IN.standard() / 2;
-    Forward late = new Forward(new Forward().numbers().with(Hands.COLLECTIVE_LATER, 1));
+    Recovery late = Technique.FORWARD.with(Hands.COLLECTIVE_LATER, 1);
     double reduction = Math.toRadians(Forward.COLLECTIVE_REDUCTION.standard());
     Map<String, Double> shown =
         Map.of("sinceTechniqueBegan", half, "collective", 0.2, "heldCollective", 0.2);
@@ -180,13 +179,7 @@ class PhasesAndEyesTest {
   /** What the instruments and the body tell is what the state and the craft say. */
   @Test
   void aPilotSeesTheStateOfTheCraft() {
-    EquationsOfMotion equations =
-        new EquationsOfMotion(
-            DemoCraft.TRAINER,
-            StandardAtmosphere.at(0),
-            new Wind(1, -2),
-            RingStateInflow.standard(),
-            false);
+    EquationsOfMotion equations = AtSeaLevel.in(new Wind(1, -2), DemoCraft.TRAINER);
     Trim hover = Trim.find(equations, 2, 0);
     PilotView view = PilotView.of(equations, hover);
     double[] state = Trim.find(equations, 3, -2).state(equations, 3, -2);

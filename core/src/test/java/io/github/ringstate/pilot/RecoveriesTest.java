@@ -5,18 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
+import io.github.ringstate.dynamics.AtSeaLevel;
 import io.github.ringstate.dynamics.EquationsOfMotion;
-import io.github.ringstate.dynamics.Motion;
-import io.github.ringstate.dynamics.Propagators;
+import io.github.ringstate.dynamics.Leg;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.dynamics.Trim;
-import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.integrate.Propagator;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -25,6 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a technique does first is common practice, no source. */
@@ -66,28 +63,16 @@ class RecoveriesTest {
     }
   }
 
-  private static EquationsOfMotion equations(Helicopter craft) {
-    return new EquationsOfMotion(
-        craft, StandardAtmosphere.at(0), Wind.CALM, RingStateInflow.standard(), false);
-  }
-
   /** The state after some time of the first phase, begun in a descent at 600 ft/min. */
   private static double[] begun(Helicopter craft, ControlLaw law, double time) {
-    EquationsOfMotion motion = equations(craft);
+    EquationsOfMotion motion = AtSeaLevel.calm(craft);
     PilotView pilot = PilotView.of(motion, Trim.find(motion, 0, 0));
     pilot.follow(law);
     pilot.begin(0, 0, 0);
     double sink = -Unit.FOOT_PER_MINUTE.toSi(600);
     double[] start = Trim.find(motion, 0, sink).state(motion, 0, sink);
     pilot.held(start[State.COLLECTIVE]);
-    Propagator<String, Motion> flight = Propagators.precise();
-    flight.start(0, start);
-    flight.propagate(motion, time, List.of());
-    double[] reached = new double[State.SIZE];
-    for (int i = 0; i < reached.length; i++) {
-      reached[i] = flight.state(i);
-    }
-    return reached;
+    return Leg.fly(motion, 0, start, time).state();
   }
 
   private static ControlLaw first(Recovery recovery) {
@@ -157,12 +142,8 @@ class RecoveriesTest {
     assertEquals(first[State.COLLECTIVE], then[State.COLLECTIVE], 1e-12);
   }
 
-  static Stream<Technique> techniques() {
-    return Technique.ALL.stream();
-  }
-
   @ParameterizedTest
-  @MethodSource("techniques")
+  @FieldSource("io.github.ringstate.pilot.Technique#ALL")
   void aTechniqueIsRegisteredWithWhatItIsMadeOf(Technique technique) {
     assertEquals(technique.name(), technique.standard().name());
     assertEquals(technique, Technique.named(technique.name()).orElseThrow());

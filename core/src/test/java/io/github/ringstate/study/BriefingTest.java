@@ -9,11 +9,12 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
+import io.github.ringstate.encounter.Entry;
+import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.OutOfRangeException;
-import io.github.ringstate.quantity.ParameterSet;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -67,8 +68,7 @@ class BriefingTest {
 
   @Test
   void whoDoesNotMeetTheRingStateHasNoFloor() {
-    Settling windy =
-        new Settling(ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 30));
+    Entry windy = EntryKind.SETTLING.with(Settling.WIND, 30);
     PilotStudy none =
         new PilotStudy(TRAINER.withEntry(windy), Technique.FORWARD, Optional.empty(), 4);
     assertTrue(BRIEFING.line(none, Progress.SILENT).isEmpty());
@@ -125,9 +125,7 @@ class BriefingTest {
   void aLongerDelayThatDoesBetterAgainIsNotReliedOn() {
     // A wind of 40 kt from behind carries those who wait out of the ring state; those who put the
     // nose down at once stay in it for longer.
-    Encounter tailwind =
-        TRAINER.withEntry(
-            new Downwind(ParameterSet.standard(Downwind.PARAMETERS).with(Downwind.WIND, 40)));
+    Encounter tailwind = TRAINER.withEntry(EntryKind.DOWNWIND.with(Downwind.WIND, 40));
     PilotStudy study = new PilotStudy(tailwind, Technique.FORWARD, Optional.empty(), 4);
     double atOnce = floorAt(study, 0);
     double later = floorAt(study, 4);

@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
 
 /** What part of the lateral recovery's advantage is direction, and what part is power at once. */
 class DirectionOrPowerTest {
@@ -30,12 +30,8 @@ class DirectionOrPowerTest {
     return encounter.fly().altitudeLoss().orElse(Double.POSITIVE_INFINITY);
   }
 
-  static List<Helicopter> craft() {
-    return DemoCraft.ALL;
-  }
-
   @ParameterizedTest
-  @MethodSource("craft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void thePartsAddUpToTheAdvantage(Helicopter craft) {
     for (EntryKind kind : EntryKind.ALL) {
       Encounter base = Encounter.of(craft).withEntry(kind.standard());

@@ -16,7 +16,6 @@ import org.junit.jupiter.params.provider.FieldSource;
 /** What a recovery, an entry and a model were made of can be read back through their interface. */
 class NumbersReadBackTest {
 
-  static final List<Technique> TECHNIQUES = Technique.ALL;
   static final List<EntryKind> ENTRIES = EntryKind.ALL;
 
   /** Each number a tenth of the way from its standard to the end of its range. */
@@ -30,7 +29,7 @@ class NumbersReadBackTest {
   }
 
   @ParameterizedTest
-  @FieldSource("TECHNIQUES")
+  @FieldSource("io.github.ringstate.pilot.Technique#ALL")
   void aRecoverysNumbers(Technique technique) {
     ParameterSet numbers = changed(ParameterSet.standard(technique.parameters()));
     assertEquals(numbers, technique.maker().apply(numbers).numbers());

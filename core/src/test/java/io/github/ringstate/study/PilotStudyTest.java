@@ -21,7 +21,6 @@ import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Pilots;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
-import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -47,12 +46,10 @@ class PilotStudyTest {
       Encounter.of(DemoCraft.UTILITY).withEntry(new Settling());
 
   private static final Disturbances ROUGH =
-      new Disturbances(
-          ParameterSet.standard(Disturbances.PARAMETERS)
-              .with(Disturbances.SHAKING, 5)
-              .with(Disturbances.GUST_WIND, 10)
-              .with(Disturbances.SHEAR, 0.14),
-          0);
+      Disturbances.NONE
+          .with(Disturbances.SHAKING, 5)
+          .with(Disturbances.GUST_WIND, 10)
+          .with(Disturbances.SHEAR, 0.14);
 
   private static PilotStudy distracted(Encounter base, Pilots pilots) {
     return new PilotStudy(base, pilots, Optional.of(PilotState.DISTRACTED.delays()), 42);
@@ -306,9 +303,7 @@ class PilotStudyTest {
             1);
     assertNotEquals(rough.fly(0), rough.fly(1));
     assertEquals(rough.fly(0), rough.fly(0));
-    Disturbances shear =
-        new Disturbances(
-            ParameterSet.standard(Disturbances.PARAMETERS).with(Disturbances.SHEAR, 0.14), 0);
+    Disturbances shear = Disturbances.NONE.with(Disturbances.SHEAR, 0.14);
     PilotStudy sheared =
         new PilotStudy(
             UTILITY.withDisturbances(shear),

@@ -70,13 +70,11 @@ class SampledPilotsRegressionTest {
   @Test
   void aDisturbedPilotLosesWhatWasLost() {
     Disturbances rough =
-        new Disturbances(
-            ParameterSet.standard(Disturbances.PARAMETERS)
-                .with(Disturbances.SHAKING, 5)
-                .with(Disturbances.GUST_WIND, 10)
-                .with(Disturbances.SHEAR, 0.14)
-                .with(Disturbances.WIND_TURN, 90),
-            0);
+        Disturbances.NONE
+            .with(Disturbances.SHAKING, 5)
+            .with(Disturbances.GUST_WIND, 10)
+            .with(Disturbances.SHEAR, 0.14)
+            .with(Disturbances.WIND_TURN, 90);
     assertBits(
         0x1.40dcb36b8cf0dp4, study(Technique.LATERAL, rough).fly(1).altitudeLoss().orElseThrow());
   }

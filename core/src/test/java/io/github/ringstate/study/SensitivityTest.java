@@ -67,9 +67,7 @@ class SensitivityTest {
     assertEquals(central(mass, 600, 0.5), ofMass.value(), 0.01 * Math.abs(ofMass.value()));
 
     DoubleFunction<Encounter> nose =
-        degrees ->
-            BASE.withRecovery(
-                new Forward(new Forward().numbers().with(Forward.NOSE_DOWN, degrees)));
+        degrees -> BASE.withRecovery(Technique.FORWARD.with(Forward.NOSE_DOWN, degrees));
     Sensitivity ofNose = Sensitivity.ofLoss(nose, Forward.NOSE_DOWN.quantity(), 15);
     assertEquals(central(nose, 15, 0.05), ofNose.value(), 0.01 * Math.abs(ofNose.value()));
   }

@@ -60,8 +60,7 @@ class ValuesTest {
   private static final Pattern ADDRESS = Pattern.compile("@[0-9a-f]{4,}|Lambda");
 
   private static RingStateInflow inflow() {
-    return new RingStateInflow(
-        ParameterSet.standard(RingStateInflow.PARAMETERS).with(RingStateInflow.EXIT_TOTAL, 1.35));
+    return RingStateInflow.standard().with(RingStateInflow.EXIT_TOTAL, 1.35);
   }
 
   private static Encounter encounter() {
@@ -71,9 +70,7 @@ class ValuesTest {
         .withInflow(new TabulatedInflow(inflow()), new HeaveDamping(inflow()))
         .withLimits(FlightLimits.STANDARD.with(FlightLimits.TIME_PAST_ARREST, 4))
         .withRecognition(Recognition.afterCue(Cues.standard(1), 0.75))
-        .withDisturbances(
-            new Disturbances(
-                ParameterSet.standard(Disturbances.PARAMETERS).with(Disturbances.SHEAR, 0.1), 7));
+        .withDisturbances(Disturbances.NONE.with(Disturbances.SHEAR, 0.1).withSeed(7));
   }
 
   private static PilotStudy study() {

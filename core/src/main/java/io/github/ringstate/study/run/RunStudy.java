@@ -7,6 +7,7 @@ import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
+import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
@@ -214,9 +215,7 @@ public final class RunStudy {
       case SETTLING ->
           track.boundaryMargin().isEmpty()
               ? Optional.empty()
-              : Optional.of(
-                  new Settling(
-                      ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, least)));
+              : Optional.of(EntryKind.SETTLING.with(Settling.WIND, least));
       case TURN_DOWNWIND ->
           Optional.of(
               new Downwind(

@@ -14,16 +14,11 @@ import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.inflow.RingStateInflow;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
 
 class SteadyFlightTest {
-
-  static Stream<Helicopter> demoCraft() {
-    return DemoCraft.ALL.stream();
-  }
 
   private static EquationsOfMotion equations(Helicopter craft, double altitude, Wind wind) {
     return new EquationsOfMotion(
@@ -39,7 +34,7 @@ class SteadyFlightTest {
 
   /** Newton's first law and a rotor that keeps its speed, by the equations of motion themselves. */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void inAutorotationNothingDrivesTheRotorButTheAir(Helicopter craft) {
     for (double airspeed : new double[] {0, 15, 30}) {
       EquationsOfMotion motion = equations(craft, 0, new Wind(4, -6));
@@ -59,7 +54,7 @@ class SteadyFlightTest {
    * blades and the tail rotor), and slower ahead than straight down.
    */
   @ParameterizedTest
-  @MethodSource("demoCraft")
+  @FieldSource("io.github.ringstate.craft.DemoCraft#ALL")
   void theAutorotationHasTheUsualSpeed(Helicopter craft) {
     EquationsOfMotion motion = equations(craft, 0, Wind.CALM);
     double straight = SteadyFlight.autorotation(motion, 0, 0).verticalSpeed();

@@ -15,17 +15,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.dynamics.AtSeaLevel;
 import io.github.ringstate.dynamics.EquationsOfMotion;
-import io.github.ringstate.dynamics.Motion;
+import io.github.ringstate.dynamics.Leg;
 import io.github.ringstate.dynamics.Propagators;
 import io.github.ringstate.dynamics.State;
 import io.github.ringstate.dynamics.Trim;
-import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.integrate.Propagator;
 import io.github.ringstate.rotor.Rotor;
 import java.util.EnumMap;
 import java.util.List;
@@ -40,11 +38,6 @@ class LinearModelTest {
 
   private static final List<Coordinate> FLIGHT =
       List.of(SURGE, SWAY, HEAVE, INFLOW, ROTOR_SPEED, RING, ENGINE);
-
-  private static EquationsOfMotion equations(Helicopter craft) {
-    return new EquationsOfMotion(
-        craft, StandardAtmosphere.at(0), Wind.CALM, RingStateInflow.standard(), false);
-  }
 
   /** The state after a time, by the linear model: the series of the matrix exponential. */
   private static double[] linear(LinearModel model, double[] from, double time) {
@@ -71,21 +64,14 @@ class LinearModelTest {
   }
 
   private static double[] nonlinear(EquationsOfMotion equations, double[] from, double time) {
-    Propagator<String, Motion> propagator = Propagators.dormandPrince(1e-12);
-    propagator.start(0, from);
-    propagator.propagate(equations, time, List.of());
-    double[] reached = new double[State.SIZE];
-    for (int i = 0; i < reached.length; i++) {
-      reached[i] = propagator.state(i);
-    }
-    return reached;
+    return Leg.fly(Propagators.dormandPrince(1e-12), equations, 0, from, time, List.of()).state();
   }
 
   /** A small step of the collective, flown by the equations and by their linear model. */
   @ParameterizedTest
   @CsvSource({"0, 0", "0, -2", "15, 0", "25, -4", "40, 0"})
   void theModelAnswersASmallStepAsTheEquationsDo(double airspeed, double verticalSpeed) {
-    EquationsOfMotion equations = equations(DemoCraft.UTILITY);
+    EquationsOfMotion equations = AtSeaLevel.calm(DemoCraft.UTILITY);
     double[] state =
         Trim.find(equations, airspeed, verticalSpeed).state(equations, airspeed, verticalSpeed);
     LinearModel model =
@@ -95,6 +81,7 @@ class LinearModelTest {
             List.of(SURGE, SWAY, HEAVE, INFLOW, ROTOR_SPEED, ENGINE),
             List.of(COLLECTIVE));
     assertTrue(model.error() < 1e-3, "error " + model.error());
+    assertEquals(1, model.b().getNumCols());
     double step = 1e-4;
     double[] stepped = state.clone();
     stepped[State.COLLECTIVE] += step;
@@ -120,7 +107,7 @@ class LinearModelTest {
   @ParameterizedTest
   @CsvSource({"DEEPENING, -5", "DEEPENING, -7", "DISSOLVING, -5", "DISSOLVING, -7"})
   void eachSideOfTheRingHasItsModel(RingSide side, double verticalSpeed) {
-    EquationsOfMotion equations = equations(DemoCraft.TRAINER);
+    EquationsOfMotion equations = AtSeaLevel.calm(DemoCraft.TRAINER);
     double[] trimmed = Trim.find(equations, 0, verticalSpeed).state(equations, 0, verticalSpeed);
     double[] state = side.of(equations, trimmed);
     LinearModel model = LinearModel.about(equations, state, FLIGHT, List.of(COLLECTIVE));
@@ -144,7 +131,7 @@ class LinearModelTest {
   /** A ring that dissolves holds what the descent has: it runs away more slowly. */
   @Test
   void insideTheRingTheSinkRunsAwayAndADissolvingRingHoldsItBack() {
-    EquationsOfMotion equations = equations(DemoCraft.TRAINER);
+    EquationsOfMotion equations = AtSeaLevel.calm(DemoCraft.TRAINER);
     double[] trimmed = Trim.find(equations, 0, -5).state(equations, 0, -5);
     Map<RingSide, Double> growth = new EnumMap<>(RingSide.class);
     for (RingSide side : RingSide.values()) {
@@ -179,8 +166,8 @@ class LinearModelTest {
             .with(Rotor.BLADE_LOADING_LIMIT, 0.25)
             .with(CraftBody.DOWNLOAD, 0)
             .with(CraftBody.TAIL_ARM, 30);
-    EquationsOfMotion equations = equations(ideal);
-    double[] hover = Trim.find(equations, 0, 0).state(equations, 0, 0);
+    EquationsOfMotion equations = AtSeaLevel.calm(ideal);
+    double[] hover = AtSeaLevel.hover(equations);
     LinearModel heave =
         LinearModel.about(equations, hover, List.of(HEAVE), List.of(INFLOW, COLLECTIVE));
     LinearModel lag =
@@ -202,7 +189,7 @@ class LinearModelTest {
   /** What is held at once and exactly by attitude stays: the rates of the speeds vanish. */
   @Test
   void holdingTheSpeedsLeavesTheVerticalMotion() {
-    EquationsOfMotion equations = equations(DemoCraft.HEAVY);
+    EquationsOfMotion equations = AtSeaLevel.calm(DemoCraft.HEAVY);
     double[] state = Trim.find(equations, 10, -3).state(equations, 10, -3);
     LinearModel whole =
         LinearModel.about(

@@ -83,10 +83,9 @@ class OpenNumbersTest {
     return PublishedRanges.RUNAWAY
         .measure()
         .applyAsDouble(
-            new RingStateInflow(
-                ParameterSet.standard(RingStateInflow.PARAMETERS)
-                    .with(RingStateInflow.ONSET_TOTAL, onset)
-                    .with(RingStateInflow.EXIT_TOTAL, exit)));
+            RingStateInflow.standard()
+                .with(RingStateInflow.ONSET_TOTAL, onset)
+                .with(RingStateInflow.EXIT_TOTAL, exit));
   }
 
   /** Each range alone has draws that it rejects: none of them asks for nothing. */

@@ -5,17 +5,15 @@ import static io.github.ringstate.study.run.Runs.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.ringstate.air.StandardAtmosphere;
-import io.github.ringstate.air.Wind;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.HeightVelocityCurve;
+import io.github.ringstate.dynamics.AtSeaLevel;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Downwind;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Settling;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
@@ -47,13 +45,7 @@ class RunStudyTest {
     RunTrack track = study.track(Unit.DEGREE.toSi(180));
     double airspeed = Unit.KNOT.toSi(20);
     double descent = Unit.FOOT_PER_MINUTE.toSi(100);
-    EquationsOfMotion motion =
-        new EquationsOfMotion(
-            DemoCraft.TRAINER,
-            StandardAtmosphere.at(0),
-            Wind.CALM,
-            RingStateInflow.standard(),
-            false);
+    EquationsOfMotion motion = AtSeaLevel.calm(DemoCraft.TRAINER);
     Trim trim = Trim.find(motion, airspeed, -descent);
     double power = motion.at(0, trim.state(motion, airspeed, -descent)).loads().shaftPower();
     assertEquals(power, track.power().getAsDouble(), 1e-3);

@@ -11,6 +11,7 @@ import io.github.ringstate.inflow.InflowOver;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Phase;
+import io.github.ringstate.pilot.Phases;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
@@ -41,75 +42,52 @@ class BadExtensionTest {
     }
   }
 
-  /** An extension of one kind of thing. */
-  private record Own(
-      String name,
-      Supplier<List<Technique>> techniques,
-      Supplier<List<EntryKind>> kinds,
-      Supplier<List<InflowKind>> models,
-      Supplier<List<DelayKind>> delayed,
-      Supplier<List<OutputColumn>> more)
-      implements SweepExtension {
+  /** An extension of the parts it is given. */
+  private record Own(String name, List<Object> parts) implements SweepExtension {
 
-    static final Own NOTHING = new Own("mine", List::of, List::of, List::of, List::of, List::of);
-
-    static Own of(Technique technique) {
-      return recoveries(() -> List.of(technique));
-    }
-
-    static Own recoveries(Supplier<List<Technique>> all) {
-      return new Own("mine", all, List::of, List::of, List::of, List::of);
-    }
-
-    static Own of(EntryKind kind) {
-      return new Own("mine", List::of, () -> List.of(kind), List::of, List::of, List::of);
-    }
-
-    static Own of(InflowKind kind) {
-      return new Own("mine", List::of, List::of, () -> List.of(kind), List::of, List::of);
-    }
-
-    static Own of(DelayKind kind) {
-      return new Own("mine", List::of, List::of, List::of, () -> List.of(kind), List::of);
+    static Own of(Object part) {
+      return new Own("mine", List.of(part));
     }
 
     static Own of(String column, double value) {
-      return new Own(
-          "mine",
-          List::of,
-          List::of,
-          List::of,
-          List::of,
-          () -> List.of(new OutputColumn(column, point -> OptionalDouble.of(value))));
+      return of(new OutputColumn(column, point -> OptionalDouble.of(value)));
     }
 
-    Own called(String other) {
-      return new Own(other, techniques, kinds, models, delayed, more);
+    private <T> List<T> all(Class<T> kind) {
+      return parts.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
     @Override
     public List<Technique> recoveries() {
-      return techniques.get();
+      return all(Technique.class);
     }
 
     @Override
     public List<EntryKind> entries() {
-      return kinds.get();
+      return all(EntryKind.class);
     }
 
     @Override
     public List<InflowKind> inflows() {
-      return models.get();
+      return all(InflowKind.class);
     }
 
     @Override
     public List<DelayKind> delays() {
-      return delayed.get();
+      return all(DelayKind.class);
     }
 
     @Override
     public List<OutputColumn> columns() {
-      return more.get();
+      return all(OutputColumn.class);
+    }
+  }
+
+  /** An extension whose list of recoveries is what comes of asking for it. */
+  private record Listing(String name, Supplier<List<Technique>> all) implements SweepExtension {
+    @Override
+    public List<Technique> recoveries() {
+      return all.get();
     }
   }
 
@@ -147,16 +125,17 @@ class BadExtensionTest {
   static Stream<Bad> bad() {
     EntryKind steep = EntryKind.STANDARD;
     return Stream.of(
-        new Bad("allowed: lower case, words joined by hyphens", Own.NOTHING.called("My one")),
-        new Bad("gives null in place of its name", Own.NOTHING.called(null)),
+        new Bad("allowed: lower case, words joined by hyphens", new Own("My one", List.of())),
+        new Bad("gives null in place of its name", new Own(null, List.of())),
         new Bad(
             "gives no list of recoverys, but throws",
-            Own.recoveries(
+            new Listing(
+                "mine",
                 () -> {
                   throw boom();
                 })),
-        new Bad("list of recoverys", Own.recoveries(() -> null)),
-        new Bad("list of recoverys", Own.recoveries(() -> Arrays.asList((Technique) null))),
+        new Bad("list of recoverys", new Listing("mine", () -> null)),
+        new Bad("list of recoverys", new Listing("mine", () -> Arrays.asList((Technique) null))),
         new Bad("the recovery 'Up'", Own.of(phased("Up", Forward::new))),
         new Bad("the recovery 'forward', a name that is taken", Own.of(Technique.FORWARD)),
         new Bad(
@@ -215,8 +194,6 @@ class BadExtensionTest {
     return new DelayKind("slow", median, new ConstantRealDistribution(always));
   }
 
-  private record Phases(String name, List<Phase> phases) implements Recovery {}
-
   @ParameterizedTest
   @MethodSource("bad")
   void whatCannotBeUsedIsRefusedByName(Bad bad) {
@@ -232,12 +209,22 @@ class BadExtensionTest {
     AtomicInteger asked = new AtomicInteger();
     List<SweepExtension> all =
         List.of(
-            Own.of(phased("up", () -> new Late(asked))),
-            Own.of("mine_ft", Double.NaN).called("other"));
+            Own.of(
+                phased(
+                    "up",
+                    () ->
+                        new Phases(
+                            "up",
+                            List.of(
+                                Phase.last(
+                                    "up",
+                                    (seen, controls) -> {
+                                      asked.incrementAndGet();
+                                      throw boom();
+                                    }))))),
+            new Own("other", Own.of("mine_ft", Double.NaN).parts()));
     for (String name : List.of("up", "forward")) {
-      SweepSpec spec =
-          new SweepSpec(
-              1, 0, List.of(Sweeps.word("pilot.technique", name)), List.of(), Sample.NONE);
+      SweepSpec spec = Sweeps.spec(List.of(Sweeps.word("pilot.technique", name)));
       Sweep sweep = new Sweep(spec, Settings.of(all, Map.of()));
       PointFaultException fault = assertThrows(PointFaultException.class, () -> sweep.rows(0, 1));
       String cause = String.valueOf(fault.getCause().getMessage());
@@ -247,23 +234,6 @@ class BadExtensionTest {
   }
 
   /** Throws in flight. */
-  private record Late(AtomicInteger asked) implements Recovery {
-    @Override
-    public String name() {
-      return "up";
-    }
-
-    @Override
-    public List<Phase> phases() {
-      return List.of(
-          Phase.last(
-              "up",
-              (seen, controls) -> {
-                asked.incrementAndGet();
-                throw boom();
-              }));
-    }
-  }
 
   /** Delays of 0 and of a minute are the ends of what a pilot may take. */
   @Test

@@ -58,8 +58,8 @@ class CursorTest {
             Sample.Method.SOBOL,
             10,
             List.of(new Sample.Dimension("pilot.delay_s", 1, 2, Scale.LINEAR)));
-    Axis masses = new Axis.Numbers("craft.mass_kg", List.of(500.0, 540.0, 600.0));
-    Axis techniques = new Axis.Words("pilot.technique", List.of("forward", "lateral"));
+    Axis masses = Sweeps.number("craft.mass_kg", 500, 540, 600);
+    Axis techniques = Sweeps.word("pilot.technique", "forward", "lateral");
     Cursor cursor = cursor(new SweepSpec(1, 0, List.of(), List.of(techniques, masses), delays));
     assertEquals(60, cursor.count());
     assertEquals(20, cursor.perScene());
@@ -71,8 +71,8 @@ class CursorTest {
 
   @Test
   void withoutPilotsEachPointIsAScene() {
-    Axis masses = new Axis.Numbers("craft.mass_kg", List.of(500.0, 540.0, 600.0));
-    Cursor cursor = cursor(new SweepSpec(1, 0, List.of(), List.of(masses), Sample.NONE));
+    Axis masses = Sweeps.number("craft.mass_kg", 500, 540, 600);
+    Cursor cursor = cursor(Sweeps.spec(List.of(), masses));
     assertEquals(1, cursor.perScene());
     cursor.move(2);
     assertEquals(2, cursor.scene());

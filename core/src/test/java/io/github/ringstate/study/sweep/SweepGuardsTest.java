@@ -48,8 +48,8 @@ class SweepGuardsTest {
 
   @Test
   void whatIsFixedHasOneValueAndWhatIsSampledComesOnce() {
-    Axis two = new Axis.Numbers("pilot.delay_s", List.of(1.0, 2.0));
-    refused("pilot.delay_s", () -> new SweepSpec(1, 0, List.of(two), List.of(), Sample.NONE));
+    Axis two = Sweeps.number("pilot.delay_s", 1, 2);
+    refused("pilot.delay_s", () -> Sweeps.spec(List.of(two)));
     Sample.Dimension delay = new Sample.Dimension("pilot.delay_s", 1, 2, Scale.LINEAR);
     refused("pilot.delay_s", () -> sample(9, delay, delay));
   }
@@ -112,12 +112,8 @@ class SweepGuardsTest {
   void anotherInflowIsFlownAsItIs() {
     for (String kind : List.of("three-state-ring-state", "stability-bound")) {
       SweepSpec spec =
-          new SweepSpec(
-              1,
-              0,
-              List.of(Sweeps.word("model.kind", kind)),
-              List.of(new Axis.Numbers("pilot.delay_s", List.of(1.0, 2.0))),
-              Sample.NONE);
+          Sweeps.spec(
+              List.of(Sweeps.word("model.kind", kind)), Sweeps.number("pilot.delay_s", 1, 2));
       Sweep sweep = new Sweep(spec);
       new SweepFlight(sweep, 1)
           .fly(0, 2, rows -> assertEquals(0, rows.failed(), kind), Progress.SILENT);

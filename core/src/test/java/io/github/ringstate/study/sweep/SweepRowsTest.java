@@ -57,7 +57,7 @@ class SweepRowsTest {
             List.of(
                 Sweeps.number("disturbance.gust_wind_kt", 15),
                 Sweeps.number("disturbance.shaking_strength_pct", 10)),
-            List.of(new Axis.Numbers("pilot.delay_s", List.of(0.5, 1.5))),
+            List.of(Sweeps.number("pilot.delay_s", 0.5, 1.5)),
             Sample.NONE);
     Sweep sweep = new Sweep(spec);
     List<String> whole = Sweeps.rows(spec, 3);
@@ -126,7 +126,7 @@ class SweepRowsTest {
     List<Axis> axes =
         List.of(
             Sweeps.word("pilot.technique", "collective"),
-            new Axis.Numbers("pilot.delay_s", List.of(0.5, 1.5, 4.0)));
+            Sweeps.number("pilot.delay_s", 0.5, 1.5, 4));
     SweepSpec plain = new SweepSpec(1, 0, List.of(), axes, Sample.NONE);
     SweepSpec asked =
         new SweepSpec(
@@ -152,16 +152,12 @@ class SweepRowsTest {
 
   @Test
   void aPointThatCannotBeFlownIsARowWithTheReason() {
+    // the trainer takes 420 to 620 kg; each mass alone is one that some craft has
     SweepSpec spec =
-        new SweepSpec(
-            1,
-            0,
+        Sweeps.spec(
             List.of(),
-            // the trainer takes 420 to 620 kg; each mass alone is one that some craft has
-            List.of(
-                new Axis.Numbers("craft.mass_kg", List.of(600.0, 700.0)),
-                new Axis.Numbers("pilot.delay_s", List.of(1.0, 2.0))),
-            Sample.NONE);
+            Sweeps.number("craft.mass_kg", 600, 700),
+            Sweeps.number("pilot.delay_s", 1, 2));
     Rows rows = new Sweep(spec).rows(0, 4);
     assertEquals(2, rows.failed());
     for (int row = 0; row < 4; row++) {
@@ -184,14 +180,10 @@ class SweepRowsTest {
   void eachNumberPossibleButNotTogetherIsARowToo() {
     // the axial speeds of onset and exit are to be 0.05 apart; no craft hovers at 36,000 ft
     SweepSpec spec =
-        new SweepSpec(
-            1,
-            0,
+        Sweeps.spec(
             List.of(Sweeps.number("model.ring_exit_axial_speed", -1.0)),
-            List.of(
-                new Axis.Numbers("model.ring_onset_axial_speed", List.of(-0.5, -0.97)),
-                new Axis.Numbers("air.pressure_altitude_ft", List.of(0.0, 36_000.0))),
-            Sample.NONE);
+            Sweeps.number("model.ring_onset_axial_speed", -0.5, -0.97),
+            Sweeps.number("air.pressure_altitude_ft", 0, 36_000));
     Rows rows = new Sweep(spec).rows(0, 4);
     assertEquals(3, rows.failed());
     assertNull(Sweeps.value(rows, "error", 0));
@@ -205,7 +197,7 @@ class SweepRowsTest {
 
   @Test
   void aFaultOfTheProgramIsNoRowButEndsTheSweepWithItsCause() {
-    SweepSpec spec = new SweepSpec(1, 0, List.of(), List.of(), Sample.NONE);
+    SweepSpec spec = Sweeps.spec(List.of());
     Cursor cursor = new Cursor(spec, List.of(), Map.of());
     RowLayout layout = RowLayout.of(spec, Settings.BUILT_IN, List.of(), List.of());
     Composition broken = new Composition(null, null);

@@ -58,11 +58,9 @@ class SweepSettingsTest {
 
   @Test
   void aNumberOfOneTechniqueMayBeFixedBesideOthersButNotVaried() {
-    Axis techniques = new Axis.Words("pilot.technique", List.of("forward", "lateral"));
-    new Sweep(
-        new SweepSpec(
-            1, 0, List.of(Sweeps.number("pilot.bank_deg", 20)), List.of(techniques), Sample.NONE));
-    Axis banks = new Axis.Numbers("pilot.bank_deg", List.of(10.0, 20.0));
+    Axis techniques = Sweeps.word("pilot.technique", "forward", "lateral");
+    new Sweep(Sweeps.spec(List.of(Sweeps.number("pilot.bank_deg", 20)), techniques));
+    Axis banks = Sweeps.number("pilot.bank_deg", 10, 20);
     assertRefused(0, List.of(), List.of(techniques, banks), Sample.NONE);
   }
 
@@ -71,7 +69,7 @@ class SweepSettingsTest {
     Axis million = new Axis.Range("craft.mass_kg", 300, 600, 1_000_000, Scale.LINEAR);
     Axis more = new Axis.Range("pilot.delay_s", 0, 4, 1_000_000, Scale.LINEAR);
     Axis evenMore = new Axis.Range("entry.wind_kt", 0, 4, 2, Scale.LINEAR);
-    new Sweep(new SweepSpec(1, 0, List.of(), List.of(million, more), Sample.NONE));
+    new Sweep(Sweeps.spec(List.of(), million, more));
     assertRefused(0, List.of(), List.of(million, more, evenMore), Sample.NONE);
   }
 
@@ -92,8 +90,8 @@ class SweepSettingsTest {
                       };
                   fixed.add(Sweeps.word(chosen, kind));
                 }
-                Axis ends = new Axis.Numbers(setting.key(), List.of(range.low(), range.high()));
-                Sweep sweep = new Sweep(new SweepSpec(1, 0, fixed, List.of(ends), Sample.NONE));
+                Axis ends = Sweeps.number(setting.key(), range.low(), range.high());
+                Sweep sweep = new Sweep(Sweeps.spec(fixed, ends));
                 assertEquals(2, sweep.count(), setting.key());
               });
     }

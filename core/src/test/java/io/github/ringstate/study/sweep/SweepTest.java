@@ -66,11 +66,7 @@ class SweepTest {
     Sweep people =
         new Sweep(
             new SweepSpec(
-                3,
-                20,
-                rough,
-                List.of(new Axis.Numbers("craft.mass_kg", List.of(500.0, 600.0))),
-                Sample.NONE));
+                3, 20, rough, List.of(Sweeps.number("craft.mass_kg", 500, 600)), Sample.NONE));
     for (int i = 0; i < 20; i++) {
       assertEquals(3, points.encounter(i).disturbances().seed());
       long seed = people.encounter(i).disturbances().seed();
@@ -82,23 +78,19 @@ class SweepTest {
   @Test
   void anEncounterIsPutTogetherFromAllGroups() {
     SweepSpec spec =
-        new SweepSpec(
-            1,
-            0,
+        Sweeps.spec(
             List.of(
-                new Axis.Words("craft.name", List.of("twin")),
-                new Axis.Numbers("craft.mass_kg", List.of(3500.0)),
-                new Axis.Numbers("craft.radius_m", List.of(6.5)),
-                new Axis.Words("craft.rotation", List.of("clockwise")),
-                new Axis.Numbers("air.pressure_altitude_ft", List.of(4000.0)),
-                new Axis.Numbers("air.temperature_k", List.of(300.0)),
-                new Axis.Words("entry.kind", List.of("steep")),
-                new Axis.Numbers("entry.height_ft", List.of(300.0)),
-                new Axis.Words("pilot.technique", List.of("lateral")),
-                new Axis.Numbers("pilot.delay_s", List.of(2.5)),
-                new Axis.Numbers("disturbance.gust_wind_kt", List.of(15.0))),
-            List.of(),
-            Sample.NONE);
+                Sweeps.word("craft.name", "twin"),
+                Sweeps.number("craft.mass_kg", 3500),
+                Sweeps.number("craft.radius_m", 6.5),
+                Sweeps.word("craft.rotation", "clockwise"),
+                Sweeps.number("air.pressure_altitude_ft", 4000),
+                Sweeps.number("air.temperature_k", 300),
+                Sweeps.word("entry.kind", "steep"),
+                Sweeps.number("entry.height_ft", 300),
+                Sweeps.word("pilot.technique", "lateral"),
+                Sweeps.number("pilot.delay_s", 2.5),
+                Sweeps.number("disturbance.gust_wind_kt", 15)));
     Encounter encounter = new Sweep(spec).encounter(0);
     assertEquals(3500, encounter.craft().mass());
     assertEquals(6.5, encounter.craft().rotor().radius());

@@ -2,6 +2,7 @@ package io.github.ringstate.study.sweep;
 
 import io.github.ringstate.study.Progress;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -16,14 +17,14 @@ final class Sweeps {
     return new SweepSpec(
         7,
         0,
-        List.of(new Axis.Numbers("entry.wind_kt", List.of(3.0))),
+        List.of(number("entry.wind_kt", 3)),
         List.of(
-            new Axis.Words("craft.name", List.of("trainer", "heavy")),
-            new Axis.Numbers("craft.download", List.of(0.01, 0.03)),
+            word("craft.name", "trainer", "heavy"),
+            number("craft.download", 0.01, 0.03),
             new Axis.Range("air.pressure_altitude_ft", 0, 30_000, 3, Scale.LINEAR),
-            new Axis.Numbers("model.ring_exit_total_inflow", List.of(1.3, 1.4)),
-            new Axis.Words("entry.kind", List.of("settling", "downwind")),
-            new Axis.Words("pilot.technique", List.of("forward", "lateral")),
+            number("model.ring_exit_total_inflow", 1.3, 1.4),
+            word("entry.kind", "settling", "downwind"),
+            word("pilot.technique", "forward", "lateral"),
             new Axis.Range("pilot.delay_s", 0.5, 2, 3, Scale.LOG)),
         Sample.NONE);
   }
@@ -33,7 +34,7 @@ final class Sweeps {
         11,
         0,
         List.of(),
-        List.of(new Axis.Words("pilot.technique", List.of("lateral", "forward"))),
+        List.of(word("pilot.technique", "lateral", "forward")),
         new Sample(
             method,
             points,
@@ -47,11 +48,11 @@ final class Sweeps {
     return new SweepSpec(
         3,
         count,
-        List.of(new Axis.Numbers("entry.height_ft", List.of(200.0))),
+        List.of(number("entry.height_ft", 200)),
         List.of(
-            new Axis.Numbers("craft.mass_kg", List.of(540.0, 600.0)),
-            new Axis.Words("pilot.technique", List.of("forward", "autorotation")),
-            new Axis.Words("pilot.state", List.of("primed", "startled"))),
+            number("craft.mass_kg", 540, 600),
+            word("pilot.technique", "forward", "autorotation"),
+            word("pilot.state", "primed", "startled")),
         Sample.NONE);
   }
 
@@ -64,12 +65,17 @@ final class Sweeps {
         pilots(25));
   }
 
-  static Axis number(String key, double value) {
-    return new Axis.Numbers(key, List.of(value));
+  static Axis number(String key, double... values) {
+    return new Axis.Numbers(key, Arrays.stream(values).boxed().toList());
   }
 
-  static Axis word(String key, String value) {
-    return new Axis.Words(key, List.of(value));
+  static Axis word(String key, String... values) {
+    return new Axis.Words(key, List.of(values));
+  }
+
+  /** Without pilots or a sample, with the seed 1. */
+  static SweepSpec spec(List<Axis> fixed, Axis... axes) {
+    return new SweepSpec(1, 0, fixed, List.of(axes), Sample.NONE);
   }
 
   static List<String> rows(SweepSpec spec, int threads) {

@@ -235,8 +235,7 @@ public final class SweepJob {
           "lacks "
               + lost.size()
               + " portions that were flown: the folder must be on a file system that all machines"
-              + " share",
-          null);
+              + " share");
     }
     folder.removeDrafts(places);
     return cost;
@@ -283,8 +282,7 @@ public final class SweepJob {
     if (points != file.sweep().count()) {
       throw UserError.file(
           request.output(),
-          "holds " + points + " rows, not " + file.sweep().count() + ": it was changed since",
-          null);
+          "holds " + points + " rows, not " + file.sweep().count() + ": it was changed since");
     }
     return summary;
   }

@@ -16,7 +16,7 @@ class PackagesTest extends ModulePlan {
             Map.entry("error", List.of("text")),
             Map.entry("flight", List.of("row", "whole")),
             Map.entry("extension", List.of("digest", "error")),
-            Map.entry("plan", List.of("error", "text", "toml", "unit")),
+            Map.entry("plan", List.of("text", "toml", "unit")),
             Map.entry("report", List.of("text", "unit")),
             Map.entry("provenance", List.of("digest", "report", "whole")),
             Map.entry("recording", List.of("error", "text", "toml")),

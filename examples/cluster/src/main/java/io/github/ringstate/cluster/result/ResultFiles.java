@@ -3,9 +3,9 @@ package io.github.ringstate.cluster.result;
 import static java.nio.charset.StandardCharsets.US_ASCII;
 
 import io.github.ringstate.files.digest.Digest;
+import io.github.ringstate.files.whole.WholeFile;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.util.EnumSet;
 import java.util.UUID;
 import org.apache.hadoop.conf.Configuration;
@@ -23,18 +23,6 @@ public final class ResultFiles {
   static final String DRAFT = ".";
 
   private static final int LONGEST_DIGEST = 128;
-
-  /** Writes the content of a file. */
-  @FunctionalInterface
-  public interface Content {
-    /**
-     * Writes.
-     *
-     * @param out where to
-     * @throws IOException if the stream takes no more
-     */
-    void writeTo(OutputStream out) throws IOException;
-  }
 
   private final FileContext context;
 
@@ -85,7 +73,7 @@ public final class ResultFiles {
    * @param content what the file holds
    * @throws IOException if it cannot be written
    */
-  public void place(Path place, Content content) throws IOException {
+  public void place(Path place, WholeFile.Content content) throws IOException {
     place(place, content, draft -> {});
   }
 
@@ -97,7 +85,7 @@ public final class ResultFiles {
    * @param content what the file holds
    * @throws IOException if it cannot be written
    */
-  public void placeWithDigest(Path place, Content content) throws IOException {
+  public void placeWithDigest(Path place, WholeFile.Content content) throws IOException {
     place(
         place,
         content,
@@ -151,7 +139,7 @@ public final class ResultFiles {
     void move(Path draft) throws IOException;
   }
 
-  private void place(Path place, Content content, Before before) throws IOException {
+  private void place(Path place, WholeFile.Content content, Before before) throws IOException {
     Path draft = new Path(place.getParent(), DRAFT + place.getName() + DRAFT + UUID.randomUUID());
     boolean placed = false;
     try {

@@ -7,6 +7,7 @@ import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.provenance.Provenance;
 import io.github.ringstate.files.provenance.Sidecar;
 import io.github.ringstate.files.row.Difference;
+import io.github.ringstate.files.whole.WholeFile;
 import java.io.ByteArrayOutputStream;
 import java.io.FileNotFoundException;
 import java.io.IOException;
@@ -15,11 +16,10 @@ import java.net.UnknownHostException;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.hadoop.fs.FileContext;
-import org.apache.hadoop.fs.FileStatus;
 import org.apache.hadoop.fs.Path;
-import org.apache.hadoop.fs.RemoteIterator;
 import org.apache.hadoop.fs.UnsupportedFileSystemException;
 import org.apache.hadoop.fs.permission.FsPermission;
 import org.apache.hadoop.security.AccessControlException;
@@ -75,30 +75,29 @@ public final class ResultFolder {
         return Optional.empty();
       }
       if (!context.getFileStatus(folder).isDirectory()) {
-        throw UserError.file(name, "cannot be a folder for results: it is a file", null);
+        throw UserError.file(name, "cannot be a folder for results: it is a file");
       }
       Path manifest = new Path(folder, MANIFEST);
       if (files.exists(manifest)) {
         return Optional.of(
             Manifest.read(lines(manifest))
                 .orElseThrow(
-                    () ->
-                        UserError.file(
-                            name, "cannot be gone on with: its manifest is damaged", null)));
+                    () -> UserError.file(name, "cannot be gone on with: its manifest is damaged")));
       }
-      RemoteIterator<FileStatus> there = context.listStatus(folder);
-      while (there.hasNext()) {
-        if (!there.next().getPath().getName().startsWith(ResultFiles.DRAFT)) {
-          throw UserError.file(
-              name,
-              "cannot be a folder for results: there are other things in it; name a new one",
-              null);
-        }
+      if (!names(folder).stream().allMatch(there -> there.startsWith(ResultFiles.DRAFT))) {
+        throw UserError.file(
+            name, "cannot be a folder for results: there are other things in it; name a new one");
       }
       return Optional.empty();
     } catch (IOException failed) {
       throw unreadable(failed);
     }
+  }
+
+  private List<String> names(Path there) throws IOException {
+    return Stream.of(files.context().util().listStatus(there))
+        .map(file -> file.getPath().getName())
+        .toList();
   }
 
   private List<String> lines(Path manifest) throws IOException {
@@ -146,8 +145,7 @@ public final class ResultFolder {
         name,
         "holds another sweep: that one "
             + Difference.between(begun.get().lines(), asked.lines()).orElseThrow()
-            + "; name another folder, or remove that one",
-        null);
+            + "; name another folder, or remove that one");
   }
 
   /**
@@ -160,10 +158,7 @@ public final class ResultFolder {
   public BitSet whole(PortionPlaces places) {
     BitSet whole = new BitSet();
     try {
-      RemoteIterator<FileStatus> there = files.context().listStatus(new Path(places.folder()));
-      while (there.hasNext()) {
-        places.number(there.next().getPath().getName()).ifPresent(whole::set);
-      }
+      names(new Path(places.folder())).forEach(there -> places.number(there).ifPresent(whole::set));
       return whole;
     } catch (IOException failed) {
       throw unreadable(failed);
@@ -179,11 +174,10 @@ public final class ResultFolder {
    */
   public void removeDrafts(PortionPlaces places) {
     try {
-      RemoteIterator<FileStatus> there = files.context().listStatus(new Path(places.folder()));
-      while (there.hasNext()) {
-        Path path = there.next().getPath();
-        if (path.getName().startsWith(ResultFiles.DRAFT)) {
-          files.context().delete(path, false);
+      Path rows = new Path(places.folder());
+      for (String there : names(rows)) {
+        if (there.startsWith(ResultFiles.DRAFT)) {
+          files.context().delete(new Path(rows, there), false);
         }
       }
     } catch (IOException failed) {
@@ -198,7 +192,7 @@ public final class ResultFolder {
    * @param provenance where the rows come from
    * @throws UserError if it cannot be written
    */
-  public void summary(ResultFiles.Content content, Provenance provenance) {
+  public void summary(WholeFile.Content content, Provenance provenance) {
     try {
       ByteArrayOutputStream written = new ByteArrayOutputStream();
       content.writeTo(written);
@@ -210,7 +204,7 @@ public final class ResultFolder {
     }
   }
 
-  private void replace(String last, ResultFiles.Content content) throws IOException {
+  private void replace(String last, WholeFile.Content content) throws IOException {
     Path place = new Path(folder, last);
     files.context().delete(place, false);
     files.place(place, content);

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * A summary of losses for people and for machines.
@@ -47,8 +48,13 @@ public record SummaryReport(LossSummary summary) implements Report {
                 + summary.failed()
                 + " could not be flown; their rows say why."));
     List<LossGroup> shown = summary.groups().stream().limit(MOST_ROWS).toList();
+    Map<Sheet.GridColumn, Function<LossGroup, String>> columns = columns(units);
     blocks.add(
-        new Sheet.Grid(heads(units), shown.stream().map(group -> texts(group, units)).toList()));
+        new Sheet.Grid(
+            List.copyOf(columns.keySet()),
+            shown.stream()
+                .map(group -> columns.values().stream().map(said -> said.apply(group)).toList())
+                .toList()));
     if (shown.size() < summary.groups().size()) {
       blocks.add(
           new Sheet.Paragraph(
@@ -63,48 +69,39 @@ public record SummaryReport(LossSummary summary) implements Report {
     return new Sheet(blocks);
   }
 
-  private List<Sheet.GridColumn> heads(UnitSystem units) {
-    List<Sheet.GridColumn> heads = new ArrayList<>();
-    heads.add(Sheet.GridColumn.left("", "craft"));
-    heads.add(Sheet.GridColumn.left("", "entry"));
-    heads.add(Sheet.GridColumn.left("", "recovery"));
+  /** What is said of a group, by the heads of the columns. */
+  private Map<Sheet.GridColumn, Function<LossGroup, String>> columns(UnitSystem units) {
+    Map<Sheet.GridColumn, Function<LossGroup, String>> columns = new LinkedHashMap<>();
+    columns.put(Sheet.GridColumn.left("", "craft"), LossGroup::craft);
+    columns.put(Sheet.GridColumn.left("", "entry"), LossGroup::entry);
+    columns.put(Sheet.GridColumn.left("", "recovery"), LossGroup::recovery);
     if (summary.grouping().state()) {
-      heads.add(Sheet.GridColumn.left("", "state"));
+      columns.put(Sheet.GridColumn.left("", "state"), group -> group.state().orElse(""));
     }
     if (summary.grouping().delay()) {
-      heads.add(Sheet.GridColumn.right("delay", "s"));
+      columns.put(Sheet.GridColumn.right("delay", "s"), group -> given(group.delayS()));
     }
-    heads.add(Sheet.GridColumn.right("", "points"));
-    heads.add(Sheet.GridColumn.right("not", "flown"));
-    heads.add(Sheet.GridColumn.right("no", "onset"));
-    heads.add(Sheet.GridColumn.right("arrested", "%"));
-    heads.add(Sheet.GridColumn.right("loss, " + units.length().symbol(), "50 %"));
-    heads.add(Sheet.GridColumn.right("", "95 %"));
-    return heads;
+    columns.put(Sheet.GridColumn.right("", "points"), group -> Long.toString(group.points()));
+    columns.put(Sheet.GridColumn.right("not", "flown"), group -> Long.toString(group.failed()));
+    columns.put(
+        Sheet.GridColumn.right("no", "onset"), group -> Long.toString(group.withoutOnset()));
+    columns.put(Sheet.GridColumn.right("arrested", "%"), SummaryReport::arrested);
+    columns.put(
+        Sheet.GridColumn.right("loss, " + units.length().symbol(), "50 %"),
+        group -> lost(group.p50Ft(), units));
+    columns.put(Sheet.GridColumn.right("", "95 %"), group -> lost(group.p95Ft(), units));
+    return columns;
   }
 
-  private List<String> texts(LossGroup group, UnitSystem units) {
-    List<String> texts = new ArrayList<>();
-    texts.add(group.craft());
-    texts.add(group.entry());
-    texts.add(group.recovery());
-    if (summary.grouping().state()) {
-      texts.add(group.state().orElse(""));
-    }
-    if (summary.grouping().delay()) {
-      texts.add(group.delayS().isPresent() ? Decimals.given(group.delayS().getAsDouble()) : "");
-    }
-    texts.add(Long.toString(group.points()));
-    texts.add(Long.toString(group.failed()));
-    texts.add(Long.toString(group.withoutOnset()));
-    texts.add(
-        group
-            .arrestedShare()
-            .map(share -> share.multiply(PER_CENT).setScale(2).toPlainString())
-            .orElse(""));
-    texts.add(lost(group.p50Ft(), units));
-    texts.add(lost(group.p95Ft(), units));
-    return texts;
+  private static String given(OptionalDouble delay) {
+    return delay.isPresent() ? Decimals.given(delay.getAsDouble()) : "";
+  }
+
+  private static String arrested(LossGroup group) {
+    return group
+        .arrestedShare()
+        .map(share -> share.multiply(PER_CENT).setScale(2).toPlainString())
+        .orElse("");
   }
 
   private static String lost(OptionalDouble loss, UnitSystem units) {
@@ -181,8 +178,8 @@ public record SummaryReport(LossSummary summary) implements Report {
         new Term(
             quantiles,
             "so many of those who met the ring state lost no more than this, height at onset less"
-                + " the lowest height: the least loss flown of which that is true. A descent that was"
-                + " not arrested above the ground counts as a loss greater than any other"),
+                + " the lowest height: the least loss flown of which that is true. A descent that"
+                + " was not arrested above the ground counts as a loss greater than any other"),
         new Term(
             arrested,
             "share of those who met the ring state and arrested the descent above the ground, cut"

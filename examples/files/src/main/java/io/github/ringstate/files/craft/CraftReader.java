@@ -15,12 +15,9 @@ import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads a helicopter from TOML: every key must be there, and no other. */
 final class CraftReader {
@@ -95,8 +92,9 @@ final class CraftReader {
     String name = word(NAME, ONE_WORD, "one word of at most 30 letters a to z, digits, _ and -");
     String description = word(DESCRIPTION, ONE_LINE, "one line of at most 300 characters");
     RotationSense sense =
-        choice(ROTATION, Arrays.asList(RotationSense.values()), RotationSense::label);
-    EngineKind engine = choice(ENGINE_KIND, Arrays.asList(EngineKind.values()), EngineKind::label);
+        document.choice(List.of(ROTATION), RotationSense.values(), RotationSense::label);
+    EngineKind engine =
+        document.choice(List.of(ENGINE_KIND), EngineKind.values(), EngineKind::label);
     ParameterSet numbers = Helicopter.STANDARD_NUMBERS;
     for (Helicopter.Section section : Helicopter.SECTIONS) {
       for (Parameter parameter : section.parameters()) {
@@ -115,78 +113,33 @@ final class CraftReader {
   }
 
   private void refuseUnknown() {
-    Map<String, List<String>> sections =
-        Helicopter.SECTIONS.stream()
-            .collect(
-                Collectors.toMap(
-                    Helicopter.Section::title,
-                    section -> section.parameters().stream().map(Parameter::key).toList()));
-    for (String key : document.keys()) {
-      List<String> known = sections.get(key);
-      if (key.equals(FittedTable.NAME)) {
-        continue;
-      }
-      if (known == null && !WORDS.contains(key)) {
-        throw unknown(
-            List.of(key),
-            String.join(", ", WORDS)
-                + ", and the tables "
-                + Helicopter.SECTIONS.stream()
-                    .map(section -> "[" + section.title() + "]")
-                    .collect(Collectors.joining(" ")));
-      }
-      if (known == null) {
-        continue;
-      }
-      if (!document.isTable(key)) {
-        throw document.bad(List.of(key), "a table, [" + key + "]");
-      }
-      for (String inner : document.keys(key)) {
-        if (!known.contains(inner)) {
-          throw unknown(List.of(key, inner), String.join(", ", known));
-        }
-      }
+    List<String> tables =
+        Stream.concat(
+                Helicopter.SECTIONS.stream().map(Helicopter.Section::title),
+                Stream.of(FittedTable.NAME))
+            .toList();
+    document.onlyAtTheTop(WORDS, tables);
+    for (Helicopter.Section section : Helicopter.SECTIONS) {
+      document.onlyKeys(
+          List.of(section.title()), section.parameters().stream().map(Parameter::key).toList());
     }
-  }
-
-  private UserError unknown(List<String> path, String allowed) {
-    return document.refused(
-        path, "unknown key " + UserError.quoted(String.join(".", path)), allowed);
   }
 
   private String word(String key, Pattern pattern, String allowed) {
-    JsonNode node = document.get(List.of(key), "text in quotation marks, " + allowed);
-    if (!node.isTextual() || !pattern.matcher(node.textValue()).matches()) {
-      throw document.bad(List.of(key), "text in quotation marks, " + allowed);
-    }
-    return node.textValue();
-  }
-
-  private <T> T choice(String key, List<T> things, Function<T, String> label) {
-    String allowed =
-        things.stream()
-            .map(thing -> '"' + label.apply(thing) + '"')
-            .collect(Collectors.joining(" or "));
-    JsonNode node = document.get(List.of(key), allowed);
-    return things.stream()
-        .filter(thing -> node.isTextual() && label.apply(thing).equals(node.textValue()))
-        .findFirst()
-        .orElseThrow(() -> document.bad(List.of(key), allowed));
+    return document.text(List.of(key), pattern, "text in quotation marks, " + allowed);
   }
 
   private boolean isLeftOut(String section, Parameter parameter) {
-    return !document.isTable(section) || !document.keys(section).contains(parameter.key());
+    return !document.has(List.of(section, parameter.key()));
   }
 
   private double number(String section, Parameter parameter) {
-    List<String> path = List.of(section, parameter.key());
-    String allowed = "a number, " + RangeText.of(parameter.quantity());
-    JsonNode node = document.get(path, allowed);
-    double value = node.isNumber() ? node.doubleValue() : Double.NaN;
-    if (!(value >= parameter.quantity().low() && value <= parameter.quantity().high())) {
-      throw document.bad(path, allowed);
-    }
-    return value + 0.0; // a minus sign on zero has no meaning here
+    Quantity range = parameter.quantity();
+    return document.number(
+        List.of(section, parameter.key()),
+        range.low(),
+        range.high(),
+        "a number, " + RangeText.of(range));
   }
 
   /** Each number is in its range, but not in the one that the craft's other numbers leave it. */

@@ -8,7 +8,7 @@ import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.RangeText;
-import io.github.ringstate.files.text.Wrapping;
+import io.github.ringstate.files.toml.TomlLines;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
@@ -18,9 +18,6 @@ import java.util.stream.Stream;
 
 /** Writes a helicopter down as TOML that {@link CraftFile} reads back, equal to the last bit. */
 public final class CraftWriter {
-
-  private static final String COMMENT = "# ";
-  private static final int WIDTH = 80;
 
   private CraftWriter() {}
 
@@ -43,23 +40,23 @@ public final class CraftWriter {
   public static List<String> lines(CraftFile file) {
     Helicopter craft = file.craft();
     List<String> lines = new ArrayList<>();
-    comment(
+    TomlLines.comment(
         lines,
         "A helicopter for ringstate. Copy this file, change the numbers, and give the copy to"
             + " --craft. Above each number stand its range and where the value comes from.");
     lines.add("#");
-    comment(lines, Caution.TEXT);
+    TomlLines.comment(lines, Caution.TEXT);
     lines.add("");
-    lines.add(CraftReader.NAME + " = " + quoted(craft.name()));
-    lines.add(CraftReader.DESCRIPTION + " = " + quoted(craft.description()));
+    lines.add(CraftReader.NAME + " = " + TomlLines.quoted(craft.name()));
+    lines.add(CraftReader.DESCRIPTION + " = " + TomlLines.quoted(craft.description()));
     lines.add("");
     lines.add("# The way the main rotor turns, seen from above: " + senses());
-    lines.add(CraftReader.ROTATION + " = " + quoted(craft.sense().label()));
+    lines.add(CraftReader.ROTATION + " = " + TomlLines.quoted(craft.sense().label()));
     lines.add("");
     lines.add("# How power falls with the density of the air: " + engines());
-    lines.add(CraftReader.ENGINE_KIND + " = " + quoted(craft.engine().label()));
+    lines.add(CraftReader.ENGINE_KIND + " = " + TomlLines.quoted(craft.engine().label()));
     lines.add("");
-    comment(
+    TomlLines.comment(
         lines,
         "Low-speed part of the height-velocity diagram of the flight manual, by which runs are"
             + " judged: points [kt, ft] along the curve, from its upper end through the knee to its"
@@ -72,7 +69,8 @@ public final class CraftWriter {
       lines.add("");
       lines.add("[" + section.title() + "]");
       for (Parameter parameter : section.parameters()) {
-        comment(lines, RangeText.of(parameter.quantity()) + "; " + origin(craft, parameter));
+        TomlLines.comment(
+            lines, RangeText.of(parameter.quantity()) + "; " + origin(craft, parameter));
         lines.add(parameter.key() + " = " + Double.toString(craft.numbers().get(parameter)));
       }
     }
@@ -117,24 +115,15 @@ public final class CraftWriter {
         + "]";
   }
 
-  static void comment(List<String> lines, String text) {
-    for (String line : Wrapping.lines(text, WIDTH - COMMENT.length())) {
-      lines.add(COMMENT + line);
-    }
-  }
-
   private static String senses() {
     return String.join(
-        " or ", Stream.of(RotationSense.values()).map(sense -> quoted(sense.label())).toList());
+        " or ",
+        Stream.of(RotationSense.values()).map(sense -> TomlLines.quoted(sense.label())).toList());
   }
 
   private static String engines() {
     return String.join(
-        " or ", Stream.of(EngineKind.values()).map(kind -> quoted(kind.label())).toList());
-  }
-
-  /** A basic string; the reader lets no control characters into a craft. */
-  static String quoted(String text) {
-    return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+        " or ",
+        Stream.of(EngineKind.values()).map(kind -> TomlLines.quoted(kind.label())).toList());
   }
 }

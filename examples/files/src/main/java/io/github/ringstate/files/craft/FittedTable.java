@@ -5,6 +5,7 @@ import io.github.ringstate.craft.FittedModel;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.toml.TomlDocument;
+import io.github.ringstate.files.toml.TomlLines;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.Parameter;
@@ -14,6 +15,7 @@ import io.github.ringstate.quantity.UncertainNumbers;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -33,6 +35,8 @@ final class FittedTable {
   private static final List<String> KEYS =
       List.of(ENCOUNTERS, RECORDINGS, DATE, REVISION, FORM, PARAMETERS, MEANS, COVARIANCE);
 
+  private static final Pattern ANY_TEXT = Pattern.compile(".*", Pattern.DOTALL);
+
   /** What 95 in 100 lie within, in standard deviations. */
   private static final double BAND = 1.96;
 
@@ -51,17 +55,7 @@ final class FittedTable {
 
   /** The craft with what was fitted. */
   Helicopter read(Helicopter craft) {
-    if (!document.isTable(NAME)) {
-      throw document.bad(List.of(NAME), "a table, [" + NAME + "]");
-    }
-    for (String key : document.keys(NAME)) {
-      if (!KEYS.contains(key)) {
-        throw document.refused(
-            List.of(NAME, key),
-            "unknown key \"" + NAME + "." + key + "\"",
-            String.join(", ", KEYS));
-      }
-    }
+    document.onlyKeys(List.of(NAME), KEYS);
     List<Parameter> parameters = parameters();
     String rows = "one number for each of " + PARAMETERS;
     double[] means = numbers(document.get(path(MEANS), rows), parameters.size(), MEANS, rows);
@@ -164,12 +158,7 @@ final class FittedTable {
   private double formDeviation() {
     Quantity range = FittedModel.FORM_DEVIATION;
     String allowed = "a number from " + range.low() + " to " + range.high();
-    JsonNode node = document.get(path(FORM), allowed);
-    if (!node.isNumber()
-        || !(node.doubleValue() >= range.low() && node.doubleValue() <= range.high())) {
-      throw document.bad(path(FORM), allowed);
-    }
-    return node.doubleValue();
+    return document.number(path(FORM), range.low(), range.high(), allowed);
   }
 
   private List<String> recordings() {
@@ -180,11 +169,7 @@ final class FittedTable {
   }
 
   private String text(String key) {
-    JsonNode node = document.get(path(key), "text in quotation marks");
-    if (!node.isTextual()) {
-      throw document.bad(path(key), "text in quotation marks");
-    }
-    return node.textValue();
+    return document.text(path(key), ANY_TEXT, "text in quotation marks");
   }
 
   private static List<String> path(String key) {
@@ -196,18 +181,18 @@ final class FittedTable {
     UncertainNumbers numbers = model.numbers();
     lines.add("");
     lines.add("[" + NAME + "]");
-    CraftWriter.comment(
+    TomlLines.comment(
         lines,
         "Numbers of the model that were fitted to recordings of this craft. Tables of pilots draw"
             + " them from a normal distribution of ln((value - low) / (high - value)), low and high"
-            + " being the range of each, and with them a factor on the loss for the form of the model, whose logarithm has the"
-            + " standard deviation "
+            + " being the range of each, and with them a factor on the loss for the form of the"
+            + " model, whose logarithm has the standard deviation "
             + FORM
             + "."
             + " Without this table the craft flies with the standard model.");
     for (int i = 0; i < numbers.parameters().size(); i++) {
       Parameter parameter = numbers.parameters().get(i);
-      CraftWriter.comment(
+      TomlLines.comment(
           lines,
           parameter.name()
               + " "
@@ -220,8 +205,8 @@ final class FittedTable {
     }
     lines.add(ENCOUNTERS + " = " + model.encounters());
     lines.add(RECORDINGS + " = " + quoted(model.recordings().stream()));
-    lines.add(DATE + " = " + CraftWriter.quoted(model.date()));
-    lines.add(REVISION + " = " + CraftWriter.quoted(model.revision()));
+    lines.add(DATE + " = " + TomlLines.quoted(model.date()));
+    lines.add(REVISION + " = " + TomlLines.quoted(model.revision()));
     lines.add(FORM + " = " + model.formDeviation());
     lines.add(PARAMETERS + " = " + quoted(numbers.parameters().stream().map(Parameter::key)));
     lines.add(MEANS + " = " + Arrays.toString(numbers.mean()));
@@ -238,6 +223,6 @@ final class FittedTable {
   }
 
   private static String quoted(Stream<String> texts) {
-    return texts.map(CraftWriter::quoted).collect(Collectors.joining(", ", "[", "]"));
+    return texts.map(TomlLines::quoted).collect(Collectors.joining(", ", "[", "]"));
   }
 }

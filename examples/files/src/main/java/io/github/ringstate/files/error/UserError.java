@@ -66,6 +66,17 @@ public final class UserError extends RuntimeException {
    *
    * @param file the file, as the user named it
    * @param why what is wrong, following the file's name
+   * @return the user error, with status {@link #FILE}
+   */
+  public static UserError file(String file, String why) {
+    return file(file, why, null);
+  }
+
+  /**
+   * A file that cannot be read or written.
+   *
+   * @param file the file, as the user named it
+   * @param why what is wrong, following the file's name
    * @param cause what the system said, or null
    * @return the user error, with status {@link #FILE}
    */

@@ -11,12 +11,13 @@ import io.github.ringstate.study.LossSpread;
 import io.github.ringstate.study.PilotFlight;
 import io.github.ringstate.study.sweep.Column;
 import io.github.ringstate.study.sweep.Rows;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * The history of a flight, or what each pilot of a study was like and lost, as a table in a file:
@@ -36,21 +37,12 @@ public final class FlightTables {
    * @throws io.github.ringstate.files.error.UserError if the file cannot be written
    */
   public static void write(WholeFile file, List<Instant> instants, String about) {
-    List<Column> columns = new ArrayList<>();
-    columns.add(new Column("phase", Column.Type.WORD));
+    Map<Column, Function<Instant, Object>> columns = new LinkedHashMap<>();
+    columns.put(new Column("phase", Column.Type.WORD), Instant::phase);
     for (FlightQuantity quantity : FlightQuantity.values()) {
-      columns.add(new Column(quantity.key(), Column.Type.NUMBER));
+      columns.put(new Column(quantity.key(), Column.Type.NUMBER), instant -> instant.get(quantity));
     }
-    List<List<Object>> rows = new ArrayList<>();
-    for (Instant instant : instants) {
-      List<Object> row = new ArrayList<>();
-      row.add(instant.phase());
-      for (FlightQuantity quantity : FlightQuantity.values()) {
-        row.add(instant.get(quantity));
-      }
-      rows.add(row);
-    }
-    write(file, Rows.of(columns, rows), about);
+    write(file, columns, instants, about);
   }
 
   /**
@@ -66,52 +58,46 @@ public final class FlightTables {
     List<PilotFlight> flights = spread.flights();
     Set<Parameter> drawn = new LinkedHashSet<>();
     flights.forEach(flight -> drawn.addAll(flight.drawn().parameters()));
-    List<Column> columns = new ArrayList<>();
-    columns.add(new Column("pilot", Column.Type.INTEGER));
-    columns.add(new Column("delay_s", Column.Type.NUMBER));
-    columns.add(new Column("recovery", Column.Type.WORD));
-    drawn.forEach(number -> columns.add(new Column(number.key(), Column.Type.NUMBER)));
-    columns.add(new Column("ending", Column.Type.WORD));
-    for (String result :
-        List.of(
-            "altitude_loss_m",
-            "loss_after_recognition_m",
-            "peak_descent_m_per_s",
-            "time_to_arrest_s",
-            "impact_speed_m_per_s",
-            "onset_time_s")) {
-      columns.add(new Column(result, Column.Type.NUMBER));
-    }
-    List<List<Object>> rows = new ArrayList<>();
-    flights.forEach(flight -> rows.add(row(flight, drawn)));
-    write(file, Rows.of(columns, rows), about);
-  }
-
-  private static List<Object> row(PilotFlight flight, Set<Parameter> drawn) {
-    List<Object> row = new ArrayList<>();
-    row.add(flight.number());
-    row.add(flight.delay());
-    row.add(flight.encounter().recovery().name());
+    Map<Column, Function<PilotFlight, Object>> columns = new LinkedHashMap<>();
+    columns.put(new Column("pilot", Column.Type.INTEGER), PilotFlight::number);
+    columns.put(new Column("delay_s", Column.Type.NUMBER), PilotFlight::delay);
+    columns.put(
+        new Column("recovery", Column.Type.WORD), flight -> flight.encounter().recovery().name());
     for (Parameter number : drawn) {
-      boolean has = flight.drawn().parameters().contains(number);
-      row.add(has ? flight.drawn().get(number) : Double.NaN);
+      columns.put(
+          new Column(number.key(), Column.Type.NUMBER),
+          flight ->
+              flight.drawn().parameters().contains(number)
+                  ? flight.drawn().get(number)
+                  : Double.NaN);
     }
-    Outcome outcome = flight.outcome();
-    row.add(outcome.ending().label());
-    for (OptionalDouble result :
-        List.of(
-            outcome.altitudeLoss(),
-            outcome.lossAfterRecognition(),
-            outcome.peakDescent(),
-            outcome.timeToArrest(),
-            outcome.impactSpeed(),
-            outcome.onsetTime())) {
-      row.add(result.orElse(Double.NaN));
-    }
-    return row;
+    columns.put(
+        new Column("ending", Column.Type.WORD), flight -> flight.outcome().ending().label());
+    result(columns, "altitude_loss_m", Outcome::altitudeLoss);
+    result(columns, "loss_after_recognition_m", Outcome::lossAfterRecognition);
+    result(columns, "peak_descent_m_per_s", Outcome::peakDescent);
+    result(columns, "time_to_arrest_s", Outcome::timeToArrest);
+    result(columns, "impact_speed_m_per_s", Outcome::impactSpeed);
+    result(columns, "onset_time_s", Outcome::onsetTime);
+    write(file, columns, flights, about);
   }
 
-  private static void write(WholeFile file, Rows rows, String about) {
+  private static void result(
+      Map<Column, Function<PilotFlight, Object>> columns,
+      String name,
+      Function<Outcome, OptionalDouble> result) {
+    columns.put(
+        new Column(name, Column.Type.NUMBER),
+        flight -> result.apply(flight.outcome()).orElse(Double.NaN));
+  }
+
+  private static <T> void write(
+      WholeFile file, Map<Column, Function<T, Object>> columns, List<T> things, String about) {
+    List<List<Object>> values =
+        things.stream()
+            .map(thing -> columns.values().stream().map(value -> value.apply(thing)).toList())
+            .toList();
+    Rows rows = Rows.of(List.copyOf(columns.keySet()), values);
     String name = file.place().getFileName().toString();
     RowFormat format =
         RowFormat.of(

@@ -16,7 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads a plan from TOML: no key is needed, and none but those of a plan may be there. */
@@ -56,18 +55,7 @@ final class PlanReader {
         Stream.concat(Stream.of(Part.values()).map(Part::key), Stream.of(AGREED, RECORD)).toList();
     List<String> words =
         Stream.concat(Stream.of(Fact.values()).map(Fact::key), Stream.of(CREW, TECHNIQUE)).toList();
-    for (String key : document.keys()) {
-      if (!tables.contains(key) && !words.contains(key)) {
-        throw unknown(
-            List.of(key),
-            String.join(", ", words)
-                + ", and the tables "
-                + tables.stream().map(table -> "[" + table + "]").collect(Collectors.joining(" ")));
-      }
-      if (tables.contains(key) && !document.isTable(key)) {
-        throw document.bad(List.of(key), "a table, [" + key + "]");
-      }
-    }
+    document.onlyAtTheTop(words, tables);
     Map<Fact, String> facts = new EnumMap<>(Fact.class);
     for (Fact fact : Fact.values()) {
       facts.put(fact, line(List.of(fact.key())));
@@ -78,7 +66,7 @@ final class PlanReader {
         options.put(part, options(part));
       }
     }
-    only(RECORD, List.of(REVISION));
+    document.onlyKeys(List.of(RECORD), List.of(REVISION));
     return new PlanFile(
         facts,
         crew(),
@@ -88,19 +76,8 @@ final class PlanReader {
         line(List.of(RECORD, REVISION)));
   }
 
-  private void only(String table, List<String> known) {
-    for (String key : document.keys(table)) {
-      if (!known.contains(key)) {
-        throw unknown(List.of(table, key), String.join(", ", known));
-      }
-    }
-  }
-
   private String line(List<String> path) {
-    if (!document.has(path)) {
-      return "";
-    }
-    return line(path, document.get(path, A_LINE));
+    return document.has(path) ? document.text(path, ONE_LINE, A_LINE) : "";
   }
 
   private String line(List<String> path, JsonNode node) {
@@ -135,7 +112,8 @@ final class PlanReader {
   }
 
   private Map<AgreedHeight, Double> agreed() {
-    only(AGREED, Stream.of(AgreedHeight.values()).map(AgreedHeight::key).toList());
+    document.onlyKeys(
+        List.of(AGREED), Stream.of(AgreedHeight.values()).map(AgreedHeight::key).toList());
     Map<AgreedHeight, Double> heights = new EnumMap<>(AgreedHeight.class);
     for (AgreedHeight height : AgreedHeight.values()) {
       List<String> path = List.of(AGREED, height.key());
@@ -162,10 +140,5 @@ final class PlanReader {
                     .filter(Dimension.LENGTH.units()::contains)
                     .map(unit -> Unit.FOOT.fromSi(unit.toSi(given.number()))))
         .orElse(Double.NaN);
-  }
-
-  private UserError unknown(List<String> path, String allowed) {
-    return document.refused(
-        path, "unknown key " + UserError.quoted(String.join(".", path)), allowed);
   }
 }

@@ -4,7 +4,7 @@ import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
 import io.github.ringstate.files.plan.PlanFile.Fact;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
-import io.github.ringstate.files.text.Wrapping;
+import io.github.ringstate.files.toml.TomlLines;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -12,9 +12,6 @@ import java.util.stream.Collectors;
 
 /** Writes a plan down as TOML that {@link PlanFile} reads back. */
 public final class PlanWriter {
-
-  private static final String COMMENT = "# ";
-  private static final int WIDTH = 80;
 
   /** Whole and decimal numbers as TOML 1.0.0 writes them. */
   private static final Pattern NUMBER =
@@ -31,18 +28,18 @@ public final class PlanWriter {
    */
   public static List<String> lines(PlanFile plan, String inWords) {
     List<String> lines = new ArrayList<>();
-    comment(lines, inWords);
+    TomlLines.comment(lines, inWords);
     lines.add("#");
-    comment(lines, Caution.TEXT);
+    TomlLines.comment(lines, Caution.TEXT);
     lines.add("");
     for (Fact fact : Fact.values()) {
-      lines.add(fact.key() + " = " + quoted(plan.facts().getOrDefault(fact, "")));
+      lines.add(fact.key() + " = " + TomlLines.quoted(plan.facts().getOrDefault(fact, "")));
     }
     lines.add(
         plan.crew().stream()
-            .map(PlanWriter::quoted)
+            .map(TomlLines::quoted)
             .collect(Collectors.joining(", ", PlanReader.CREW + " = [", "]")));
-    lines.add(PlanReader.TECHNIQUE + " = " + quoted(plan.technique()));
+    lines.add(PlanReader.TECHNIQUE + " = " + TomlLines.quoted(plan.technique()));
     plan.options()
         .forEach(
             (part, options) -> {
@@ -57,27 +54,16 @@ public final class PlanWriter {
       Double feet = plan.agreed().get(height);
       lines.add(
           feet == null
-              ? COMMENT + height.key() + " = 0"
+              ? TomlLines.COMMENT + height.key() + " = 0"
               : height.key() + " = " + Decimals.brief(feet));
     }
     lines.add("");
     lines.add("[" + PlanReader.RECORD + "]");
-    lines.add(PlanReader.REVISION + " = " + quoted(plan.revision()));
+    lines.add(PlanReader.REVISION + " = " + TomlLines.quoted(plan.revision()));
     return lines;
   }
 
   private static String value(String text) {
-    return NUMBER.matcher(text).matches() ? text : quoted(text);
-  }
-
-  private static void comment(List<String> lines, String text) {
-    for (String line : Wrapping.lines(text, WIDTH - COMMENT.length())) {
-      lines.add(COMMENT + line);
-    }
-  }
-
-  /** A basic string; the reader lets no control characters into a plan. */
-  private static String quoted(String text) {
-    return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+    return NUMBER.matcher(text).matches() ? text : TomlLines.quoted(text);
   }
 }

@@ -1,17 +1,14 @@
 package io.github.ringstate.files.provenance;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.github.ringstate.files.report.Cell;
+import io.github.ringstate.files.report.JsonWriter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.io.Writer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,22 +33,12 @@ public final class ProvenanceJson {
    */
   public static String text(Provenance provenance) {
     StringWriter text = new StringWriter();
-    try (JsonGenerator json = generator(text)) {
+    try (JsonGenerator json = JsonWriter.generator(text)) {
       write(provenance, json);
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible); // memory takes it all
     }
     return text.toString();
-  }
-
-  /** A generator that writes as all JSON of the tool is written. */
-  static JsonGenerator generator(Writer out) throws IOException {
-    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-    return new JsonFactory()
-        .createGenerator(out)
-        .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
-        .setPrettyPrinter(
-            new DefaultPrettyPrinter().withArrayIndenter(indenter).withObjectIndenter(indenter));
   }
 
   /**
@@ -85,12 +72,7 @@ public final class ProvenanceJson {
     texts("options", provenance.options(), json);
     json.writeObjectFieldStart("settings");
     for (Map.Entry<String, Cell> setting : provenance.settings().entrySet()) {
-      json.writeFieldName(setting.getKey());
-      switch (setting.getValue().kind()) {
-        case NUMBER -> json.writeNumber(setting.getValue().text());
-        case TEXT -> json.writeString(setting.getValue().text());
-        case NOTHING -> json.writeNull();
-      }
+      JsonWriter.field(json, setting.getKey(), setting.getValue());
     }
     json.writeEndObject();
     texts("units", provenance.units(), json);

@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.github.ringstate.files.digest.Digest;
+import io.github.ringstate.files.report.JsonWriter;
 import io.github.ringstate.files.whole.WholeFile;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -70,7 +71,7 @@ public final class Sidecar {
   public static void write(String last, String digest, Provenance provenance, OutputStream out)
       throws IOException {
     Writer writer = new OutputStreamWriter(out, UTF_8);
-    try (JsonGenerator json = ProvenanceJson.generator(writer)) {
+    try (JsonGenerator json = JsonWriter.generator(writer)) {
       json.writeStartObject();
       json.writeStringField("file", last);
       json.writeStringField("sha256", digest);

@@ -93,22 +93,11 @@ public record ColumnMap(Map<RecordedQuantity, Column> columns) {
     Map<RecordedQuantity, Column> columns = new EnumMap<>(RecordedQuantity.class);
     for (String key : document.keys()) {
       RecordedQuantity quantity =
-          RecordedQuantity.of(key)
-              .orElseThrow(
-                  () ->
-                      document.refused(
-                          List.of(key), "unknown key " + UserError.quoted(key), quantities()));
+          RecordedQuantity.of(key).orElseThrow(() -> document.unknown(List.of(key), quantities()));
       if (!document.isTable(key)) {
         throw document.bad(List.of(key), "a table, [" + key + "], with column and unit");
       }
-      for (String inner : document.keys(key)) {
-        if (!inner.equals(COLUMN) && !inner.equals(UNIT)) {
-          throw document.refused(
-              List.of(key, inner),
-              "unknown key " + UserError.quoted(key + "." + inner),
-              COLUMN + ", " + UNIT);
-        }
-      }
+      document.onlyKeys(List.of(key), List.of(COLUMN, UNIT));
       JsonNode name = document.get(List.of(key, COLUMN), "the name of a column");
       if (!name.isTextual()) {
         throw document.bad(List.of(key, COLUMN), "the name of a column, in quotation marks");

@@ -39,7 +39,7 @@ record CsvHeader(List<String> names, Map<RecordedQuantity, ColumnMap.Column> col
       }
       likely = words(names) > words(likely) ? names : likely;
     }
-    throw UserError.file(file, "has no column for the time" + help(map, likely), null);
+    throw UserError.file(file, "has no column for the time" + help(map, likely));
   }
 
   private static String help(ColumnMap map, List<String> likely) {
@@ -84,8 +84,7 @@ record CsvHeader(List<String> names, Map<RecordedQuantity, ColumnMap.Column> col
                     + ", which the map names for "
                     + quantity.key()
                     + UserError.ALLOWED
-                    + names.stream().map(UserError::quoted).collect(Collectors.joining(", ")),
-                null);
+                    + names.stream().map(UserError::quoted).collect(Collectors.joining(", ")));
           }
         });
   }
@@ -98,8 +97,7 @@ record CsvHeader(List<String> names, Map<RecordedQuantity, ColumnMap.Column> col
           "has no column for a height: say which it is by "
               + option(RecordedQuantity.HEIGHT)
               + ", or with pressure_altitude in place of height; its header is "
-              + UserError.quoted(String.join(", ", names)),
-          null);
+              + UserError.quoted(String.join(", ", names)));
     }
   }
 }

@@ -126,7 +126,7 @@ final class CsvReadings {
 
   private ColumnMap.Column readAs(ColumnMap.Column time) {
     if (!times.unread().isEmpty()) {
-      throw UserError.file(readings.file(), unread(time), null);
+      throw UserError.file(readings.file(), unread(time));
     }
     return new ColumnMap.Column(time.name(), times.unit());
   }

@@ -38,8 +38,7 @@ public final class FlightCheck {
                 + " nothing can be said of the airspeed: of CSV, say which columns they are by "
                 + ColumnMap.OPTION
                 + " ground_speed=COLUMN:UNIT,track=COLUMN:UNIT; of NMEA 0183, record RMC or VTG;"
-                + " of GPX, points with lat and lon",
-            null);
+                + " of GPX, points with lat and lon");
       }
     }
     if (recording.size() < FEWEST) {
@@ -52,8 +51,7 @@ public final class FlightCheck {
                   : " readings with times of their own")
               + "; a descent takes "
               + FEWEST
-              + " or more",
-          null);
+              + " or more");
     }
     double interval = interval(recording);
     if (!(interval >= SHORTEST && interval <= LONGEST)) {
@@ -65,15 +63,14 @@ public final class FlightCheck {
               + SHORTEST
               + " to "
               + Decimals.brief(LONGEST)
-              + " s. Are its times in the unit that is said",
-          null);
+              + " s. Are its times in the unit that is said");
     }
     boolean moves =
         List.of(Channel.HEIGHT, Channel.PRESSURE_ALTITUDE).stream()
             .anyMatch(channel -> moves(recording, channel));
     if (!moves) {
       throw UserError.file(
-          name, "holds a height that never changes, in which no descent can be seen", null);
+          name, "holds a height that never changes, in which no descent can be seen");
     }
   }
 

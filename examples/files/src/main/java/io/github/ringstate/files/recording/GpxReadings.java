@@ -2,7 +2,11 @@ package io.github.ringstate.files.recording;
 
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.quantity.Unit;
+import java.io.IOException;
+import java.io.PushbackReader;
 import java.io.Reader;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
@@ -81,8 +85,7 @@ final class GpxReadings {
       }
       breaks++;
       if (breaks > MOST_BREAKS) {
-        throw UserError.file(
-            readings.file(), "is broken in more than " + MOST_BREAKS + " places", null);
+        throw UserError.file(readings.file(), "is broken in more than " + MOST_BREAKS + " places");
       }
       from = next(from);
     }
@@ -109,14 +112,15 @@ final class GpxReadings {
     begun = 0;
     point = null;
     try {
-      XMLStreamReader xml =
-          factory.createXMLStreamReader(new Rest(from == 0 ? "" : AGAIN, text, from));
+      XMLStreamReader xml = factory.createXMLStreamReader(rest(from));
       while (xml.hasNext()) {
         event(xml.next(), xml);
       }
       return true;
     } catch (XMLStreamException broken) {
       return false;
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible); // it is in memory
     }
   }
 
@@ -125,8 +129,7 @@ final class GpxReadings {
       case XMLStreamConstants.DTD, XMLStreamConstants.ENTITY_REFERENCE ->
           throw UserError.file(
               readings.file(),
-              "cannot be read: it has a document type or an entity, and GPX has none",
-              null);
+              "cannot be read: it has a document type or an entity, and GPX has none");
       case XMLStreamConstants.START_ELEMENT -> start(xml);
       case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> {
         if (point != null && content.length() < LONGEST_TEXT) {
@@ -143,8 +146,7 @@ final class GpxReadings {
     if (depth > DEEPEST) {
       throw UserError.file(
           readings.file(),
-          "cannot be read: its elements are nested more than " + DEEPEST + " deep",
-          null);
+          "cannot be read: its elements are nested more than " + DEEPEST + " deep");
     }
     content.setLength(0);
     if (local(xml).equals(POINT)) {
@@ -200,38 +202,14 @@ final class GpxReadings {
     return value;
   }
 
-  /** What is left of a text, behind some words that open it; nothing is copied. */
-  private static final class Rest extends Reader {
-    private final String opening;
-    private final String text;
-    private int opened;
-    private int at;
-
-    Rest(String opening, String text, int from) {
-      this.opening = opening;
-      this.text = text;
-      at = from;
+  /** What is left of the text, behind what opens it; nothing is copied. */
+  private Reader rest(int from) throws IOException {
+    StringReader left = new StringReader(text);
+    left.skip(from);
+    PushbackReader rest = new PushbackReader(left, AGAIN.length());
+    if (from > 0) {
+      rest.unread(AGAIN.toCharArray());
     }
-
-    @Override
-    public int read(char[] into, int offset, int length) {
-      boolean open = opened < opening.length();
-      String source = open ? opening : text;
-      int from = open ? opened : at;
-      int count = Math.min(length, source.length() - from);
-      if (count <= 0) {
-        return length == 0 ? 0 : -1;
-      }
-      source.getChars(from, from + count, into, offset);
-      if (open) {
-        opened += count;
-      } else {
-        at += count;
-      }
-      return count;
-    }
-
-    @Override
-    public void close() {}
+    return rest;
   }
 }

@@ -56,7 +56,7 @@ final class Readings {
   void add(double at) {
     if (size == MOST) {
       throw UserError.file(
-          file, "holds more than " + MOST + " readings; cut out the part of the flight", null);
+          file, "holds more than " + MOST + " readings; cut out the part of the flight");
     }
     if (size == time.length) {
       int room = Math.min(MOST, 2 * size);

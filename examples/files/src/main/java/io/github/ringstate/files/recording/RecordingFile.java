@@ -1,16 +1,11 @@
 package io.github.ringstate.files.recording;
 
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.toml.TextFile;
 import io.github.ringstate.recording.Channel;
 import io.github.ringstate.recording.Recording;
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.Temporal;
 import java.util.Arrays;
@@ -55,18 +50,7 @@ public record RecordingFile(
    * @throws UserError if the file cannot be read, holds no flight, or contradicts itself
    */
   public static RecordingFile read(String name, ColumnMap columns) {
-    try (InputStream in = Files.newInputStream(Path.of(name))) {
-      byte[] content = in.readNBytes(LARGEST + 1);
-      if (content.length > LARGEST) {
-        throw UserError.file(
-            name, "cannot be a recording: it is larger than " + LARGEST + " bytes", null);
-      }
-      return of(name, content, columns);
-    } catch (NoSuchFileException none) {
-      throw UserError.file(name, "cannot be read: there is no such file", none);
-    } catch (IOException | InvalidPathException failed) {
-      throw UserError.file(name, "cannot be read: " + failed.getMessage(), failed);
-    }
+    return of(name, TextFile.bytes(name, "a recording", LARGEST), columns);
   }
 
   /**
@@ -92,9 +76,7 @@ public record RecordingFile(
     int[] rows = TimeOrder.of(readings);
     if (rows.length == 0) {
       throw UserError.file(
-          name,
-          "holds no reading with a time (read as " + format.label() + "): " + format.needs(),
-          null);
+          name, "holds no reading with a time (read as " + format.label() + "): " + format.needs());
     }
     double first = readings.time(rows[0]);
     // numbers of some size are moments; a clock that counts seconds is kept as it is
@@ -143,7 +125,7 @@ public record RecordingFile(
     if (!recording.channels().contains(Channel.HEIGHT)
         && !recording.channels().contains(Channel.PRESSURE_ALTITUDE)) {
       throw UserError.file(
-          name, "holds no height (read as " + format.label() + "): " + format.needs(), null);
+          name, "holds no height (read as " + format.label() + "): " + format.needs());
     }
   }
 

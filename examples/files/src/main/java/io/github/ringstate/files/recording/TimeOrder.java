@@ -22,6 +22,9 @@ final class TimeOrder {
 
   private int[] order = new int[0];
 
+  /** The times of those in order. */
+  private double[] times = {};
+
   private TimeOrder(Readings readings) {
     this.readings = readings;
     kept = new boolean[readings.size()];
@@ -58,29 +61,25 @@ final class TimeOrder {
   private void longest(int... rows) {
     int[] tail = new int[rows.length];
     int[] before = new int[rows.length];
+    double[] last = new double[rows.length];
     int length = 0;
     for (int i = 0; i < rows.length; i++) {
-      int low = 0;
-      int high = length;
-      while (low < high) {
-        int middle = (low + high) >>> 1;
-        if (readings.time(rows[tail[middle]]) < readings.time(rows[i])) {
-          low = middle + 1;
-        } else {
-          high = middle;
-        }
-      }
+      double time = time(rows[i]);
+      int found = Arrays.binarySearch(last, 0, length, time);
+      int low = found >= 0 ? found : -found - 1;
       before[i] = low > 0 ? tail[low - 1] : -1;
       tail[low] = i;
+      last[low] = time;
       length = Math.max(length, low + 1);
     }
-    order = new int[length];
+    int[] longest = new int[length];
     int at = length > 0 ? tail[length - 1] : -1;
     for (int k = length - 1; k >= 0; k--) {
-      order[k] = rows[at];
+      longest[k] = rows[at];
       kept[rows[at]] = true;
       at = before[at];
     }
+    keep(longest);
   }
 
   /** Goes through what is not kept, block by block. */
@@ -104,7 +103,7 @@ final class TimeOrder {
   private void block(int... rows) {
     int again = 0;
     for (int row : rows) {
-      int place = place(readings.time(row));
+      int place = place(row);
       if (place >= 0 && readings.isSame(order[place], row)) {
         again++;
       }
@@ -114,15 +113,15 @@ final class TimeOrder {
       note(RepairKind.BACKWARD, rows.length - again, rows);
       return;
     }
-    int first = place(readings.time(rows[0]));
-    int last = place(readings.time(rows[rows.length - 1]));
+    int first = place(rows[0]);
+    int last = place(rows[rows.length - 1]);
     if (first < 0 && first == last && isForward(rows)) {
       int gap = -first - 1;
       int[] wider = new int[order.length + rows.length];
       System.arraycopy(order, 0, wider, 0, gap);
       System.arraycopy(rows, 0, wider, gap, rows.length);
       System.arraycopy(order, gap, wider, gap + rows.length, order.length - gap);
-      order = wider;
+      keep(wider);
       note(RepairKind.OUT_OF_ORDER, rows.length, rows);
       return;
     }
@@ -130,8 +129,7 @@ final class TimeOrder {
         readings.file(),
         "holds two recordings: its clock goes back, and "
             + rows.length
-            + " readings have times among those of others; split the file there",
-        null);
+            + " readings have times among those of others; split the file there");
   }
 
   private boolean isForward(int... rows) {
@@ -149,22 +147,18 @@ final class TimeOrder {
     }
   }
 
-  /** As {@link Arrays#binarySearch(double[], double)} among the times that are kept. */
-  private int place(double time) {
-    int low = 0;
-    int high = order.length - 1;
-    while (low <= high) {
-      int middle = (low + high) >>> 1;
-      double there = readings.time(order[middle]);
-      if (there == time) {
-        return middle;
-      }
-      if (there < time) {
-        low = middle + 1;
-      } else {
-        high = middle - 1;
-      }
-    }
-    return -low - 1;
+  private void keep(int... rows) {
+    order = rows;
+    times = Arrays.stream(rows).mapToDouble(this::time).toArray();
+  }
+
+  /** Where a reading stands among those that are kept, or would: {@link Arrays#binarySearch}. */
+  private int place(int row) {
+    return Arrays.binarySearch(times, time(row));
+  }
+
+  /** A minus sign on zero tells no times apart. */
+  private double time(int row) {
+    return readings.time(row) + 0.0;
   }
 }

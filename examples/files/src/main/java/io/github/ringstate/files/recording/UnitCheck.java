@@ -74,8 +74,7 @@ final class UnitCheck {
               + Decimals.fixed(through, 0)
               + " m; a height that does not change goes with no more than "
               + Decimals.fixed(STANDING, 0)
-              + " m",
-          null);
+              + " m");
     }
   }
 
@@ -96,8 +95,7 @@ final class UnitCheck {
               + other.key()
               + " with opposite signs: the first changes "
               + Decimals.fixed(ratio.get(), 3)
-              + " times as fast as the second; heights and vertical speeds are positive upwards",
-          null);
+              + " times as fast as the second; heights and vertical speeds are positive upwards");
     }
     double foot = Unit.FOOT.toSi(1);
     double perMinute = Unit.FOOT_PER_MINUTE.toSi(1);
@@ -116,8 +114,7 @@ final class UnitCheck {
                   + Decimals.fixed(ratio.get(), 3)
                   + " times as fast as the second; of CSV, name the right unit by "
                   + ColumnMap.OPTION
-                  + ", or leave the wrong one out of the map",
-              null);
+                  + ", or leave the wrong one out of the map");
         }
       }
     }

@@ -30,15 +30,7 @@ public final class JsonWriter implements CharacterWriter {
 
   @Override
   public void write(Report report, Writer out) throws IOException {
-    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-    try (JsonGenerator json =
-        new JsonFactory()
-            .createGenerator(out)
-            .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
-            .setPrettyPrinter(
-                new DefaultPrettyPrinter()
-                    .withArrayIndenter(indenter)
-                    .withObjectIndenter(indenter))) {
+    try (JsonGenerator json = generator(out)) {
       json.writeStartObject();
       json.writeStringField("report", report.title());
       json.writeStringField("caution", Caution.TEXT);
@@ -78,7 +70,31 @@ public final class JsonWriter implements CharacterWriter {
     }
   }
 
-  private static void field(JsonGenerator json, String name, Cell cell) throws IOException {
+  /**
+   * A generator that writes as all JSON of the tool is written.
+   *
+   * @param out where to write; it stays open
+   * @return the generator
+   * @throws IOException if it cannot be written
+   */
+  public static JsonGenerator generator(Writer out) throws IOException {
+    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+    return new JsonFactory()
+        .createGenerator(out)
+        .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+        .setPrettyPrinter(
+            new DefaultPrettyPrinter().withArrayIndenter(indenter).withObjectIndenter(indenter));
+  }
+
+  /**
+   * Writes a field.
+   *
+   * @param json where to write
+   * @param name its name
+   * @param cell what it holds
+   * @throws IOException if it cannot be written
+   */
+  public static void field(JsonGenerator json, String name, Cell cell) throws IOException {
     json.writeFieldName(name);
     switch (cell.kind()) {
       case NUMBER -> json.writeNumber(cell.text());

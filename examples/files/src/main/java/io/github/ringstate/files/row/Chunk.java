@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.zip.CRC32C;
 
 /**
  * What is known of a chunk of rows in a file.
@@ -38,6 +39,13 @@ public record Chunk(
    */
   public long length() {
     return Arrays.stream(written).sum();
+  }
+
+  /** A sum by which bytes are told from damaged ones. */
+  static int check(byte[] bytes) {
+    CRC32C crc = new CRC32C();
+    crc.update(bytes);
+    return (int) crc.getValue();
   }
 
   /** The chunk as one line of a journal. */

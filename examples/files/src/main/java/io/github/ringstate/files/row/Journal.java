@@ -4,7 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
@@ -12,7 +12,6 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.zip.CRC32C;
 import org.jspecify.annotations.Nullable;
 
 /** The journal of a run: what is being made, and the chunks of it that are whole. */
@@ -67,11 +66,7 @@ final class Journal implements Closeable {
 
   /** Reads the lines that are whole; what stands behind them was torn by a kill. */
   private void read(String title) throws IOException {
-    ByteBuffer bytes = ByteBuffer.allocate(Math.toIntExact(channel.size()));
-    while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
-      // goes on until all is read
-    }
-    String text = new String(bytes.array(), 0, bytes.position(), UTF_8);
+    String text = new String(Channels.newInputStream(channel).readAllBytes(), UTF_8);
     int start = 0;
     while (true) {
       int end = text.indexOf('\n', start);
@@ -129,15 +124,12 @@ final class Journal implements Closeable {
   }
 
   private void append(String text) throws IOException {
-    ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(UTF_8));
-    while (bytes.hasRemaining()) {
-      channel.write(bytes);
-    }
+    Channels.newOutputStream(channel).write(text.getBytes(UTF_8));
     channel.force(true);
   }
 
   private static String sealed(String line) {
-    return line + " #" + Integer.toHexString(check(line)) + "\n";
+    return line + " #" + Integer.toHexString(Chunk.check(line.getBytes(UTF_8))) + "\n";
   }
 
   private static @Nullable String unsealed(String sealed) {
@@ -147,12 +139,6 @@ final class Journal implements Closeable {
     }
     String line = sealed.substring(0, seal);
     return sealed(line).equals(sealed + "\n") ? line : null;
-  }
-
-  private static int check(String line) {
-    CRC32C crc = new CRC32C();
-    crc.update(line.getBytes(UTF_8));
-    return (int) crc.getValue();
   }
 
   @Override

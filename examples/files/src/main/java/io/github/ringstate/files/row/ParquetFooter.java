@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.BufferUnderflowException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -56,13 +57,11 @@ public final class ParquetFooter {
   }
 
   private static ByteBuffer bytes(FileChannel channel, long from, int size) throws IOException {
-    ByteBuffer buffer = ByteBuffer.allocate(size).order(ByteOrder.LITTLE_ENDIAN);
-    while (buffer.hasRemaining()) {
-      if (channel.read(buffer, from + buffer.position()) < 0) {
-        throw new EOFException();
-      }
+    byte[] bytes = Channels.newInputStream(channel.position(from)).readNBytes(size);
+    if (bytes.length < size) {
+      throw new EOFException();
     }
-    return buffer.flip();
+    return ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
   }
 
   private Optional<String> value(String key) throws IOException {

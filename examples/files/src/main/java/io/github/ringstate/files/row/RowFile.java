@@ -4,7 +4,7 @@ import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.whole.WholeFile;
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.zip.CRC32C;
 import org.jspecify.annotations.Nullable;
 
 /** A file of rows that grows chunk by chunk, and what is kept beside it until it is whole. */
@@ -126,7 +125,7 @@ public final class RowFile implements Closeable {
     }
     for (Chunk chunk : chunks) {
       byte[] bytes = read(channel, at, Math.toIntExact(chunk.length()));
-      if (check(bytes) != chunk.check()) {
+      if (Chunk.check(bytes) != chunk.check()) {
         throw damaged("cannot go on: the rows were changed since");
       }
       at += chunk.length();
@@ -141,8 +140,7 @@ public final class RowFile implements Closeable {
             + "; to begin anew, remove "
             + part.getFileName()
             + " and "
-            + journalPlace.getFileName(),
-        null);
+            + journalPlace.getFileName());
   }
 
   /**
@@ -240,26 +238,13 @@ public final class RowFile implements Closeable {
     return rows;
   }
 
-  private static int check(byte[] bytes) {
-    CRC32C crc = new CRC32C();
-    crc.update(bytes);
-    return (int) crc.getValue();
-  }
-
   private static void write(FileChannel channel, byte[] bytes) throws IOException {
-    ByteBuffer buffer = ByteBuffer.wrap(bytes);
-    while (buffer.hasRemaining()) {
-      channel.write(buffer);
-    }
+    Channels.newOutputStream(channel).write(bytes);
   }
 
   /** Reads some bytes; fewer if the file ends before. */
   private static byte[] read(FileChannel channel, long from, int size) throws IOException {
-    ByteBuffer buffer = ByteBuffer.allocate(size);
-    while (buffer.hasRemaining() && channel.read(buffer, from + buffer.position()) >= 0) {
-      // goes on until all is read
-    }
-    return Arrays.copyOf(buffer.array(), buffer.position());
+    return Channels.newInputStream(channel.position(from)).readNBytes(size);
   }
 
   @Override

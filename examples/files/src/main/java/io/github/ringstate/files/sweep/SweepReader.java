@@ -19,7 +19,6 @@ import io.github.ringstate.study.sweep.SweepSpec;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -34,8 +33,8 @@ final class SweepReader {
   private static final List<String> DRAWS = List.of("pilot", "draws");
   private static final String FORMS =
       "a value, a list [a, b, c], { from = a, to = b, values = n } or { from = a, to = b, sampled ="
-          + " true }, both also with scale = \"log\", or { distribution = \"normal\", mean = a, sd ="
-          + " b }";
+          + " true }, both also with scale = \"log\", or { distribution = \"normal\", mean = a, sd"
+          + " = b }";
   private static final String YES_OR_NO = "true or false, without quotation marks";
   private static final String OUTPUT = "output";
   private static final List<String> UNITS = List.of(OUTPUT, "units");
@@ -90,12 +89,7 @@ final class SweepReader {
     if (!document.has(DRAWS)) {
       return Drawing.SOBOL;
     }
-    String known =
-        Stream.of(Drawing.values())
-            .map(drawing -> '"' + drawing.label() + '"')
-            .collect(Collectors.joining(", "));
-    JsonNode label = document.get(DRAWS, known);
-    return Drawing.named(label.asText()).orElseThrow(() -> document.bad(DRAWS, known));
+    return document.choice(DRAWS, Drawing.values(), Drawing::label);
   }
 
   private UserError refused(SettingException bad) {
@@ -109,37 +103,9 @@ final class SweepReader {
   private void refuseUnknown() {
     List<String> tables =
         Stream.of(List.of(SAMPLE), Settings.GROUPS, List.of(OUTPUT)).flatMap(List::stream).toList();
-    for (String key : document.keys()) {
-      if (key.equals(SEED)) {
-        continue;
-      }
-      if (!tables.contains(key)) {
-        throw unknown(
-            List.of(key),
-            SEED
-                + ", and the tables "
-                + tables.stream().map(table -> "[" + table + "]").collect(Collectors.joining(" ")));
-      }
-      if (!document.isTable(key)) {
-        throw document.bad(List.of(key), "a table, [" + key + "]");
-      }
-    }
-    onlyKeys(List.of(SAMPLE), Set.of("method", "points"));
-    onlyKeys(List.of(OUTPUT), Set.of(UNITS.get(1), DRAWN.get(1), SENSITIVE.get(1)));
-  }
-
-  private void onlyKeys(List<String> table, Set<String> known) {
-    for (String key : document.keys(table)) {
-      if (!known.contains(key)) {
-        List<String> path = Stream.concat(table.stream(), Stream.of(key)).toList();
-        throw unknown(path, known.stream().sorted().collect(Collectors.joining(", ")));
-      }
-    }
-  }
-
-  private UserError unknown(List<String> path, String allowed) {
-    return document.refused(
-        path, "unknown key " + UserError.quoted(String.join(".", path)), allowed);
+    document.onlyAtTheTop(List.of(SEED), tables);
+    document.onlyKeys(List.of(SAMPLE), List.of("method", "points"));
+    document.onlyKeys(List.of(OUTPUT), List.of(DRAWN.get(1), SENSITIVE.get(1), UNITS.get(1)));
   }
 
   private void setting(List<String> path) {
@@ -154,7 +120,7 @@ final class SweepReader {
         names.add(PILOTS.get(1));
         names.add(DRAWS.get(1));
       }
-      throw unknown(path, String.join(", ", names));
+      throw document.unknown(path, String.join(", ", names));
     }
     JsonNode node = document.get(path, FORMS);
     if (node.isArray()) {
@@ -188,13 +154,13 @@ final class SweepReader {
       dimensions.add(new Sample.Dimension(key, drawn(path, node)));
       return;
     }
-    onlyKeys(path, Set.of("from", "to", "values", "sampled", "scale"));
+    document.onlyKeys(path, List.of("from", "sampled", "scale", "to", "values"));
     double from = number(path, node.path("from"));
     double to = number(path, node.path("to"));
     Scale scale = scale(path, node);
     JsonNode asked = node.path("sampled");
     if (node.has("sampled") && !asked.isBoolean()) {
-      throw document.bad(within(path, "sampled"), YES_OR_NO);
+      throw document.bad(TomlDocument.below(path, "sampled"), YES_OR_NO);
     }
     if (asked.booleanValue() == node.has("values")) {
       throw document.bad(path, FORMS);
@@ -202,29 +168,23 @@ final class SweepReader {
     if (asked.booleanValue()) {
       dimensions.add(new Sample.Dimension(key, from, to, scale));
     } else {
-      int values = (int) whole(within(path, "values"), 2, Axis.MOST_VALUES);
+      int values = (int) whole(TomlDocument.below(path, "values"), 2, Axis.MOST_VALUES);
       axes.add(new Axis.Range(key, from, to, values, scale));
     }
-  }
-
-  private static List<String> within(List<String> path, String name) {
-    return Stream.concat(path.stream(), Stream.of(name)).toList();
   }
 
   /** A distribution: its numbers by their names, and bounds if it has others than its own. */
   private Law drawn(List<String> path, JsonNode node) {
     String families =
         Stream.of(Law.Family.values()).map(Law.Family::label).collect(Collectors.joining(", "));
-    JsonNode label = node.path("distribution");
     Law.Family family =
-        Stream.of(Law.Family.values())
-            .filter(f -> label.isTextual() && f.label().equals(label.textValue()))
-            .findFirst()
-            .orElseThrow(() -> document.bad(within(path, "distribution"), families));
-    onlyKeys(
+        TomlDocument.labelled(node.path("distribution"), Law.Family.values(), Law.Family::label)
+            .orElseThrow(() -> document.bad(TomlDocument.below(path, "distribution"), families));
+    document.onlyKeys(
         path,
         Stream.concat(Stream.of("distribution", "from", "to"), family.numbers().stream())
-            .collect(Collectors.toSet()));
+            .sorted()
+            .toList());
     List<Double> numbers = new ArrayList<>();
     for (String name : family.numbers()) {
       if (!node.path(name).isNumber()) {
@@ -251,27 +211,15 @@ final class SweepReader {
     if (!node.has("scale")) {
       return Scale.LINEAR;
     }
-    JsonNode label = node.path("scale");
-    return Stream.of(Scale.values())
-        .filter(scale -> label.isTextual() && scale.label().equals(label.textValue()))
-        .findFirst()
+    return TomlDocument.labelled(node.path("scale"), Scale.values(), Scale::label)
         .orElseThrow(() -> document.bad(path, FORMS));
   }
 
   private Output output() {
-    Output.Units units = Output.STANDARD.units();
-    if (document.has(UNITS)) {
-      String allowed =
-          Stream.of(Output.Units.values())
-              .map(unit -> '"' + unit.label() + '"')
-              .collect(Collectors.joining(" or "));
-      JsonNode label = document.get(UNITS, allowed);
-      units =
-          Stream.of(Output.Units.values())
-              .filter(u -> label.isTextual() && u.label().equals(label.textValue()))
-              .findFirst()
-              .orElseThrow(() -> document.bad(UNITS, allowed));
-    }
+    Output.Units units =
+        document.has(UNITS)
+            ? document.choice(UNITS, Output.Units.values(), Output.Units::label)
+            : Output.STANDARD.units();
     return new Output(units, isTrue(DRAWN), isTrue(SENSITIVE));
   }
 
@@ -287,16 +235,7 @@ final class SweepReader {
     if (!asked && dimensions.isEmpty()) {
       return Sample.NONE;
     }
-    String methods =
-        Stream.of(Sample.Method.values())
-            .map(method -> '"' + method.label() + '"')
-            .collect(Collectors.joining(" or "));
-    JsonNode label = document.get(METHOD, methods);
-    Sample.Method method =
-        Stream.of(Sample.Method.values())
-            .filter(m -> label.isTextual() && m.label().equals(label.textValue()))
-            .findFirst()
-            .orElseThrow(() -> document.bad(METHOD, methods));
+    Sample.Method method = document.choice(METHOD, Sample.Method.values(), Sample.Method::label);
     int points = (int) whole(POINTS, 1, Sample.MOST_POINTS);
     if (dimensions.isEmpty()) {
       throw document.refused(

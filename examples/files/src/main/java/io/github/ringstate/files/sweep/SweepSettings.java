@@ -1,10 +1,10 @@
 package io.github.ringstate.files.sweep;
 
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.study.sweep.Axis;
 import io.github.ringstate.study.sweep.InflowKind;
@@ -14,6 +14,7 @@ import io.github.ringstate.study.sweep.SweepSpec;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -42,30 +43,14 @@ final class SweepSettings {
       cells.put(dimension.key(), Cell.text("sampled: " + dimension.law()));
     }
     ResolvedSettings standard = new ResolvedSettings();
-    for (String name : words(spec, Settings.CRAFT_NAME, "trainer")) {
-      Helicopter craft = all.crafts().get(name);
-      if (craft != null) {
-        standard.numbers("craft." + name + ".", craft.numbers());
-      }
-    }
-    for (String name : words(spec, Settings.MODEL_KIND, InflowKind.STANDARD.name())) {
-      InflowKind kind = all.inflowKinds().get(name);
-      if (kind != null) {
-        standard.numbers("model." + name + ".", ParameterSet.standard(kind.parameters()));
-      }
-    }
-    for (String name : words(spec, Settings.ENTRY_KIND, EntryKind.STANDARD.name())) {
-      EntryKind kind = all.entryKinds().get(name);
-      if (kind != null) {
-        standard.numbers("entry." + name + ".", ParameterSet.standard(kind.parameters()));
-      }
-    }
-    for (String name : words(spec, Settings.TECHNIQUE, Technique.STANDARD.name())) {
-      Technique technique = all.techniques().get(name);
-      if (technique != null) {
-        standard.numbers("pilot." + name + ".", ParameterSet.standard(technique.parameters()));
-      }
-    }
+    named(spec, Settings.CRAFT_NAME, "trainer", all.crafts())
+        .forEach((name, craft) -> standard.numbers("craft." + name + ".", craft.numbers()));
+    named(spec, Settings.MODEL_KIND, InflowKind.STANDARD.name(), all.inflowKinds())
+        .forEach((name, kind) -> standard(standard, "model." + name, kind.parameters()));
+    named(spec, Settings.ENTRY_KIND, EntryKind.STANDARD.name(), all.entryKinds())
+        .forEach((name, kind) -> standard(standard, "entry." + name, kind.parameters()));
+    named(spec, Settings.TECHNIQUE, Technique.STANDARD.name(), all.techniques())
+        .forEach((name, technique) -> standard(standard, "pilot." + name, technique.parameters()));
     standard
         .cells()
         .forEach(
@@ -78,12 +63,23 @@ final class SweepSettings {
     return cells;
   }
 
-  private static List<String> words(SweepSpec spec, String key, String standard) {
-    return Stream.concat(spec.fixed().stream(), spec.axes().stream())
-        .filter(axis -> axis.key().equals(key) && axis instanceof Axis.Words)
-        .map(axis -> ((Axis.Words) axis).words())
-        .findFirst()
-        .orElse(List.of(standard));
+  private static void standard(ResolvedSettings settings, String start, List<Parameter> numbers) {
+    settings.numbers(start + ".", ParameterSet.standard(numbers));
+  }
+
+  /** What a setting names, or would, of what there is. */
+  private static <T> Map<String, T> named(
+      SweepSpec spec, String key, String standard, Map<String, T> all) {
+    List<String> names =
+        Stream.concat(spec.fixed().stream(), spec.axes().stream())
+            .filter(axis -> axis.key().equals(key) && axis instanceof Axis.Words)
+            .map(axis -> ((Axis.Words) axis).words())
+            .findFirst()
+            .orElse(List.of(standard));
+    Map<String, T> named = new LinkedHashMap<>();
+    names.forEach(
+        name -> Optional.ofNullable(all.get(name)).ifPresent(one -> named.put(name, one)));
+    return named;
   }
 
   private static Cell cell(Axis axis) {

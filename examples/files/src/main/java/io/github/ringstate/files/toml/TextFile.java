@@ -27,21 +27,34 @@ public final class TextFile {
    * @throws UserError if the file cannot be read, is too large or no text
    */
   public static String read(String name, String what, int largest) {
-    byte[] bytes;
-    try (InputStream in = Files.newInputStream(Path.of(name))) {
-      bytes = in.readNBytes(largest + 1);
-    } catch (IOException | InvalidPathException failed) {
-      throw UserError.file(name, "cannot be read: " + why(failed), failed);
-    }
-    if (bytes.length > largest) {
-      throw UserError.file(
-          name, "cannot be " + what + ": it is larger than " + largest + " bytes", null);
-    }
+    byte[] bytes = bytes(name, what, largest);
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return text.startsWith("\uFEFF") ? text.substring(1) : text; // some editors put a mark there
     } catch (CharacterCodingException failed) {
       throw UserError.file(name, "cannot be read: it is not text in UTF-8", failed);
+    }
+  }
+
+  /**
+   * Reads the bytes of a file of any kind.
+   *
+   * @param name the file's name
+   * @param what what it is meant to be, with its article
+   * @param largest the most bytes that it may have
+   * @return the bytes
+   * @throws UserError if it cannot be read or is larger
+   */
+  public static byte[] bytes(String name, String what, int largest) {
+    try (InputStream in = Files.newInputStream(Path.of(name))) {
+      byte[] bytes = in.readNBytes(largest + 1);
+      if (bytes.length > largest) {
+        throw UserError.file(
+            name, "cannot be " + what + ": it is larger than " + largest + " bytes");
+      }
+      return bytes;
+    } catch (IOException | InvalidPathException failed) {
+      throw UserError.file(name, "cannot be read: " + why(failed), failed);
     }
   }
 

@@ -9,7 +9,12 @@ import io.github.ringstate.files.toml.Statements.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A TOML document that can say on which line a key stands.
@@ -73,9 +78,7 @@ public final class TomlDocument {
       refuseUnprintable(path, element);
     }
     for (Map.Entry<String, JsonNode> entry : node.properties()) {
-      List<String> below = new ArrayList<>(path);
-      below.add(entry.getKey());
-      refuseUnprintable(below, entry.getValue());
+      refuseUnprintable(below(path, entry.getKey()), entry.getValue());
     }
   }
 
@@ -132,32 +135,61 @@ public final class TomlDocument {
   }
 
   /**
-   * The keys at the top.
-   *
-   * @return the keys, in order
-   */
-  public List<String> keys() {
-    return names(tree);
-  }
-
-  /**
    * The keys of a table.
    *
-   * @param table the table's key
-   * @return the keys, in order
+   * @param table the keys that lead to it; none for the keys at the top
+   * @return the keys, in order; none if there is no such table
    */
-  public List<String> keys(String table) {
-    return names(tree.path(table));
+  public List<String> keys(String... table) {
+    return names(at(tree, List.of(table)));
   }
 
   /**
-   * The keys of a table within tables.
+   * Refuses what stands at the top beside some words and tables.
    *
-   * @param path the keys that lead to it
-   * @return the keys, in order; none if there is no such table
+   * @param words the keys of single values
+   * @param tables the keys of tables
+   * @throws UserError if there is another key, or one of a table holds none
    */
-  public List<String> keys(List<String> path) {
-    return names(at(tree, path));
+  public void onlyAtTheTop(List<String> words, List<String> tables) {
+    for (String key : keys()) {
+      if (!words.contains(key) && !tables.contains(key)) {
+        throw unknown(
+            List.of(key),
+            String.join(", ", words)
+                + ", and the tables "
+                + tables.stream().map(table -> "[" + table + "]").collect(Collectors.joining(" ")));
+      }
+      if (tables.contains(key) && !isTable(key)) {
+        throw bad(List.of(key), "a table, [" + key + "]");
+      }
+    }
+  }
+
+  /**
+   * Refuses what a table holds beside some keys.
+   *
+   * @param table the keys that lead to the table, which may be missing
+   * @param known the keys that it may hold
+   * @throws UserError if it holds another
+   */
+  public void onlyKeys(List<String> table, List<String> known) {
+    for (String key : names(at(tree, table))) {
+      if (!known.contains(key)) {
+        throw unknown(below(table, key), String.join(", ", known));
+      }
+    }
+  }
+
+  /**
+   * The path to a key of a table.
+   *
+   * @param table the keys that lead to the table
+   * @param key the key in it
+   * @return the keys that lead there
+   */
+  public static List<String> below(List<String> table, String key) {
+    return Stream.concat(table.stream(), Stream.of(key)).toList();
   }
 
   /**
@@ -198,6 +230,75 @@ public final class TomlDocument {
   }
 
   /**
+   * A text in a form of its own.
+   *
+   * @param path the keys that lead there
+   * @param form what it must match as a whole
+   * @param allowed what is allowed, for the message
+   * @return the text
+   * @throws UserError if the key is missing or holds no such text
+   */
+  public String text(List<String> path, Pattern form, String allowed) {
+    JsonNode node = get(path, allowed);
+    if (!node.isTextual() || !form.matcher(node.textValue()).matches()) {
+      throw bad(path, allowed);
+    }
+    return node.textValue();
+  }
+
+  /**
+   * A number in a range.
+   *
+   * @param path the keys that lead there
+   * @param low least number
+   * @param high greatest number
+   * @param allowed what is allowed, for the message
+   * @return the number; a zero without a sign, which has no meaning in a file
+   * @throws UserError if the key is missing or holds no such number
+   */
+  public double number(List<String> path, double low, double high, String allowed) {
+    JsonNode node = get(path, allowed);
+    double value = node.isNumber() ? node.doubleValue() : Double.NaN;
+    if (!(value >= low && value <= high)) {
+      throw bad(path, allowed);
+    }
+    return value + 0.0;
+  }
+
+  /**
+   * One of some things by its label.
+   *
+   * @param path the keys that lead to the label
+   * @param things what there is
+   * @param label the label of each
+   * @param <T> kind of thing
+   * @return the thing
+   * @throws UserError if the key is missing or holds no label
+   */
+  public <T> T choice(List<String> path, T[] things, Function<T, String> label) {
+    String allowed =
+        Stream.of(things)
+            .map(thing -> '"' + label.apply(thing) + '"')
+            .collect(Collectors.joining(" or "));
+    return labelled(get(path, allowed), things, label).orElseThrow(() -> bad(path, allowed));
+  }
+
+  /**
+   * One of some things by its label.
+   *
+   * @param text what holds the label
+   * @param things what there is
+   * @param label the label of each
+   * @param <T> kind of thing
+   * @return the thing; empty if the value is no label
+   */
+  public static <T> Optional<T> labelled(JsonNode text, T[] things, Function<T, String> label) {
+    return Stream.of(things)
+        .filter(thing -> text.isTextual() && label.apply(thing).equals(text.textValue()))
+        .findFirst();
+  }
+
+  /**
    * What to say of a bad value.
    *
    * @param path the keys that lead to it
@@ -221,6 +322,17 @@ public final class TomlDocument {
       return Double.isNaN(node.doubleValue()) ? "nan" : node.doubleValue() > 0 ? "inf" : "-inf";
     }
     return node.toString();
+  }
+
+  /**
+   * What to say of a key that nobody knows.
+   *
+   * @param path the keys that lead to it, its own the last
+   * @param allowed what is allowed
+   * @return the user error
+   */
+  public UserError unknown(List<String> path, String allowed) {
+    return refused(path, "unknown key " + UserError.quoted(String.join(".", path)), allowed);
   }
 
   /**
@@ -257,7 +369,7 @@ public final class TomlDocument {
       try {
         JsonNode alone = MAPPER.readTree(statement.text() + "\n");
         header = opensTable ? alone : header;
-        JsonNode whole = opensTable ? alone : below(header, alone);
+        JsonNode whole = opensTable ? alone : under(header, alone);
         if (!at(names.applied(file, whole), path).isMissingNode()) {
           return statement.line();
         }
@@ -269,12 +381,12 @@ public final class TomlDocument {
   }
 
   /** What stands below the header of a table, as it would stand in the whole document. */
-  private static JsonNode below(JsonNode header, JsonNode content) {
+  private static JsonNode under(JsonNode header, JsonNode content) {
     if (!header.isObject() || header.isEmpty()) {
       return content;
     }
     Map.Entry<String, JsonNode> table = header.properties().iterator().next();
-    return MAPPER.createObjectNode().set(table.getKey(), below(table.getValue(), content));
+    return MAPPER.createObjectNode().set(table.getKey(), under(table.getValue(), content));
   }
 
   private static JsonNode at(JsonNode root, List<String> path) {

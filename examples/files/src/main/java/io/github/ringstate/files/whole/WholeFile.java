@@ -63,18 +63,17 @@ public final class WholeFile {
     try {
       Path path = Path.of(name).toAbsolutePath();
       if (Files.isDirectory(path)) {
-        throw UserError.file(name, "cannot be written: it is a directory", null);
+        throw UserError.file(name, "cannot be written: it is a directory");
       }
       if (Files.exists(path) && !Files.isRegularFile(path)) {
         throw UserError.file(
             name,
             "cannot be written: it is not a plain file, and only a plain file can be replaced as a"
-                + " whole",
-            null);
+                + " whole");
       }
       Path place = followed(path);
       if (Files.exists(place) && isReadOnly(place)) {
-        throw UserError.file(name, "cannot be written: it is read-only", null);
+        throw UserError.file(name, "cannot be written: it is read-only");
       }
       Path folder = Objects.requireNonNull(place.getParent());
       return new WholeFile(name, place, folder);

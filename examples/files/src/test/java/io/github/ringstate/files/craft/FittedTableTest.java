@@ -86,7 +86,7 @@ class FittedTableTest {
         "ring_losses | ring_exit_total_inflow | each parameter once",
         "encounters = 3 | encounters = 0 | 1 or more",
         "encounters = 3 | encounters = 2.5 | 1 or more",
-        "encounters = 3 | encounter = 3 | unknown key \"fitted.encounter\"",
+        "encounters = 3 | encounter = 3 | unknown key 'fitted.encounter'",
         "0.25, -1.5] | nan, -1.5] | one number for each",
         "0.25, -1.5] | 0.25, -1.25] | is not the fitted one",
         "0.25, -1.5] | 0.25] | one number for each",

@@ -125,7 +125,7 @@ class SweepFileTest {
         "[entry];kind = \"spiral\"                           | 2 | 'spiral'         | steep",
         "[pilot];delay_s = -1                                | 2 | '-1.0'           | 0 to 60 s",
         "[pilot];count = 0                                   | 2 | pilot.count      | 1 to 10000000",
-        "[pilot];count = 9;draws = \"even\"                 | 3 | pilot.draws      | \"sobol\", \"independent\"",
+        "[pilot];count = 9;draws = \"even\"                 | 3 | pilot.draws      | \"sobol\" or \"independent\"",
         "[pilot];count = 2.5                                 | 2 | pilot.count      | a whole number",
         "[pilot];state = \"primed\";delay_s = 1              | 2 | pilot.state      | one of them",
         "[pilot];count = 9;bank_deg = 15;technique = \"lateral\"| 3 | bank_deg      | no pilot.count",

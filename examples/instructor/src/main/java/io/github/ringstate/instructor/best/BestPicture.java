@@ -98,10 +98,7 @@ record BestPicture(Conditions conditions, BestResult result, UnitSystem units) i
     line(plot, 0, one -> one.best().loss());
     for (int i = 0; i < BestResult.TECHNIQUES.size(); i++) {
       Technique technique = BestResult.TECHNIQUES.get(i);
-      line(
-          plot,
-          i + 1,
-          one -> one.losses().getOrDefault(technique, one.excess(technique)).orElse(Double.NaN));
+      line(plot, i + 1, one -> one.loss(technique).orElse(Double.NaN));
     }
     return plot;
   }

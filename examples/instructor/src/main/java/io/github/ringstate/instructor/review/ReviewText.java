@@ -4,8 +4,8 @@ import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
 import io.github.ringstate.files.report.Sheet;
-import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.report.TextColumn;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.Unprintable;
 import io.github.ringstate.files.unit.UnitSystem;
@@ -91,34 +91,34 @@ final class ReviewText {
   }
 
   Sheet.Grid encounters() {
-    return new Sheet.Grid(
+    String length = units.length().symbol();
+    return TextColumn.grid(
         List.of(
-            GridColumn.right("", "no."),
-            GridColumn.right("onset", "s"),
-            GridColumn.right("height", units.length().symbol()),
-            GridColumn.right("delay", "s"),
-            GridColumn.right("loss", units.length().symbol()),
-            GridColumn.right("sd", units.length().symbol()),
-            GridColumn.right("peak", units.verticalSpeed().symbol()),
-            GridColumn.right("arrest", "s"),
-            GridColumn.left("", "recovery"),
-            GridColumn.left("", "verdict")),
-        debrief.descents().stream().map(this::line).toList());
-  }
-
-  private List<String> line(FlownDescent descent) {
-    Estimate loss = descent.found().altitudeLoss();
-    return List.of(
-        String.valueOf(descent.number()),
-        Decimals.fixed(descent.found().onsetTime().value(), 1),
-        units.length(request.shown(descent.found().onsetHeight())),
-        number(descent.delay()),
-        units.loss(loss.value()),
-        Decimals.fixed(units.length().fromSi(loss.deviation()), 0),
-        units.verticalSpeed(descent.found().peakDescent().value()),
-        number(descent.timeToArrest()),
-        descent.recovery().map(Technique::shown).orElse("-"),
-        descent.found().verdict().label());
+            TextColumn.right(descent -> String.valueOf(descent.number()), "", "no."),
+            TextColumn.right(
+                descent -> Decimals.fixed(descent.found().onsetTime().value(), 1), "onset", "s"),
+            TextColumn.right(
+                descent -> units.length(request.shown(descent.found().onsetHeight())),
+                "height",
+                length),
+            TextColumn.right(descent -> number(descent.delay()), "delay", "s"),
+            TextColumn.right(
+                descent -> units.loss(descent.found().altitudeLoss().value()), "loss", length),
+            TextColumn.right(
+                descent ->
+                    Decimals.fixed(
+                        units.length().fromSi(descent.found().altitudeLoss().deviation()), 0),
+                "sd",
+                length),
+            TextColumn.right(
+                descent -> units.verticalSpeed(descent.found().peakDescent().value()),
+                "peak",
+                units.verticalSpeed().symbol()),
+            TextColumn.right(descent -> number(descent.timeToArrest()), "arrest", "s"),
+            TextColumn.left(
+                descent -> descent.recovery().map(Technique::shown).orElse("-"), "", "recovery"),
+            TextColumn.left(descent -> descent.found().verdict().label(), "", "verdict")),
+        debrief.descents());
   }
 
   private static String number(OptionalDouble value) {
@@ -243,25 +243,18 @@ final class ReviewText {
   }
 
   Sheet.Grid repairs() {
-    return new Sheet.Grid(
+    return TextColumn.grid(
         List.of(
-            GridColumn.right("", "count"),
-            GridColumn.left("", "left out or mended"),
-            GridColumn.left("", "quantity"),
-            GridColumn.right("first", "s"),
-            GridColumn.right("last", "s")),
-        debrief.repairs().stream()
-            .map(
+            TextColumn.right(repair -> String.valueOf(repair.count()), "", "count"),
+            TextColumn.left(
+                repair -> repair.kind().label(repair.count()), "", "left out or mended"),
+            TextColumn.left(
                 repair ->
-                    List.of(
-                        String.valueOf(repair.count()),
-                        repair.kind().label(repair.count()),
-                        repair
-                            .quantity()
-                            .map(quantity -> quantity.key().replace('_', ' '))
-                            .orElse("-"),
-                        Decimals.fixed(repair.first(), 1),
-                        Decimals.fixed(repair.last(), 1)))
-            .toList());
+                    repair.quantity().map(quantity -> quantity.key().replace('_', ' ')).orElse("-"),
+                "",
+                "quantity"),
+            TextColumn.right(repair -> Decimals.fixed(repair.first(), 1), "first", "s"),
+            TextColumn.right(repair -> Decimals.fixed(repair.last(), 1), "last", "s")),
+        debrief.repairs());
   }
 }

@@ -1,8 +1,8 @@
 package io.github.ringstate.instructor.runs;
 
 import io.github.ringstate.files.report.Sheet;
-import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.report.TextColumn;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.unit.UnitSystem;
 import java.util.ArrayList;
@@ -55,23 +55,22 @@ final class RunsSheet {
   }
 
   private Sheet.Grid grid() {
-    List<GridColumn> columns =
+    String speed = units.speed().symbol();
+    return TextColumn.grid(
         List.of(
-            GridColumn.right("track", "deg"),
-            GridColumn.right("tail", "wind", units.speed().symbol()),
-            GridColumn.right("cross", "wind", units.speed().symbol()),
-            GridColumn.right("air-", "speed", units.speed().symbol()),
-            GridColumn.right("min.", "air", units.speed().symbol()),
-            GridColumn.right("power", "margin", "% cont."),
-            GridColumn.right("power", "margin", "% t/o"),
-            GridColumn.right("ring", "margin", units.verticalSpeed().symbol()),
-            GridColumn.right("escape", "deg"),
-            GridColumn.left("tail", "rotor"),
-            GridColumn.left("verdict"));
-    return new Sheet.Grid(
-        columns,
+            TextColumn.right(TrackNumbers::tracks, "track", "deg"),
+            TextColumn.right(TrackNumbers::tail, "tail", "wind", speed),
+            TextColumn.right(TrackNumbers::cross, "cross", "wind", speed),
+            TextColumn.right(TrackNumbers::air, "air-", "speed", speed),
+            TextColumn.right(TrackNumbers::minimum, "min.", "air", speed),
+            TextColumn.right(TrackNumbers::power, "power", "margin", "% cont."),
+            TextColumn.right(TrackNumbers::takeOff, "power", "margin", "% t/o"),
+            TextColumn.right(TrackNumbers::ring, "ring", "margin", units.verticalSpeed().symbol()),
+            TextColumn.right(TrackNumbers::escape, "escape", "deg"),
+            TextColumn.left(TrackNumbers::sectors, "tail", "rotor"),
+            TextColumn.left(TrackNumbers::verdict, "verdict")),
         TrackPair.of(analysis.rows()).stream()
-            .map(pair -> TrackNumbers.of(request, analysis, pair, units, DASH).inOrder())
+            .map(pair -> TrackNumbers.of(request, analysis, pair, units, DASH))
             .toList());
   }
 
