@@ -46,8 +46,11 @@ final class RunsSheet {
           blocks.add(new Sheet.Heading("Two conditions side by side"));
           blocks.add(both);
         });
-    blocks.add(new Sheet.Heading("Why"));
-    blocks.add(new Sheet.Terms(reasons()));
+    List<Why> why = Why.of(request, analysis, units);
+    if (why.size() > 1) { // one alone is in the take-away
+      blocks.add(new Sheet.Heading("Why"));
+      blocks.add(new Sheet.Terms(reasons(why)));
+    }
     blocks.add(new Sheet.Heading("Definitions"));
     blocks.add(new Sheet.Terms(RunsMessages.SAY.definitions(facts)));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
@@ -74,8 +77,8 @@ final class RunsSheet {
             .toList());
   }
 
-  private List<Term> reasons() {
-    return Why.of(request, analysis, units).stream()
+  private static List<Term> reasons(List<Why> all) {
+    return all.stream()
         .map(why -> new Term(why.verdict(), "on " + why.tracks() + ". " + why.sentence()))
         .toList();
   }
