@@ -9,6 +9,7 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.inflow.RingBand;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,7 @@ class ShapedDescentTest {
   private static final Noise NOISE = new Noise(4, 0.02, 0.02, 0.02, 0, 60);
 
   private static final EncounterFinder FINDER =
-      new EncounterFinder(CRAFT.craft(), CRAFT.air(), new Wind(0, 0), 0.1, 0.1, CRAFT.boundary());
+      EncounterFinder.like(CRAFT, new Wind(0, 0), 0.1, 0.1);
 
   private static Recording recording(
       double end, DoubleUnaryOperator speed, DoublePredicate isRead, DoublePredicate hasGround) {
@@ -164,14 +165,7 @@ class ShapedDescentTest {
       for (double[] both : new double[][] {{no, 0.1}, {0.1, no}}) {
         assertThrows(
             IllegalArgumentException.class,
-            () ->
-                new EncounterFinder(
-                    CRAFT.craft(),
-                    CRAFT.air(),
-                    new Wind(0, 0),
-                    both[0],
-                    both[1],
-                    CRAFT.boundary()));
+            () -> EncounterFinder.like(CRAFT, new Wind(0, 0), both[0], both[1]));
       }
     }
   }
@@ -296,14 +290,11 @@ class ShapedDescentTest {
   @Test
   void withoutReadingsTheScaleIsOne() {
     Recording whole = recording(10, t -> -1, t -> true, t -> true);
-    double[] height = new double[whole.size()];
-    double[] time = new double[whole.size()];
-    for (int k = 0; k < time.length; k++) {
-      time[k] = whole.time(k);
-      height[k] = k < 5 || (k > 20 && k < 30) ? Double.NaN : whole.value(Channel.HEIGHT, k);
-    }
-    VerticalMotion motion =
-        VerticalMotion.of(new Recording(time, Map.of(Channel.HEIGHT, height)), NOISE);
+    double[] height = Rewritten.values(whole, Channel.HEIGHT);
+    Arrays.fill(height, 0, 5, Double.NaN);
+    Arrays.fill(height, 21, 30, Double.NaN);
+    Recording recording = new Recording(Rewritten.times(whole), Map.of(Channel.HEIGHT, height));
+    VerticalMotion motion = VerticalMotion.of(recording, NOISE);
     assertEquals(1, motion.scale(21, 29));
     // the line goes on through what was not read
     assertEquals(whole.value(Channel.HEIGHT, 25), motion.height(25), 0.05);

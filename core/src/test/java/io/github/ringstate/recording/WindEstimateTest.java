@@ -79,19 +79,11 @@ class WindEstimateTest {
   @Test
   void stretchesAtAnotherAirspeedAreLeftOut() {
     Recording steady = flight(3 * FastMath.PI, false, 3);
-    Map<Channel, double[]> values = new EnumMap<>(Channel.class);
-    double[] time = new double[steady.size()];
-    double[] speed = new double[steady.size()];
-    double[] track = new double[steady.size()];
-    for (int k = 0; k < time.length; k++) {
-      time[k] = steady.time(k);
-      double slower = k < 750 ? 1 : 0.6;
-      speed[k] = slower * steady.value(Channel.GROUND_SPEED, k);
-      track[k] = steady.value(Channel.TRACK, k);
+    double[] speed = Rewritten.values(steady, Channel.GROUND_SPEED);
+    for (int k = 750; k < speed.length; k++) {
+      speed[k] *= 0.6;
     }
-    values.put(Channel.GROUND_SPEED, speed);
-    values.put(Channel.TRACK, track);
-    isNearBy(WindEstimate.of(new Recording(time, values)));
+    isNearBy(WindEstimate.of(Rewritten.with(steady, Channel.GROUND_SPEED, speed)));
   }
 
   @Test

@@ -28,8 +28,11 @@ record RunsSheet(RunsReport report, UnitSystem units) {
               blocks.add(new Sheet.Heading("Two conditions side by side"));
               blocks.add(both);
             });
-    blocks.add(new Sheet.Heading("Why"));
-    blocks.add(new Sheet.Terms(reasons()));
+    List<Why> why = Why.of(report.request(), report.analysis(), units);
+    if (why.size() > 1) { // one alone is in the take-away
+      blocks.add(new Sheet.Heading("Why"));
+      blocks.add(new Sheet.Terms(reasons(why)));
+    }
     blocks.add(new Sheet.Heading("Definitions"));
     blocks.add(new Sheet.Terms(RunsMessages.SAY.definitions(facts)));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
@@ -56,8 +59,8 @@ record RunsSheet(RunsReport report, UnitSystem units) {
             .toList());
   }
 
-  private List<Term> reasons() {
-    return Why.of(report.request(), report.analysis(), units).stream()
+  private static List<Term> reasons(List<Why> all) {
+    return all.stream()
         .map(why -> new Term(why.verdict(), "on " + why.tracks() + ". " + why.sentence()))
         .toList();
   }
