@@ -60,8 +60,7 @@ public final class CubicBridge extends MadeOf implements InflowModel {
   /** {@inheritDoc} None: the cubic joins ideal curves at both ends. */
   @Override
   public double lossShare(double edgewise, double axial) {
-    HoverUnits.EDGEWISE.check(edgewise);
-    HoverUnits.AXIAL.check(axial);
+    HoverUnits.check(edgewise, axial);
     return 0;
   }
 }

@@ -19,4 +19,10 @@ final class HoverUnits {
       new Quantity("axial speed over hover induced velocity", Unit.ONE, -WIDEST, WIDEST);
 
   private HoverUnits() {}
+
+  /** Refuses what is outside either range. */
+  static void check(double edgewise, double axial) {
+    EDGEWISE.check(edgewise);
+    AXIAL.check(axial);
+  }
 }

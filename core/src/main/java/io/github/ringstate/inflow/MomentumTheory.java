@@ -60,8 +60,7 @@ public final class MomentumTheory extends MadeOf implements InflowModel {
    * @throws OutOfRangeException if an argument is outside its range or not a number
    */
   public static double[] roots(double edgewise, double axial) {
-    HoverUnits.EDGEWISE.check(edgewise);
-    HoverUnits.AXIAL.check(axial);
+    HoverUnits.check(edgewise, axial);
     return MomentumRoots.all(edgewise, axial);
   }
 
@@ -72,19 +71,13 @@ public final class MomentumTheory extends MadeOf implements InflowModel {
 
   /** {@inheritDoc} Between -2 and 0 only from {@link #singleRootEdgewise()} on. */
   @Override
-  public Quantity axialRange() {
-    return HoverUnits.AXIAL;
-  }
-
-  @Override
   public double induced(double edgewise, double axial) {
     check(edgewise, axial);
     return MomentumRoots.smallest(edgewise, axial);
   }
 
   private static void check(double edgewise, double axial) {
-    HoverUnits.EDGEWISE.check(edgewise);
-    HoverUnits.AXIAL.check(axial);
+    HoverUnits.check(edgewise, axial);
     if (axial < 0 && axial > -2) {
       EDGEWISE_IN_GAP.check(edgewise);
     }

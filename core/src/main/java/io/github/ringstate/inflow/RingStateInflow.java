@@ -253,8 +253,7 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
 
   @Override
   public double induced(double edgewise, double axial) {
-    HoverUnits.EDGEWISE.check(edgewise);
-    HoverUnits.AXIAL.check(axial);
+    HoverUnits.check(edgewise, axial);
     double v = smooth.inducedAt(edgewise, axial);
     return inRing(edgewise, axial)
         ? v + faded(edgewise) * (axialCurve.value(axial) - smooth.axialTotal(axial))
@@ -263,8 +262,7 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
 
   @Override
   public double slope(double edgewise, double axial) {
-    HoverUnits.EDGEWISE.check(edgewise);
-    HoverUnits.AXIAL.check(axial);
+    HoverUnits.check(edgewise, axial);
     double slope = smooth.slopeAt(edgewise, axial);
     return inRing(edgewise, axial)
         ? slope + faded(edgewise) * (axialCurve.slope(axial) - smooth.axialSlope(axial))
@@ -279,8 +277,7 @@ public final class RingStateInflow extends MadeOf implements InflowModel {
    */
   @Override
   public double lossShare(double edgewise, double axial) {
-    HoverUnits.EDGEWISE.check(edgewise);
-    HoverUnits.AXIAL.check(axial);
+    HoverUnits.check(edgewise, axial);
     if (!inRing(edgewise, axial)) {
       return 0;
     }

@@ -132,23 +132,20 @@ public final class SmoothMomentum extends MadeOf implements InflowModel {
 
   @Override
   public double induced(double edgewise, double axial) {
-    HoverUnits.EDGEWISE.check(edgewise);
-    HoverUnits.AXIAL.check(axial);
+    HoverUnits.check(edgewise, axial);
     return inducedAt(edgewise, axial);
   }
 
   @Override
   public double slope(double edgewise, double axial) {
-    HoverUnits.EDGEWISE.check(edgewise);
-    HoverUnits.AXIAL.check(axial);
+    HoverUnits.check(edgewise, axial);
     return slopeAt(edgewise, axial);
   }
 
   /** {@inheritDoc} None: the model bridges ideal curves. */
   @Override
   public double lossShare(double edgewise, double axial) {
-    HoverUnits.EDGEWISE.check(edgewise);
-    HoverUnits.AXIAL.check(axial);
+    HoverUnits.check(edgewise, axial);
     return 0;
   }
 

@@ -250,8 +250,7 @@ public final class StabilityBoundInflow extends MadeOf implements InflowModel {
   /** {@inheritDoc} None, as in momentum theory: assumed. */
   @Override
   public double lossShare(double edgewise, double axial) {
-    HoverUnits.EDGEWISE.check(edgewise);
-    HoverUnits.AXIAL.check(axial);
+    HoverUnits.check(edgewise, axial);
     return 0;
   }
 

@@ -17,7 +17,6 @@ import org.hipparchus.ode.events.AdaptableInterval;
 import org.hipparchus.ode.events.ODEEventDetector;
 import org.hipparchus.ode.events.ODEEventHandler;
 import org.hipparchus.ode.nonstiff.AdaptiveStepsizeIntegrator;
-import org.hipparchus.ode.sampling.ODEStateInterpolator;
 import org.hipparchus.ode.sampling.ODEStepHandler;
 import org.jspecify.annotations.Nullable;
 
@@ -124,11 +123,11 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
     watches.forEach(integrator::addEventDetector);
     if (sampler != null) {
       sampler.begin(time);
-      integrator.addStepHandler(new Sampling(sampler, leg));
+      integrator.addStepHandler(sampling(sampler, leg));
     }
     if (listener != null) {
       listener.at(NodeListener.Node.BEGIN, equations.at(time, state));
-      integrator.addStepHandler(new Telling(listener, leg));
+      integrator.addStepHandler(telling(listener, leg));
     }
     ODEStateAndDerivative last = integrated(integrator, leg, end);
     mine();
@@ -313,46 +312,26 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
     }
   }
 
-  private final class Sampling implements ODEStepHandler {
-
-    private final Sampler<V> sampler;
-    private final Leg leg;
-
-    Sampling(Sampler<V> sampler, Leg leg) {
-      this.sampler = sampler;
-      this.leg = leg;
-    }
-
-    @Override
-    public void handleStep(ODEStateInterpolator interpolator) {
-      double until = interpolator.getCurrentState().getTime();
-      while (sampler.due() <= until) {
-        sampler.take(leg.at(interpolator.getInterpolatedState(sampler.due())));
+  private ODEStepHandler sampling(Sampler<V> taker, Leg leg) {
+    return step -> {
+      double until = step.getCurrentState().getTime();
+      while (taker.due() <= until) {
+        taker.take(leg.at(step.getInterpolatedState(taker.due())));
       }
-    }
+    };
   }
 
   /** Tells of steps in parts that are short enough for a cubic. */
-  private final class Telling implements ODEStepHandler {
-
-    private final NodeListener<V> listener;
-    private final Leg leg;
-
-    Telling(NodeListener<V> listener, Leg leg) {
-      this.listener = listener;
-      this.leg = leg;
-    }
-
-    @Override
-    public void handleStep(ODEStateInterpolator step) {
+  private ODEStepHandler telling(NodeListener<V> hears, Leg leg) {
+    return step -> {
       double from = step.getPreviousState().getTime();
       double until = step.getCurrentState().getTime();
       int parts = (int) Math.ceil((until - from) / NODES_APART);
       for (int i = 1; i < parts; i++) {
         double at = from + (until - from) * i / parts;
-        listener.at(NodeListener.Node.WITHIN, leg.at(step.getInterpolatedState(at)));
+        hears.at(NodeListener.Node.WITHIN, leg.at(step.getInterpolatedState(at)));
       }
-      listener.at(NodeListener.Node.END, leg.at(step.getCurrentState()));
-    }
+      hears.at(NodeListener.Node.END, leg.at(step.getCurrentState()));
+    };
   }
 }

@@ -3,6 +3,7 @@ package io.github.ringstate.recording;
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.Helicopter;
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
@@ -77,6 +78,22 @@ public final class EncounterFinder {
     this.windDeviation = windDeviation;
     this.groundSpeedDeviation = groundSpeedDeviation;
     hoverInduced = craft.hoverInducedVelocity(air);
+  }
+
+  /**
+   * Creates a finder for flights like an encounter: of its craft, in its air, with its boundary.
+   *
+   * @param like the encounter
+   * @param wind the wind that blew
+   * @param windDeviation standard deviation of what is known of it, m/s, along the flight
+   * @param groundSpeedDeviation standard deviation of recorded ground speeds, m/s
+   * @return the finder
+   * @throws IllegalArgumentException if a deviation is negative or no number
+   */
+  public static EncounterFinder like(
+      Encounter like, WindField wind, double windDeviation, double groundSpeedDeviation) {
+    return new EncounterFinder(
+        like.craft(), like.air(), wind, windDeviation, groundSpeedDeviation, like.boundary());
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.function.ObjDoubleConsumer;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -76,52 +77,35 @@ public record Instruments(
     double drift = noise.drift() * random.nextGaussian();
     for (int k = 0; k < size; k++) {
       Instant now = flown.get(k);
+      int at = k;
+      ObjDoubleConsumer<Channel> put =
+          (channel, value) -> values.computeIfAbsent(channel, any -> new double[size])[at] = value;
       time[k] = now.time();
-      put(
-          values,
+      put.accept(
           Channel.HEIGHT,
-          k,
-          size,
           now.get(FlightQuantity.HEIGHT) + drift + noise.height() * random.nextGaussian());
       double speed =
           now.get(FlightQuantity.VERTICAL_SPEED) + noise.verticalSpeed() * random.nextGaussian();
       double step = verticalSpeedStep;
-      put(
-          values,
-          Channel.VERTICAL_SPEED,
-          k,
-          size,
-          step > 0 ? Math.rint(speed / step) * step : speed);
+      put.accept(Channel.VERTICAL_SPEED, step > 0 ? Math.rint(speed / step) * step : speed);
       double north =
           now.get(FlightQuantity.SPEED_NORTH) + groundSpeedDeviation * random.nextGaussian();
       double east =
           now.get(FlightQuantity.SPEED_EAST) + groundSpeedDeviation * random.nextGaussian();
-      put(values, Channel.GROUND_SPEED, k, size, FastMath.hypot(north, east));
-      put(values, Channel.TRACK, k, size, FastMath.atan2(east, north + SHORTEST_SPEED));
+      put.accept(Channel.GROUND_SPEED, FastMath.hypot(north, east));
+      put.accept(Channel.TRACK, FastMath.atan2(east, north + SHORTEST_SPEED));
       if (attitude) {
-        put(
-            values,
+        put.accept(
             Channel.PITCH,
-            k,
-            size,
             now.get(FlightQuantity.PITCH) + attitudeDeviation * random.nextGaussian());
-        put(
-            values,
-            Channel.BANK,
-            k,
-            size,
-            now.get(FlightQuantity.BANK) + attitudeDeviation * random.nextGaussian());
+        put.accept(
+            Channel.BANK, now.get(FlightQuantity.BANK) + attitudeDeviation * random.nextGaussian());
         double lever = (now.get(FlightQuantity.COLLECTIVE) - lowest) / travel;
-        put(values, Channel.COLLECTIVE, k, size, lever);
-        put(values, Channel.ROTOR_SPEED, k, size, now.get(FlightQuantity.ROTOR_SPEED));
+        put.accept(Channel.COLLECTIVE, lever);
+        put.accept(Channel.ROTOR_SPEED, now.get(FlightQuantity.ROTOR_SPEED));
       }
       drift = kept * drift + FastMath.sqrt(1 - kept * kept) * noise.drift() * random.nextGaussian();
     }
     return new Recording(time, values);
-  }
-
-  private static void put(
-      Map<Channel, double[]> values, Channel channel, int k, int size, double value) {
-    values.computeIfAbsent(channel, any -> new double[size])[k] = value;
   }
 }

@@ -8,10 +8,12 @@ import io.github.ringstate.Soak;
 import io.github.ringstate.chance.IndependentStream;
 import io.github.ringstate.chance.RandomStream;
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.craft.Fitted;
 import io.github.ringstate.craft.FittedModel;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.encounter.Settling;
 import io.github.ringstate.inflow.BoundaryCriterion;
 import io.github.ringstate.inflow.HeaveDamping;
@@ -27,11 +29,11 @@ import io.github.ringstate.quantity.UncertainNumbers;
 import io.github.ringstate.recording.Channel;
 import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Recording;
+import io.github.ringstate.recording.Rewritten;
 import io.github.ringstate.recording.Verdict;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.util.FastMath;
@@ -86,9 +88,7 @@ class CalibrationTest {
   @Tag("soak")
   @EnabledIfSystemProperty(named = Soak.PROPERTY, matches = "true")
   void truthLiesWithinTheBand() {
-    FittedModel model =
-        new FittedModel(
-            RingStateInflow.standard().numbers(), PRIOR, 1, List.of("none"), "none", "none", 0.3);
+    FittedModel model = Fitted.of(PRIOR, 1, 0.3);
     int inside = 0;
     int all = 0;
     int refused = 0;
@@ -152,8 +152,7 @@ class CalibrationTest {
         numbers.high() - numbers.low() < 0.7 * (before.high() - before.low()),
         numbers + " " + before);
     // into 30 kt of wind no settling meets the ring state: see the limits that pilots are taught
-    ParameterSet windy = ParameterSet.standard(Settling.PARAMETERS).with(Settling.WIND, 30);
-    Encounter never = Encounter.of(fitted).withEntry(new Settling(windy));
+    Encounter never = Encounter.of(fitted).withEntry(EntryKind.SETTLING.with(Settling.WIND, 30));
     assertTrue(Double.isNaN(FittedBands.of(never).numbers().middle()));
   }
 
@@ -208,9 +207,7 @@ class CalibrationTest {
     UncertainNumbers known =
         new UncertainNumbers(
             FEW, PRIOR.mean(), new double[][] {{1e-8, 0, 0}, {0, 1e-8, 0}, {0, 0, 1e-8}});
-    FittedModel model =
-        new FittedModel(
-            RingStateInflow.standard().numbers(), known, 2, List.of("none"), "none", "none", 0.3);
+    FittedModel model = Fitted.of(known, 2, 0.3);
     for (Technique technique : List.of(Technique.FORWARD, Technique.LATERAL)) {
       Encounter late =
           Encounter.of(Flights.CRAFT.withFitted(model))
@@ -226,20 +223,15 @@ class CalibrationTest {
 
   private static Optional<Fit> otherwise(OtherForm form, int run) {
     RandomStream draws = new IndependentStream(9, run);
-    ParameterSet air =
-        ParameterSet.standard(Disturbances.PARAMETERS)
-            .with(Disturbances.GUST_WIND, 10)
-            .with(Disturbances.SHAKING, 5);
+    Disturbances air =
+        Disturbances.NONE.with(Disturbances.GUST_WIND, 10).with(Disturbances.SHAKING, 5);
     List<Demonstration> all = new ArrayList<>();
     for (Technique technique : List.of(Technique.FORWARD, Technique.LATERAL, Technique.FORWARD)) {
       Encounter flown =
           form.of(Flights.encounter(Flights.CRAFT))
               .withRecovery(technique.draw(draws))
               .withDelay(0.5 + draws.uniform());
-      flown =
-          run % 2 == 0
-              ? flown.withDisturbances(new Disturbances(air, 100L * run + all.size()))
-              : flown;
+      flown = run % 2 == 0 ? flown.withDisturbances(air.withSeed(100L * run + all.size())) : flown;
       Flights.demonstration(flown, technique, Flights.SLOW, 10L * run + all.size())
           .ifPresent(all::add);
     }
@@ -371,20 +363,10 @@ class CalibrationTest {
     Encounter flown =
         Flights.encounter(Flights.CRAFT).withRecovery(Technique.LATERAL.standard()).withDelay(1);
     Recording good = Flights.SLOW.record(flown, seed);
-    Map<Channel, double[]> values = new EnumMap<>(Channel.class);
-    double[] time = new double[good.size()];
-    for (Channel channel : good.channels()) {
-      values.put(channel, new double[good.size()]);
-    }
-    for (int k = 0; k < time.length; k++) {
-      time[k] = good.time(k);
-      for (Channel channel : good.channels()) {
-        double value = good.value(channel, k);
-        values.getOrDefault(channel, time)[k] = channel == Channel.HEIGHT ? 0.4 * value : value;
-      }
-    }
+    double[] heights =
+        Arrays.stream(Rewritten.values(good, Channel.HEIGHT)).map(height -> 0.4 * height).toArray();
     return Flights.demonstration(
-            new Recording(time, values), flown, Technique.LATERAL, "bad " + seed)
+            Rewritten.with(good, Channel.HEIGHT, heights), flown, Technique.LATERAL, "bad " + seed)
         .orElseThrow();
   }
 }

@@ -3,11 +3,8 @@ package io.github.ringstate.calibration;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import io.github.ringstate.craft.FittedModel;
+import io.github.ringstate.craft.Fitted;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.quantity.UncertainNumbers;
-import java.util.List;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
 
@@ -17,26 +14,7 @@ class FittedBandsTest {
   private static final double FORM = 0.2;
 
   private static Encounter known() {
-    UncertainNumbers numbers =
-        new UncertainNumbers(
-            List.of(RingStateInflow.EXIT_TOTAL),
-            new double[] {
-              UncertainNumbers.logit(
-                  RingStateInflow.EXIT_TOTAL,
-                  RingStateInflow.standard().numbers().get(RingStateInflow.EXIT_TOTAL))
-            },
-            new double[][] {{1e-10}});
-    return Encounter.of(
-            Flights.CRAFT.withFitted(
-                new FittedModel(
-                    RingStateInflow.standard().numbers(),
-                    numbers,
-                    2,
-                    List.of("none"),
-                    "none",
-                    "none",
-                    FORM)))
-        .withDelay(1);
+    return Encounter.of(Flights.CRAFT.withFitted(Fitted.known(FORM))).withDelay(1);
   }
 
   @Test

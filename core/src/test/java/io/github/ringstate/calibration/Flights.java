@@ -58,14 +58,7 @@ final class Flights {
     VerticalMotion motion = VerticalMotion.of(recording);
     Encounter thought = encounter(CRAFT).withAir(flown.air());
     List<FoundEncounter> found =
-        new EncounterFinder(
-                thought.craft(),
-                thought.air(),
-                flown.entry().wind(),
-                WIND_DEVIATION,
-                0.1,
-                thought.boundary())
-            .find(motion);
+        EncounterFinder.like(thought, flown.entry().wind(), WIND_DEVIATION, 0.1).find(motion);
     EntryKind entry = EntryKind.named(flown.entry().name()).orElseThrow();
     return found.stream()
         .findFirst()

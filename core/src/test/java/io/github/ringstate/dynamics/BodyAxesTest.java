@@ -31,7 +31,7 @@ class BodyAxesTest {
     return IntStream.range(0, 100);
   }
 
-  private static double[] someState(SplittableRandom random) {
+  static double[] someState(SplittableRandom random) {
     double[] state = new double[State.SIZE];
     state[State.SPEED_NORTH] = random.nextDouble(-15, 15);
     state[State.SPEED_EAST] = random.nextDouble(-15, 15);

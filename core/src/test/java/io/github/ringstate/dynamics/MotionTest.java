@@ -34,18 +34,8 @@ class MotionTest {
   }
 
   private static double[] someState(long seed) {
-    SplittableRandom random = new SplittableRandom(seed);
-    double[] state = new double[State.SIZE];
-    state[State.UP] = random.nextDouble(20, 90);
-    state[State.SPEED_NORTH] = random.nextDouble(-15, 15);
-    state[State.SPEED_EAST] = random.nextDouble(-15, 15);
-    state[State.SPEED_UP] = random.nextDouble(-12, 6);
-    state[State.PITCH] = random.nextDouble(-0.5, 0.5);
-    state[State.BANK] = random.nextDouble(-0.7, 0.7);
-    state[State.HEADING] = random.nextDouble(-3, 3);
-    state[State.COLLECTIVE] = random.nextDouble(0.03, 0.25);
-    state[State.INDUCED] = random.nextDouble(2, 14);
-    state[State.ROTOR_SPEED] = random.nextDouble(0.8, 1.1) * CRAFT.rotor().nominalSpeed();
+    double[] state = BodyAxesTest.someState(new SplittableRandom(seed));
+    state[State.UP] = 55;
     return state;
   }
 
@@ -117,6 +107,34 @@ class MotionTest {
         1e-9 * loads.profilePower());
     double continuous = CRAFT.continuousPower(StandardAtmosphere.at(0));
     assertEquals(loads.shaftPower() / continuous, at.power(), 1e-12);
+  }
+
+  /** A disturbance of which the factor tells time and speeds at which it was asked. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void theThrustIsShakenByTheFactorAtTheInstantAndItsSpeedsOverHover(long seed) {
+    ThrustDisturbance linear =
+        new ThrustDisturbance() {
+          @Override
+          public double factor(double time, double edgewise, double axial) {
+            return 1 + time / 100 + edgewise / 50 + axial / 20;
+          }
+
+          @Override
+          public double roughness(double edgewise, double axial) {
+            return edgewise + 10 * axial;
+          }
+        };
+    double[] state = someState(seed);
+    Motion still = equations(Wind.CALM, ThrustDisturbance.NONE).at(0, state);
+    double edgewise = still.edgewiseOverHover();
+    double axial = still.axialOverHover();
+    Motion shaken = equations(Wind.CALM, linear).at(7, state);
+    assertEquals(
+        (1.07 + edgewise / 50 + axial / 20) * still.loads().thrust(),
+        shaken.loads().thrust(),
+        1e-9 * CRAFT.weight());
+    assertEquals(edgewise + 10 * axial, shaken.roughness(), 1e-12);
   }
 
   /** In steady flight the body feels its weight, and the engine gives what is asked. */

@@ -96,9 +96,15 @@ class RingStateShakingTest {
     assertEquals(kept * expected, Math.sqrt(square / n), part * expected);
   }
 
-  /** Source: every 20 to 50 revolutions (Stack, Caradonna and Savas, small rotor). */
+  /**
+   * Source: every 20 to 50 revolutions (Stack, Caradonna and Savas, small rotor). Of periods spread
+   * evenly in the logarithm from 32 / s to 32 s the mean square frequency is that of the middle
+   * times (s^2 - 1 / s^2) / (4 ln s), and its root is how often a normal process rises through its
+   * mean (S. O. Rice, Mathematical Analysis of Random Noise, 1944; from memory).
+   */
   @Test
   void thePeriodIsTensOfRevolutions() {
+    double sum = 0;
     for (long seed = 0; seed < 20; seed++) {
       RingStateShaking shaking = shaking(5, seed);
       int rises = 0;
@@ -111,7 +117,10 @@ class RingStateShakingTest {
       }
       double revolutions = 4000.0 / rises;
       assertTrue(revolutions > 20 && revolutions < 51, "every " + revolutions + " revolutions");
+      sum += revolutions;
     }
+    double square = (1.6 * 1.6 - 1 / (1.6 * 1.6)) / (4 * Math.log(1.6));
+    assertEquals(32 / Math.sqrt(square), sum / 20, 1.5);
   }
 
   @Test

@@ -133,6 +133,9 @@ class CrookedPartsTest {
   static Stream<Crooked> crooked() {
     HeaveDamping boundary = new HeaveDamping(MODEL);
     return Stream.of(
+        new Crooked(
+            "the recovery mine" + Encounter.NO_PHASES,
+            () -> BASE.withRecovery(new Phases("mine", List.of()))),
         new Crooked("mine has no phases", () -> BASE.withRecovery(new Phases("mine", null))),
         new Crooked(
             "mine has null in place of phase 2",

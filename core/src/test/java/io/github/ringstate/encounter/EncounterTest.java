@@ -182,14 +182,6 @@ class EncounterTest {
     assertEquals(none.altitudeLoss().orElseThrow(), some.altitudeLoss().orElseThrow(), 1e-6);
   }
 
-  @Test
-  void aRecoveryWithoutPhasesIsRefusedByName() {
-    Recovery none = new Phases("shapeless", List.of());
-    IllegalArgumentException refusal =
-        assertThrows(IllegalArgumentException.class, () -> LIGHT.withRecovery(none));
-    assertEquals("the recovery shapeless" + Encounter.NO_PHASES, refusal.getMessage());
-  }
-
   private static Outcome slowSteep(double descent) {
     ParameterSet numbers =
         ParameterSet.standard(Steep.PARAMETERS)

@@ -17,14 +17,16 @@ import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.TailwindApproach;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,13 +51,8 @@ class EncounterFinderTest {
           .collect(Collectors.toSet());
 
   private static List<FoundEncounter> found(Encounter encounter, Recording recording) {
-    return new EncounterFinder(
-            encounter.craft(),
-            encounter.air(),
-            encounter.entry().wind(),
-            0.3,
-            RECEIVER.groundSpeedDeviation(),
-            encounter.boundary())
+    return EncounterFinder.like(
+            encounter, encounter.entry().wind(), 0.3, RECEIVER.groundSpeedDeviation())
         .find(VerticalMotion.of(recording));
   }
 
@@ -108,12 +105,9 @@ class EncounterFinderTest {
   @Test
   void aFlightOfWhichNothingElseIsKnownHasANoiseToo() {
     // a straight line without noise has no most likely noise: it is as small as may be
-    double[] time = new double[100];
-    double[] height = new double[100];
-    for (int k = 0; k < time.length; k++) {
-      time[k] = k;
-      height[k] = 100;
-    }
+    double[] time = IntStream.range(0, 100).asDoubleStream().toArray();
+    double[] height = new double[time.length];
+    Arrays.fill(height, 100);
     Noise found = NoiseEstimate.of(new Recording(time, Map.of(Channel.HEIGHT, height)), 1.5, 60);
     assertTrue(found.height() >= 1e-3 && found.height() < 0.1, found::toString);
   }
@@ -131,19 +125,12 @@ class EncounterFinderTest {
   void manyReadingsFarOffWithinADescentMakeItLessCertain() {
     Encounter encounter = Encounter.of(DemoCraft.TRAINER).withDelay(1);
     Recording clean = RECEIVER.record(encounter, 1);
-    Map<Channel, double[]> values = new EnumMap<>(Channel.class);
-    double[] time = new double[clean.size()];
-    for (Channel channel : clean.channels()) {
-      double[] copy = new double[clean.size()];
-      for (int k = 0; k < copy.length; k++) {
-        time[k] = clean.time(k);
-        boolean far = channel == Channel.HEIGHT && k % 4 == 1;
-        copy[k] = clean.value(channel, k) + (far ? (k % 8 == 1 ? 200 : -300) : 0);
-      }
-      values.put(channel, copy);
+    double[] heights = Rewritten.values(clean, Channel.HEIGHT);
+    for (int k = 1; k < heights.length; k += 4) {
+      heights[k] += k % 8 == 1 ? 200 : -300;
     }
     FoundEncounter one = found(encounter, clean).get(0);
-    FoundEncounter other = found(encounter, new Recording(time, values)).get(0);
+    FoundEncounter other = found(encounter, Rewritten.with(clean, Channel.HEIGHT, heights)).get(0);
     // a quarter at five deviations and the rest at one: sqrt(25/4 + 3/4) of heights alone, and as
     // many vertical speeds at one, sqrt((7 + 1) / 2) = 2 at the least
     assertTrue(
@@ -173,17 +160,10 @@ class EncounterFinderTest {
   }
 
   static List<Entry> ordinary() {
-    List<Entry> all = new ArrayList<>();
-    for (double angle : new double[] {6, 9, 12}) {
-      TailwindApproach approach = new TailwindApproach();
-      all.add(
-          new TailwindApproach(
-              approach
-                  .numbers()
-                  .with(TailwindApproach.WIND, -10)
-                  .with(TailwindApproach.ANGLE, angle)));
-    }
-    return all;
+    ParameterSet headwind = EntryKind.TAILWIND_APPROACH.numbers().with(TailwindApproach.WIND, -10);
+    return Stream.of(6, 9, 12)
+        .<Entry>map(angle -> new TailwindApproach(headwind.with(TailwindApproach.ANGLE, angle)))
+        .toList();
   }
 
   @ParameterizedTest

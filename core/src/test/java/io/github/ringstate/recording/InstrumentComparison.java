@@ -138,13 +138,7 @@ final class InstrumentComparison {
       wind = new Wind(along.north() + off, along.east());
     }
     List<FoundEncounter> all =
-        new EncounterFinder(
-                flown.craft(),
-                flown.air(),
-                wind,
-                equipment.windDeviation(),
-                GROUND_SPEED,
-                flown.boundary())
+        EncounterFinder.like(flown, wind, equipment.windDeviation(), GROUND_SPEED)
             .find(VerticalMotion.of(recording));
     if (all.size() != 1) {
       return new Errors(false, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
@@ -163,18 +157,12 @@ final class InstrumentComparison {
     Set<Channel> kept = new TreeSet<>(equipment.more());
     kept.addAll(PLACE);
     Map<Channel, double[]> values = new EnumMap<>(Channel.class);
-    double[] time = new double[whole.size()];
     for (Channel channel : kept) {
-      double[] copy = new double[time.length];
-      for (int k = 0; k < copy.length; k++) {
-        time[k] = whole.time(k);
-        copy[k] = whole.value(channel, k);
-      }
       values.put(
           channel == Channel.HEIGHT && equipment.barometric() ? Channel.PRESSURE_ALTITUDE : channel,
-          copy);
+          Rewritten.values(whole, channel));
     }
-    return new Recording(time, values);
+    return new Recording(Rewritten.times(whole), values);
   }
 
   private static double rootMeanSquare(List<Double> values) {

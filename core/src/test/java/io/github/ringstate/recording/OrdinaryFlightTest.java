@@ -98,13 +98,7 @@ class OrdinaryFlightTest {
     for (int seed = 0; seed < 10; seed++) {
       VerticalMotion motion = VerticalMotion.of(recording(kind, seed));
       EncounterFinder finder =
-          new EncounterFinder(
-              encounter.craft(),
-              encounter.air(),
-              Wind.from(0, Unit.KNOT.toSi(kind.wind)),
-              0.5,
-              0.1,
-              encounter.boundary());
+          EncounterFinder.like(encounter, Wind.from(0, Unit.KNOT.toSi(kind.wind)), 0.5, 0.1);
       assertEquals(List.of(), finder.find(motion), kind + " " + seed);
     }
   }

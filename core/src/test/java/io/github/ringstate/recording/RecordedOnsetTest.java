@@ -12,9 +12,7 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.quantity.Unit;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,10 +63,7 @@ class RecordedOnsetTest {
     Wind wind = (Wind) flown.entry().wind();
     Recording recording = Instruments.receiver().record(flown, 1);
     VerticalMotion motion = VerticalMotion.of(recording);
-    FoundEncounter found =
-        new EncounterFinder(flown.craft(), flown.air(), wind, 0.3, 0.1, flown.boundary())
-            .find(motion)
-            .get(0);
+    FoundEncounter found = EncounterFinder.like(flown, wind, 0.3, 0.1).find(motion).get(0);
     RecordedOnset onset = RecordedOnset.of(motion, found, wind).orElseThrow();
     double truth = flown.fly().altitudeLoss().orElseThrow();
     double model = flown.withEntry(onset).fly().altitudeLoss().orElseThrow();
@@ -92,20 +87,11 @@ class RecordedOnsetTest {
     RecordedOnset tailFirst = onset(flown, recording, wind);
     assertTrue(tailFirst.ahead() < -5 && tailFirst.forward() < 0, tailFirst::toString);
     assertEquals(wind.north(), tailFirst.wind().north(), 0.02 * wind.speed());
-    Map<Channel, double[]> values = new EnumMap<>(Channel.class);
-    double[] time = new double[recording.size()];
-    for (Channel channel : recording.channels()) {
-      values.put(channel, new double[time.length]);
-      for (int k = 0; k < time.length; k++) {
-        time[k] = recording.time(k);
-        values.get(channel)[k] = recording.value(channel, k);
-      }
-    }
-    double[] west = new double[time.length];
+    double[] west = new double[recording.size()];
     Arrays.fill(west, FastMath.toRadians(270));
-    values.put(Channel.HEADING, west);
+
     // it slides south, so to the left of a nose to the west, and so blows the wind
-    RecordedOnset toTheLeft = onset(flown, new Recording(time, values), wind);
+    RecordedOnset toTheLeft = onset(flown, Rewritten.with(recording, Channel.HEADING, west), wind);
     assertEquals(tailFirst.ahead(), toTheLeft.sideways(), 0.1);
     assertEquals(0, toTheLeft.ahead(), 0.3);
     assertEquals(wind.north(), toTheLeft.wind().east(), 1e-9);
@@ -114,10 +100,9 @@ class RecordedOnsetTest {
 
   private static RecordedOnset onset(Encounter flown, Recording recording, Wind wind) {
     VerticalMotion motion = VerticalMotion.of(recording);
-    return new EncounterFinder(flown.craft(), flown.air(), wind, 0.3, 0.1, flown.boundary())
-        .find(motion).stream()
-            .findFirst()
-            .flatMap(found -> RecordedOnset.of(motion, found, wind))
-            .orElseThrow();
+    return EncounterFinder.like(flown, wind, 0.3, 0.1).find(motion).stream()
+        .findFirst()
+        .flatMap(found -> RecordedOnset.of(motion, found, wind))
+        .orElseThrow();
   }
 }

@@ -9,6 +9,7 @@ import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.inflow.RingBand;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,9 @@ class ShapedDescentTest {
 
   /** Small errors, so that the smoothed descent is the one that was flown. */
   private static final Noise NOISE = new Noise(4, 0.02, 0.02, 0.02, 0, 60);
+
+  private static final EncounterFinder FINDER =
+      EncounterFinder.like(CRAFT, new Wind(0, 0), 0.1, 0.1);
 
   private static Recording recording(
       double end, DoubleUnaryOperator speed, DoublePredicate isRead, DoublePredicate hasGround) {
@@ -59,9 +63,7 @@ class ShapedDescentTest {
 
   private static List<FoundEncounter> found(
       double end, DoubleUnaryOperator speed, DoublePredicate isRead, DoublePredicate hasGround) {
-    return new EncounterFinder(
-            CRAFT.craft(), CRAFT.air(), new Wind(0, 0), 0.1, 0.1, CRAFT.boundary())
-        .find(VerticalMotion.of(recording(end, speed, isRead, hasGround), NOISE));
+    return FINDER.find(VerticalMotion.of(recording(end, speed, isRead, hasGround), NOISE));
   }
 
   private static List<FoundEncounter> found(double end, DoubleUnaryOperator speed) {
@@ -153,6 +155,8 @@ class ShapedDescentTest {
     // read again from 15 s on: the onset is no earlier than that
     FoundEncounter late = found(40, course, t -> true, t -> t < 6 || t > 15).get(0);
     assertEquals(15.1, late.onsetTime().value(), 0.11);
+    // and may have been at any time of the five readings around
+    assertEquals(0.4, late.onsetTime().deviation(), 1e-9);
   }
 
   @Test
@@ -161,16 +165,107 @@ class ShapedDescentTest {
       for (double[] both : new double[][] {{no, 0.1}, {0.1, no}}) {
         assertThrows(
             IllegalArgumentException.class,
-            () ->
-                new EncounterFinder(
-                    CRAFT.craft(),
-                    CRAFT.air(),
-                    new Wind(0, 0),
-                    both[0],
-                    both[1],
-                    CRAFT.boundary()));
+            () -> EncounterFinder.like(CRAFT, new Wind(0, 0), both[0], both[1]));
       }
     }
+  }
+
+  /** When the fastest descent of {@link #notch} is reached, s. */
+  private static final double TURN = 5 + 2 * ONSET / 0.6;
+
+  /** Level to 5 s, down ever faster at 0.6 m/s2, and up again as steeply into a climb. */
+  private static double notch(double t) {
+    return t < 5 ? 0 : Math.min(3, 0.6 * (Math.abs(t - TURN) - TURN + 5));
+  }
+
+  /** On straight lines a time is as unsure as the vertical speed there over its rate of change. */
+  @Test
+  void timesAreAsUnsureAsTheSpeedsOverTheirRates() {
+    Recording flown = recording(40, t -> notch(t), t -> true, t -> true);
+    VerticalMotion motion = VerticalMotion.of(flown, NOISE);
+    FoundEncounter one = FINDER.find(motion).get(0);
+    double deviation = motion.verticalSpeedDeviation(flown.indexAt(TURN));
+    // half of the time between readings
+    assertEquals(5 + ONSET / 0.6, one.onsetTime().value(), 0.05);
+    // the margin is less steep on one side of the boundary than on the other
+    double unsure = one.onsetTime().deviation() * 0.6 / deviation;
+    assertTrue(unsure > 0.6 && unsure < 1.6, "onset " + one.onsetTime());
+    Estimate arrest = one.arrestTime().orElseThrow();
+    assertEquals(2 * TURN - 5, arrest.value(), 0.05);
+    assertEquals(deviation / 0.6, arrest.deviation(), 0.1 * deviation);
+    Estimate sink = one.sinkTime().orElseThrow();
+    assertEquals(5, sink.value(), 0.4);
+    // where it begins to fall its rate is between none and the whole
+    assertTrue(sink.deviation() > 0.9 * deviation / 0.6 && sink.deviation() < 10 * deviation);
+    // readings are further off than thought where the descent turns
+    double peak = one.peakDescent().deviation();
+    assertTrue(peak > 0.9 * deviation && peak < 3 * deviation, "peak " + one.peakDescent());
+    // the loss is that of the heights, and of the height at an onset so unsure
+    double early = ONSET * one.onsetTime().deviation();
+    double loss = one.altitudeLoss().deviation();
+    assertTrue(loss > early && loss < early + 3 * 0.02, "loss " + one.altitudeLoss());
+  }
+
+  /** The same readings on a clock that is ahead, with all the power at each of them. */
+  private static Recording changed(Recording flown, double ahead) {
+    double[] time = new double[flown.size()];
+    double[] torque = new double[flown.size()];
+    Map<Channel, double[]> values = new EnumMap<>(Channel.class);
+    for (Channel channel : flown.channels()) {
+      double[] copy = new double[flown.size()];
+      for (int k = 0; k < copy.length; k++) {
+        copy[k] = flown.value(channel, k);
+      }
+      values.put(channel, copy);
+    }
+    for (int k = 0; k < time.length; k++) {
+      time[k] = flown.time(k) + ahead;
+      torque[k] = 1;
+    }
+    values.put(Channel.TORQUE, torque);
+    return new Recording(time, values);
+  }
+
+  /** Of a sink that all the power does not hold and that becomes the ring state, this is told. */
+  @Test
+  void theOnsetIsThatOfTheRingStateIfItIsEnteredOnWhateverClock() {
+    for (double end : new double[] {40, TURN + 1}) {
+      Recording flown = recording(end, t -> notch(t), t -> true, t -> true);
+      FoundEncounter one = FINDER.find(VerticalMotion.of(flown, NOISE)).get(0);
+      List<FoundEncounter> all = FINDER.find(VerticalMotion.of(changed(flown, 5000), NOISE));
+      assertEquals(1, all.size());
+      FoundEncounter other = all.get(0);
+      assertEquals(end == 40 ? Verdict.RING_STATE : Verdict.NO_END, other.verdict());
+      assertEquals(one.arrestTime().isPresent(), other.arrestTime().isPresent());
+      assertEquals(one.onsetTime().value(), other.onsetTime().value() - 5000, 1e-6);
+      assertEquals(one.onsetTime().deviation(), other.onsetTime().deviation(), 1e-6);
+      assertEquals(one.peakDescent().value(), other.peakDescent().value(), 1e-6);
+      assertEquals(one.altitudeLoss().value(), other.altitudeLoss().value(), 1e-6);
+    }
+  }
+
+  /** Straight lines between speeds at times, one after the other. */
+  private static double line(double t, double... points) {
+    int i = 0;
+    while (i + 4 < points.length && t > points[i + 2]) {
+      i += 2;
+    }
+    double share = (t - points[i]) / (points[i + 2] - points[i]);
+    return points[i + 1] + Math.min(Math.max(share, 0), 1) * (points[i + 3] - points[i + 1]);
+  }
+
+  /** Left for eight seconds, down to half the boundary's descent, and entered again. */
+  @Test
+  void visitsBeforeTheArrestAreOneEncounter() {
+    double fast = -1.5 * ONSET;
+    double slow = -0.5 * ONSET;
+    DoubleUnaryOperator twice =
+        t ->
+            line(t, 5, 0, 10, fast, 15, fast, 17, slow, 23, slow, 25, fast, 30, fast, 35, 0, 40, 1);
+    List<FoundEncounter> all = found(45, twice);
+    assertEquals(1, all.size());
+    assertEquals(5 + 5 / 1.5, all.get(0).onsetTime().value(), 0.1);
+    assertEquals(35, all.get(0).arrestTime().orElseThrow().value(), 0.1);
   }
 
   /** After a minute without readings the motion is known from what follows alone. */
@@ -195,14 +290,11 @@ class ShapedDescentTest {
   @Test
   void withoutReadingsTheScaleIsOne() {
     Recording whole = recording(10, t -> -1, t -> true, t -> true);
-    double[] height = new double[whole.size()];
-    double[] time = new double[whole.size()];
-    for (int k = 0; k < time.length; k++) {
-      time[k] = whole.time(k);
-      height[k] = k < 5 || (k > 20 && k < 30) ? Double.NaN : whole.value(Channel.HEIGHT, k);
-    }
-    VerticalMotion motion =
-        VerticalMotion.of(new Recording(time, Map.of(Channel.HEIGHT, height)), NOISE);
+    double[] height = Rewritten.values(whole, Channel.HEIGHT);
+    Arrays.fill(height, 0, 5, Double.NaN);
+    Arrays.fill(height, 21, 30, Double.NaN);
+    Recording recording = new Recording(Rewritten.times(whole), Map.of(Channel.HEIGHT, height));
+    VerticalMotion motion = VerticalMotion.of(recording, NOISE);
     assertEquals(1, motion.scale(21, 29));
     // the line goes on through what was not read
     assertEquals(whole.value(Channel.HEIGHT, 25), motion.height(25), 0.05);

@@ -227,13 +227,15 @@ class VerticalMotionTest {
   void noiseIsThatOfTheLivelyPartWhereverItIs() {
     SplittableRandom random = new SplittableRandom(8);
     Recording lively = Flight.random(1199, 0.2, random).recording();
-    double[] height = values(lively, Channel.HEIGHT);
-    double[] speed = values(lively, Channel.VERTICAL_SPEED);
+    double[] height = Rewritten.values(lively, Channel.HEIGHT);
+    double[] speed = Rewritten.values(lively, Channel.VERTICAL_SPEED);
     for (int k = 0; k < 800; k++) {
       height[k] = height[800] + NOISE.height() * random.nextGaussian();
       speed[k] = NOISE.verticalSpeed() * random.nextGaussian();
     }
-    Recording whole = with(with(lively, Channel.HEIGHT, height), Channel.VERTICAL_SPEED, speed);
+    Recording whole =
+        Rewritten.with(
+            Rewritten.with(lively, Channel.HEIGHT, height), Channel.VERTICAL_SPEED, speed);
     assertEquals(
         NoiseEstimate.of(whole.part(399, 1199), 1.5, 40), NoiseEstimate.of(whole, 1.5, 40));
   }
@@ -241,11 +243,11 @@ class VerticalMotionTest {
   @Test
   void aStepOfTheReceiversHeightIsNoHeightLost() {
     Flight flight = Flight.random(100, 0.2, new SplittableRandom(5));
-    double[] height = values(flight.recording(), Channel.HEIGHT);
+    double[] height = Rewritten.values(flight.recording(), Channel.HEIGHT);
     for (int k = 60; k < height.length; k++) {
       height[k] -= 25;
     }
-    Recording stepped = with(flight.recording(), Channel.HEIGHT, height);
+    Recording stepped = Rewritten.with(flight.recording(), Channel.HEIGHT, height);
     VerticalMotion motion = VerticalMotion.of(stepped, NOISE);
     assertEquals(Set.of(60), motion.steps().get(Channel.HEIGHT));
     VerticalMotion plain = VerticalMotion.of(flight.recording(), NOISE);
@@ -258,15 +260,15 @@ class VerticalMotionTest {
   @Test
   void aReadingFarOffIsLeftOut() {
     Flight flight = Flight.random(100, 0.2, new SplittableRandom(6));
-    double[] height = values(flight.recording(), Channel.HEIGHT);
+    double[] height = Rewritten.values(flight.recording(), Channel.HEIGHT);
     double[] without = height.clone();
     height[50] += 400;
     without[50] = Double.NaN;
     VerticalMotion motion =
-        VerticalMotion.of(with(flight.recording(), Channel.HEIGHT, height), NOISE);
+        VerticalMotion.of(Rewritten.with(flight.recording(), Channel.HEIGHT, height), NOISE);
     assertEquals(Map.of(Channel.HEIGHT, Set.of(50)), motion.outliers());
     VerticalMotion reference =
-        VerticalMotion.of(with(flight.recording(), Channel.HEIGHT, without), NOISE);
+        VerticalMotion.of(Rewritten.with(flight.recording(), Channel.HEIGHT, without), NOISE);
     for (int k = 0; k < height.length; k++) {
       assertEquals(reference.height(k), motion.height(k));
     }
@@ -277,20 +279,6 @@ class VerticalMotionTest {
     Recording speeds =
         new Recording(new double[] {0, 1}, Map.of(Channel.VERTICAL_SPEED, new double[] {1, 2}));
     assertThrows(IllegalArgumentException.class, () -> VerticalMotion.of(speeds, NOISE));
-  }
-
-  private static double[] values(Recording recording, Channel channel) {
-    return IntStream.range(0, recording.size())
-        .mapToDouble(k -> recording.value(channel, k))
-        .toArray();
-  }
-
-  private static Recording with(Recording recording, Channel changed, double[] values) {
-    Map<Channel, double[]> all = new EnumMap<>(Channel.class);
-    recording.channels().forEach(channel -> all.put(channel, values(recording, channel)));
-    all.put(changed, values);
-    double[] time = IntStream.range(0, recording.size()).mapToDouble(recording::time).toArray();
-    return new Recording(time, all);
   }
 
   @Test

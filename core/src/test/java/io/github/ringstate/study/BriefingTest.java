@@ -169,16 +169,7 @@ class BriefingTest {
           heard[1] = limit;
         });
     assertEquals(0, heard[1] % 128);
-    Progress ending =
-        new Progress() {
-          @Override
-          public void flown(long flown, long limit) {}
-
-          @Override
-          public boolean cancelled() {
-            return true;
-          }
-        };
+    Progress ending = new Listener(flown -> {}, () -> true);
     assertThrows(
         CancellationException.class,
         () -> BRIEFING.latestMoment(study(Technique.LATERAL), 60, ending));

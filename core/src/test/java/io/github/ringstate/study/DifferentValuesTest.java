@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.EngineKind;
+import io.github.ringstate.craft.Fitted;
 import io.github.ringstate.craft.FittedModel;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.craft.RotationSense;
@@ -64,15 +65,7 @@ class DifferentValuesTest {
 
   private static List<Object> craft() {
     Helicopter craft = DemoCraft.TRAINER;
-    FittedModel fitted =
-        new FittedModel(
-            RingStateInflow.standard().numbers(),
-            uncertain(1, 0, 1),
-            1,
-            List.of("invented"),
-            "none",
-            "none",
-            0.2);
+    FittedModel fitted = Fitted.of(uncertain(1, 0, 1), 1, 0.2);
     return List.of(
         craft,
         craft.with(Helicopter.MASS, 580),

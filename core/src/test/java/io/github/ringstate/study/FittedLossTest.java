@@ -5,15 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.craft.FittedModel;
+import io.github.ringstate.craft.Fitted;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Outcome;
-import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Technique;
-import io.github.ringstate.quantity.UncertainNumbers;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hipparchus.util.FastMath;
@@ -22,23 +19,7 @@ import org.junit.jupiter.api.Test;
 class FittedLossTest {
 
   /** An invented fit that leaves next to nothing open of one number. */
-  private static final Helicopter FITTED =
-      DemoCraft.TRAINER.withFitted(
-          new FittedModel(
-              RingStateInflow.standard().numbers(),
-              new UncertainNumbers(
-                  List.of(RingStateInflow.EXIT_TOTAL),
-                  new double[] {
-                    UncertainNumbers.logit(
-                        RingStateInflow.EXIT_TOTAL,
-                        RingStateInflow.standard().numbers().get(RingStateInflow.EXIT_TOTAL))
-                  },
-                  new double[][] {{1e-12}}),
-              2,
-              List.of("none"),
-              "none",
-              "none",
-              0.3));
+  private static final Helicopter FITTED = DemoCraft.TRAINER.withFitted(Fitted.known(0.3));
 
   private static PilotStudy study(Helicopter craft, Encounter base) {
     return new PilotStudy(

@@ -22,8 +22,6 @@ import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -88,14 +86,8 @@ class LossTableTest {
 
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 7})
-  void anyNumberOfThreadsGivesTheSameBits(int threads)
-      throws InterruptedException, ExecutionException {
-    ForkJoinPool pool = new ForkJoinPool(threads);
-    try {
-      assertEquals(table(), pool.submit(LossTableTest::table).get());
-    } finally {
-      pool.shutdown();
-    }
+  void anyNumberOfThreadsGivesTheSameBits(int threads) throws Exception {
+    assertEquals(table(), Workers.with(threads, LossTableTest::table));
   }
 
   @Test

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.LongStream;
@@ -200,16 +199,7 @@ class OrderedWorkTest {
   @Test
   void aListenerEndsTheWork() {
     AtomicLong out = new AtomicLong();
-    Progress ending =
-        new Progress() {
-          @Override
-          public void flown(long flown, long limit) {}
-
-          @Override
-          public boolean cancelled() {
-            return out.get() >= 10;
-          }
-        };
+    Progress ending = new Listener(flown -> {}, () -> out.get() >= 10);
     assertThrows(
         CancellationException.class,
         () ->
@@ -220,12 +210,7 @@ class OrderedWorkTest {
 
   @Test
   void unlessToldItTakesTheThreadsOfTheCallersPool() throws Exception {
-    ForkJoinPool pool = new ForkJoinPool(3);
-    try {
-      assertEquals(3, pool.submit(() -> OrderedWork.of(Progress.SILENT)).get().threads());
-    } finally {
-      pool.shutdown();
-    }
+    assertEquals(3, Workers.with(3, () -> OrderedWork.of(Progress.SILENT)).threads());
     assertThrows(IllegalArgumentException.class, () -> on(0));
   }
 }

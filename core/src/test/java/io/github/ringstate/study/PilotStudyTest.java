@@ -26,7 +26,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
@@ -34,6 +33,7 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -55,15 +55,6 @@ class PilotStudyTest {
     return new PilotStudy(base, pilots, Optional.of(PilotState.DISTRACTED.delays()), 42);
   }
 
-  private static <T> T with(int threads, Callable<T> work) throws Exception {
-    ForkJoinPool pool = new ForkJoinPool(threads);
-    try {
-      return pool.submit(work).get();
-    } finally {
-      pool.shutdown();
-    }
-  }
-
   static List<PilotStudy> studies() {
     return List.of(
         distracted(TRAINER, Technique.FORWARD),
@@ -75,9 +66,9 @@ class PilotStudyTest {
   @MethodSource("studies")
   void anyNumberOfThreadsGivesTheSameBits(PilotStudy study) throws Exception {
     Sampling sampling = Sampling.of(24);
-    double[] one = with(1, () -> study.fly(sampling, Progress.SILENT)).losses();
+    double[] one = Workers.with(1, () -> study.fly(sampling, Progress.SILENT)).losses();
     for (int threads : new int[] {2, 8}) {
-      double[] many = with(threads, () -> study.fly(sampling, Progress.SILENT)).losses();
+      double[] many = Workers.with(threads, () -> study.fly(sampling, Progress.SILENT)).losses();
       assertArrayEquals(one, many, 0.0);
     }
     assertArrayEquals(one, study.fly(sampling, Progress.SILENT).losses(), 0.0);
@@ -138,12 +129,12 @@ class PilotStudyTest {
     PilotStudy study =
         new PilotStudy(UTILITY, Technique.LATERAL, Optional.of(PilotState.PRIMED.delays()), 1);
     Sampling sampling = new Sampling(5000, 0.95, 0.95, 0.4);
-    LossSpread one = with(1, () -> study.fly(sampling, Progress.SILENT));
+    LossSpread one = Workers.with(1, () -> study.fly(sampling, Progress.SILENT));
     assertTrue(one.samples() > Sampling.FIRST && one.samples() < 5000, one.samples() + " pilots");
     assertEquals(Drawing.SOBOL.samples(one.samples()), one.samples());
     assertTrue(one.quantile(0.95, 0.95).halfWidth() <= sampling.precision());
     for (int threads : new int[] {2, 8}) {
-      LossSpread many = with(threads, () -> study.fly(sampling, Progress.SILENT));
+      LossSpread many = Workers.with(threads, () -> study.fly(sampling, Progress.SILENT));
       assertArrayEquals(one.losses(), many.losses(), 0.0);
     }
   }
@@ -158,39 +149,19 @@ class PilotStudyTest {
               assertEquals(32, limit);
               heard.add(flown);
             });
-    List<Long> counted = new ArrayList<>();
-    for (long i = 1; i <= 32; i++) {
-      counted.add(i);
-    }
-    assertEquals(counted, heard);
+    assertEquals(LongStream.rangeClosed(1, 32).boxed().toList(), heard);
   }
 
   @Test
   void afterACancellationNoMoreThanTheFlightsUnderWayAreFlown() {
     int threads = 4;
     AtomicInteger heard = new AtomicInteger();
-    Progress progress =
-        new Progress() {
-          private final AtomicBoolean cancelled = new AtomicBoolean();
-
-          @Override
-          public void flown(long flown, long limit) {
-            heard.incrementAndGet();
-            if (flown == 10) {
-              cancelled.set(true);
-            }
-          }
-
-          @Override
-          public boolean cancelled() {
-            return cancelled.get();
-          }
-        };
+    Progress progress = new Listener(flown -> heard.incrementAndGet(), () -> heard.get() >= 10);
     PilotStudy study = distracted(UTILITY, Technique.LATERAL);
     ExecutionException thrown =
         assertThrows(
             ExecutionException.class,
-            () -> with(threads, () -> study.fly(Sampling.of(100_000), progress)));
+            () -> Workers.with(threads, () -> study.fly(Sampling.of(100_000), progress)));
     assertTrue(thrown.getCause() instanceof CancellationException, thrown.toString());
     assertTrue(heard.get() >= 10 && heard.get() < 10 + threads, heard + " were flown");
   }

@@ -21,13 +21,23 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.encounter.FlightLimits;
+import io.github.ringstate.inflow.CubicBridge;
 import io.github.ringstate.inflow.HeaveDamping;
+import io.github.ringstate.inflow.MomentumTheory;
+import io.github.ringstate.inflow.QuarticFit;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.SmoothMomentum;
 import io.github.ringstate.inflow.TabulatedInflow;
+import io.github.ringstate.inflow.TipVortex;
+import io.github.ringstate.inflow.TwoSegmentFit;
+import io.github.ringstate.inflow.WakeTransport;
 import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.Delays;
+import io.github.ringstate.pilot.FirstToFire;
+import io.github.ringstate.pilot.FirstToFire.Branch;
+import io.github.ringstate.pilot.Lateral;
 import io.github.ringstate.pilot.Limited;
+import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.PilotGroups;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Spread;
@@ -96,7 +106,17 @@ class ValuesTest {
             ValuesTest::inflow,
             SmoothMomentum::standard,
             () -> new TabulatedInflow(inflow()),
+            CubicBridge::new,
+            MomentumTheory::new,
+            () -> new QuarticFit(1.2),
+            () -> new TwoSegmentFit(1.2),
+            TipVortex::new,
+            WakeTransport::standard,
             () -> new HeaveDamping(inflow()),
+            () -> new FirstToFire(List.of(new Branch(Cues.vibration(0.1), new Lateral()))),
+            () -> Switched.onCue(new Lateral(), Cues.sinkNotAnswering(3), new NoRecovery()),
+            () -> new Limited(new Lateral()),
+            () -> Cues.standard(2),
             () -> Recognition.afterCue(Cues.standard(2), 1),
             () -> Cues.together(Cues.sinkShown(1, 2), Cues.lowAirspeed(8, 10), Cues.drift(0, 3)),
             () ->

@@ -12,6 +12,7 @@ import io.github.ringstate.encounter.UnfinishedFlightException;
 import io.github.ringstate.quantity.IncompatibleValuesException;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.study.sweep.PilotCache.Pilot;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
@@ -170,17 +171,11 @@ final class RowFlight {
   }
 
   private Encounter scene() {
-    if (scene == null) {
-      throw new IllegalStateException("no scene is set");
-    }
-    return scene;
+    return Objects.requireNonNull(scene, "no scene is set");
   }
 
   private BulkFlight shared() {
-    if (shared == null) {
-      throw new IllegalStateException("no approach is shared");
-    }
-    return shared;
+    return Objects.requireNonNull(shared, "no approach is shared");
   }
 
   private void set(long number, Values values) {
@@ -228,10 +223,7 @@ final class RowFlight {
     }
 
     private BulkFlight flight() {
-      if (flight == null) {
-        throw new IllegalStateException("nothing was flown");
-      }
-      return flight;
+      return Objects.requireNonNull(flight, "nothing was flown");
     }
 
     @Override
@@ -244,10 +236,8 @@ final class RowFlight {
       if (own != null) {
         return own;
       }
-      if (pilot == null) {
-        throw new IllegalStateException("nothing was flown");
-      }
-      return scene().withRecovery(pilot.recovery()).withRecognition(pilot.recognition());
+      Pilot flying = Objects.requireNonNull(pilot, "nothing was flown");
+      return scene().withRecovery(flying.recovery()).withRecognition(flying.recognition());
     }
 
     @Override

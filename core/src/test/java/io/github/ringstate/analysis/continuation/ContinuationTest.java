@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.analysis.MultivariateVectorFunction;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -180,6 +181,101 @@ class ContinuationTest {
             .follow(new double[] {3, 0}, true)
             .points()
             .size());
+  }
+
+  /**
+   * By hand, for y1^2 + y2 - a and y1 y2 + b: the slopes along v are 2 y1 v1 + v2, y2 v1 + y1 v2.
+   */
+  @Test
+  void theFoldEquationsOfTwoUnknownsAreThoseByHand() {
+    MultivariateVectorFunction two =
+        place ->
+            new double[] {
+              place[0] * place[0] + place[1] - place[2],
+              place[0] * place[1] + (place.length > 3 ? place[3] : 4)
+            };
+    FoldEquations equations = new FoldEquations(two, 2, 0.1);
+    // y = (2, 3), a = 5, v = (3, 1), b = 4
+    assertArrayEquals(
+        new double[] {2, 10, 13, 11, 4.5}, equations.value(new double[] {2, 3, 5, 3, 1}), 1e-12);
+    // the same, b = 7
+    assertArrayEquals(
+        new double[] {2, 13, 13, 11, 4.5}, equations.value(new double[] {2, 3, 5, 3, 1, 7}), 1e-12);
+  }
+
+  /**
+   * Newton's method doubles the digits: for the root of 2 from 1 its steps are 0.5, 0.083, 0.0025,
+   * 2.1e-6, 1.6e-12 and rounding.
+   */
+  @Test
+  void newtonsMethodEndsWhereItsStepsAreRounding() {
+    Newton root = Newton.solve(x -> new double[] {x[0] * x[0] - 2}, new double[] {1});
+    assertEquals(Math.sqrt(2), root.solution()[0], 1e-15);
+    assertEquals(6, root.steps());
+    assertTrue(root.lastStep() < 1e-12, "last step " + root.lastStep());
+  }
+
+  @Test
+  void theDirectionAtAFoldMayBeOfAnyLengthButZero() {
+    for (double length : new double[] {-50, -0.02, 0.02, 50}) {
+      Fold fold = Fold.near(FOLD, new double[] {0.1, 0.1}, new double[] {length});
+      assertEquals(0, fold.unknown(0), 1e-10);
+    }
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Fold.near(FOLD, new double[] {0.1, 0.1}, new double[] {0}));
+  }
+
+  /**
+   * A ripple of sin(w y) c / w moves the fold of a + y^2 to 2 y = -c cos(w y). A central difference
+   * of step h makes of the cosine cos(w y) sin(w h) / (w h), and Richardson's extrapolation (4
+   * sin(x / 2) / (x / 2) - sin(x) / x) / 3, of x = w h.
+   */
+  @Test
+  void theErrorOfAFoldIsWhatALongerStepChanges() {
+    double w = 3e5;
+    double c = 1e-6;
+    Fold fold =
+        Fold.near(
+            place ->
+                new double[] {place[1] + place[0] * place[0] + c / w * FastMath.sin(w * place[0])},
+            new double[] {1e-3, 0},
+            new double[] {1});
+    double fine = rippleFold(w, c, FoldEquations.STEP);
+    double coarse = rippleFold(w, c, 4 * FoldEquations.STEP);
+    assertEquals(fine, fold.unknown(0), 1e-9);
+    assertEquals(Math.abs(fine - coarse), fold.error(), 1e-9);
+  }
+
+  /** Where 2 y = -c s(w h) cos(w y), by iteration. */
+  private static double rippleFold(double w, double c, double step) {
+    double x = w * step;
+    double seen = (8 * FastMath.sin(x / 2) / x - FastMath.sin(x) / x) / 3;
+    double y = 0;
+    for (int i = 0; i < 100; i++) {
+      y = -0.5 * c * seen * FastMath.cos(w * y);
+    }
+    return y;
+  }
+
+  /**
+   * A diagonal that ends at 1: differences of 1e-5 keep as far away, and the step falls to 1e-8.
+   */
+  @Test
+  void aCurveEndsCloseToWhereNoSolutionFollows() {
+    MultivariateVectorFunction ending =
+        place -> {
+          if (place[1] > 1) {
+            throw new IllegalArgumentException("beyond the end");
+          }
+          return new double[] {place[0] - place[1]};
+        };
+    List<CurvePoint> points =
+        new Continuation(ending, 0.01, point -> true, 1000)
+            .follow(new double[] {0.9, 0.9}, true)
+            .points();
+    double left = 1 - points.get(points.size() - 1).parameter();
+    assertTrue(left > 0.9e-5 && left < 1.002e-5, "left " + left);
   }
 
   private static double distance(CurvePoint one, CurvePoint other) {

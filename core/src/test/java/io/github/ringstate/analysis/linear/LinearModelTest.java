@@ -81,6 +81,7 @@ class LinearModelTest {
             List.of(SURGE, SWAY, HEAVE, INFLOW, ROTOR_SPEED, ENGINE),
             List.of(COLLECTIVE));
     assertTrue(model.error() < 1e-3, "error " + model.error());
+    assertEquals(1, model.b().getNumCols());
     double step = 1e-4;
     double[] stepped = state.clone();
     stepped[State.COLLECTIVE] += step;

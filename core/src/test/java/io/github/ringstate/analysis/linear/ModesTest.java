@@ -1,9 +1,11 @@
 package io.github.ringstate.analysis.linear;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.ejml.data.DMatrixRMaj;
 import org.hipparchus.complex.Complex;
 import org.hipparchus.linear.EigenDecompositionNonSymmetric;
@@ -86,5 +88,15 @@ class ModesTest {
     Mode alone = Modes.of(new DMatrixRMaj(new double[][] {{-3}}), List.of(Coordinate.HEAVE)).get(0);
     assertEquals("heave", alone.name());
     assertEquals(-3, alone.real());
+  }
+
+  /** A speed that nothing damps stays as it is. */
+  @Test
+  void aNeutralModeNeitherGrowsNorFalls() {
+    Mode neutral =
+        Modes.of(new DMatrixRMaj(new double[][] {{0}}), List.of(Coordinate.SURGE)).get(0);
+    assertFalse(neutral.grows());
+    assertEquals(OptionalDouble.empty(), neutral.doubleTime());
+    assertEquals(OptionalDouble.empty(), neutral.halfTime());
   }
 }

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.chance.IndependentStream;
 import io.github.ringstate.chance.RandomStream;
+import io.github.ringstate.study.Workers;
 import java.util.List;
-import java.util.concurrent.ForkJoinPool;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,13 +60,8 @@ class AcceptedTest {
   @ValueSource(ints = {1, 2, 5})
   void whatIsKeptDoesNotDependOnTheNumberOfThreads(int threads) throws Exception {
     Accepted<At> here = Accepted.first(6000, 100_000, At::drawn, At::inTheDisc);
-    ForkJoinPool pool = new ForkJoinPool(threads);
-    try {
-      assertEquals(
-          here, pool.submit(() -> Accepted.first(6000, 100_000, At::drawn, At::inTheDisc)).get());
-    } finally {
-      pool.shutdown();
-    }
+    assertEquals(
+        here, Workers.with(threads, () -> Accepted.first(6000, 100_000, At::drawn, At::inTheDisc)));
   }
 
   @Test

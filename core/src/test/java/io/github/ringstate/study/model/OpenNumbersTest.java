@@ -12,8 +12,8 @@ import io.github.ringstate.inflow.RingBand;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.inflow.TwoSegmentFit;
 import io.github.ringstate.quantity.ParameterSet;
+import io.github.ringstate.study.Workers;
 import java.util.List;
-import java.util.concurrent.ForkJoinPool;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
@@ -113,14 +113,9 @@ class OpenNumbersTest {
 
   @Test
   void theModelsAreThoseOfTheSeedWhateverTheNumberOfThreadsAndOfModels() throws Exception {
-    ForkJoinPool one = new ForkJoinPool(1);
-    try {
-      Accepted<RingStateInflow> alone = one.submit(() -> OpenNumbers.accepted(6, SEED)).get();
-      assertEquals(ACCEPTED.kept().subList(0, 6), alone.kept());
-      assertTrue(alone.draws() < ACCEPTED.draws());
-    } finally {
-      one.shutdown();
-    }
+    Accepted<RingStateInflow> alone = Workers.with(1, () -> OpenNumbers.accepted(6, SEED));
+    assertEquals(ACCEPTED.kept().subList(0, 6), alone.kept());
+    assertTrue(alone.draws() < ACCEPTED.draws());
     assertFalse(OpenNumbers.accepted(1, SEED + 1).kept().equals(ACCEPTED.kept().subList(0, 1)));
   }
 

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.study.Listener;
 import io.github.ringstate.study.Progress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 class SweepFlightTest {
@@ -32,10 +34,7 @@ class SweepFlightTest {
               assertTrue(flown > heard.getAndSet(flown));
             });
     assertEquals(sweep.count() - 100, heard.get());
-    for (int i = 0; i < indices.size(); i++) {
-      assertEquals(100L + i, indices.get(i));
-    }
-    assertEquals(sweep.count() - 100, indices.size());
+    assertEquals(LongStream.range(100, sweep.count()).boxed().toList(), indices);
   }
 
   @Test
@@ -47,20 +46,7 @@ class SweepFlightTest {
         () ->
             new SweepFlight(sweep, 2)
                 .fly(
-                    0,
-                    sweep.count(),
-                    rows -> {},
-                    new Progress() {
-                      @Override
-                      public void flown(long flown, long limit) {
-                        heard.set(flown);
-                      }
-
-                      @Override
-                      public boolean cancelled() {
-                        return heard.get() > 0;
-                      }
-                    }));
+                    0, sweep.count(), rows -> {}, new Listener(heard::set, () -> heard.get() > 0)));
     assertTrue(heard.get() > 0 && heard.get() < 20 * SweepFlight.BLOCK, "at " + heard);
   }
 

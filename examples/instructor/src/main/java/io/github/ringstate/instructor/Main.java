@@ -119,10 +119,12 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
 
   private final Origin origin;
   private final Optional<Recipient> recipient;
+  private final OutputStream terminal;
 
-  private Main(Origin origin, Optional<Recipient> recipient) {
+  private Main(Origin origin, Optional<Recipient> recipient, OutputStream terminal) {
     this.origin = origin;
     this.recipient = recipient;
+    this.terminal = terminal;
   }
 
   @Override
@@ -133,6 +135,11 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
   @Override
   public Optional<Recipient> recipient() {
     return recipient;
+  }
+
+  @Override
+  public OutputStream terminal() {
+    return terminal;
   }
 
   /**
@@ -191,7 +198,7 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
 
   private static CommandLine commandLine(
       OutputStream terminal, List<String> commands, Origin origin, Optional<Recipient> recipient) {
-    CommandLine tool = new CommandLine(new Main(origin, recipient));
+    CommandLine tool = new CommandLine(new Main(origin, recipient, terminal));
     for (String name : commands) {
       tool.addSubcommand(command(name, terminal));
     }
@@ -252,24 +259,24 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
 
   private static Object command(String name, OutputStream terminal) {
     return switch (name) {
-      case "loss" -> new LossCommand(terminal);
-      case "floor" -> new FloorCommand(terminal);
-      case "card" -> new CardCommand(terminal);
-      case "lesson" -> new LessonCommand(terminal);
-      case "plan" -> PlanCommand.of(terminal, planned(terminal));
+      case "loss" -> new LossCommand();
+      case "floor" -> new FloorCommand();
+      case "card" -> new CardCommand();
+      case "lesson" -> new LessonCommand();
+      case "plan" -> PlanCommand.of(planned());
       case "brief" -> new BriefCommand(args -> commandLine(terminal).execute(args));
-      case "fly" -> new FlyCommand(terminal);
-      case "runs" -> new RunsCommand(terminal);
-      case "boundary" -> new BoundaryCommand(terminal);
-      case "equilibria" -> new EquilibriaCommand(terminal);
-      case "best" -> new BestCommand(terminal);
-      case "sensitivity" -> new SensitivityCommand(terminal);
-      case "craft" -> new CraftCommand(terminal);
-      case "manual" -> new ManualCommand(terminal);
-      case "review" -> new ReviewCommand(terminal);
-      case "fit" -> new FitCommand(terminal);
-      case "sweep" -> new SweepCommand(terminal);
-      case "desk" -> new DeskCommand(Main::hosted, () -> fields(terminal), terminal);
+      case "fly" -> new FlyCommand();
+      case "runs" -> new RunsCommand();
+      case "boundary" -> new BoundaryCommand();
+      case "equilibria" -> new EquilibriaCommand();
+      case "best" -> new BestCommand();
+      case "sensitivity" -> new SensitivityCommand();
+      case "craft" -> new CraftCommand();
+      case "manual" -> new ManualCommand();
+      case "review" -> new ReviewCommand();
+      case "fit" -> new FitCommand();
+      case "sweep" -> new SweepCommand();
+      case "desk" -> new DeskCommand(Main::hosted, Main::fields, terminal);
       case RERUN ->
           new RerunCommand(
               (arguments, texts, err) ->
@@ -279,21 +286,17 @@ public final class Main implements Runnable, Origin.Holder, Recipient.Holder {
     };
   }
 
-  private static PlannedOptions planned(OutputStream terminal) {
+  private static PlannedOptions planned() {
     return new PlannedOptions(
-        List.of(
-            () -> new FloorCommand(terminal),
-            () -> new LossCommand(terminal),
-            () -> new CardCommand(terminal),
-            () -> new LessonCommand(terminal)),
-        () -> new RunsCommand(terminal));
+        List.of(FloorCommand::new, LossCommand::new, CardCommand::new, LessonCommand::new),
+        RunsCommand::new);
   }
 
-  private static Fields fields(OutputStream terminal) {
+  private static Fields fields() {
     return new Fields(
-        planned(terminal)::described,
-        PlannedOptions.described(() -> new ManualCommand(terminal)),
-        PlannedOptions.described(() -> new ReviewCommand(terminal)));
+        planned()::described,
+        PlannedOptions.described(ManualCommand::new),
+        PlannedOptions.described(ReviewCommand::new));
   }
 
   /** Runs a command inside another, on texts that stand in for files. */

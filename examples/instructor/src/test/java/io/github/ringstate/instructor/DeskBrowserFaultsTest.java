@@ -10,14 +10,12 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.WindowType;
 
 /**
  * What goes wrong around the desk's page, for a moment in each build and for minutes in the soak.
@@ -37,8 +35,7 @@ class DeskBrowserFaultsTest extends DeskInBrowser {
   }
 
   private static String printed(String oat) {
-    return Run.line("loss --delays=0 --oat-c=" + oat).lines().stream()
-        .map(line -> line.strip().replaceAll(" +", " "))
+    return Run.line("loss --delays=0 --oat-c=" + oat).rows().stream()
         .filter(line -> line.startsWith("0.0 "))
         .findFirst()
         .orElseThrow();
@@ -105,31 +102,10 @@ class DeskBrowserFaultsTest extends DeskInBrowser {
   }
 
   @Test
-  void anotherTabBeginsWithWhatTheFirstHolds() throws InterruptedException {
-    browser.type("#f-conditions-oat-c", "31");
-    browser.await(FRESH);
-    String first = browser.driver().getWindowHandle();
-    browser.driver().switchTo().newWindow(WindowType.TAB);
-    browser.open(desk.address());
-    browser.await(FRESH);
-    assertEquals("31", browser.ask(OAT));
-    browser.type("#f-conditions-oat-c", "5");
-    browser.await(FRESH);
-    browser.driver().close();
-    browser.driver().switchTo().window(first);
-    assertEquals("31", browser.ask(OAT));
-  }
-
-  @Test
   void aLargeRecordingIsReviewedAndOneThatIsTooLargeIsNotSent()
       throws IOException, InterruptedException {
-    byte[] large = new byte[(Soak.isWhole() ? 50 : 1) << 20];
-    Arrays.fill(large, (byte) ' ');
-    try (var in = Main.class.getResourceAsStream("review/invented-gnss-1hz.gpx")) {
-      byte[] flight = in.readAllBytes();
-      System.arraycopy(flight, 0, large, 0, flight.length);
-    }
-    Path file = Files.write(folder.resolve("large.gpx"), large);
+    Path file =
+        Files.write(folder.resolve("large.gpx"), OpenDesk.large((Soak.isWhole() ? 50 : 1) << 20));
     int times = Soak.isWhole() ? 10 : 1;
     for (int i = 0; i < times; i++) {
       browser.find("#recording-file").sendKeys(file.toString());

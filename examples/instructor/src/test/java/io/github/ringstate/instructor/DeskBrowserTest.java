@@ -37,11 +37,11 @@ class DeskBrowserTest extends DeskInBrowser {
 
   /** The rows of the table of losses on the page. */
   private static List<String> losses() {
-    return rows("loss");
+    return rows("[data-panel=loss]");
   }
 
   private static void assertPrinted(List<String> rows, String command) {
-    List<String> printed = plain(Run.line(command));
+    List<String> printed = Run.line(command).rows();
     assertEquals(6, rows.size());
     assertTrue(printed.containsAll(rows), () -> rows + " is not in " + printed);
   }
@@ -146,17 +146,14 @@ class DeskBrowserTest extends DeskInBrowser {
   @Test
   void fromTheRecordingToTheDebriefEveryNumberIsThatOfTheCommand()
       throws InterruptedException, IOException {
-    Path flight = folder.resolve("flight.gpx");
-    try (var in = Main.class.getResourceAsStream("review/invented-gnss-1hz.gpx")) {
-      Files.write(flight, in.readAllBytes());
-    }
+    Path flight = Files.write(folder.resolve("flight.gpx"), Documents.recording("gnss-1hz.gpx"));
     String reviewed =
         "document.getElementById('recording-said').textContent.includes('is reviewed')"
             + " && !document.getElementById('review').hidden";
     browser.find("#recording-file").sendKeys(flight.toString());
     browser.await(reviewed);
-    List<String> printed = plain(Run.line("review " + flight));
-    List<String> shown = rows("review");
+    List<String> printed = Run.line("review " + flight).rows();
+    List<String> shown = rows("[data-panel=review]");
     assertTrue(shown.size() > 1 && printed.containsAll(shown), () -> shown + " / " + printed);
     // a change of the plan reaches the review
     browser.type("#r-ground-ft", "1000");
@@ -167,7 +164,7 @@ class DeskBrowserTest extends DeskInBrowser {
     Path plan = folder.resolve("debrief.toml");
     Files.write(plan, handed("#save"));
     String command = "review " + flight + " --ground-ft=1000 --plan=" + plan;
-    assertTrue(plain(Run.line(command)).containsAll(rows("review")));
+    assertTrue(Run.line(command).rows().containsAll(rows("[data-panel=review]")));
     String page = new String(handed("[data-debrief=html]"), UTF_8);
     assertTrue(page.contains("<title>") && page.contains(Caution.TEXT));
     assertTrue(new String(handed("[data-debrief=pdf]"), UTF_8).startsWith("%PDF-"));
@@ -176,18 +173,14 @@ class DeskBrowserTest extends DeskInBrowser {
     assertEquals(List.of(), browser.complaints());
   }
 
-  private static List<String> plain(Run run) {
-    return run.lines().stream().map(line -> line.strip().replaceAll(" +", " ")).toList();
-  }
-
-  /** The rows of the tables of a panel. */
-  private static List<String> rows(String panel) {
+  /** The rows of the tables in a part of the page. */
+  private static List<String> rows(String css) {
     return List.of(
         browser
             .ask(
-                "Array.from(document.querySelectorAll('[data-panel="
-                    + panel
-                    + "] tbody tr'), (row) => Array.from(row.cells,"
+                "Array.from(document.querySelectorAll('"
+                    + css
+                    + " tbody tr'), (row) => Array.from(row.cells,"
                     + " (cell) => cell.textContent).join(' ').trim()).join('\\n')")
             .split("\n"));
   }
@@ -231,14 +224,7 @@ class DeskBrowserTest extends DeskInBrowser {
     String kept = text("#beside");
     assertTrue(kept.startsWith("Kept beside: trainer; tailwind approach; "), kept);
     assertTrue(kept.contains("Lowest height at onset from which"), kept);
-    List<String> rows =
-        List.of(
-            browser
-                .ask(
-                    "Array.from(document.querySelectorAll('#beside tbody tr'), (row) =>"
-                        + " Array.from(row.cells, (cell) => cell.textContent).join(' ')).join('\\n')")
-                .split("\n"));
-    assertPrinted(rows, "loss");
+    assertPrinted(rows("#beside"), "loss");
     assertPrinted(losses(), "loss --craft heavy");
     browser.run("document.getElementById('beside-drop').click()");
   }

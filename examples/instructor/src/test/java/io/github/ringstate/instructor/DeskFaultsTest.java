@@ -16,12 +16,10 @@ import java.net.Socket;
 import java.net.SocketException;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.CompletableFuture;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -32,17 +30,7 @@ class DeskFaultsTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String LENGTH = "\r\nContent-Length: ";
 
-  private static OpenDesk desk;
-
-  @BeforeAll
-  static void open() throws InterruptedException {
-    desk = new OpenDesk();
-  }
-
-  @AfterAll
-  static void close() {
-    desk.close();
-  }
+  @AutoClose private static OpenDesk desk = new OpenDesk();
 
   private static Socket connected() throws IOException {
     return new Socket(InetAddress.getLoopbackAddress(), desk.address().getPort());
@@ -138,12 +126,7 @@ class DeskFaultsTest {
 
   @Test
   void aLargeRecordingIsTakenAndALargerOneIsNot() throws IOException, InterruptedException {
-    byte[] large = new byte[(Soak.isWhole() ? 50 : 2) << 20];
-    Arrays.fill(large, (byte) ' ');
-    try (InputStream in = Main.class.getResourceAsStream("review/invented-gnss-1hz.gpx")) {
-      byte[] flight = in.readAllBytes();
-      System.arraycopy(flight, 0, large, 0, flight.length);
-    }
+    byte[] large = OpenDesk.large((Soak.isWhole() ? 50 : 2) << 20);
     for (int round = 0; round < (Soak.isWhole() ? 20 : 1); round++) {
       JsonNode answer = JSON.readTree(review(large).body());
       assertEquals("GPX", answer.path("facts").path("format").asText(), answer.toString());

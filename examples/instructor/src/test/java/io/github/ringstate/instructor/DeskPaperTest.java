@@ -27,7 +27,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,27 +44,14 @@ class DeskPaperTest {
 
   @TempDir static Path folder = Path.of("");
 
-  private static OpenDesk desk;
+  @AutoClose private static OpenDesk desk = new OpenDesk();
   private static String plan = "";
 
   @BeforeAll
   static void open() throws IOException, InterruptedException {
-    desk = new OpenDesk();
     JsonNode saved = JSON.readTree(desk.post("save", "{" + HELD + "}").body());
     plan = Files.writeString(folder.resolve("plan.toml"), saved.path("text").asText()).toString();
-    Files.write(folder.resolve(FLIGHT), recording("gnss-1hz.gpx"));
-  }
-
-  @AfterAll
-  static void close() {
-    desk.close();
-  }
-
-  /** An invented recording that comes with the tool. */
-  private static byte[] recording(String name) throws IOException {
-    try (var in = Main.class.getResourceAsStream("review/invented-" + name)) {
-      return in.readAllBytes();
-    }
+    Files.write(folder.resolve(FLIGHT), Documents.recording("gnss-1hz.gpx"));
   }
 
   private static byte[] sheet(String name, String format) throws IOException, InterruptedException {
@@ -96,7 +83,7 @@ class DeskPaperTest {
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
     StringWriter said = new StringWriter();
     Map<String, String> texts = Map.of("plan.toml", Files.readString(Path.of(plan)));
-    Kept kept = Kept.alone(texts, Map.of(FLIGHT, recording("gnss-1hz.gpx")));
+    Kept kept = Kept.alone(texts, Map.of(FLIGHT, Documents.recording("gnss-1hz.gpx")));
     PrintWriter err = new PrintWriter(said, true);
     int status = Main.hosted(List.of(arguments), kept, printed, err, Optional.empty());
     assertEquals(0, status, said.toString());
@@ -111,13 +98,12 @@ class DeskPaperTest {
 
   @Test
   void aDebriefOfTheDeskIsThatOfTheCommandToTheByte() throws IOException, InterruptedException {
-    byte[] flight = recording("gnss-1hz.gpx");
+    byte[] flight = Documents.recording("gnss-1hz.gpx");
     String file = folder.resolve(FLIGHT).toString();
     String command = "review " + file + " --ground-ft=1000 --plan=" + plan;
     String rest = ",\"review\":{\"ground-ft\":\"1000\"}";
     JsonNode shown = JSON.readTree(review(FLIGHT, rest, flight).body());
-    List<String> printed =
-        Run.line(command).lines().stream().map(line -> line.strip().replaceAll(" +", " ")).toList();
+    List<String> printed = Run.line(command).rows();
     List<String> rows = DeskTest.grid(shown);
     assertTrue(rows.size() > 1 && printed.containsAll(rows), rows + " is not in " + printed);
     assertTrue(shown.path("drawings").has("height1"));
@@ -154,7 +140,7 @@ class DeskPaperTest {
 
   @Test
   void columnsOfAnyNameAreReadAsThePersonSays() throws IOException, InterruptedException {
-    String text = new String(recording("instruments.csv"), UTF_8);
+    String text = new String(Documents.recording("instruments.csv"), UTF_8);
     // RFC 4180, 7: a quotation mark within a cell is doubled
     String named = text.replace("time_s,pressure_altitude_ft,", "t,\"GPS alt, \"\"ft\"\"\",");
     assertFalse(named.equals(text));
@@ -182,7 +168,7 @@ class DeskPaperTest {
 
   @Test
   void aNameOfARecordingReachesNoFile() throws IOException, InterruptedException {
-    byte[] flight = recording("gnss-1hz.gpx");
+    byte[] flight = Documents.recording("gnss-1hz.gpx");
     for (String name : List.of("/etc/passwd", "../pom.xml", "--demo=gnss-1hz", "@x", "")) {
       JsonNode answer = JSON.readTree(review(name, "", flight).body());
       assertEquals("recording", answer.path("facts").path("recording").asText(), name);

@@ -20,8 +20,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,17 +34,7 @@ class DeskTest {
 
   @TempDir static Path folder = Path.of("");
 
-  private static OpenDesk desk;
-
-  @BeforeAll
-  static void open() throws InterruptedException {
-    desk = new OpenDesk();
-  }
-
-  @AfterAll
-  static void close() {
-    desk.close();
-  }
+  @AutoClose private static OpenDesk desk = new OpenDesk();
 
   @Test
   void thePageCarriesTheCautionAndAStrictPolicy() throws IOException, InterruptedException {
@@ -190,7 +179,7 @@ class DeskTest {
     sent.set("numbers", numbers);
     JsonNode made = JSON.readTree(desk.post("manual", sent.toString()).body());
     Path file = folder.resolve("mine.toml");
-    List<String> printed = printed("manual " + options + " --craft-file " + file);
+    List<String> printed = Run.line("manual " + options + " --craft-file " + file).rows();
     assertEquals(Files.readString(file), made.path("text").asText());
     List<String> here = grid(made);
     assertTrue(here.size() > 3 && printed.containsAll(here), here.toString());
@@ -207,12 +196,6 @@ class DeskTest {
       }
     }
     return rows;
-  }
-
-  private static List<String> printed(String command) {
-    return Run.line(command).lines().stream()
-        .map(line -> line.strip().replaceAll(" +", " "))
-        .toList();
   }
 
   @Test
@@ -237,7 +220,7 @@ class DeskTest {
             default -> "";
           };
       if (!command.isEmpty()) {
-        List<String> there = printed(command);
+        List<String> there = Run.line(command).rows();
         List<String> here = grid(line);
         assertTrue(here.size() > 3, panel);
         assertTrue(there.containsAll(here), panel + " shows " + here);

@@ -1,11 +1,17 @@
 package io.github.ringstate.instructor;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
 import org.junit.jupiter.api.Assertions;
 
 /** Runs of the tool whose output is bytes. */
@@ -19,6 +25,29 @@ final class Documents {
   /** What a command prints, made once for all tests; not for files that tests write. */
   static byte[] shared(String... args) {
     return MADE.computeIfAbsent(List.of(args), line -> of(args)).clone();
+  }
+
+  /** A page or a picture as text, made once for all tests. */
+  static String text(String command) {
+    return new String(shared(command.split(" ", -1)), UTF_8);
+  }
+
+  /** The trainer under another description. */
+  static Path described(String description, Path file) throws IOException {
+    return Files.writeString(
+        file,
+        Run.of("craft", "trainer")
+            .out()
+            .replaceFirst(
+                "description = .*",
+                Matcher.quoteReplacement("description = \"" + description + "\"")));
+  }
+
+  /** An invented recording that comes with the tool. */
+  static byte[] recording(String name) throws IOException {
+    try (var in = Main.class.getResourceAsStream("review/invented-" + name)) {
+      return in.readAllBytes();
+    }
   }
 
   static byte[] of(String... args) {

@@ -17,7 +17,7 @@ class FallThroughTest {
     "fly --recovery lateral, false"
   })
   void aCraftThatFallsThroughTheRingStateIsSaidTo(String line, boolean through) {
-    String said = Run.of(line.split(" ")).out().replaceAll("\\s+", " ");
+    String said = Run.words(line);
     assertEquals(through, said.contains("falling through it"), said);
     assertEquals(through || line.contains("lateral"), said.contains("ring state left"), said);
   }
@@ -26,7 +26,7 @@ class FallThroughTest {
   @CsvSource({"--recovery none, true", "--recovery none --clock limits, false", "'', false"})
   void aTableSaysSoToo(String options, boolean through) {
     String line = "loss --delays 1 --format text " + options;
-    String said = Run.line(line.strip()).out().replaceAll("\\s+", " ");
+    String said = Run.words(line.strip());
     assertEquals(through, said.contains("fell through not arrested, and the craft left"), said);
     assertEquals(through, said.contains("1.0 fell through"), said);
   }

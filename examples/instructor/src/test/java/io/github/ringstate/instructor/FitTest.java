@@ -98,13 +98,9 @@ class FitTest {
     Files.writeString(folder.resolve(name), text);
   }
 
-  private static String flat(String text) {
-    return text.replaceAll("\\s+", " ");
-  }
-
   @Test
   void theReportSaysWhatWasFittedAndCarriesTheCaution() {
-    String said = flat(report);
+    String said = report.replaceAll("\\s+", " ");
     assertTrue(said.contains("fitted to 2 recorded encounters"), said);
     assertTrue(said.contains("ring exit total inflow"), said);
     assertTrue(said.contains(Caution.TEXT), said);
@@ -131,7 +127,7 @@ class FitTest {
 
   @Test
   void lossSaysWhatItsBandsInclude() throws IOException {
-    String said = flat(Run.line(small("loss --delays 1")).out());
+    String said = Run.words(small("loss --delays 1"));
     assertTrue(said.contains("fitted to 2 recorded encounters of"), said);
     assertTrue(said.contains("bands of simulated pilots include what they leave open"), said);
     assertTrue(!said.contains("NOTICE"), said);
@@ -155,16 +151,15 @@ class FitTest {
         Files.readString(folder.resolve("fitted.toml"))
             .replaceAll("(?m)^revision = .*$", "revision = \"0\""));
     String line = small("floor --state primed").replace("fitted.toml", "other.toml");
-    String said = flat(Run.line(line).out());
+    String said = Run.words(line);
     assertTrue(said.contains("NOTICE: it was fitted with model 0"), said);
     assertTrue(Run.json(line).findPath("craft_fit").asText().contains("NOTICE"));
-    String lesson =
-        flat(Run.line("lesson --craft " + other + " --recovery forward --pilots 16").out());
+    String lesson = Run.words("lesson --craft " + other + " --recovery forward --pilots 16");
     assertTrue(lesson.contains("NOTICE: it was fitted with model 0"), lesson);
   }
 
   private static void assertRefused(String command, String why) {
-    Run run = Run.of(command.split(" ", -1));
+    Run run = Run.typed(command);
     assertTrue(run.status() == UserError.USAGE || run.status() == UserError.FILE, run.err());
     assertEquals(1, run.err().lines().count(), run.err());
     assertTrue(run.err().contains(why), run.err());
@@ -186,7 +181,7 @@ class FitTest {
 
   @Test
   void whatTheDataCannotSupportIsRefusedWithTheReason() throws IOException {
-    Run few = Run.of(("fit " + path("one.csv") + ONE_NUMBER).split(" ", -1));
+    Run few = Run.typed("fit " + path("one.csv") + ONE_NUMBER);
     assertEquals(UserError.FILE, few.status(), "it is the data that are at fault");
     assertTrue(few.err().contains("support no fit: two encounters"), few.err());
     Files.copy(folder.resolve("one.csv"), folder.resolve("copy.csv"));
@@ -214,8 +209,7 @@ class FitTest {
   void aRerunLeavesACraftFileOfAnotherContentAlone() throws IOException {
     String craft = Files.readString(folder.resolve("fitted.toml"));
     if (Soak.isWhole()) {
-      Run same = Run.of("rerun", path("report.txt"));
-      assertEquals(0, same.status(), same.err());
+      Run.line("rerun " + path("report.txt"));
     }
     Files.writeString(folder.resolve("fitted.toml"), craft + "# mine\n");
     assertRefused("rerun " + path("report.txt"), "holds another craft");
@@ -246,7 +240,6 @@ class FitTest {
     circuit.addAll(rows.subList(1, rows.size()));
     Files.write(folder.resolve("circuit.csv"), circuit);
     String line = "fit " + path("circuit.csv") + " " + path("two.csv") + ONE_NUMBER;
-    Run run = Run.of(line.split(" ", -1));
-    assertEquals(0, run.status(), run.err());
+    Run.line(line);
   }
 }

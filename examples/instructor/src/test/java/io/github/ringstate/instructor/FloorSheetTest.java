@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -26,7 +25,7 @@ class FloorSheetTest {
       "floor --pilots 72 --height-ft 300 --recovery forward,lateral --state primed,distracted";
 
   private static String out(String command) {
-    return new String(Documents.of(command.split(" ", -1)), UTF_8);
+    return Documents.text(command);
   }
 
   /** What stands between the tags of a part of the page, one blank between two words. */
@@ -82,9 +81,8 @@ class FloorSheetTest {
       assertTrue(text.contains(onPaper), text);
     }
     CSVRecord row = Run.csv(question).get(0);
-    assertEquals(0, Double.parseDouble(row.get("ground_share")));
-    assertEquals(
-        1 - Math.pow(0.025, 1.0 / pilots), Double.parseDouble(row.get("ground_high_share")), 1e-4);
+    assertEquals(0, Run.number(row, "ground_share"));
+    assertEquals(1 - Math.pow(0.025, 1.0 / pilots), Run.number(row, "ground_high_share"), 1e-4);
     assertEquals(briefed ? "yes" : "no", row.get("briefed"));
     assertEquals(order, Run.json(question).at("/briefings/0/order").asText());
     String card = out("card --technique lateral --state primed --pilots " + pilots);

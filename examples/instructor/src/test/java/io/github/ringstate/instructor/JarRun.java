@@ -27,8 +27,13 @@ final class JarRun {
 
   /** Runs the jar and keeps what it printed. */
   static Run of(List<String> options, String... args) throws IOException, InterruptedException {
+    return of(process(options, args));
+  }
+
+  /** Runs a program to its end and keeps what it printed. */
+  static Run of(ProcessBuilder program) throws IOException, InterruptedException {
     File err = File.createTempFile("err", ".txt");
-    Process process = process(options, args).redirectError(err).start();
+    Process process = program.redirectError(err).start();
     process.getOutputStream().close();
     String out = new String(process.getInputStream().readAllBytes(), UTF_8);
     int status = process.waitFor();

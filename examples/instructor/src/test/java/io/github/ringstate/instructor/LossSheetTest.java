@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -27,7 +26,7 @@ class LossSheetTest {
       Pattern.compile("<td class=\"(?:gap|most)(?: mark)?\">(?:<span>)?([^<]*)<");
 
   private static String page(String command) {
-    return new String(Documents.of((command + " --format html").split(" ", -1)), UTF_8);
+    return Documents.text(command + " --format html");
   }
 
   /** All fields of all tables of losses, in the order of the page. */
@@ -42,17 +41,13 @@ class LossSheetTest {
 
   /** A number of the file as people read it, no finer than half of its interval. */
   private static String loss(CSVRecord record, String column, UnitSystem units) {
-    double value = feet(record, column + "_ft");
+    double value = Run.number(record, column + "_ft");
     String high = record.get(column + "_high_ft");
     double within =
         high.isEmpty()
-            ? value - feet(record, column + "_low_ft")
-            : 0.5 * (Double.parseDouble(high) - feet(record, column + "_low_ft"));
+            ? value - Run.number(record, column + "_low_ft")
+            : 0.5 * (Double.parseDouble(high) - Run.number(record, column + "_low_ft"));
     return units.loss(0.3048 * value, 0.3048 * within);
-  }
-
-  private static double feet(CSVRecord record, String column) {
-    return Double.parseDouble(record.get(column));
   }
 
   @ParameterizedTest
@@ -64,7 +59,7 @@ class LossSheetTest {
     for (CSVRecord record : records) {
       String fields =
           "<td class=\"one\">"
-              + units.loss(0.3048 * Double.parseDouble(record.get("altitude_loss_ft")))
+              + units.loss(0.3048 * Run.number(record, "altitude_loss_ft"))
               + "</td><td class=\"gap\">"
               + loss(record, "p50", units)
               + "</td><td class=\"most\">"
@@ -132,7 +127,7 @@ class LossSheetTest {
 
   @Test
   void theSheetHasTheTakeAwayOfTheTextAndTheWayOverTheGround() {
-    String text = Run.of(FLIGHTS.split(" ", -1)).out().replaceAll("\\s+", " ");
+    String text = Run.words(FLIGHTS);
     String page = page(FLIGHTS);
     Matcher inShort =
         Pattern.compile("What 95 % of the simulated pilots lost[^.]*\\.").matcher(text);
@@ -156,9 +151,7 @@ class LossSheetTest {
     String page = page(planned + " --pilots 20 --compare 60,10,0.5");
     assertTrue(page.contains("As planned: 520 kg"), page);
     assertTrue(page.contains("Heavier, hotter, 0.5 s later: 580 kg"), page);
-    Run refused = Run.of((planned + " --compare 600,10,0.5").split(" ", -1));
-    assertEquals(2, refused.status());
-    assertTrue(refused.err().contains("--compare"), refused.err());
+    Run.assertRefused(planned + " --compare 600,10,0.5", "--compare");
   }
 
   @Test
@@ -170,9 +163,7 @@ class LossSheetTest {
 
   @Test
   void modelsHaveNoPlaceOnASheet() {
-    Run run = Run.of((FLIGHTS + " --models 2 --format html").split(" ", -1));
-    assertEquals(2, run.status());
-    assertTrue(run.err().contains("--models"), run.err());
+    Run.assertRefused(FLIGHTS + " --models 2 --format html", "--models");
   }
 
   @Test

@@ -39,8 +39,7 @@ class MainTest {
         "craft"
       })
   void whatIsPrintedForPeopleCarriesTheCautionAndFitsThePage(String args) {
-    Run run = Run.of(args.split(" ", -1));
-    assertEquals(CommandLine.ExitCode.OK, run.status(), run.err());
+    Run run = Run.line(args);
     assertTrue(oneLine(run.out()).contains(Caution.TEXT), run.out());
     PageTest.assertFitsThePage(run);
   }
@@ -57,27 +56,14 @@ class MainTest {
             .orElseThrow()
             .replaceFirst("ringstate ", "")
             .replaceAll(" --output [a-z.]+", "");
-    assertEquals(CommandLine.ExitCode.OK, Run.of(example.split(" ", -1)).status(), example);
+    Run.line(example);
   }
 
   @Test
   void theCompletionScriptKnowsEveryCommandAndItsOptions() {
-    Run run = Run.of("completion");
-    assertEquals(CommandLine.ExitCode.OK, run.status(), run.err());
-    for (String word :
-        new String[] {
-          "loss",
-          "floor",
-          "fly",
-          "runs",
-          "boundary",
-          "equilibria",
-          "best",
-          "sensitivity",
-          "sweep",
-          "--paper",
-          "--units"
-        }) {
+    Run run = Run.line("completion");
+    String words = "loss floor fly runs boundary equilibria best sensitivity sweep --paper --units";
+    for (String word : words.split(" ", -1)) {
       assertTrue(run.out().contains(word), word);
     }
     assertTrue(run.out().startsWith("#!/usr/bin/env bash"), run.out().substring(0, 40));
@@ -93,15 +79,14 @@ class MainTest {
         "loss --masskg 3|ringstate loss: there is no option"
       })
   void whatIsNotUnderstoodIsSaidInPlainWords(String args, String beginning) {
-    Run run = Run.of(args.split(" ", -1));
-    assertEquals(CommandLine.ExitCode.USAGE, run.status());
-    assertTrue(run.err().startsWith(beginning), run.err());
-    assertEquals(2, run.err().lines().count(), run.err());
+    String said = Run.refused(args);
+    assertTrue(said.startsWith(beginning), said);
+    assertEquals(2, said.lines().count(), said);
   }
 
   @Test
   void theHelpSaysWhatTheExitStatusMeans() {
-    String help = oneLine(Run.of("--help").out());
+    String help = Run.words("--help");
     assertTrue(help.contains("Exit status: 0 done, 1 a file cannot be read or written"), help);
     assertTrue(help.contains("2 a wrong option or value, 130 or 143 ended"), help);
   }
@@ -115,9 +100,7 @@ class MainTest {
 
   @Test
   void aFileOfArgumentsIsNotReadInPlaceOfAnArgument() {
-    Run run = Run.of("craft", "@pom.xml");
-    assertEquals(CommandLine.ExitCode.USAGE, run.status());
-    assertTrue(run.err().contains("'@pom.xml'"), run.err());
+    Run.assertRefused("craft @pom.xml", "'@pom.xml'");
   }
 
   private static String oneLine(String text) {

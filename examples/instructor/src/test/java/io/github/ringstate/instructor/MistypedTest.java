@@ -20,17 +20,14 @@ class MistypedTest {
     "boundary --formt svg, --format"
   })
   void theNearestOptionIsNamed(String line, String meant) {
-    Run run = Run.of(line.split(" "));
-    assertEquals(2, run.status());
-    assertTrue(run.err().contains("did you mean " + meant + "?"), run.err());
+    Run.assertRefused(line, "did you mean " + meant + "?");
   }
 
   @Test
   void whereNoOptionIsNearNoneIsNamed() {
-    Run run = Run.of("loss", "--zzzzzzzz");
-    assertEquals(2, run.status());
-    assertTrue(run.err().contains("'--zzzzzzzz'"), run.err());
-    assertFalse(run.err().contains("did you mean"), run.err());
+    String said = Run.refused("loss --zzzzzzzz");
+    assertTrue(said.contains("'--zzzzzzzz'"), said);
+    assertFalse(said.contains("did you mean"), said);
   }
 
   @Test
@@ -57,9 +54,7 @@ class MistypedTest {
         "loss --oat-c 12,5|12.5"
       })
   void aDecimalCommaIsNoticed(String line, String meant) {
-    Run run = Run.of(line.split(" "));
-    assertEquals(2, run.status());
-    assertTrue(run.err().contains(meant), run.err());
+    Run.assertRefused(line, meant);
   }
 
   @ParameterizedTest
@@ -71,9 +66,7 @@ class MistypedTest {
         "loss --altimeter 1003|1003hPa or 29.62inHg"
       })
   void theExampleOfANumberWithItsUnitIsOneThatTheOptionTakes(String line, String example) {
-    Run run = Run.of(line.split(" "));
-    assertEquals(2, run.status());
-    assertTrue(run.err().contains("such as " + example + ", or"), run.err());
+    Run.assertRefused(line, "such as " + example + ", or");
   }
 
   @Test

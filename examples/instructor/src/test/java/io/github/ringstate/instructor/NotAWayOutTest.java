@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -27,16 +26,12 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class NotAWayOutTest {
 
-  private static String[] args(String command) {
-    return command.split(" ", -1);
-  }
-
   private static String text(String command) {
-    return plain(Run.line(command).out());
+    return Run.words(command);
   }
 
   private static String page(String command) {
-    return plain(new String(Documents.shared(args(command)), UTF_8));
+    return plain(Documents.text(command));
   }
 
   private static String plain(String text) {
@@ -110,12 +105,10 @@ class NotAWayOutTest {
 
   @Test
   void thePrintedSheetSaysThemToo() throws IOException {
-    byte[] sheet =
-        Documents.of(
-            args(
-                "loss --delays 0,1,2,3 --pilots 8 --recovery lateral,collective --format pdf"
-                    + " --height-ft 300"));
-    try (PDDocument paper = Loader.loadPDF(sheet)) {
+    String command =
+        "loss --delays 0,1,2,3 --pilots 8 --recovery lateral,collective --format pdf"
+            + " --height-ft 300";
+    try (PDDocument paper = Loader.loadPDF(Documents.of(command.split(" ", -1)))) {
       PDFTextStripper front = new PDFTextStripper();
       front.setEndPage(1);
       String said = plain(front.getText(paper));
@@ -193,10 +186,9 @@ class NotAWayOutTest {
 
   @Test
   void itCannotBeBriefedForARun() {
-    Run run = Run.of("runs", "--calm", "--pilots", "8", "--recovery", "collective");
-    assertEquals(2, run.status());
-    assertTrue(run.err().contains("not a way out and no technique to brief"), run.err());
-    assertTrue(run.err().contains("forward, lateral, autorotation"), run.err());
+    String said = Run.refused("runs --calm --pilots 8 --recovery collective");
+    assertTrue(said.contains("not a way out and no technique to brief"), said);
+    assertTrue(said.contains("forward, lateral, autorotation"), said);
   }
 
   @Test

@@ -12,8 +12,10 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.locks.LockSupport;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -32,22 +34,30 @@ final class OpenDesk implements AutoCloseable {
   private final URI address;
   private final HttpClient http = HttpClient.newHttpClient();
 
-  OpenDesk() throws InterruptedException {
+  OpenDesk() {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     thread = new Thread(() -> Main.commandLine(out).execute("desk", "--no-browser"));
     thread.start();
     address = URI.create(address(out));
   }
 
-  private static String address(ByteArrayOutputStream out) throws InterruptedException {
+  private static String address(ByteArrayOutputStream out) {
     for (int i = 0; i < PATIENCE; i++) {
       Matcher found = ADDRESS.matcher(out.toString(UTF_8));
       if (found.find()) {
         return found.group();
       }
-      Thread.sleep(50);
+      LockSupport.parkNanos(50_000_000);
     }
     throw new IllegalStateException("the desk says no address");
+  }
+
+  /** A recording of so many bytes, blank behind its end. */
+  static byte[] large(int bytes) throws IOException {
+    byte[] flight = Documents.recording("gnss-1hz.gpx");
+    byte[] large = Arrays.copyOf(flight, bytes);
+    Arrays.fill(large, flight.length, bytes, (byte) ' ');
+    return large;
   }
 
   /** The address that the command printed. */

@@ -43,15 +43,10 @@ class PageTest {
   @ParameterizedTest
   @MethodSource("craftAndEntries")
   void everyTableFitsThePage(String craft, String entry) {
-    List<String> base = List.of("loss", "--craft", craft, "--entry", entry, "--delays", "0,3.0");
-    for (List<String> more :
-        List.of(
-            List.of("--recovery", ALL),
-            List.of("--recovery", ALL, "--height-ft", "100"),
-            List.of("--recovery", "none", "--pressure-altitude-ft", "0,12000"))) {
-      Run run = Run.of(Stream.concat(base.stream(), more.stream()).toArray(String[]::new));
-      assertEquals(0, run.status(), run.err());
-      assertFitsThePage(run);
+    String base = "loss --craft " + craft + " --entry " + entry + " --delays 0,3.0 --recovery ";
+    for (String more :
+        List.of(ALL, ALL + " --height-ft 100", "none --pressure-altitude-ft 0,12000")) {
+      assertFitsThePage(Run.line(base + more));
     }
   }
 
@@ -95,7 +90,6 @@ class PageTest {
 
   private static void assertTableOfPilotsFits(String craft, String entry, String command) {
     Run run = Run.line(command + " --craft " + craft + " --entry " + entry + " --recovery " + ALL);
-    assertEquals(0, run.status(), run.err());
     assertFitsThePage(run);
     assertFalse(SAFE.matcher(run.out()).find(), run.out());
   }
@@ -105,21 +99,10 @@ class PageTest {
   @MethodSource("craftAndEntries")
   void everyTimeHistoryFitsThePage(String craft, String entry) {
     for (String recovery : List.of("autorotation", "lateral")) {
-      Run run =
-          Run.of(
-              "fly",
-              "--craft",
-              craft,
-              "--entry",
-              entry,
-              "--recovery",
-              recovery,
-              "--height-ft",
-              "9000",
-              "--step",
-              "1.25");
-      assertEquals(0, run.status(), run.err());
-      assertFitsThePage(run);
+      assertFitsThePage(
+          Run.line(
+              "fly --craft %s --entry %s --recovery %s --height-ft 9000 --step 1.25"
+                  .formatted(craft, entry, recovery)));
     }
   }
 
@@ -181,12 +164,8 @@ class PageTest {
     // A tail rotor that balances a rotor turning counter-clockwise (from above) pushes to the
     // right:
     // the craft drifts right in the hover. Common practice, no source.
-    assertTrue(inOneLine("loss --delays 0").contains("pushes to (right)"));
-    assertTrue(inOneLine("loss --craft utility --delays 0").contains("pushes to (left)"));
-  }
-
-  private static String inOneLine(String command) {
-    return Run.of(command.split(" ", -1)).out().replaceAll("\\s+", " ");
+    assertTrue(Run.words("loss --delays 0").contains("pushes to (right)"));
+    assertTrue(Run.words("loss --craft utility --delays 0").contains("pushes to (left)"));
   }
 
   /** At most 100 columns, plain ASCII without control characters, nothing behind the last word. */

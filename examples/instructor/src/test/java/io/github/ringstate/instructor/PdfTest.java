@@ -1,16 +1,13 @@
 package io.github.ringstate.instructor;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.study.ModelRevision;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Matcher;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -137,8 +134,8 @@ class PdfTest {
 
   @Test
   void whatStandsAlongTheAxesIsTextInHtmlAndSvgToo() {
-    String page = new String(Documents.of(split(ONE.replace("pdf", "html"))), UTF_8);
-    String picture = new String(Documents.of(split("boundary --format svg")), UTF_8);
+    String page = Documents.text(ONE.replace("pdf", "html"));
+    String picture = Documents.text("boundary --format svg");
     for (String title : List.of("altitude loss, ft", "delay, s", "0", "1", "2")) {
       assertTrue(page.contains(">" + title + "</text"), title);
     }
@@ -163,12 +160,7 @@ class PdfTest {
   @CsvSource({"Привет Ελλάδα Łódź, false", "\u76f4\u5347\u673a, true"})
   void aSheetSaysThatItsTypefaceLacksALetterWhereItDoes(
       String typed, boolean lacks, @TempDir Path folder) throws IOException {
-    Path craft = folder.resolve("odd.toml");
-    Files.writeString(
-        craft,
-        Run.of("craft", "trainer")
-            .out()
-            .replaceFirst("description = .*", "description = \"" + typed + "\""));
+    Path craft = Documents.described(typed, folder.resolve("odd.toml"));
     String command = "loss --pilots 4 --delays 0 --format pdf --craft " + craft;
     try (PDDocument document = Loader.loadPDF(Documents.of(split(command)))) {
       String text = text(document);
@@ -179,26 +171,10 @@ class PdfTest {
 
   @Test
   void whatUsersTypedIsPrintedAsTyped(@TempDir Path folder) throws IOException {
-    Path craft = folder.resolve("odd.toml");
     String typed = "Ünicode <b>&amp; </td> it's";
-    Files.writeString(
-        craft,
-        Run.of("craft", "trainer")
-            .out()
-            .replaceFirst(
-                "description = .*", Matcher.quoteReplacement("description = \"" + typed + "\"")));
-    byte[] sheet =
-        Documents.of(
-            "loss",
-            "--pilots",
-            "4",
-            "--delays",
-            "0",
-            "--format",
-            "pdf",
-            "--craft",
-            craft.toString());
-    try (PDDocument document = Loader.loadPDF(sheet)) {
+    Path craft = Documents.described(typed, folder.resolve("odd.toml"));
+    String command = "loss --pilots 4 --delays 0 --format pdf --craft " + craft;
+    try (PDDocument document = Loader.loadPDF(Documents.of(split(command)))) {
       assertTrue(text(document).contains("trainer: " + typed), text(document));
     }
   }

@@ -31,10 +31,6 @@ class PilotTablesTest {
           "peak_descent_fpm",
           "time_to_arrest_s");
 
-  private static double number(CSVRecord record, String column) {
-    return Double.parseDouble(record.get(column));
-  }
-
   @Test
   void withoutPilotsTheirFieldsAreEmpty() throws IOException {
     for (CSVRecord record : Run.csv("loss --delays 0,1.0")) {
@@ -64,8 +60,8 @@ class PilotTablesTest {
     for (CSVRecord record : records) {
       assertEquals("", record.get("delay_s"));
       STANDARD.forEach(column -> assertEquals("", record.get(column), column));
-      assertTrue(number(record, "p50_ft") <= number(record, "p90_ft"));
-      assertTrue(number(record, "p90_ft") <= number(record, "p95_ft"));
+      assertTrue(Run.number(record, "p50_ft") <= Run.number(record, "p90_ft"));
+      assertTrue(Run.number(record, "p90_ft") <= Run.number(record, "p95_ft"));
       assertEquals("1.0000", record.get("arrested_share"));
       assertEquals("32", record.get("samples"));
     }
@@ -79,7 +75,7 @@ class PilotTablesTest {
     assertEquals("0.0000", none.get("arrested_share"));
     // The greatest of 20 lies below the 95 % point with probability 0.95^20 = 0.36: no upper end.
     CSVRecord few = Run.csv("loss --pilots 20 --recovery lateral --delays 1").get(0);
-    assertTrue(number(few, "p95_ft") > 0);
+    assertTrue(Run.number(few, "p95_ft") > 0);
     assertEquals("", few.get("p95_high_ft"));
   }
 
@@ -119,7 +115,7 @@ class PilotTablesTest {
         assertEquals("", floors.get(i).get("floor_ft"));
         continue;
       }
-      double added = number(floors.get(i), "floor_ft") - number(losses.get(i), "p95_ft");
+      double added = Run.number(floors.get(i), "floor_ft") - Run.number(losses.get(i), "p95_ft");
       // the loss is rounded to the nearest tenth of a foot, the floor up to the next
       assertTrue(added >= 50 - 0.05 && added <= 50 + 0.15, floors.get(i).toString());
       assertEquals("0.95", floors.get(i).get("share"));
@@ -151,8 +147,8 @@ class PilotTablesTest {
     List<CSVRecord> cue = Run.csv(table + " --clock cue");
     for (int i = 0; i < cue.size(); i++) {
       assertTrue(
-          number(cue.get(i), "altitude_loss_ft")
-              >= number(boundary.get(i), "altitude_loss_ft") - 0.11,
+          Run.number(cue.get(i), "altitude_loss_ft")
+              >= Run.number(boundary.get(i), "altitude_loss_ft") - 0.11,
           cue.get(i).toString());
     }
   }
@@ -211,13 +207,11 @@ class PilotTablesTest {
   @Test
   void theBriefingForAHeightAgreesWithTheShareThatLostIt() throws IOException {
     JsonNode json = Run.json("floor --pilots 128 --state distracted --height-ft 600");
-    String text = Run.line("floor --pilots 128 --state distracted --height-ft 600").out();
+    String text = Run.words("floor --pilots 128 --state distracted --height-ft 600");
     for (JsonNode cell : json.get("cells")) {
       String recovery = cell.get("recovery").asText();
       long down = Math.round(128 * cell.get("ground_share").asDouble());
-      assertTrue(
-          text.replaceAll("\\s+", " ").contains((down == 0 ? "none of 128" : down + " of 128")),
-          recovery);
+      assertTrue(text.contains(down == 0 ? "none of 128" : down + " of 128"), recovery);
     }
     assertEquals(3, json.get("latest_moments").size());
   }
@@ -244,14 +238,14 @@ class PilotTablesTest {
     for (double asked : new double[] {30, 10}) {
       double most = 0;
       for (CSVRecord record : Run.csv(command + asked)) {
-        double half = 0.5 * (number(record, "p95_high_ft") - number(record, "p95_low_ft"));
+        double half = 0.5 * (Run.number(record, "p95_high_ft") - Run.number(record, "p95_low_ft"));
         assertTrue(half <= asked, record.toString());
-        most = Math.max(most, number(record, "samples"));
+        most = Math.max(most, Run.number(record, "samples"));
       }
       assertTrue(most > samples, most + " pilots for " + asked + " ft");
       samples = most;
     }
-    String said = Run.line(command + "10").out().replaceAll("\\s+", " ");
+    String said = Run.words(command + "10");
     assertTrue(said.contains("10 ft was asked for"), said);
     assertTrue(said.contains("as many simulated pilots a line as the precision takes"), said);
   }
@@ -261,7 +255,7 @@ class PilotTablesTest {
     String command = "loss --delays 1 --recovery lateral --pilots 30";
     assertEquals("30", Run.csv(command + " --draws independent").get(0).get("samples"));
     assertEquals("32", Run.csv(command).get(0).get("samples"));
-    String said = Run.line(command).out().replaceAll("\\s+", " ");
+    String said = Run.words(command);
     assertTrue(said.contains("32 simulated pilots a line (30 rounded up to full sets)"), said);
   }
 }

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,7 +8,6 @@ import io.github.ringstate.study.ModelRevision;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,65 +22,29 @@ class PlanTest {
   @BeforeEach
   void write() {
     plan = folder.resolve("plan.toml");
-    Run written =
-        Run.of(
-            "plan",
-            "--place",
-            "Example Field (invented)",
-            "--registration",
-            "X-DEMO",
-            "--crew",
-            "A. Pilot,B. Observer",
-            "--craft",
-            "utility",
-            "--mass-kg",
-            "1600",
-            "--technique",
-            "forward",
-            "--agreed-height-ft",
-            "400",
-            "--pilots",
-            "20",
-            "--state",
-            "primed",
-            "--output",
-            plan.toString());
+    String typed =
+        "plan|--place|Example Field (invented)|--registration|X-DEMO|--crew|A. Pilot,B. Observer|"
+            + "--craft|utility|--mass-kg|1600|--technique|forward|--agreed-height-ft|400|--pilots|20|"
+            + "--state|primed|--output|"
+            + plan;
+    Run written = Run.of(typed.split("\\|", -1));
     assertEquals(0, written.status(), written.err());
   }
 
-  private String html(String command, String... more) {
-    List<String> args = new ArrayList<>(List.of(command, "--plan", plan.toString()));
-    args.addAll(List.of("--format", "html"));
-    args.addAll(List.of(more));
-    return new String(Documents.of(args.toArray(String[]::new)), UTF_8).replaceAll("\\s+", " ");
+  private String html(String command) {
+    return Run.words(command + " --format html --plan " + plan);
   }
 
   @Test
   void optionsOfThePlanHoldUnlessOthersAreTyped() {
-    String csv = Run.of("floor", "--plan", plan.toString(), "--format", "csv").out();
     assertEquals(
-        Run.of(
-                "floor",
-                "--craft",
-                "utility",
-                "--mass-kg",
-                "1600",
-                "--pilots",
-                "20",
-                "--state",
-                "primed",
-                "--format",
-                "csv")
+        Run.line("floor --craft utility --mass-kg 1600 --pilots 20 --state primed --format csv")
             .out(),
-        csv);
-    assertTrue(
-        Run.of("floor", "--mass-kg=1500", "--plan", plan.toString(), "--format", "csv")
-            .out()
-            .contains("utility,1500"));
-    assertTrue(
-        Run.of("floor", "--plan=" + plan, "--mass-kg", "1500", "--format", "csv")
-            .out()
-            .contains("utility,1500"));
+        Run.line("floor --format csv --plan " + plan).out());
+    for (String typed :
+        List.of("--mass-kg=1500 --plan " + plan, "--plan=" + plan + " --mass-kg 1500")) {
+      assertTrue(Run.line("floor --format csv " + typed).out().contains("utility,1500"), typed);
+    }
   }
 
   @Test
@@ -113,9 +75,7 @@ class PlanTest {
   @Test
   void aSlipOfThePenIsRefused() throws IOException {
     Files.writeString(plan, Files.readString(plan).replace("mass_kg", "mas_kg"));
-    Run refused = Run.of("floor", "--plan", plan.toString());
-    assertEquals(1, refused.status());
-    assertTrue(refused.err().contains("'conditions.mas_kg'"), refused.err());
+    Run.assertFileRefused("floor --plan " + plan, "'conditions.mas_kg'");
   }
 
   /** A plan comes from somebody else; what is written where is said by whoever types. */
@@ -125,26 +85,19 @@ class PlanTest {
     String text = Files.readString(plan);
     for (String line : List.of("output = \"" + written + "\"", "format = \"csv\"")) {
       Files.writeString(plan, text.replace("\n[conditions]\n", "\n[conditions]\n" + line + "\n"));
-      Run refused = Run.of("floor", "--plan", plan.toString());
-      assertEquals(1, refused.status());
-      assertTrue(refused.err().contains("unknown key 'conditions."), refused.err());
-      assertEquals("", refused.out());
+      Run.assertFileRefused("floor --plan " + plan, "unknown key 'conditions.");
     }
     assertFalse(Files.exists(written));
   }
 
   @Test
   void whatNoCommandWouldFlyIsNotWrittenDown() {
-    Run refused = Run.of("plan", "--craft", "trainer", "--mass-kg", "6000");
-    assertEquals(2, refused.status());
-    assertEquals("", refused.out());
-    assertTrue(refused.err().contains("--mass-kg"), refused.err());
+    Run.assertRefused("plan --craft trainer --mass-kg 6000", "--mass-kg");
   }
 
   @Test
   void oneCommandMakesAllSheets() {
-    Run brief = Run.of("brief", plan.toString(), "--folder", folder.toString(), "--format", "html");
-    assertEquals(0, brief.status(), brief.err());
+    Run.line("brief " + plan + " --folder " + folder + " --format html");
     for (String sheet : List.of("floor", "loss", "card", "lesson")) {
       assertTrue(Files.isRegularFile(folder.resolve(sheet + ".html")), sheet);
     }

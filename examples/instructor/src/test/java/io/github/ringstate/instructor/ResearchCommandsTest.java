@@ -36,12 +36,12 @@ class ResearchCommandsTest {
     for (int i = 0; i < 2; i++) {
       assertEquals(
           Math.toDegrees(folds.get(i).collective()),
-          Double.parseDouble(found.get(i).get("collective_deg")),
+          Run.number(found.get(i), "collective_deg"),
           6e-4);
     }
     double before = Double.POSITIVE_INFINITY;
     for (CSVRecord record : records) {
-      double speed = Double.parseDouble(record.get("vertical_speed_fpm"));
+      double speed = Run.number(record, "vertical_speed_fpm");
       assertTrue(speed <= before, "the vertical speed falls along the curve");
       before = speed;
     }
@@ -51,8 +51,7 @@ class ResearchCommandsTest {
   @Test
   void parquetHoldsTheTableOfTheCsv(@TempDir Path folder) throws IOException {
     String file = folder.resolve("descents.parquet").toString();
-    Run run = Run.of("equilibria", "--craft", "twin", "--format", "parquet", "--output", file);
-    assertEquals(0, run.status(), run.err());
+    Run.line("equilibria --craft twin --format parquet --output " + file);
     ParquetTable table = ParquetTable.read(Path.of(file));
     assertEquals(Caution.TEXT, table.said().get("caution"));
     List<CSVRecord> records = Run.csv("equilibria --craft twin");
@@ -75,9 +74,7 @@ class ResearchCommandsTest {
 
   @Test
   void whereNothingFoldsOverThatIsSaid() {
-    Run run = Run.of("equilibria", "--airspeed-kt", "20");
-    assertEquals(0, run.status(), run.err());
-    assertTrue(run.out().contains("do not fold over"), run.out());
+    assertTrue(Run.words("equilibria --airspeed-kt 20").contains("do not fold over"));
   }
 
   @ParameterizedTest
@@ -93,9 +90,7 @@ class ResearchCommandsTest {
         "sensitivity --recovery none|--recovery"
       })
   void aWrongOptionIsNamed(String command, String named) {
-    Run run = Run.of(command.split(" ", -1));
-    assertEquals(2, run.status());
-    assertTrue(run.err().contains(named), run.err());
+    Run.assertRefused(command, named);
   }
 
   @Test
@@ -103,7 +98,7 @@ class ResearchCommandsTest {
     CSVRecord air = Run.csv("sensitivity --craft heavy --groups air").get(0);
     assertEquals("pressure altitude", air.get("number"));
     for (String end : List.of("low", "high")) {
-      double altitude = Unit.FOOT.toSi(Double.parseDouble(air.get(end)));
+      double altitude = Unit.FOOT.toSi(Run.number(air, end));
       double loss =
           Encounter.of(DemoCraft.HEAVY)
               .withAir(StandardAtmosphere.at(altitude))
@@ -111,8 +106,7 @@ class ResearchCommandsTest {
               .fly()
               .altitudeLoss()
               .orElseThrow();
-      assertEquals(
-          Unit.FOOT.fromSi(loss), Double.parseDouble(air.get("altitude_loss_" + end + "_ft")), 0.1);
+      assertEquals(Unit.FOOT.fromSi(loss), Run.number(air, "altitude_loss_" + end + "_ft"), 0.1);
     }
     assertEquals("yes", air.get("agree"));
     Run drawn = Run.line("sensitivity --craft heavy --groups air --format svg");

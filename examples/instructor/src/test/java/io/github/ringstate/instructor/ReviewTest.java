@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -57,10 +56,7 @@ class ReviewTest {
 
   @Test
   void theDoubtAboutTheWindIsSaidInOneSentence() {
-    String said =
-        Run.line("review --demo gnss-5hz --wind-from-deg 180 --wind-kt 8")
-            .out()
-            .replaceAll("\\s+", " ");
+    String said = Run.words("review --demo gnss-5hz --wind-from-deg 180 --wind-kt 8");
     assertTrue(
         said.matches(
             ".*The wind is known to 2 kt\\. With 2 kt more from behind: \\d+ ft lost; with as much"
@@ -71,9 +67,7 @@ class ReviewTest {
   @ParameterizedTest
   @ValueSource(strings = {"instruments", "gnss-1hz"})
   void theSheetHasPlotsCautionAndRevisionAndSaysWhatIsInvented(String demo) {
-    String page =
-        new String(Documents.of("review", "--demo", demo, "--format", "html"), UTF_8)
-            .replaceAll("\\s+", " ");
+    String page = Documents.text("review --format html --demo " + demo).replaceAll("\\s+", " ");
     assertTrue(page.contains(Caution.TEXT));
     assertTrue(page.contains(ModelRevision.current()));
     assertTrue(page.contains("INVENTED DEMO RECORDING"));
@@ -94,19 +88,19 @@ class ReviewTest {
         "plan --technique lateral --agreed-height-ft 1000 --pilots 20 --state primed --wind-kt 20"
             + " --output "
             + plan);
-    String bare = Run.line(DEMO + " --plan " + plan).out().replaceAll("\\s+", " ");
+    String bare = Run.words(DEMO + " --plan " + plan);
     assertTrue(bare.contains("briefed lateral; flown forward: NOT AS BRIEFED"), bare);
     assertTrue(bare.contains("(--ground-ft) is needed to compare"), bare);
     // a wind that was planned is not the one that blew
     assertTrue(bare.contains("estimated from airspeed and heading"), bare);
-    String low = Run.line(DEMO + " --ground-ft 600 --plan " + plan).out().replaceAll("\\s+", " ");
+    String low = Run.words(DEMO + " --ground-ft 600 --plan " + plan);
     assertTrue(low.contains("BELOW WHAT WAS BRIEFED"), low);
     assertFalse(low.contains("BELOW THE GROUND"), low);
   }
 
   @Test
   void aDescentBelowTheGroundIsNotBelieved() {
-    String said = Run.line(DEMO + " --ground-ft 1700").out().replaceAll("\\s+", " ");
+    String said = Run.words(DEMO + " --ground-ft 1700");
     assertTrue(said.matches(".* A DESCENT GOES 2\\d\\d ft BELOW THE GROUND: .*"), said);
   }
 
@@ -120,20 +114,9 @@ class ReviewTest {
     Files.writeString(file, csv);
     Path first = folder.resolve("first.json");
     String map = "time=t:s,height=alt:m,ground_speed=v:m/s,track=c:deg";
-    Run run =
-        Run.of(
-            "review",
-            file.toString(),
-            "--columns",
-            map,
-            "--format",
-            "json",
-            "--output",
-            first.toString());
-    assertEquals(0, run.status(), run.err());
+    Run.line("review " + file + " --columns " + map + " --format json --output " + first);
     Path again = folder.resolve("again.json");
-    Run rerun = Run.of("rerun", first.toString(), "--output", again.toString());
-    assertEquals(0, rerun.status(), rerun.err());
+    Run.line("rerun " + first + " --output " + again);
     assertEquals(Files.readString(first), Files.readString(again));
     Files.writeString(file, csv + "60;1;20;90\n");
     assertEquals(UserError.FILE, Run.of("rerun", first.toString()).status());
@@ -152,9 +135,7 @@ class ReviewTest {
         "review x.csv --columns time=t:h",
       })
   void aWrongCommandIsAnErrorOfUse(String command) {
-    Run run = Run.of(command.split(" ", -1));
-    assertEquals(UserError.USAGE, run.status(), run.err());
-    assertEquals("", run.out());
+    assertFalse(Run.refused(command).isBlank());
   }
 
   @Test
@@ -173,10 +154,7 @@ class ReviewTest {
   void aFileWithoutGroundSpeedIsRefusedWithAReason() throws IOException {
     Path file = folder.resolve("heights.csv");
     Files.writeString(file, "time_s,height_ft\n1,500\n2,490\n");
-    Run run = Run.of("review", file.toString());
-    assertEquals(UserError.FILE, run.status());
-    assertTrue(run.err().contains("ground speed"), run.err());
-    assertFalse(run.err().contains("Exception"), run.err());
+    Run.assertFileRefused("review " + file, "ground speed");
   }
 
   @Test
@@ -192,17 +170,12 @@ class ReviewTest {
     Path file = folder.resolve("feet.csv");
     Files.writeString(file, csv);
     String map = "time=t:s,height=alt:%s,ground_speed=v:kt,track=c:deg";
-    String wrong = review(file, map.formatted("m"));
+    String review = "review " + file + " --columns " + map;
+    String wrong = Run.words(review.formatted("m"));
     assertTrue(wrong.contains("KEPT: check its unit"), wrong);
     assertTrue(wrong.contains("height=alt:m"), wrong);
-    String right = review(file, map.formatted("ft"));
+    String right = Run.words(review.formatted("ft"));
     assertFalse(right.contains("KEPT"), right);
     assertTrue(right.contains("height=alt:ft"), right);
-  }
-
-  private static String review(Path file, String map) {
-    Run run = Run.of("review", file.toString(), "--columns", map);
-    assertEquals(0, run.status(), run.err());
-    return run.out().replaceAll("\\s+", " ");
   }
 }

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -9,6 +10,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.github.ringstate.files.error.UserError;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -52,11 +54,43 @@ public record Run(int status, String out, String err) {
     return MADE.computeIfAbsent(List.of(args), line -> of(args));
   }
 
-  /** Runs a command as it is typed, with blanks between, which must go well. */
+  /** Runs a command as it is typed, with blanks between. */
+  public static Run typed(String command) {
+    return of(command.split(" ", -1));
+  }
+
+  /** Runs a command as it is typed, which must go well. */
   public static Run line(String command) {
-    Run run = of(command.split(" ", -1));
+    Run run = typed(command);
     assertEquals(0, run.status, run.err);
     return run;
+  }
+
+  /** What the tool says of a wrong option or value in a command, of which nothing is printed. */
+  public static String refused(String command) {
+    Run run = typed(command);
+    assertEquals(UserError.USAGE, run.status, run.err);
+    assertEquals("", run.out);
+    return run.err;
+  }
+
+  /** A command with a wrong option or value is refused, in words that hold these. */
+  public static void assertRefused(String command, String words) {
+    String said = refused(command);
+    assertTrue(said.contains(words), said);
+  }
+
+  /** The same of a command that reads a file with something wrong. */
+  public static void assertFileRefused(String command, String words) {
+    Run run = typed(command);
+    assertEquals(UserError.FILE, run.status, run.err);
+    assertEquals("", run.out);
+    assertTrue(run.err.contains(words) && !run.err.contains("Exception"), run.err);
+  }
+
+  /** Whatever the tool prints of a command that must go well, one blank between two words. */
+  public static String words(String command) {
+    return line(command).out.replaceAll("\\s+", " ");
   }
 
   /** The JSON that a command prints; every number as it stands there, every key once. */
@@ -87,6 +121,16 @@ public record Run(int status, String out, String err) {
         .get()
         .parse(new StringReader(out))
         .getRecords();
+  }
+
+  /** What it printed, line by line, one blank between two words. */
+  List<String> rows() {
+    return out.lines().map(line -> line.strip().replaceAll(" +", " ")).toList();
+  }
+
+  /** A number in a row. */
+  static double number(CSVRecord row, String column) {
+    return Double.parseDouble(row.get(column));
   }
 
   /** What it printed, line by line. */

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -18,9 +17,7 @@ class RunsSheetTest {
       "runs --pilots 8 --recovery lateral --wind-from-deg 240 --wind-kt ";
 
   private static String out(String command) {
-    return new String(Documents.shared(command.split(" ", -1)), UTF_8)
-        .replaceAll("<[^>]*>", " ")
-        .replaceAll("\\s+", " ");
+    return Documents.text(command).replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
   }
 
   /** The tracks in arcs such as {@code 160 to 320, 020}, every ten degrees. */
@@ -70,15 +67,10 @@ class RunsSheetTest {
 
   @Test
   void theOperatorsMinimumOfExperienceStandsOnTheSheetAndCanBeChanged() {
-    String[] args = {
-      "runs", "--calm", "--pilots", "8", "--recovery", "lateral", "--format", "html"
-    };
-    String standard = new String(Documents.of(args), UTF_8);
+    String run = "runs --calm --pilots 8 --recovery lateral --format html";
+    String standard = Documents.text(run);
     assertTrue(standard.contains("at least 500 h in command and 100 h on type"), "no minimum");
-    String[] other =
-        Stream.concat(Stream.of(args), Stream.of("--command-hours", "1200", "--type-hours", "250"))
-            .toArray(String[]::new);
-    String changed = new String(Documents.of(other), UTF_8);
+    String changed = Documents.text(run + " --command-hours 1200 --type-hours 250");
     assertTrue(changed.contains("at least 1200 h in command and 250 h on type"), "not changed");
   }
 }

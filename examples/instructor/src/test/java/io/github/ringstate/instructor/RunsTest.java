@@ -44,10 +44,6 @@ class RunsTest {
     return run.out();
   }
 
-  private static double number(CSVRecord record, String column) {
-    return Double.parseDouble(record.get(column));
-  }
-
   private static final String PLAIN_WIND = "--wind-exponent 0 --gust-kt 20 --wind-kt 20";
 
   @ParameterizedTest
@@ -61,10 +57,10 @@ class RunsTest {
   void theWindTriangleIsAsArithmeticSays(int row, double tail, double cross, double airspeed)
       throws IOException {
     CSVRecord record = records("--wind-from-deg 0 --ground-speed-kt 30 " + PLAIN_WIND).get(row);
-    assertEquals(10.0 * row, number(record, "track_deg"));
-    assertEquals(tail, number(record, "tailwind_kt"), 0.05);
-    assertEquals(cross, number(record, "crosswind_kt"), 0.05);
-    assertEquals(airspeed, number(record, "airspeed_kt"), 0.05);
+    assertEquals(10.0 * row, Run.number(record, "track_deg"));
+    assertEquals(tail, Run.number(record, "tailwind_kt"), 0.05);
+    assertEquals(cross, Run.number(record, "crosswind_kt"), 0.05);
+    assertEquals(airspeed, Run.number(record, "airspeed_kt"), 0.05);
   }
 
   @Test
@@ -72,7 +68,7 @@ class RunsTest {
     // One-seventh law (from memory) from 10 m to 100 m: 10^(1/7) = 1.3895. 100 m are 328.084 ft.
     CSVRecord record =
         records("--wind-from-deg 0 --wind-kt 10 --gust-kt 10 --height-ft 328.084").get(18);
-    assertEquals(13.9, number(record, "tailwind_kt"), 0.05);
+    assertEquals(13.9, Run.number(record, "tailwind_kt"), 0.05);
   }
 
   @Test
@@ -218,10 +214,7 @@ class RunsTest {
     "--calm --gust-kt 10, --gust-kt"
   })
   void withoutAWindNothingIsPlanned(String args, String named) {
-    Run run = Run.of(("runs " + args).strip().split(" "));
-    assertEquals(2, run.status());
-    assertTrue(run.err().contains(named), run.err());
-    assertEquals("", run.out());
+    Run.assertRefused(("runs " + args).strip(), named);
   }
 
   @Test
@@ -329,17 +322,6 @@ class RunsTest {
   }
 
   @Test
-  void withoutThePowerToHoverNoRunIsFlown() throws IOException {
-    String thinAir = "--pressure-altitude-ft 8000 --oat-c 20 --height-ft 5000";
-    assertTrue(
-        RunsJsonTest.json(thinAir).get("tracks").get(0).get("hover_margin_pct").asDouble() < 0);
-    for (CSVRecord record : records(thinAir)) {
-      assertEquals("do not fly", record.get("verdict"), record.toString());
-      assertTrue(record.get("reason").contains("does not suffice to hover"), record.toString());
-    }
-  }
-
-  @Test
   void theSheetShowsTheNumbersOfTheCsv() throws IOException {
     String args = "--wind-from-deg 30";
     String page = page(args);
@@ -348,19 +330,19 @@ class RunsTest {
       CSVRecord right = records.get((3 + turn) % 36);
       CSVRecord left = records.get((3 - turn + 36) % 36);
       String tracks =
-          String.format(Locale.ROOT, "%03.0f", number(right, "track_deg"))
+          String.format(Locale.ROOT, "%03.0f", Run.number(right, "track_deg"))
               + (turn % 18 == 0
                   ? ""
-                  : String.format(Locale.ROOT, " %03.0f", number(left, "track_deg")));
+                  : String.format(Locale.ROOT, " %03.0f", Run.number(left, "track_deg")));
       String start =
           "<tr><th scope=\"row\">"
               + tracks
               + "</th><td>"
-              + Math.round(number(right, "tailwind_kt"))
+              + Math.round(Run.number(right, "tailwind_kt"))
               + "</td><td>"
-              + Math.round(Math.abs(number(right, "crosswind_kt")))
+              + Math.round(Math.abs(Run.number(right, "crosswind_kt")))
               + "</td><td>"
-              + Math.round(number(right, "airspeed_kt"))
+              + Math.round(Run.number(right, "airspeed_kt"))
               + "</td>";
       // a half rounds either way once it has been rounded to a tenth
       assertTrue(page.contains(start) || isHalf(right), () -> "missing: " + start);

@@ -1,10 +1,8 @@
 package io.github.ringstate.instructor;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,11 +28,7 @@ class StartScriptIT {
     command.addAll(List.of(args));
     ProcessBuilder builder = new ProcessBuilder(command);
     builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
-    File err = Files.createTempFile(folder, "err", ".txt").toFile();
-    Process process = builder.redirectError(err).start();
-    process.getOutputStream().close();
-    String out = new String(process.getInputStream().readAllBytes(), UTF_8);
-    return new Run(process.waitFor(), out, Files.readString(err.toPath()));
+    return JarRun.of(builder);
   }
 
   @ParameterizedTest

@@ -107,7 +107,7 @@ class TablesTest {
   void theTimeOfEverySampleIsAWholeMultipleOfTheStep() throws IOException {
     List<CSVRecord> records = Run.csv("fly --step 0.05");
     for (int i = 0; i < records.size(); i++) {
-      assertEquals(i * 0.05, Double.parseDouble(records.get(i).get("time_s")), 1e-9);
+      assertEquals(i * 0.05, Run.number(records.get(i), "time_s"), 1e-9);
     }
   }
 
@@ -121,7 +121,7 @@ class TablesTest {
             Run.csv("loss --recovery lateral --delays 2" + flight).get(0).get("altitude_loss_ft"));
     double lowest =
         Run.csv("fly --recovery lateral --delay 2 --step 0.05" + flight).stream()
-            .mapToDouble(record -> Double.parseDouble(record.get("height_ft")))
+            .mapToDouble(record -> Run.number(record, "height_ft"))
             .min()
             .orElseThrow();
     assertEquals(-loss, lowest, 0.1 + 0.01);
@@ -157,8 +157,7 @@ class TablesTest {
             .findFirst()
             .orElseThrow();
     assertEquals("0.0", first.get("airspeed_kt"));
-    assertEquals(
-        hover / Math.sqrt(2) / 0.3048 * 60, Double.parseDouble(first.get("onset_fpm")), 0.051);
+    assertEquals(hover / Math.sqrt(2) / 0.3048 * 60, Run.number(first, "onset_fpm"), 0.051);
     assertEquals("", first.get("exit_fpm"));
   }
 
@@ -175,16 +174,15 @@ class TablesTest {
       double end =
           records.stream()
               .filter(record -> record.get("criterion").equals("tip-vortex"))
-              .mapToDouble(record -> Double.parseDouble(record.get("airspeed_kt")))
+              .mapToDouble(record -> Run.number(record, "airspeed_kt"))
               .max()
               .orElseThrow();
-      assertTrue(Double.parseDouble(last.get("airspeed_kt")) <= end);
+      assertTrue(Run.number(last, "airspeed_kt") <= end);
     }
   }
 
   private static double width(CSVRecord row) {
-    double width =
-        Double.parseDouble(row.get("exit_fpm")) - Double.parseDouble(row.get("onset_fpm"));
+    double width = Run.number(row, "exit_fpm") - Run.number(row, "onset_fpm");
     assertTrue(width > 0, row.toString());
     return width;
   }

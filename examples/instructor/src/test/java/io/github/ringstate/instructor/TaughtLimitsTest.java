@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -18,7 +17,7 @@ class TaughtLimitsTest {
   }
 
   private static double loss(CSVRecord record) {
-    return Double.parseDouble(record.get("altitude_loss_ft"));
+    return Run.number(record, "altitude_loss_ft");
   }
 
   @ParameterizedTest
@@ -35,35 +34,28 @@ class TaughtLimitsTest {
   @Test
   void limitsThatAreNeverKeptStartTheClockWithTheEntry() throws IOException {
     // the entry begins at 22 kt of airspeed and some 640 ft/min, beyond 50 ft/min below 60 kt
-    String text =
-        Run.line("loss --delays 1 --clock limits --limit-fpm 50 --limit-kt 60")
-            .out()
-            .replaceAll("\\s+", " ");
+    String text = Run.words("loss --delays 1 --clock limits --limit-fpm 50 --limit-kt 60");
     assertTrue(text.contains("more than 50 ft/min of sink below 60 kt"), text);
     double later = untilRing(text);
-    double handbook = untilRing(Run.line("loss --delays 1 --clock limits").out());
+    double handbook = untilRing(Run.words("loss --delays 1 --clock limits"));
     assertTrue(later > handbook && handbook > 0, later + " and " + handbook);
   }
 
   private static double untilRing(String text) {
     return Double.parseDouble(
-        text.replaceAll("\\s+", " ")
-            .replaceFirst(".*the ring state begins ([0-9.]+) s after the limits.*", "$1"));
+        text.replaceFirst(".*the ring state begins ([0-9.]+) s after the limits.*", "$1"));
   }
 
   @Test
   void limitsNeedTheirClock() {
-    Run run = Run.of("loss", "--limit-fpm", "400");
-    assertEquals(2, run.status());
-    assertTrue(run.err().contains("need --clock limits"), run.err());
+    Run.assertRefused("loss --limit-fpm 400", "need --clock limits");
   }
 
   @Test
   void theChartOfBoundariesSaysWhatToTeach() {
-    String chart = Run.line("boundary --step-kt 4").out().replaceAll("\\s+", " ");
+    String chart = Run.words("boundary --step-kt 4");
     assertTrue(chart.contains("below 16 kt of airspeed keep the sink below 300 ft/min"), chart);
-    String late =
-        Run.line("boundary --step-kt 4 --limit-fpm 1000 --units si").out().replaceAll("\\s+", " ");
+    String late = Run.words("boundary --step-kt 4 --limit-fpm 1000 --units si");
     assertTrue(late.contains("WARNING: that is no later than the limit"), late);
   }
 }

@@ -60,13 +60,12 @@ class TerrainTest {
     double least = Double.POSITIVE_INFINITY;
     double struck = Double.NaN;
     for (CSVRecord at : Run.csv(command)) {
-      double time = Double.parseDouble(at.get("time_s"));
+      double time = Run.number(at, "time_s");
       if (time < begun) {
         continue;
       }
-      double way =
-          (time - before) * Double.parseDouble(at.get("ground_speed_kt")) * KNOT_IN_FEET_PER_SECOND;
-      double height = Double.parseDouble(at.get("height_ft"));
+      double way = (time - before) * Run.number(at, "ground_speed_kt") * KNOT_IN_FEET_PER_SECOND;
+      double height = Run.number(at, "height_ft");
       for (int part = 1; part <= PARTS; part++) {
         double share = (double) part / PARTS;
         double clear = last + share * (height - last) - terrain(distance + share * way);

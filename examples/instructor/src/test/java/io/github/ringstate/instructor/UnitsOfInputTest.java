@@ -72,18 +72,13 @@ class UnitsOfInputTest {
         "--delays 2ft | '2ft'; allowed: 0 to 60 s",
       })
   void theMessageNamesWhatWasGiven(String options, String message) {
-    Run run = Run.of(("loss " + options).split(" ", -1));
-    assertEquals(2, run.status(), run.out());
-    assertTrue(run.err().contains(message), run.err());
+    Run.assertRefused("loss " + options, message);
   }
 
   @Test
   void aMarginOfTwoKindsIsToldByItsUnit() {
-    Run asked = Run.of("runs", "--calm", "--margin", "100");
-    assertEquals(2, asked.status());
-    assertTrue(asked.err().contains("--margin-ft or --margin-fpm"), asked.err());
-    Run refused = Run.of("runs", "--calm", "--margin", "5000ft");
-    assertTrue(refused.err().contains("--margin-ft cannot be '5000ft'"), refused.err());
+    Run.assertRefused("runs --calm --margin 100", "--margin-ft or --margin-fpm");
+    Run.assertRefused("runs --calm --margin 5000ft", "--margin-ft cannot be '5000ft'");
   }
 
   @Test

@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -48,8 +47,7 @@ class UnitsTest {
         "runs --calm --pilots 8 --craft heavy --height-ft 150"
       })
   void textSpeaksSiUnits(String command) {
-    Run run = Run.of((command + " --units si").split(" ", -1));
-    assertEquals(0, run.status(), run.err());
+    Run run = Run.line(command + " --units si");
     assertNoUnitsOfTheCockpit(run.out());
     PageTest.assertFitsThePage(run);
   }
@@ -65,7 +63,7 @@ class UnitsTest {
         "fly --entry downwind --format html"
       })
   void pagesAndPicturesSpeakSiUnits(String command) {
-    String page = new String(Documents.shared((command + " --units si").split(" ", -1)), UTF_8);
+    String page = Documents.text(command + " --units si");
     assertNoUnitsOfTheCockpit(
         page.replaceAll(
                 // where a file comes from is data, in keys with their unit
@@ -89,17 +87,17 @@ class UnitsTest {
 
   /** What is printed, but for the command at the end of it. */
   private static Run report(String command) {
-    Run run = Run.of(command.split(" ", -1));
+    Run run = Run.typed(command);
     return new Run(run.status(), run.out().replaceFirst("(?s)\"provenance\" : .*", ""), run.err());
   }
 
   @Test
   void theSameLossIsToldInFeetAndInMetres() {
     // the standard loss of the forward recovery, by 0.3048 m to the foot
-    String csv = Run.of("loss", "--delays", "2", "--recovery", "forward", "--format", "csv").out();
+    String csv = Run.line("loss --delays 2 --recovery forward --format csv").out();
     double feet =
         Double.parseDouble(csv.lines().skip(1).findFirst().orElseThrow().split(",", -1)[8]);
-    String text = Run.of("loss", "--delays", "2", "--recovery", "forward", "--units", "si").out();
+    String text = Run.line("loss --delays 2 --recovery forward --units si").out();
     long metres = Math.round(feet * 0.3048);
     assertTrue(Pattern.compile("\n +2\\.0 +" + metres + "\n").matcher(text).find(), text);
   }

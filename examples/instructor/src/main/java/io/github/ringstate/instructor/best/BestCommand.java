@@ -2,16 +2,12 @@ package io.github.ringstate.instructor.best;
 
 import io.github.ringstate.analysis.best.BestRecovery;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
 import io.github.ringstate.pilot.Recognition;
-import java.io.OutputStream;
 import java.util.List;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
@@ -40,26 +36,11 @@ import picocli.CommandLine.Option;
     })
 public final class BestCommand implements Runnable {
 
-  private enum Power {
-    TAKE_OFF("take-off", BestRecovery.ALL_POWER),
-    CONTINUOUS("continuous", 1);
+  private record Power(String label, double cap) {}
 
-    private final String label;
-    private final double cap;
+  private static final List<Power> POWERS =
+      List.of(new Power("take-off", BestRecovery.ALL_POWER), new Power("continuous", 1));
 
-    Power(String label, double cap) {
-      this.label = label;
-      this.cap = cap;
-    }
-
-    String label() {
-      return label;
-    }
-  }
-
-  private final OutputStream terminal;
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
   @Mixin private final EntryOptions entry = new EntryOptions();
 
@@ -88,27 +69,24 @@ public final class BestCommand implements Runnable {
 
   @Mixin private final PictureOutput output = new PictureOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public BestCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public BestCommand() {}
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
-    Power chosen = new Choice<>("--power", List.of(Power.values()), Power::label).one(power);
+    output.deliver(this::report);
+  }
+
+  private BestReport report() {
+    Power chosen = new Choice<>("--power", POWERS, Power::label).one(power);
     BestRequest request =
         new BestRequest(
-            Conditions.of(loading.load(craft.craft()), loading.air()),
+            loading.conditions(),
             entry.approach(OptionalDouble.empty()),
             NumberText.several("--delays", delays, Recognition.DELAY),
-            chosen.cap,
-            chosen.label,
+            chosen.cap(),
+            chosen.label(),
             NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE));
-    delivery.deliver(new BestReport(request, BestResult.of(request)));
+    return new BestReport(request, BestResult.of(request));
   }
 }

@@ -5,9 +5,9 @@ import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Sheet;
-import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.report.TextColumn;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
@@ -75,7 +75,7 @@ record BestReport(BestRequest request, BestResult result) implements Printable, 
     Conditions conditions = request.conditions();
     UnitSystem units = settings.units();
     return new Captioned(
-        new BestPicture(conditions, result, units),
+        new BestPicture(conditions, result, units).picture(),
         BestMessages.SAY.title(
             conditions.craft().name(),
             Decimals.brief(conditions.massKg()),
@@ -98,7 +98,8 @@ record BestReport(BestRequest request, BestResult result) implements Printable, 
             BestMessages.SAY.definitions(),
             "parameters",
             ModelNote.of(request.conditions().craft())),
-        Map.of("picture", new BestPicture(request.conditions(), result, settings.units())));
+        Map.of(
+            "picture", new BestPicture(request.conditions(), result, settings.units()).picture()));
   }
 
   @Override
@@ -117,7 +118,7 @@ record BestReport(BestRequest request, BestResult result) implements Printable, 
             new Line(
                 one.delay(),
                 technique.name(),
-                one.losses().getOrDefault(technique, OptionalDouble.empty()),
+                one.loss(technique),
                 one.excess(technique),
                 OptionalDouble.empty()));
       }
@@ -140,14 +141,18 @@ record BestReport(BestRequest request, BestResult result) implements Printable, 
 
   @Override
   public Map<String, Table<?>> tables() {
-    List<Command> commands = new ArrayList<>();
-    for (BestResult.Case one : result.cases()) {
-      one.best().history().knots().forEach(knot -> commands.add(new Command(one.delay(), knot)));
-    }
     Map<String, Table<?>> tables = new LinkedHashMap<>();
-    tables.put("commands", new Table<>(COMMANDS, commands));
+    tables.put("commands", new Table<>(COMMANDS, commands()));
     tables.put("losses", table());
     return tables;
+  }
+
+  private List<Command> commands() {
+    return result.cases().stream()
+        .flatMap(
+            one ->
+                one.best().history().knots().stream().map(knot -> new Command(one.delay(), knot)))
+        .toList();
   }
 
   @Override
@@ -157,7 +162,7 @@ record BestReport(BestRequest request, BestResult result) implements Printable, 
             new Sheet.Title("Vortex ring state: the least altitude loss found"),
             new Sheet.Terms(heading(units)),
             losses(units),
-            commands(),
+            commandGrid(),
             new Sheet.Paragraph(BestMessages.SAY.modelResult()),
             new Sheet.Terms(BestMessages.SAY.definitions()),
             new Sheet.Paragraph("CAUTION. " + Caution.TEXT)));
@@ -174,56 +179,39 @@ record BestReport(BestRequest request, BestResult result) implements Printable, 
 
   private Sheet.Grid losses(UnitSystem units) {
     String symbol = units.length().symbol();
-    List<GridColumn> columns = new ArrayList<>();
-    columns.add(GridColumn.right("delay", "s"));
-    columns.add(GridColumn.right("best", symbol));
-    columns.add(GridColumn.right("apart", symbol));
+    List<TextColumn<BestResult.Case>> columns = new ArrayList<>();
+    columns.add(TextColumn.right(one -> Decimals.given(one.delay()), "delay", "s"));
+    columns.add(TextColumn.right(one -> number(one.best().loss(), units), "best", symbol));
+    columns.add(TextColumn.right(one -> number(one.apart(), units), "apart", symbol));
     for (Technique technique : BestResult.TECHNIQUES) {
-      columns.add(GridColumn.right(technique.label(), symbol));
-      columns.add(GridColumn.right("excess", symbol));
+      columns.add(
+          TextColumn.right(one -> number(one.loss(technique), units), technique.label(), symbol));
+      columns.add(TextColumn.right(one -> number(one.excess(technique), units), "excess", symbol));
     }
-    List<List<String>> lines = new ArrayList<>();
-    for (BestResult.Case one : result.cases()) {
-      List<String> line = new ArrayList<>();
-      line.add(Decimals.given(one.delay()));
-      line.add(number(OptionalDouble.of(one.best().loss()), units));
-      line.add(number(OptionalDouble.of(one.apart()), units));
-      for (Technique technique : BestResult.TECHNIQUES) {
-        line.add(number(one.losses().getOrDefault(technique, OptionalDouble.empty()), units));
-        line.add(number(one.excess(technique), units));
-      }
-      lines.add(line);
-    }
-    return new Sheet.Grid(columns, lines);
+    return TextColumn.grid(columns, result.cases());
   }
 
   private static String number(OptionalDouble metres, UnitSystem units) {
-    return metres.isPresent()
-        ? Decimals.fixed(units.length().fromSi(metres.getAsDouble()), 1)
-        : "-";
+    return metres.isPresent() ? number(metres.getAsDouble(), units) : "-";
   }
 
-  private Sheet.Grid commands() {
-    List<GridColumn> columns =
+  private static String number(double metres, UnitSystem units) {
+    return Decimals.fixed(units.length().fromSi(metres), 1);
+  }
+
+  private Sheet.Grid commandGrid() {
+    return TextColumn.grid(
         List.of(
-            GridColumn.right("delay", "s"),
-            GridColumn.right("time", "s"),
-            GridColumn.right("pitch", "deg"),
-            GridColumn.right("bank", "deg"),
-            GridColumn.right("collective", "deg"));
-    List<List<String>> lines = new ArrayList<>();
-    for (BestResult.Case one : result.cases()) {
-      for (Knot knot : one.best().history().knots()) {
-        lines.add(
-            List.of(
-                Decimals.given(one.delay()),
-                Decimals.fixed(knot.time(), 1),
-                Decimals.fixed(Unit.DEGREE.fromSi(knot.pitch()), 1),
-                Decimals.fixed(Unit.DEGREE.fromSi(knot.bank()), 1),
-                Decimals.fixed(Unit.DEGREE.fromSi(knot.collective()), 1)));
-      }
-    }
-    return new Sheet.Grid(columns, lines);
+            TextColumn.right(line -> Decimals.given(line.delay()), "delay", "s"),
+            TextColumn.right(line -> Decimals.fixed(line.knot().time(), 1), "time", "s"),
+            TextColumn.right(line -> degrees(line.knot().pitch()), "pitch", "deg"),
+            TextColumn.right(line -> degrees(line.knot().bank()), "bank", "deg"),
+            TextColumn.right(line -> degrees(line.knot().collective()), "collective", "deg")),
+        commands());
+  }
+
+  private static String degrees(double angle) {
+    return Decimals.fixed(Unit.DEGREE.fromSi(angle), 1);
   }
 
   @Override

@@ -31,9 +31,14 @@ record BestResult(List<Case> cases) {
    */
   record Case(double delay, BestRecovery best, Map<Technique, OptionalDouble> losses) {
 
+    /** What a way out loses. */
+    OptionalDouble loss(Technique technique) {
+      return losses.getOrDefault(technique, OptionalDouble.empty());
+    }
+
     /** What a way out loses more than the best. */
     OptionalDouble excess(Technique technique) {
-      OptionalDouble loss = losses.getOrDefault(technique, OptionalDouble.empty());
+      OptionalDouble loss = loss(technique);
       return loss.isPresent() ? OptionalDouble.of(loss.getAsDouble() - best.loss()) : loss;
     }
 

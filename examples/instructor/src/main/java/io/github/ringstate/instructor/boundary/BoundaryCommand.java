@@ -4,10 +4,8 @@ import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Choice;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.LimitOptions;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
@@ -16,7 +14,6 @@ import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import java.io.OutputStream;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -44,9 +41,6 @@ public final class BoundaryCommand implements Runnable {
   private static final String DELAY = "2";
   private static final Quantity STEP = new Quantity("step", Unit.KNOT, 0.1, 20);
 
-  private final OutputStream terminal;
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
 
   @Option(
@@ -82,27 +76,24 @@ public final class BoundaryCommand implements Runnable {
   @Mixin private final LimitOptions limits = new LimitOptions();
   @Mixin private final PictureOutput output = new PictureOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public BoundaryCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public BoundaryCommand() {}
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
-    Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
+    output.deliver(this::report);
+  }
+
+  private BoundaryReport report() {
+    Conditions conditions = loading.conditions();
     BoundaryRequest request =
         new BoundaryRequest(
             conditions,
             NumberText.si("--step-kt", step, STEP),
             flight(),
-            output.isPicture(),
+            output.isDrawn(),
             limits.limits());
-    delivery.deliver(new BoundaryReport(request, BoundaryResult.of(request)));
+    return new BoundaryReport(request, BoundaryResult.of(request));
   }
 
   private Optional<BoundaryRequest.Flight> flight() {
@@ -119,7 +110,7 @@ public final class BoundaryCommand implements Runnable {
       }
       return Optional.empty();
     }
-    if (!output.isPicture()) {
+    if (!output.isDrawn()) {
       throw UserError.usage(
           "--recovery has no place in text and tables" + UserError.ALLOWED + "html, svg, png");
     }

@@ -2,10 +2,8 @@ package io.github.ringstate.instructor.craftlist;
 
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.OutputOptions;
-import java.io.OutputStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,8 +25,6 @@ import picocli.CommandLine.Spec;
     })
 public final class CraftCommand implements Runnable {
 
-  private final OutputStream terminal;
-
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
@@ -41,21 +37,15 @@ public final class CraftCommand implements Runnable {
 
   @Mixin private final OutputOptions output = new OutputOptions();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public CraftCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public CraftCommand() {}
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
-    delivery.deliver(
-        name == null
-            ? new CraftListReport(DemoCraft.ALL)
-            : new CraftReport(CraftOption.find("NAME", name, spec)));
+    output.deliver(
+        () ->
+            name == null
+                ? new CraftListReport(DemoCraft.ALL)
+                : new CraftReport(CraftOption.find("NAME", name, spec)));
   }
 }

@@ -15,7 +15,7 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
-/** Takes a report to where the user wants it. */
+/** Ways of a report to where the user wants it. */
 public final class Delivery {
 
   /**
@@ -31,31 +31,16 @@ public final class Delivery {
       Function<Report, Provenance> provenance,
       boolean keeps) {}
 
-  private final Consumer<Report> way;
+  private Delivery() {}
 
-  private Delivery(Consumer<Report> way) {
-    this.way = way;
-  }
-
-  private Delivery(
+  private static Recipient of(
       Writing writing, Consumer<WholeFile.Content> place, Consumer<Provenance> beside) {
-    this(
-        report -> {
-          Provenance provenance = writing.provenance().apply(report);
-          String json = writing.keeps() ? ProvenanceJson.text(provenance) : "";
-          place.accept(out -> writing.writer().apply(json).write(report, out));
-          beside.accept(provenance);
-        });
-  }
-
-  /**
-   * To a program that shows reports itself.
-   *
-   * @param recipient the program
-   * @return the way out
-   */
-  public static Delivery to(Recipient recipient) {
-    return new Delivery(recipient::take);
+    return report -> {
+      Provenance provenance = writing.provenance().apply(report);
+      String json = writing.keeps() ? ProvenanceJson.text(provenance) : "";
+      place.accept(out -> writing.writer().apply(json).write(report, out));
+      beside.accept(provenance);
+    };
   }
 
   /**
@@ -65,8 +50,8 @@ public final class Delivery {
    * @param out the stream
    * @return the way out
    */
-  public static Delivery to(Writing writing, OutputStream out) {
-    return new Delivery(writing, content -> send(content, out), provenance -> {});
+  public static Recipient to(Writing writing, OutputStream out) {
+    return of(writing, content -> send(content, out), provenance -> {});
   }
 
   /**
@@ -78,9 +63,9 @@ public final class Delivery {
    * @return the way out
    * @throws UserError if the file is no place to write to
    */
-  public static Delivery toFile(Writing writing, String option, String file) {
+  public static Recipient toFile(Writing writing, String option, String file) {
     WholeFile whole = WholeFile.named(option, file);
-    return new Delivery(
+    return of(
         writing,
         whole::replace,
         provenance -> {
@@ -116,15 +101,5 @@ public final class Delivery {
   /** A reader that has seen enough, for instance {@code head}, is no error. */
   private static boolean readerIsGone(IOException failed) {
     return String.valueOf(failed.getMessage()).toLowerCase(Locale.ROOT).contains("broken pipe");
-  }
-
-  /**
-   * Delivers a report.
-   *
-   * @param report the report
-   * @throws UserError if it cannot be written
-   */
-  public void deliver(Report report) {
-    way.accept(report);
   }
 }

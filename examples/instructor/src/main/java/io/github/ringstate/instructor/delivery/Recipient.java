@@ -1,10 +1,11 @@
 package io.github.ringstate.instructor.delivery;
 
 import io.github.ringstate.files.report.Report;
+import java.io.OutputStream;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** Takes reports in place of a file or a terminal: a program that shows them itself. */
+/** Takes a report: a file, a stream, or a program that shows it itself. */
 @FunctionalInterface
 public interface Recipient {
 
@@ -15,27 +16,31 @@ public interface Recipient {
    */
   void take(Report report);
 
-  /** What knows the recipient: the command at the top. */
-  @FunctionalInterface
+  /** What knows where reports go: the command at the top. */
   interface Holder {
 
     /**
-     * Who takes the reports of the run.
+     * Who takes the reports of the run in place of a file or a terminal.
      *
-     * @return the recipient; empty if they are written
+     * @return a program that shows them itself; empty if they are written
      */
     Optional<Recipient> recipient();
-  }
 
-  /**
-   * The recipient of the run that a command is part of.
-   *
-   * @param spec the command
-   * @return the recipient; empty if reports are written
-   */
-  static Optional<Recipient> of(CommandSpec spec) {
-    return spec.root().userObject() instanceof Holder holder
-        ? holder.recipient()
-        : Optional.empty();
+    /**
+     * Where what is written goes if no file is given.
+     *
+     * @return the stream, which stays open
+     */
+    OutputStream terminal();
+
+    /**
+     * What knows where the reports of a command go.
+     *
+     * @param spec the command
+     * @return the command at its top
+     */
+    static Holder of(CommandSpec spec) {
+      return (Holder) spec.root().userObject();
+    }
   }
 }

@@ -10,6 +10,7 @@ import io.github.ringstate.files.plan.PlanFile.Part;
 import io.github.ringstate.files.plan.PlanWriter;
 import io.github.ringstate.study.ModelRevision;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,23 +58,17 @@ record Errand(
     Map<Part, Map<String, String>> options = new LinkedHashMap<>();
     for (Part part : Part.values()) {
       if (plan.has(part.key())) {
-        Map<String, String> given = texts(plan.path(part.key()));
-        for (String name : given.keySet()) {
-          if (!fields.of(part).contains(name)) {
-            throw new Refused(Refused.BAD_REQUEST, "there is no field of that name");
-          }
-        }
-        options.put(part, given);
+        options.put(part, given(plan.path(part.key()), fields.of(part)));
       }
     }
     refuseFiles(options.getOrDefault(Part.CONDITIONS, Map.of()).get("craft"), kept);
     return new Errand(
-        only(texts(plan.path("facts")), List.of(Fact.values()).stream().map(Fact::key).toList()),
+        given(plan.path("facts"), List.of(Fact.values()).stream().map(Fact::key).toList()),
         text(plan.path("crew")),
         text(plan.path("technique")),
         options,
-        only(
-            texts(plan.path("agreed")),
+        given(
+            plan.path("agreed"),
             List.of(AgreedHeight.values()).stream().map(AgreedHeight::key).toList()),
         kept,
         text(sent.path("units")));
@@ -104,23 +99,26 @@ record Errand(
     return name.matches("[A-Za-z0-9][A-Za-z0-9_-]{0,39}\\.toml") ? name : CRAFT + ENDING;
   }
 
-  private static Map<String, String> only(Map<String, String> given, List<String> keys)
-      throws Refused {
-    if (!keys.containsAll(given.keySet())) {
-      throw new Refused(Refused.BAD_REQUEST, "there is no field of that name");
-    }
-    return given;
-  }
-
-  private static Map<String, String> texts(JsonNode object) throws Refused {
-    Map<String, String> texts = new LinkedHashMap<>();
+  /**
+   * The fields of an object that were filled in.
+   *
+   * @param object what the page sent
+   * @param names the names of the fields that there are
+   * @return their texts by name
+   * @throws Refused if there is another, or one that holds no text of one line
+   */
+  static Map<String, String> given(JsonNode object, Collection<String> names) throws Refused {
+    Map<String, String> given = new LinkedHashMap<>();
     for (String name : (Iterable<String>) object::fieldNames) {
+      if (!names.contains(name)) {
+        throw new Refused(Refused.BAD_REQUEST, "there is no field of that name");
+      }
       String value = text(object.path(name));
       if (!value.isEmpty()) {
-        texts.put(name, value);
+        given.put(name, value);
       }
     }
-    return texts;
+    return given;
   }
 
   static String text(JsonNode value) throws Refused {

@@ -113,8 +113,7 @@ final class Papers {
                   if (!fields.of(part).contains(name)) {
                     throw UserError.file(
                         Studies.PLAN,
-                        DeskMessages.SAY.unknownKey(part.key(), name.replace('-', '_')),
-                        null);
+                        DeskMessages.SAY.unknownKey(part.key(), name.replace('-', '_')));
                   }
                   options.put(name, value);
                 });
@@ -162,15 +161,8 @@ final class Papers {
     JsonNode sent = body.sent();
     List<String> arguments = new ArrayList<>(List.of("manual"));
     JsonNode numbers = sent.path("numbers");
-    for (String name : (Iterable<String>) numbers::fieldNames) {
-      if (!fields.ofManual().contains(name)) {
-        throw new Refused(Refused.BAD_REQUEST, "there is no field of that name");
-      }
-      String value = Errand.text(numbers.path(name));
-      if (!value.isEmpty()) {
-        arguments.add("--" + name + "=" + value);
-      }
-    }
+    Errand.given(numbers, fields.ofManual())
+        .forEach((name, value) -> arguments.add("--" + name + "=" + value));
     String units = Errand.text(sent.path("units"));
     arguments.add("--units=" + units);
     Commands.Done done = commands.report(arguments, Kept.alone(Map.of(), Map.of()));

@@ -101,15 +101,8 @@ final class Reviews {
 
   private static List<String> arguments(JsonNode options, String units) throws Refused {
     List<String> arguments = new ArrayList<>(List.of("review", "--plan=" + Studies.PLAN));
-    for (String option : (Iterable<String>) options::fieldNames) {
-      if (!OPTIONS.contains(option)) {
-        throw new Refused(Refused.BAD_REQUEST, "there is no field of that name");
-      }
-      String value = Errand.text(options.path(option));
-      if (!value.isEmpty()) {
-        arguments.add("--" + option + "=" + value);
-      }
-    }
+    Errand.given(options, OPTIONS)
+        .forEach((option, value) -> arguments.add("--" + option + "=" + value));
     arguments.add("--units=" + units);
     return arguments;
   }

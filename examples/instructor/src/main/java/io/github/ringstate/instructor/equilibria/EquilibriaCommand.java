@@ -3,14 +3,11 @@ package io.github.ringstate.instructor.equilibria;
 import io.github.ringstate.analysis.equilibrium.DescentCase;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.delivery.Delivery;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import java.io.OutputStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -40,9 +37,6 @@ public final class EquilibriaCommand implements Runnable {
 
   private static final Quantity AIRSPEED = new Quantity("airspeed", Unit.KNOT, 0, 60);
 
-  private final OutputStream terminal;
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
 
   @Option(
@@ -61,25 +55,22 @@ public final class EquilibriaCommand implements Runnable {
 
   @Mixin private final PictureOutput output = new PictureOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public EquilibriaCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public EquilibriaCommand() {}
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
-    Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
+    output.deliver(this::report);
+  }
+
+  private EquilibriaReport report() {
+    Conditions conditions = loading.conditions();
     DescentCase descents =
         new DescentCase(
             conditions.craft(),
             conditions.air(),
             conditions.craft().inflow(),
             NumberText.si("--airspeed-kt", airspeed, AIRSPEED));
-    delivery.deliver(new EquilibriaReport(conditions, EquilibriaResult.of(descents, loop)));
+    return new EquilibriaReport(conditions, EquilibriaResult.of(descents, loop));
   }
 }

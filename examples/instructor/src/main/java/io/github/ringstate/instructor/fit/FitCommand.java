@@ -14,7 +14,6 @@ import io.github.ringstate.files.recording.ColumnMap;
 import io.github.ringstate.files.recording.RecordingFile;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
@@ -30,7 +29,6 @@ import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.recording.Recording;
 import io.github.ringstate.study.ModelRevision;
 import io.github.ringstate.study.model.OpenNumbers;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -77,8 +75,6 @@ public final class FitCommand implements Runnable {
   private static final int MODELS = 200;
 
   private static final long SEED = 1;
-
-  private final OutputStream terminal;
 
   @Parameters(
       arity = "1..*",
@@ -145,18 +141,15 @@ public final class FitCommand implements Runnable {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public FitCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public FitCommand() {}
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
+    output.deliver(this::report);
+  }
+
+  private FitReport report() {
     String day = date();
     Optional<FittedFile> place =
         Optional.ofNullable(craftFile).map(name -> FittedFile.named(Origin.CRAFT_FILE, name, spec));
@@ -199,7 +192,7 @@ public final class FitCommand implements Runnable {
               .getBytes(StandardCharsets.UTF_8);
       place.get().put(text);
     }
-    delivery.deliver(new FitReport(search.craft(), fit, skipped, Optional.ofNullable(craftFile)));
+    return new FitReport(search.craft(), fit, skipped, Optional.ofNullable(craftFile));
   }
 
   private String date() {

@@ -1,12 +1,10 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.AgreedHeights;
 import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.progress.Work;
-import java.io.OutputStream;
 import java.util.List;
 import picocli.CommandLine.Mixin;
 
@@ -14,15 +12,13 @@ import picocli.CommandLine.Mixin;
 abstract class BriefedCommand implements Runnable, Checked {
 
   private final BriefedReport.Kind kind;
-  private final OutputStream terminal;
 
   @Mixin private final BriefedOptions options = new BriefedOptions();
   @Mixin private final AgreedHeights agreed = new AgreedHeights();
   @Mixin private final SheetOutput output = new SheetOutput();
 
-  BriefedCommand(BriefedReport.Kind kind, OutputStream terminal) {
+  BriefedCommand(BriefedReport.Kind kind) {
     this.kind = kind;
-    this.terminal = terminal;
   }
 
   @Override
@@ -33,12 +29,16 @@ abstract class BriefedCommand implements Runnable, Checked {
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
+    output.deliver(this::report);
+  }
+
+  private BriefedReport report() {
     FloorRequest request = options.request();
-    BriefedTechnique briefed;
     try (Work work = Work.of(request.flights())) {
-      briefed = BriefedTechnique.of(request, FloorStudy.run(request, work).get(0));
+      return new BriefedReport(
+          kind,
+          BriefedTechnique.of(request, FloorStudy.run(request, work).get(0)),
+          agreed.heights());
     }
-    delivery.deliver(new BriefedReport(kind, briefed, agreed.heights()));
   }
 }

@@ -3,7 +3,6 @@ package io.github.ringstate.instructor.floor;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.instructor.option.BriefedRecoveryOption;
 import io.github.ringstate.instructor.option.BriefingOptions;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.PilotOptions;
@@ -18,7 +17,6 @@ import picocli.CommandLine.Option;
 /** What card and lesson are asked for: one craft at one mass in one air, one technique. */
 final class BriefedOptions {
 
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
   @Mixin private final EntryOptions entry = new EntryOptions();
 
@@ -62,7 +60,7 @@ final class BriefedOptions {
               + " the height");
     }
     return new FloorRequest(
-        List.of(loading.load(craft.craft())),
+        List.of(loading.craft()),
         List.of(loading.air()),
         entry.approach(OptionalDouble.empty()),
         OptionalDouble.empty(),

@@ -1,7 +1,6 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.text.Caution;
-import java.io.OutputStream;
 import picocli.CommandLine.Command;
 
 /** Prints what is briefed as a card. */
@@ -20,12 +19,8 @@ import picocli.CommandLine.Command;
     })
 public final class CardCommand extends BriefedCommand {
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public CardCommand(OutputStream terminal) {
-    super(BriefedReport.Kind.CARD, terminal);
+  /** Made by the tool. */
+  public CardCommand() {
+    super(BriefedReport.Kind.CARD);
   }
 }

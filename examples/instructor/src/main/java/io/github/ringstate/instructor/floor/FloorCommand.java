@@ -3,7 +3,6 @@ package io.github.ringstate.instructor.floor;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.BriefingOptions;
 import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.CompareOption;
@@ -15,7 +14,6 @@ import io.github.ringstate.instructor.option.RecoveriesOption;
 import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.instructor.progress.Work;
-import java.io.OutputStream;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -43,8 +41,6 @@ import picocli.CommandLine.Option;
 public final class FloorCommand implements Runnable, Checked {
 
   static final int STANDARD_PILOTS = 512;
-
-  private final OutputStream terminal;
 
   @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loadings loadings = new Loadings();
@@ -83,14 +79,8 @@ public final class FloorCommand implements Runnable, Checked {
   @Mixin private final PilotOptions chance = new PilotOptions();
   @Mixin private final SheetOutput output = new SheetOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public FloorCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public FloorCommand() {}
 
   @Override
   public List<Encounter> flown() {
@@ -99,14 +89,13 @@ public final class FloorCommand implements Runnable, Checked {
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
-    FloorRequest request = request();
-    delivery.deliver(new FloorReport(request, fly(request)));
+    output.deliver(this::report);
   }
 
-  private static List<FloorBlock> fly(FloorRequest request) {
+  private FloorReport report() {
+    FloorRequest request = request();
     try (Work work = Work.of(request.flights())) {
-      return FloorStudy.run(request, work);
+      return new FloorReport(request, FloorStudy.run(request, work));
     }
   }
 

@@ -1,7 +1,6 @@
 package io.github.ringstate.instructor.floor;
 
 import io.github.ringstate.files.text.Caution;
-import java.io.OutputStream;
 import picocli.CommandLine.Command;
 
 /** Prints what is briefed as a lesson. */
@@ -20,12 +19,8 @@ import picocli.CommandLine.Command;
     })
 public final class LessonCommand extends BriefedCommand {
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public LessonCommand(OutputStream terminal) {
-    super(BriefedReport.Kind.LESSON, terminal);
+  /** Made by the tool. */
+  public LessonCommand() {
+    super(BriefedReport.Kind.LESSON);
   }
 }

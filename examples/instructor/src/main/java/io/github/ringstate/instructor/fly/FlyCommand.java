@@ -3,13 +3,10 @@ package io.github.ringstate.instructor.fly;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.Choice;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.ScreenOutput;
@@ -17,7 +14,6 @@ import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import java.io.OutputStream;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -42,9 +38,6 @@ public final class FlyCommand implements Runnable, Checked {
   /** The finest step is ten times finer than anything in a flight; the coarsest still shows it. */
   private static final Quantity STEP = new Quantity("step", Unit.SECOND, 0.01, 10);
 
-  private final OutputStream terminal;
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
   @Mixin private final ApproachOptions approach = new ApproachOptions();
 
@@ -85,14 +78,8 @@ public final class FlyCommand implements Runnable, Checked {
 
   @Mixin private final ScreenOutput output = new ScreenOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public FlyCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public FlyCommand() {}
 
   @Override
   public List<Encounter> flown() {
@@ -101,20 +88,23 @@ public final class FlyCommand implements Runnable, Checked {
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
+    output.deliver(this::report);
+  }
+
+  private FlyReport report() {
     FlyRequest request = request();
-    delivery.deliver(new FlyReport(request, FlownEncounter.fly(request)));
+    return new FlyReport(request, FlownEncounter.fly(request));
   }
 
   private FlyRequest request() {
     Approach approached = approach.approach();
     return new FlyRequest(
-        Conditions.of(loading.load(craft.craft()), loading.air()),
+        loading.conditions(),
         approached,
         new Choice<>("--recovery", Technique.ALL, Technique::name).one(recovery),
         NumberText.one("--delay", delay, Recognition.DELAY),
         NumberText.one("--step", step, STEP),
-        output.isPage(),
+        output.isDrawn(),
         terrain(approached));
   }
 
@@ -122,7 +112,7 @@ public final class FlyCommand implements Runnable, Checked {
     if (terrain == null) {
       return Terrain.LEVEL;
     }
-    if (!output.isPage() || approached.height().isEmpty()) {
+    if (!output.isDrawn() || approached.height().isEmpty()) {
       throw UserError.usage(
           Terrain.OPTION + " needs --height-ft and --format html: it stands in the side view");
     }

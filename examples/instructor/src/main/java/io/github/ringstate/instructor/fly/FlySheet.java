@@ -1,8 +1,8 @@
 package io.github.ringstate.instructor.fly;
 
 import io.github.ringstate.files.report.Sheet;
-import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.report.TextColumn;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
@@ -11,23 +11,12 @@ import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /** A flight laid out for people: what was flown, what came of it, the events, the samples. */
-final class FlySheet {
+record FlySheet(FlyReport report, UnitSystem units) {
 
-  private final FlyReport report;
-  private final UnitSystem units;
-
-  private FlySheet(FlyReport report, UnitSystem units) {
-    this.report = report;
-    this.units = units;
-  }
-
-  static Sheet of(FlyReport report, UnitSystem units) {
-    return new FlySheet(report, units).sheet();
-  }
-
-  private Sheet sheet() {
+  Sheet sheet() {
     boolean eventful = !report.flown().outcome().occurrences().isEmpty();
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Vortex ring state: one flight"));
@@ -56,59 +45,47 @@ final class FlySheet {
   }
 
   private Sheet.Grid events() {
-    return new Sheet.Grid(
+    return TextColumn.grid(
         List.of(
-            GridColumn.left("event"),
-            GridColumn.right("time", "s"),
-            GridColumn.right("height", units.length().symbol()),
-            GridColumn.right("v/s", units.verticalSpeed().symbol())),
-        report.flown().outcome().occurrences().stream()
-            .map(
-                event ->
-                    List.of(
-                        event.kind().label(),
-                        Decimals.fixed(event.time(), 1),
-                        units.length(event.height()),
-                        units.fineVerticalSpeed(event.verticalSpeed())))
-            .toList());
+            TextColumn.left(event -> event.kind().label(), "event"),
+            TextColumn.right(event -> Decimals.fixed(event.time(), 1), "time", "s"),
+            TextColumn.right(
+                event -> units.length(event.height()), "height", units.length().symbol()),
+            TextColumn.right(
+                event -> units.fineVerticalSpeed(event.verticalSpeed()),
+                "v/s",
+                units.verticalSpeed().symbol())),
+        report.flown().outcome().occurrences());
   }
 
   private Sheet.Grid samples() {
     int decimals = Decimals.decimalsOf(report.request().step());
-    return new Sheet.Grid(
+    return TextColumn.grid(
         List.of(
-            GridColumn.right("time", "s"),
-            GridColumn.right("height", units.length().symbol()),
-            GridColumn.right("ground", units.speed().symbol()),
-            GridColumn.right("air", units.speed().symbol()),
-            GridColumn.right("v/s", units.verticalSpeed().symbol()),
-            GridColumn.right("pitch", "deg"),
-            GridColumn.right("bank", "deg"),
-            GridColumn.right("coll.", "deg"),
-            GridColumn.right("rotor", "%"),
-            GridColumn.right("power", "%"),
-            GridColumn.right("ind.", "1"),
-            GridColumn.right("axial", "1"),
-            GridColumn.right("edge", "1"),
-            GridColumn.left("phase")),
-        report.flown().samples().stream().map(sample -> line(sample, decimals)).toList());
+            number("time", "s", Unit.SECOND, decimals, Sample::time),
+            TextColumn.right(
+                sample -> units.length(sample.height()), "height", units.length().symbol()),
+            number("ground", units.speed().symbol(), units.speed(), 1, Sample::groundSpeed),
+            number("air", units.speed().symbol(), units.speed(), 1, Sample::airspeed),
+            TextColumn.right(
+                sample -> units.fineVerticalSpeed(sample.verticalSpeed()),
+                "v/s",
+                units.verticalSpeed().symbol()),
+            number("pitch", "deg", Unit.DEGREE, 1, Sample::pitch),
+            number("bank", "deg", Unit.DEGREE, 1, Sample::bank),
+            number("coll.", "deg", Unit.DEGREE, 1, Sample::collective),
+            number("rotor", "%", Unit.PERCENT, 0, Sample::rotorSpeed),
+            number("power", "%", Unit.PERCENT, 0, Sample::power),
+            number("ind.", "1", Unit.ONE, 2, Sample::inducedOverHover),
+            number("axial", "1", Unit.ONE, 2, Sample::axialOverHover),
+            number("edge", "1", Unit.ONE, 2, Sample::edgewiseOverHover),
+            TextColumn.left(Sample::phase, "phase")),
+        report.flown().samples());
   }
 
-  private List<String> line(Sample sample, int decimals) {
-    return List.of(
-        Decimals.fixed(sample.time(), decimals),
-        units.length(sample.height()),
-        Decimals.fixed(units.speed().fromSi(sample.groundSpeed()), 1),
-        Decimals.fixed(units.speed().fromSi(sample.airspeed()), 1),
-        units.fineVerticalSpeed(sample.verticalSpeed()),
-        Decimals.fixed(Unit.DEGREE.fromSi(sample.pitch()), 1),
-        Decimals.fixed(Unit.DEGREE.fromSi(sample.bank()), 1),
-        Decimals.fixed(Unit.DEGREE.fromSi(sample.collective()), 1),
-        Decimals.fixed(Unit.PERCENT.fromSi(sample.rotorSpeed()), 0),
-        Decimals.fixed(Unit.PERCENT.fromSi(sample.power()), 0),
-        Decimals.fixed(sample.inducedOverHover(), 2),
-        Decimals.fixed(sample.axialOverHover(), 2),
-        Decimals.fixed(sample.edgewiseOverHover(), 2),
-        sample.phase());
+  private static TextColumn<Sample> number(
+      String head, String symbol, Unit unit, int decimals, ToDoubleFunction<Sample> value) {
+    return TextColumn.right(
+        sample -> Decimals.fixed(unit.fromSi(value.applyAsDouble(sample)), decimals), head, symbol);
   }
 }

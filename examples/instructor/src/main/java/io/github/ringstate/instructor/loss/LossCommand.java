@@ -5,7 +5,6 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.ApproachOptions;
 import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.CompareOption;
@@ -22,7 +21,6 @@ import io.github.ringstate.instructor.progress.Work;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.study.model.Accepted;
-import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -56,8 +54,6 @@ public final class LossCommand implements Runnable, Checked {
 
   /** The pilots of a sheet unless the user asks for others. */
   private static final int ON_A_SHEET = 512;
-
-  private final OutputStream terminal;
 
   @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loadings loadings = new Loadings();
@@ -97,14 +93,8 @@ public final class LossCommand implements Runnable, Checked {
   @Mixin private final PilotOptions chance = new PilotOptions();
   @Mixin private final SheetOutput output = new SheetOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public LossCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public LossCommand() {}
 
   @Override
   public List<Encounter> flown() {
@@ -113,14 +103,13 @@ public final class LossCommand implements Runnable, Checked {
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
-    LossRequest request = request();
-    delivery.deliver(new LossReport(request, fly(request)));
+    output.deliver(this::report);
   }
 
-  private static LossResult fly(LossRequest request) {
+  private LossReport report() {
+    LossRequest request = request();
     try (Work work = Work.of(request.flights())) {
-      return LossStudy.run(request, work);
+      return new LossReport(request, new LossStudy(request, work).run());
     }
   }
 
@@ -138,7 +127,7 @@ public final class LossCommand implements Runnable, Checked {
         chance.disturbances(),
         pool(),
         state(),
-        output.isPage(),
+        output.isDrawn(),
         margin.margin(),
         compared());
   }
@@ -158,7 +147,7 @@ public final class LossCommand implements Runnable, Checked {
       return Optional.empty();
     }
     Optional<Accepted<RingStateInflow>> models = chance.models(craft.craft());
-    if (output.isPage() && models.isPresent()) {
+    if (output.isDrawn() && models.isPresent()) {
       throw UserError.usage(
           "--models has no place on a sheet (html, pdf)" + UserError.ALLOWED + "text, csv, json");
     }
@@ -172,7 +161,7 @@ public final class LossCommand implements Runnable, Checked {
   }
 
   private boolean isFlownByPilots() {
-    return pilots != null || chance.isPrecise() || output.isPage();
+    return pilots != null || chance.isPrecise() || output.isDrawn();
   }
 
   private Optional<PilotState> state() {

@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.loss;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.report.TextColumn;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.text.NotAWayOut;
@@ -13,21 +14,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A loss table laid out for people. */
-final class LossSheet {
+record LossSheet(LossRequest request, UnitSystem units) {
 
-  private final LossRequest request;
-  private final UnitSystem units;
-
-  private LossSheet(LossRequest request, UnitSystem units) {
-    this.request = request;
-    this.units = units;
-  }
-
-  static Sheet of(LossReport report, UnitSystem units) {
-    return new LossSheet(report.request(), units).sheet(report);
-  }
-
-  private Sheet sheet(LossReport report) {
+  Sheet sheet(LossReport report) {
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Vortex ring state: altitude loss against delay"));
     List<Term> heading = heading();
@@ -66,25 +55,19 @@ final class LossSheet {
   }
 
   private Sheet.Grid grid(LossBlock block) {
-    List<GridColumn> columns = new ArrayList<>();
-    columns.add(GridColumn.right("delay", "s"));
+    String loss = "loss, " + units.length().symbol();
+    List<TextColumn<Double>> columns = new ArrayList<>();
+    columns.add(TextColumn.right(Decimals::given, "delay", "s"));
     for (Technique recovery : block.recoveries()) {
-      String loss = "loss, " + units.length().symbol();
-      columns.add(
-          recovery.isMistaken()
-              ? GridColumn.right(recovery.label(), loss, NotAWayOut.HEAD)
-              : GridColumn.right(recovery.label(), loss));
-    }
-    List<List<String>> lines = new ArrayList<>();
-    for (double delay : block.delays()) {
-      List<String> line = new ArrayList<>();
-      line.add(Decimals.given(delay));
-      for (Technique recovery : block.recoveries()) {
-        line.add(cell(block.row(recovery, delay), units));
+      List<String> head = new ArrayList<>(List.of(recovery.label(), loss));
+      if (recovery.isMistaken()) {
+        head.add(NotAWayOut.HEAD);
       }
-      lines.add(line);
+      columns.add(
+          new TextColumn<>(
+              new GridColumn(head, false), delay -> cell(block.row(recovery, delay), units)));
     }
-    return new Sheet.Grid(columns, lines);
+    return TextColumn.grid(columns, block.delays());
   }
 
   /**

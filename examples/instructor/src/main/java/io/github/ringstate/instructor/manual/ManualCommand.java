@@ -5,7 +5,6 @@ import io.github.ringstate.craft.RotationSense;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.whole.WholeFile;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.TableOutput;
@@ -13,7 +12,6 @@ import io.github.ringstate.instructor.option.TemperatureText;
 import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -45,8 +43,6 @@ import picocli.CommandLine.Option;
 public final class ManualCommand implements Runnable {
 
   private static final Quantity POWER = new Quantity("power", Unit.KILOWATT, 20, 10_000);
-
-  private final OutputStream terminal;
 
   @Option(names = "--name", paramLabel = "WORD", required = true, description = "The craft's name.")
   private String name = "";
@@ -163,30 +159,29 @@ public final class ManualCommand implements Runnable {
 
   @Mixin private final TableOutput output = new TableOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public ManualCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public ManualCommand() {}
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
-    Comparison comparison;
-    try {
-      comparison = Comparison.of(numbers());
-    } catch (OutOfRangeException outside) {
-      throw UserError.usage("these numbers make no craft: " + outside.getMessage());
-    }
-    ManualReport report = new ManualReport(comparison);
+    output.deliver(this::report);
+  }
+
+  private ManualReport report() {
+    ManualReport report = new ManualReport(comparison());
     if (craftFile != null) {
       byte[] text = report.craftText().getBytes(StandardCharsets.UTF_8);
       WholeFile.named("--craft-file", craftFile).replace(out -> out.write(text));
     }
-    delivery.deliver(report);
+    return report;
+  }
+
+  private Comparison comparison() {
+    try {
+      return Comparison.of(numbers());
+    } catch (OutOfRangeException outside) {
+      throw UserError.usage("these numbers make no craft: " + outside.getMessage());
+    }
   }
 
   private ManualNumbers numbers() {

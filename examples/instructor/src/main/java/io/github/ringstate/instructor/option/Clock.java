@@ -12,6 +12,7 @@ import io.github.ringstate.pilot.Cues;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
+import java.util.Locale;
 
 /**
  * What a delay counts from.
@@ -24,17 +25,11 @@ public record Clock(Kind kind, ParameterSet limits) {
   /** Kinds of clock. */
   public enum Kind {
     /** From onset. */
-    BOUNDARY("boundary"),
+    BOUNDARY,
     /** From the moment at which the vertical speed indicator gives the sink away. */
-    CUE("cue"),
+    CUE,
     /** From the moment at which limits that pilots are taught are exceeded. */
-    LIMITS("limits");
-
-    private final String label;
-
-    Kind(String label) {
-      this.label = label;
-    }
+    LIMITS;
 
     /**
      * The clock's name.
@@ -42,7 +37,7 @@ public record Clock(Kind kind, ParameterSet limits) {
      * @return one lower-case word
      */
     public String label() {
-      return label;
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 

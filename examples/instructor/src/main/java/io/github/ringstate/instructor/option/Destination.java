@@ -3,20 +3,18 @@ package io.github.ringstate.instructor.option;
 import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.report.Format;
 import io.github.ringstate.files.report.Report;
-import io.github.ringstate.files.report.ReportWriter;
 import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.delivery.Recipient;
 import io.github.ringstate.instructor.delivery.StandardStream;
 import io.github.ringstate.instructor.origin.Origin;
 import java.io.FileOutputStream;
-import java.io.OutputStream;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiFunction;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -43,31 +41,55 @@ public abstract class Destination {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec spec = CommandSpec.create();
 
-  Destination() {}
+  private final List<Format> formats;
 
   /**
-   * The way out for a report.
+   * Creates it.
    *
-   * @param format the format's name, as the user gave it
    * @param formats the formats that there are
-   * @param writer makes the writer for one of them, with the provenance of the report as JSON
-   * @param terminal where the report goes if no file is given
-   * @return the way out
    */
-  final Delivery delivery(
-      String format,
-      List<Format> formats,
-      BiFunction<Format, String, ReportWriter> writer,
-      OutputStream terminal) {
-    Format chosen = new Choice<>("--format", formats, Format::label).one(format);
-    refuseNameOfAnother(chosen, formats);
-    Optional<Recipient> recipient = Recipient.of(spec);
-    if (recipient.isPresent()) {
-      return Delivery.to(recipient.get());
+  Destination(Format... formats) {
+    this.formats = List.of(formats);
+  }
+
+  /** The format's name, as the user gave it. */
+  abstract String format();
+
+  /** The writers by the other options, which are refused here if they are wrong. */
+  abstract Writers writers();
+
+  /**
+   * Whether a page or a picture is wanted.
+   *
+   * @return false for text and data
+   */
+  public final boolean isDrawn() {
+    return Stream.of(Format.HTML, Format.PDF, Format.SVG, Format.PNG)
+        .anyMatch(drawn -> drawn.label().equals(format().strip()));
+  }
+
+  /**
+   * Delivers a report.
+   *
+   * @param report makes the report; asked after the options, so that a wrong one costs no time
+   * @throws UserError if an option is wrong, or the report cannot be written
+   */
+  public final void deliver(Supplier<Report> report) {
+    Recipient recipient = recipient();
+    recipient.take(report.get());
+  }
+
+  private Recipient recipient() {
+    Writers writers = writers();
+    Format chosen = new Choice<>("--format", formats, Format::label).one(format());
+    refuseNameOfAnother(chosen);
+    Recipient.Holder tool = Recipient.Holder.of(spec);
+    if (tool.recipient().isPresent()) {
+      return tool.recipient().get();
     }
     if (output == null
         && BINARY.contains(chosen)
-        && terminal instanceof FileOutputStream
+        && tool.terminal() instanceof FileOutputStream
         && StandardStream.OUTPUT.isTerminal()) {
       throw UserError.usage(
           "--format "
@@ -79,16 +101,16 @@ public abstract class Destination {
     Origin origin = Origin.of(spec);
     Delivery.Writing writing =
         new Delivery.Writing(
-            json -> writer.apply(chosen, json),
+            json -> writers.of(chosen, json),
             report -> origin.provenance(chosen.label(), report.settings(), columns(report)),
             KEEPING.contains(chosen));
     return output == null
-        ? Delivery.to(writing, terminal)
+        ? Delivery.to(writing, tool.terminal())
         : Delivery.toFile(writing, Origin.OUTPUT, output);
   }
 
   /** A file whose name promises another format than it gets is opened by the wrong program. */
-  private void refuseNameOfAnother(Format chosen, List<Format> formats) {
+  private void refuseNameOfAnother(Format chosen) {
     if (output == null) {
       return;
     }

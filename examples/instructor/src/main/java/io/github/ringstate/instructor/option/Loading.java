@@ -1,15 +1,19 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.air.Air;
+import io.github.ringstate.craft.HeightVelocityCurve;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.instructor.conditions.Conditions;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** One mass in one air. */
+/** A craft at one mass in one air. */
 public final class Loading {
+
+  @Mixin private final CraftOption craft = new CraftOption();
 
   @Option(
       names = "--mass-kg",
@@ -36,13 +40,32 @@ public final class Loading {
   public Loading() {}
 
   /**
-   * A craft at the mass given.
+   * The craft at the mass given.
    *
-   * @param craft the craft
-   * @return the craft at that mass
+   * @return the craft
+   * @throws UserError if there is none of that name, its file is bad, or it may not have that mass
    */
-  public Helicopter load(Helicopter craft) {
-    return Masses.one(craft, mass);
+  public Helicopter craft() {
+    return Masses.one(craft.craft(), mass);
+  }
+
+  /**
+   * The height-velocity curve that the craft's file holds.
+   *
+   * @return the curve; none is known if the file holds no points, or the craft is no file
+   */
+  public HeightVelocityCurve heightVelocity() {
+    return craft.heightVelocity();
+  }
+
+  /**
+   * The craft in the air given.
+   *
+   * @return craft, mass and air
+   * @throws UserError if an option is wrong, or the rotor cannot carry the craft in this air
+   */
+  public Conditions conditions() {
+    return Conditions.of(craft(), air());
   }
 
   /**

@@ -1,18 +1,11 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.files.report.Format;
-import io.github.ringstate.instructor.delivery.Delivery;
-import io.github.ringstate.sheets.page.PageSettings;
-import java.io.OutputStream;
-import java.util.List;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** In what format a report with a printed sheet goes where. */
 public final class SheetOutput extends Destination {
-
-  private static final List<Format> FORMATS =
-      List.of(Format.TEXT, Format.CSV, Format.JSON, Format.HTML, Format.PDF);
 
   @Option(
       names = "--format",
@@ -24,27 +17,17 @@ public final class SheetOutput extends Destination {
   @Mixin private final SheetSettings sheet = new SheetSettings();
 
   /** Made by picocli. */
-  public SheetOutput() {}
-
-  /**
-   * Whether a page is wanted.
-   *
-   * @return false for text and data
-   */
-  public boolean isPage() {
-    return List.of(Format.HTML.label(), Format.PDF.label()).contains(format.strip());
+  public SheetOutput() {
+    super(Format.TEXT, Format.CSV, Format.JSON, Format.HTML, Format.PDF);
   }
 
-  /**
-   * The way out for the report; asked for before anything is computed, so that a wrong option costs
-   * no time.
-   *
-   * @param terminal where the report goes if no file is given
-   * @return the way out
-   */
-  public Delivery delivery(OutputStream terminal) {
-    PageSettings settings = sheet.settings();
-    return delivery(
-        format, FORMATS, (chosen, json) -> Writers.any(chosen, settings, json), terminal);
+  @Override
+  String format() {
+    return format;
+  }
+
+  @Override
+  Writers writers() {
+    return Writers.any(sheet.settings());
   }
 }

@@ -1,44 +1,22 @@
 package io.github.ringstate.instructor.option;
 
-import io.github.ringstate.quantity.Unit;
+import java.util.List;
 
 /**
  * How rough the air is, in the words of a forecast; MIL-F-8785C (1980) says what they stand for.
+ *
+ * @param label the category's name, one lower-case word
+ * @param knots the mean wind that such turbulence goes with, 20 ft above the ground, kt
  */
-public enum Turbulence {
-  /** Light. */
-  LIGHT("light", 15),
-  /** Moderate. */
-  MODERATE("moderate", 30),
-  /** Severe. */
-  SEVERE("severe", 45);
+record Turbulence(String label, double knots) {
 
   /** The option that takes such a word, in all commands. */
-  public static final String OPTION = "--turbulence";
+  static final String OPTION = "--turbulence";
 
-  private final String label;
-  private final double knots;
-
-  Turbulence(String label, double knots) {
-    this.label = label;
-    this.knots = knots;
-  }
-
-  /**
-   * The category's name.
-   *
-   * @return one lower-case word
-   */
-  public String label() {
-    return label;
-  }
-
-  /**
-   * The mean wind that such turbulence goes with.
-   *
-   * @return the wind 20 ft above the ground, m/s
-   */
-  public double wind() {
-    return Unit.KNOT.toSi(knots);
-  }
+  /** All categories. */
+  static final List<Turbulence> ALL =
+      List.of(
+          new Turbulence("light", 15),
+          new Turbulence("moderate", 30),
+          new Turbulence("severe", 45));
 }

@@ -1,8 +1,6 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.encounter.Disturbances;
-import io.github.ringstate.quantity.Unit;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -42,10 +40,10 @@ public final class TurbulenceOption {
       return 0;
     }
     String given = turbulence;
-    return Stream.of(Turbulence.values())
+    return Turbulence.ALL.stream()
         .filter(category -> category.label().equals(given.strip()))
         .findFirst()
-        .map(category -> Unit.KNOT.fromSi(category.wind()))
+        .map(Turbulence::knots)
         .orElseGet(
             () -> NumberText.one(Turbulence.OPTION, given, Disturbances.GUST_WIND.quantity()));
   }

@@ -14,43 +14,49 @@ import io.github.ringstate.sheets.page.PngWriter;
 import io.github.ringstate.sheets.page.SvgWriter;
 
 /** The writers by format; only the one that is made has its classes loaded. */
-final class Writers {
-
-  private Writers() {}
+@FunctionalInterface
+interface Writers {
 
   /**
-   * A writer of characters alone.
+   * Makes a writer.
    *
-   * @param format text, CSV or JSON
-   * @param units the units of text
+   * @param format one of the formats that there are
    * @param provenance where the report comes from, as JSON
    * @return the writer
    */
-  static ReportWriter plain(Format format, UnitSystem units, String provenance) {
-    return switch (format) {
-      case TEXT -> new TextWriter(units);
-      case CSV -> new CsvWriter();
-      case JSON -> new JsonWriter(provenance);
-      case PARQUET, HTML, PDF, SVG, PNG -> throw new IllegalArgumentException(format.label());
-    };
+  ReportWriter of(Format format, String provenance);
+
+  /**
+   * Writers of characters alone: text, CSV and JSON.
+   *
+   * @param units the units of text
+   * @return the writers
+   */
+  static Writers plain(UnitSystem units) {
+    return (format, provenance) ->
+        switch (format) {
+          case TEXT -> new TextWriter(units);
+          case CSV -> new CsvWriter();
+          case JSON -> new JsonWriter(provenance);
+          case PARQUET, HTML, PDF, SVG, PNG -> throw new IllegalArgumentException(format.label());
+        };
   }
 
   /**
-   * A writer of any format.
+   * Writers of every format.
    *
-   * @param format the format
    * @param settings paper, units and date
-   * @param provenance where the report comes from, as JSON
-   * @return the writer
+   * @return the writers
    */
-  static ReportWriter any(Format format, PageSettings settings, String provenance) {
-    return switch (format) {
-      case TEXT, CSV, JSON -> plain(format, settings.units(), provenance);
-      case PARQUET -> new ParquetWriter(provenance);
-      case HTML -> new HtmlWriter(settings, provenance);
-      case PDF -> new PdfWriter(settings, provenance);
-      case SVG -> new SvgWriter(settings, provenance);
-      case PNG -> new PngWriter(settings, provenance);
-    };
+  static Writers any(PageSettings settings) {
+    return (format, provenance) ->
+        switch (format) {
+          case TEXT, CSV, JSON -> plain(settings.units()).of(format, provenance);
+          case PARQUET -> new ParquetWriter(provenance);
+          case HTML -> new HtmlWriter(settings, provenance);
+          case PDF -> new PdfWriter(settings, provenance);
+          case SVG -> new SvgWriter(settings, provenance);
+          case PNG -> new PngWriter(settings, provenance);
+        };
   }
 }

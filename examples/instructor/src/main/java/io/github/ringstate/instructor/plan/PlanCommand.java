@@ -5,15 +5,12 @@ import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
 import io.github.ringstate.files.plan.PlanFile.Fact;
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.AgreedHeights;
 import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.OutputOptions;
 import io.github.ringstate.instructor.origin.Origin;
-import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.ModelRevision;
-import java.io.OutputStream;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +45,6 @@ import picocli.CommandLine.Spec;
     })
 public final class PlanCommand implements Runnable {
 
-  private final OutputStream terminal;
   private final PlannedOptions planned;
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -80,29 +76,30 @@ public final class PlanCommand implements Runnable {
   @Mixin private final AgreedHeights demonstration = new AgreedHeights();
   @Mixin private final OutputOptions output = new OutputOptions();
 
-  private PlanCommand(OutputStream terminal, PlannedOptions planned) {
-    this.terminal = terminal;
+  private PlanCommand(PlannedOptions planned) {
     this.planned = planned;
   }
 
   /**
    * The command with all options that a plan may hold.
    *
-   * @param terminal where the plan goes if no file is given
    * @param planned the options
    * @return the command
    */
-  public static CommandLine of(OutputStream terminal, PlannedOptions planned) {
-    CommandLine plan = new CommandLine(new PlanCommand(terminal, planned));
+  public static CommandLine of(PlannedOptions planned) {
+    CommandLine plan = new CommandLine(new PlanCommand(planned));
     planned.addTo(plan.getCommandSpec());
     return plan;
   }
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
+    output.deliver(this::report);
+  }
+
+  private PlanReport report() {
     PlanFile plan = plan();
-    delivery.deliver(new PlanReport(plan, planned.flown(plan, Origin.of(spec))));
+    return new PlanReport(plan, planned.flown(plan, Origin.of(spec)));
   }
 
   private PlanFile plan() {
@@ -120,14 +117,7 @@ public final class PlanCommand implements Runnable {
         crew == null
             ? List.of()
             : Stream.of(crew.split(",", -1)).map(name -> line("--crew", name.strip())).toList(),
-        technique == null
-            ? ""
-            : new Choice<>(
-                    "--technique",
-                    Technique.ALL.stream().filter(Technique::wayOut).toList(),
-                    Technique::name)
-                .one(technique)
-                .name(),
+        technique == null ? "" : Choice.waysOut("--technique").one(technique).name(),
         planned.given(spec),
         agreed,
         ModelRevision.current());

@@ -8,9 +8,7 @@ import io.github.ringstate.files.recording.ColumnMap;
 import io.github.ringstate.files.recording.RecordingFile;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PlanOption;
@@ -18,7 +16,6 @@ import io.github.ringstate.instructor.option.SheetOutput;
 import io.github.ringstate.instructor.origin.Origin;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
-import java.io.OutputStream;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -65,8 +62,6 @@ public final class ReviewCommand implements Runnable {
   private static final Quantity DIRECTION = new Quantity("wind from", Unit.DEGREE, 0, 360);
   private static final Quantity GROUND = new Quantity("ground", Unit.FOOT, -2000, 30_000);
 
-  private final OutputStream terminal;
-
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "FILE", arity = "0..1", description = "The recording.")
@@ -94,7 +89,6 @@ public final class ReviewCommand implements Runnable {
               + " it.")
   private @Nullable String columns;
 
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
 
   @Option(
@@ -131,19 +125,12 @@ public final class ReviewCommand implements Runnable {
 
   @Mixin private final SheetOutput output = new SheetOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public ReviewCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public ReviewCommand() {}
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
-    delivery.deliver(new ReviewReport(Debrief.of(request())));
+    output.deliver(() -> new ReviewReport(Debrief.of(request())));
   }
 
   private ReviewRequest request() {
@@ -156,7 +143,7 @@ public final class ReviewCommand implements Runnable {
         ground == null
             ? OptionalDouble.empty()
             : OptionalDouble.of(NumberText.si("--ground-ft", ground, GROUND));
-    Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
+    Conditions conditions = loading.conditions();
     RecordingFile recording = recording();
     return new ReviewRequest(
         file == null ? String.valueOf(demo) : file,

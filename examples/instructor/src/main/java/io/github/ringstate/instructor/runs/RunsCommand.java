@@ -5,11 +5,9 @@ import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.BriefedRecoveryOption;
 import io.github.ringstate.instructor.option.Checked;
 import io.github.ringstate.instructor.option.CompareOption;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.MarginOption;
 import io.github.ringstate.instructor.option.NumberText;
@@ -20,7 +18,6 @@ import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.study.run.RunLimits;
 import io.github.ringstate.study.run.RunPlan;
-import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -56,9 +53,6 @@ public final class RunsCommand implements Runnable, Checked {
 
   private static final int STANDARD_PILOTS = 256;
 
-  private final OutputStream terminal;
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
 
   @Mixin private final WindOptions wind = new WindOptions();
@@ -154,14 +148,8 @@ public final class RunsCommand implements Runnable, Checked {
   @Mixin private final CompareOption compare = new CompareOption();
   @Mixin private final SheetOutput output = new SheetOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public RunsCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public RunsCommand() {}
 
   @Override
   public List<Encounter> flown() {
@@ -170,25 +158,27 @@ public final class RunsCommand implements Runnable, Checked {
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
+    output.deliver(this::report);
+  }
+
+  private RunsReport report() {
     RunsRequest request = request();
     Optional<RunsRequest> worse = compare.worse().map(request::on);
-    delivery.deliver(
-        new RunsReport(
-            request,
-            RunAnalysis.of(request),
-            worse.map(then -> new RunsReport(then, RunAnalysis.of(then), Optional.empty()))));
+    return new RunsReport(
+        request,
+        RunAnalysis.of(request),
+        worse.map(then -> new RunsReport(then, RunAnalysis.of(then), Optional.empty())));
   }
 
   private RunsRequest request() {
-    Conditions conditions = Conditions.of(loading.load(craft.craft()), loading.air());
+    Conditions conditions = loading.conditions();
     ReportedWind reported = wind.reported();
     long seeded = NumberText.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE);
     double flown = NumberText.si("--height-ft", height, RunPlan.HEIGHT);
     RunPlan plan =
         new RunPlan(
             conditions.craft(),
-            craft.heightVelocity(),
+            loading.heightVelocity(),
             conditions.air(),
             wind.at(flown),
             NumberText.si("--ground-speed-kt", groundSpeed, RunPlan.GROUND_SPEED),

@@ -73,9 +73,4 @@ record TrackNumbers(
             judgement.verdict().label(), units.speed(judgement.groundSpeedInstead().getAsDouble()))
         : judgement.verdict().label();
   }
-
-  List<String> inOrder() {
-    return List.of(
-        tracks, tail, cross, air, minimum, power, takeOff, ring, escape, sectors, verdict);
-  }
 }

@@ -1,18 +1,12 @@
 package io.github.ringstate.instructor.sensitivity;
 
 import io.github.ringstate.files.text.Caution;
-import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.delivery.Delivery;
 import io.github.ringstate.instructor.option.Choice;
-import io.github.ringstate.instructor.option.CraftOption;
 import io.github.ringstate.instructor.option.EntryOptions;
 import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
 import io.github.ringstate.pilot.Recognition;
-import io.github.ringstate.pilot.Technique;
-import java.io.OutputStream;
-import java.util.List;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -41,12 +35,6 @@ import picocli.CommandLine.Option;
     })
 public final class SensitivityCommand implements Runnable {
 
-  private static final List<Technique> WAYS =
-      Technique.ALL.stream().filter(Technique::wayOut).toList();
-
-  private final OutputStream terminal;
-
-  @Mixin private final CraftOption craft = new CraftOption();
   @Mixin private final Loading loading = new Loading();
   @Mixin private final EntryOptions entry = new EntryOptions();
 
@@ -74,25 +62,22 @@ public final class SensitivityCommand implements Runnable {
 
   @Mixin private final PictureOutput output = new PictureOutput();
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the report goes if no file is given
-   */
-  public SensitivityCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public SensitivityCommand() {}
 
   @Override
   public void run() {
-    Delivery delivery = output.delivery(terminal);
+    output.deliver(this::report);
+  }
+
+  private SensitivityReport report() {
     SensitivityRequest request =
         new SensitivityRequest(
-            Conditions.of(loading.load(craft.craft()), loading.air()),
+            loading.conditions(),
             entry.approach(OptionalDouble.empty()),
-            new Choice<>("--recovery", WAYS, Technique::name).one(recovery),
+            Choice.waysOut("--recovery").one(recovery),
             NumberText.one("--delay", delay, Recognition.DELAY),
             new Choice<>("--groups", SensitivityRequest.GROUPS, group -> group).several(groups));
-    delivery.deliver(new SensitivityReport(request, request.tornado()));
+    return new SensitivityReport(request, request.tornado());
   }
 }

@@ -5,9 +5,9 @@ import io.github.ringstate.files.provenance.ResolvedSettings;
 import io.github.ringstate.files.report.Cell;
 import io.github.ringstate.files.report.Column;
 import io.github.ringstate.files.report.Sheet;
-import io.github.ringstate.files.report.Sheet.GridColumn;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.report.TextColumn;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
@@ -20,7 +20,6 @@ import io.github.ringstate.sheets.page.Page;
 import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.sheets.page.Pictured;
 import io.github.ringstate.sheets.page.Printable;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -190,32 +189,23 @@ record SensitivityReport(SensitivityRequest request, Tornado tornado)
 
   private Sheet.Grid numbers(UnitSystem units) {
     String symbol = units.length().symbol();
-    List<GridColumn> columns =
+    return TextColumn.grid(
         List.of(
-            GridColumn.left("number"),
-            GridColumn.left("of"),
-            GridColumn.right("low"),
-            GridColumn.right("high"),
-            GridColumn.left("unit"),
-            GridColumn.right("loss at", "low, " + symbol),
-            GridColumn.right("loss at", "high, " + symbol),
-            GridColumn.right("slope", symbol + " per unit"));
-    List<List<String>> lines = new ArrayList<>();
-    for (Tornado.Bar bar : shown()) {
-      lines.add(
-          List.of(
-              bar.input().name(),
-              bar.input().group(),
-              Decimals.brief(bar.input().range().low()),
-              Decimals.brief(bar.input().range().high()),
-              unit(bar),
-              loss(bar.low(), units),
-              loss(bar.high(), units),
-              bar.agrees()
-                  ? Decimals.fixed(units.length().fromSi(bar.derivative().orElseThrow().value()), 2)
-                  : "-"));
-    }
-    return new Sheet.Grid(columns, lines);
+            TextColumn.left(bar -> bar.input().name(), "number"),
+            TextColumn.left(bar -> bar.input().group(), "of"),
+            TextColumn.right(bar -> Decimals.brief(bar.input().range().low()), "low"),
+            TextColumn.right(bar -> Decimals.brief(bar.input().range().high()), "high"),
+            TextColumn.left(SensitivityReport::unit, "unit"),
+            TextColumn.right(bar -> loss(bar.low(), units), "loss at", "low, " + symbol),
+            TextColumn.right(bar -> loss(bar.high(), units), "loss at", "high, " + symbol),
+            TextColumn.right(bar -> slope(bar, units), "slope", symbol + " per unit")),
+        shown());
+  }
+
+  private static String slope(Tornado.Bar bar, UnitSystem units) {
+    return bar.agrees()
+        ? Decimals.fixed(units.length().fromSi(bar.derivative().orElseThrow().value()), 2)
+        : "-";
   }
 
   private static String loss(OptionalDouble metres, UnitSystem units) {

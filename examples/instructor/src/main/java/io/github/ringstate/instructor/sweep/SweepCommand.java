@@ -9,6 +9,7 @@ import io.github.ringstate.files.sweep.SweepFile;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.whole.WholeFile;
 import io.github.ringstate.instructor.delivery.Delivery;
+import io.github.ringstate.instructor.delivery.Recipient;
 import io.github.ringstate.instructor.option.Notices;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.origin.Origin;
@@ -16,7 +17,6 @@ import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.study.sweep.Column;
 import io.github.ringstate.study.sweep.SweepFlight;
-import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -68,8 +68,6 @@ public final class SweepCommand implements Callable<Integer> {
       new Quantity("threads", Unit.ONE, 1, SweepFlight.MOST_THREADS);
   private static final String FILES = "the name of a file that ends in .csv or .parquet";
 
-  private final OutputStream terminal;
-
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -115,19 +113,13 @@ public final class SweepCommand implements Callable<Integer> {
   @Option(names = "--example", description = "Print a sweep that explains itself, and fly nothing.")
   private boolean example;
 
-  /**
-   * Creates the command.
-   *
-   * @param terminal where the example goes
-   */
-  public SweepCommand(OutputStream terminal) {
-    this.terminal = terminal;
-  }
+  /** Made by the tool. */
+  public SweepCommand() {}
 
   @Override
   public Integer call() {
     if (example) {
-      Delivery.print(SweepFile.example(), terminal);
+      Delivery.print(SweepFile.example(), Recipient.Holder.of(spec).terminal());
       return 0;
     }
     SweepRequest request = request();

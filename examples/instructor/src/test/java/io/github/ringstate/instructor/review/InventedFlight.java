@@ -47,10 +47,20 @@ record InventedFlight(List<Point> points, double onset, double loss) {
   private static final double STEP = 0.02;
 
   /**
-   * One instant, in SI units; the lever as a share of its travel.
+   * Air, attitude and lever, in SI units.
    *
    * @param windNorth velocity of the air over the ground
+   * @param collective the lever as a share of its travel
    */
+  record Held(
+      double windNorth,
+      double windEast,
+      double heading,
+      double pitch,
+      double bank,
+      double collective) {}
+
+  /** One instant, in SI units. */
   record Point(
       double time,
       double north,
@@ -59,28 +69,10 @@ record InventedFlight(List<Point> points, double onset, double loss) {
       double speedNorth,
       double speedEast,
       double verticalSpeed,
-      double windNorth,
-      double windEast,
-      double heading,
-      double pitch,
-      double bank,
-      double collective) {
+      Held held) {
 
     Point at(double other) {
-      return new Point(
-          other,
-          north,
-          east,
-          height,
-          speedNorth,
-          speedEast,
-          verticalSpeed,
-          windNorth,
-          windEast,
-          heading,
-          pitch,
-          bank,
-          collective);
+      return new Point(other, north, east, height, speedNorth, speedEast, verticalSpeed, held);
     }
   }
 
@@ -122,12 +114,13 @@ record InventedFlight(List<Point> points, double onset, double loss) {
         now.get(FlightQuantity.SPEED_NORTH),
         now.get(FlightQuantity.SPEED_EAST),
         now.get(FlightQuantity.VERTICAL_SPEED),
-        wind[0],
-        wind[1],
-        now.get(FlightQuantity.HEADING),
-        now.get(FlightQuantity.PITCH),
-        now.get(FlightQuantity.BANK),
-        (now.get(FlightQuantity.COLLECTIVE) - low) / travel);
+        new Held(
+            wind[0],
+            wind[1],
+            now.get(FlightQuantity.HEADING),
+            now.get(FlightQuantity.PITCH),
+            now.get(FlightQuantity.BANK),
+            (now.get(FlightQuantity.COLLECTIVE) - low) / travel));
   }
 
   /** What comes before the encounter, flown backwards from its start. */
@@ -164,19 +157,15 @@ record InventedFlight(List<Point> points, double onset, double loss) {
               end.speedNorth(),
               end.speedEast(),
               speed,
-              end.windNorth(),
-              end.windEast(),
-              end.heading(),
-              end.pitch(),
-              end.bank(),
-              end.collective()));
+              end.held()));
     }
     return climb;
   }
 
   private static Point earlier(Point start, Point later, double time) {
-    double airNorth = start.speedNorth() - start.windNorth();
-    double airEast = start.speedEast() - start.windEast();
+    Held held = start.held();
+    double airNorth = start.speedNorth() - held.windNorth();
+    double airEast = start.speedEast() - held.windEast();
     double first = FastMath.hypot(airNorth, airEast);
     double ahead = FastMath.atan2(airEast, airNorth);
     boolean turning = time < -SLOWING;
@@ -186,8 +175,8 @@ record InventedFlight(List<Point> points, double onset, double loss) {
     double heading = ahead + (turning ? rate * (time + SLOWING) : 0);
     double sinking =
         time < -SINKING ? 0 : (1 - FastMath.cos(FastMath.PI * (1 + time / SINKING))) / 2;
-    double north = airspeed * FastMath.cos(heading) + start.windNorth();
-    double east = airspeed * FastMath.sin(heading) + start.windEast();
+    double north = airspeed * FastMath.cos(heading) + held.windNorth();
+    double east = airspeed * FastMath.sin(heading) + held.windEast();
     double vertical = start.verticalSpeed() * sinking;
     return new Point(
         time,
@@ -197,11 +186,12 @@ record InventedFlight(List<Point> points, double onset, double loss) {
         north,
         east,
         vertical,
-        start.windNorth(),
-        start.windEast(),
-        heading,
-        start.pitch(),
-        turning ? FastMath.atan(CRUISE * rate / GRAVITY) : 0,
-        start.collective());
+        new Held(
+            held.windNorth(),
+            held.windEast(),
+            heading,
+            held.pitch(),
+            turning ? FastMath.atan(CRUISE * rate / GRAVITY) : 0,
+            held.collective()));
   }
 }

@@ -213,7 +213,8 @@ final class InventedRecordings {
       double east = point.speedEast() + off(SPEED);
       double air =
           FastMath.hypot(
-              point.speedNorth() - point.windNorth(), point.speedEast() - point.windEast());
+              point.speedNorth() - point.held().windNorth(),
+              point.speedEast() - point.held().windEast());
       double vertical = Unit.FOOT_PER_MINUTE.fromSi(point.verticalSpeed() + off(VERTICAL));
       text.append(
           format(
@@ -224,10 +225,10 @@ final class InventedRecordings {
               Unit.KNOT.fromSi(FastMath.hypot(north, east)),
               direction(north, east),
               Unit.KNOT.fromSi(Math.max(0, air + off(AIRSPEED))),
-              (FastMath.toDegrees(point.heading()) + 720) % 360,
-              FastMath.toDegrees(point.pitch() + off(ANGLE)),
-              FastMath.toDegrees(point.bank() + off(ANGLE)),
-              100 * point.collective(),
+              (FastMath.toDegrees(point.held().heading()) + 720) % 360,
+              FastMath.toDegrees(point.held().pitch() + off(ANGLE)),
+              FastMath.toDegrees(point.held().bank() + off(ANGLE)),
+              100 * point.held().collective(),
               remark.isEmpty() ? "" : "\"" + remark + "\""));
       remark = "";
     }
