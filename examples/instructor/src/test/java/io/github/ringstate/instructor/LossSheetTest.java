@@ -151,7 +151,7 @@ class LossSheetTest {
     String page = page(planned + " --pilots 20 --compare 60,10,0.5");
     assertTrue(page.contains("As planned: 520 kg"), page);
     assertTrue(page.contains("Heavier, hotter, 0.5 s later: 580 kg"), page);
-    assertTrue(Run.refused(planned + " --compare 600,10,0.5").contains("--compare"));
+    Run.assertRefused(planned + " --compare 600,10,0.5", "--compare");
   }
 
   @Test
@@ -163,7 +163,7 @@ class LossSheetTest {
 
   @Test
   void modelsHaveNoPlaceOnASheet() {
-    assertTrue(Run.refused(FLIGHTS + " --models 2 --format html").contains("--models"));
+    Run.assertRefused(FLIGHTS + " --models 2 --format html", "--models");
   }
 
   @Test

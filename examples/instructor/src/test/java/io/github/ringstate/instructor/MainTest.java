@@ -100,7 +100,7 @@ class MainTest {
 
   @Test
   void aFileOfArgumentsIsNotReadInPlaceOfAnArgument() {
-    assertTrue(Run.refused("craft @pom.xml").contains("'@pom.xml'"));
+    Run.assertRefused("craft @pom.xml", "'@pom.xml'");
   }
 
   private static String oneLine(String text) {

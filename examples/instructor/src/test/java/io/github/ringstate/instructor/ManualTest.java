@@ -67,6 +67,6 @@ class ManualTest {
 
   @Test
   void aNumberThatIsMissingIsAskedFor() {
-    assertTrue(Run.refused(MANUAL.replace("--blades 3 ", "")).contains("--blades"));
+    Run.assertRefused(MANUAL.replace("--blades 3 ", ""), "--blades");
   }
 }

@@ -11,11 +11,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What people mistype, and what they are told. */
 class MistypedTest {
 
-  private static void assertNamed(String meant, String line) {
-    String said = Run.refused(line);
-    assertTrue(said.contains(meant), said);
-  }
-
   @ParameterizedTest
   @CsvSource({
     "loss --mas-kg 600, --mass-kg",
@@ -25,7 +20,7 @@ class MistypedTest {
     "boundary --formt svg, --format"
   })
   void theNearestOptionIsNamed(String line, String meant) {
-    assertNamed("did you mean " + meant + "?", line);
+    Run.assertRefused(line, "did you mean " + meant + "?");
   }
 
   @Test
@@ -59,7 +54,7 @@ class MistypedTest {
         "loss --oat-c 12,5|12.5"
       })
   void aDecimalCommaIsNoticed(String line, String meant) {
-    assertNamed(meant, line);
+    Run.assertRefused(line, meant);
   }
 
   @ParameterizedTest
@@ -71,7 +66,7 @@ class MistypedTest {
         "loss --altimeter 1003|1003hPa or 29.62inHg"
       })
   void theExampleOfANumberWithItsUnitIsOneThatTheOptionTakes(String line, String example) {
-    assertNamed("such as " + example + ", or", line);
+    Run.assertRefused(line, "such as " + example + ", or");
   }
 
   @Test

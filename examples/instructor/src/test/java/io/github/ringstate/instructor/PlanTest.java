@@ -75,9 +75,7 @@ class PlanTest {
   @Test
   void aSlipOfThePenIsRefused() throws IOException {
     Files.writeString(plan, Files.readString(plan).replace("mass_kg", "mas_kg"));
-    Run refused = Run.of("floor", "--plan", plan.toString());
-    assertEquals(1, refused.status());
-    assertTrue(refused.err().contains("'conditions.mas_kg'"), refused.err());
+    Run.assertFileRefused("floor --plan " + plan, "'conditions.mas_kg'");
   }
 
   /** A plan comes from somebody else; what is written where is said by whoever types. */
@@ -87,17 +85,14 @@ class PlanTest {
     String text = Files.readString(plan);
     for (String line : List.of("output = \"" + written + "\"", "format = \"csv\"")) {
       Files.writeString(plan, text.replace("\n[conditions]\n", "\n[conditions]\n" + line + "\n"));
-      Run refused = Run.of("floor", "--plan", plan.toString());
-      assertEquals(1, refused.status());
-      assertTrue(refused.err().contains("unknown key 'conditions."), refused.err());
-      assertEquals("", refused.out());
+      Run.assertFileRefused("floor --plan " + plan, "unknown key 'conditions.");
     }
     assertFalse(Files.exists(written));
   }
 
   @Test
   void whatNoCommandWouldFlyIsNotWrittenDown() {
-    assertTrue(Run.refused("plan --craft trainer --mass-kg 6000").contains("--mass-kg"));
+    Run.assertRefused("plan --craft trainer --mass-kg 6000", "--mass-kg");
   }
 
   @Test

@@ -90,7 +90,7 @@ class ResearchCommandsTest {
         "sensitivity --recovery none|--recovery"
       })
   void aWrongOptionIsNamed(String command, String named) {
-    assertTrue(Run.refused(command).contains(named));
+    Run.assertRefused(command, named);
   }
 
   @Test

@@ -154,10 +154,7 @@ class ReviewTest {
   void aFileWithoutGroundSpeedIsRefusedWithAReason() throws IOException {
     Path file = folder.resolve("heights.csv");
     Files.writeString(file, "time_s,height_ft\n1,500\n2,490\n");
-    Run run = Run.of("review", file.toString());
-    assertEquals(UserError.FILE, run.status());
-    assertTrue(run.err().contains("ground speed"), run.err());
-    assertFalse(run.err().contains("Exception"), run.err());
+    Run.assertFileRefused("review " + file, "ground speed");
   }
 
   @Test

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -71,6 +72,20 @@ public record Run(int status, String out, String err) {
     assertEquals(UserError.USAGE, run.status, run.err);
     assertEquals("", run.out);
     return run.err;
+  }
+
+  /** A command with a wrong option or value is refused, in words that hold these. */
+  public static void assertRefused(String command, String words) {
+    String said = refused(command);
+    assertTrue(said.contains(words), said);
+  }
+
+  /** The same of a command that reads a file with something wrong. */
+  public static void assertFileRefused(String command, String words) {
+    Run run = typed(command);
+    assertEquals(UserError.FILE, run.status, run.err);
+    assertEquals("", run.out);
+    assertTrue(run.err.contains(words) && !run.err.contains("Exception"), run.err);
   }
 
   /** Whatever the tool prints of a command that must go well, one blank between two words. */

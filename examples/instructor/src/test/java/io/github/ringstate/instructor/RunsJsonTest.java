@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What runs say to machines of each track. */
@@ -21,27 +20,6 @@ class RunsJsonTest {
     Run run = Run.shared(RunsTest.runs("--format json " + args));
     assertEquals(0, run.status(), run.err());
     return new ObjectMapper().readTree(run.out());
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    // Wind from the north, 20 kt, gusts 30, hence lulls of 10, at all heights; 25 kt over the
-    // ground: arithmetic. With it behind, a wind between lull and gust leaves no airspeed; across,
-    // the
-    // airspeed is that of the lull and of the gust by Pythagoras.
-    "0, 35, 55",
-    "18, 0, 15",
-    "9, 26.9, 39.1"
-  })
-  void gustsAndLullsChangeTheAirspeed(int row, double least, double greatest) throws IOException {
-    JsonNode track =
-        json("--wind-from-deg 0 --wind-kt 20 --gust-kt 30 --wind-exponent 0 --allowance-kt 0")
-            .get("tracks")
-            .get(row);
-    assertEquals(least, track.get("minimum_airspeed_kt").asDouble(), 0.05);
-    assertEquals(greatest, track.get("maximum_airspeed_kt").asDouble(), 0.05);
-    // what a turn downwind leaves is what the track with the wind behind has
-    assertEquals(0, track.get("airspeed_downwind_kt").asDouble(), 0.05);
   }
 
   @ParameterizedTest

@@ -48,7 +48,7 @@ class TaughtLimitsTest {
 
   @Test
   void limitsNeedTheirClock() {
-    assertTrue(Run.refused("loss --limit-fpm 400").contains("need --clock limits"));
+    Run.assertRefused("loss --limit-fpm 400", "need --clock limits");
   }
 
   @Test

@@ -72,16 +72,13 @@ class UnitsOfInputTest {
         "--delays 2ft | '2ft'; allowed: 0 to 60 s",
       })
   void theMessageNamesWhatWasGiven(String options, String message) {
-    String said = Run.refused("loss " + options);
-    assertTrue(said.contains(message), said);
+    Run.assertRefused("loss " + options, message);
   }
 
   @Test
   void aMarginOfTwoKindsIsToldByItsUnit() {
-    String asked = Run.refused("runs --calm --margin 100");
-    assertTrue(asked.contains("--margin-ft or --margin-fpm"), asked);
-    String refused = Run.refused("runs --calm --margin 5000ft");
-    assertTrue(refused.contains("--margin-ft cannot be '5000ft'"), refused);
+    Run.assertRefused("runs --calm --margin 100", "--margin-ft or --margin-fpm");
+    Run.assertRefused("runs --calm --margin 5000ft", "--margin-ft cannot be '5000ft'");
   }
 
   @Test

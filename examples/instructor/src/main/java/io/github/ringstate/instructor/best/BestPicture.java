@@ -4,6 +4,7 @@ import io.github.ringstate.analysis.best.ControlHistory.Knot;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.Plots;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Legend;
@@ -11,9 +12,6 @@ import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.chart.Plot;
 import io.github.ringstate.sheets.chart.Points;
 import io.github.ringstate.sheets.page.Pictured.Picture;
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -25,12 +23,10 @@ import java.util.function.ToDoubleFunction;
  * @param result what was found
  * @param units the units
  */
-record BestPicture(Conditions conditions, BestResult result, UnitSystem units) implements Picture {
+record BestPicture(Conditions conditions, BestResult result, UnitSystem units) {
 
-  private static final int WIDTH = 680;
   private static final int LOSSES = 320;
   private static final int COMMANDS = 260;
-  private static final int GAP = 8;
 
   private Legend losses() {
     List<Legend.Entry> entries = new ArrayList<>();
@@ -39,12 +35,12 @@ record BestPicture(Conditions conditions, BestResult result, UnitSystem units) i
       entries.add(
           new Legend.Entry(BestResult.TECHNIQUES.get(i).label(), Pen.of(i + 1), true, true));
     }
-    return new Legend(WIDTH - 20, entries);
+    return new Legend(Plots.LEGEND, entries);
   }
 
   private static Legend commands() {
     return new Legend(
-        WIDTH - 20,
+        Plots.LEGEND,
         List.of(
             new Legend.Entry("pitch, nose up", Pen.of(0), true, true),
             new Legend.Entry("bank, to the right", Pen.of(1), true, true),
@@ -55,18 +51,13 @@ record BestPicture(Conditions conditions, BestResult result, UnitSystem units) i
     return result.cases().get(result.cases().size() - 1);
   }
 
-  @Override
-  public int width() {
-    return WIDTH;
+  Picture picture() {
+    return new Plots(
+        description(),
+        List.of(new Plots.Part(lossPlot(), losses()), new Plots.Part(commandPlot(), commands())));
   }
 
-  @Override
-  public int height() {
-    return LOSSES + losses().height() + COMMANDS + commands().height() + 2 * GAP;
-  }
-
-  @Override
-  public String description() {
+  private String description() {
     return BestMessages.SAY.description(
         conditions.craft().name(),
         Decimals.brief(conditions.massKg()),
@@ -74,25 +65,14 @@ record BestPicture(Conditions conditions, BestResult result, UnitSystem units) i
         Decimals.brief(last().delay()));
   }
 
-  @Override
-  public void paint(Graphics2D graphics) {
-    AffineTransform before = graphics.getTransform();
-    graphics.setColor(Color.WHITE);
-    graphics.fillRect(0, 0, WIDTH, height());
-    lossPlot().paint(graphics);
-    graphics.translate(10, LOSSES);
-    losses().paint(graphics);
-    graphics.translate(-10, losses().height() + GAP);
-    commandPlot().paint(graphics);
-    graphics.translate(10, COMMANDS);
-    commands().paint(graphics);
-    graphics.setTransform(before);
-  }
-
   private Plot lossPlot() {
     Plot plot =
         Plot.of(
-            WIDTH, LOSSES, "delay, s", "altitude loss, " + units.length().symbol(), description());
+            Plots.WIDTH,
+            LOSSES,
+            "delay, s",
+            "altitude loss, " + units.length().symbol(),
+            description());
     plot.reachAcross(0);
     plot.reachUp(0);
     line(plot, 0, one -> one.best().loss());
@@ -120,7 +100,7 @@ record BestPicture(Conditions conditions, BestResult result, UnitSystem units) i
   private Plot commandPlot() {
     Plot plot =
         Plot.of(
-            WIDTH,
+            Plots.WIDTH,
             COMMANDS,
             "time since recognition, s, with a delay of " + Decimals.brief(last().delay()) + " s",
             "beyond the hover's, deg",

@@ -75,7 +75,7 @@ record BestReport(BestRequest request, BestResult result) implements Printable, 
     Conditions conditions = request.conditions();
     UnitSystem units = settings.units();
     return new Captioned(
-        new BestPicture(conditions, result, units),
+        new BestPicture(conditions, result, units).picture(),
         BestMessages.SAY.title(
             conditions.craft().name(),
             Decimals.brief(conditions.massKg()),
@@ -98,7 +98,8 @@ record BestReport(BestRequest request, BestResult result) implements Printable, 
             BestMessages.SAY.definitions(),
             "parameters",
             ModelNote.of(request.conditions().craft())),
-        Map.of("picture", new BestPicture(request.conditions(), result, settings.units())));
+        Map.of(
+            "picture", new BestPicture(request.conditions(), result, settings.units()).picture()));
   }
 
   @Override

@@ -2,6 +2,7 @@ package io.github.ringstate.instructor.boundary;
 
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.Plots;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Legend;
 import io.github.ringstate.sheets.chart.Pen;
@@ -9,19 +10,20 @@ import io.github.ringstate.sheets.chart.Plot;
 import io.github.ringstate.sheets.chart.Points;
 import io.github.ringstate.sheets.page.Pictured.Picture;
 import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
-/** The ring state in the units of the cockpit, and the way of a flight through it. */
-final class BoundaryPicture implements Picture {
+/**
+ * The ring state in the units of the cockpit, and the way of a flight through it.
+ *
+ * @param result the boundaries, drawn ones among them
+ * @param units the units
+ */
+record BoundaryPicture(BoundaryResult result, UnitSystem units) {
 
-  private static final int WIDTH = 680;
   private static final int PLOT = 430;
-  private static final int FOOT = 8;
 
   private static final Color SHADE = new Color(0xE6E6E6);
 
@@ -29,30 +31,18 @@ final class BoundaryPicture implements Picture {
   private static final List<Marker> MARKS =
       List.of(SeriesMarkers.CIRCLE, SeriesMarkers.DIAMOND, SeriesMarkers.SQUARE);
 
-  private final Chart chart;
-  private final BoundaryResult result;
-  private final UnitSystem units;
-
-  /**
-   * Creates the picture.
-   *
-   * @param result the boundaries, drawn ones among them
-   * @param units the units
-   */
-  BoundaryPicture(BoundaryResult result, UnitSystem units) {
-    this.chart = result.drawn().orElseThrow();
-    this.result = result;
-    this.units = units;
+  private Chart chart() {
+    return result.drawn().orElseThrow();
   }
 
   private Legend legend() {
     List<Legend.Entry> entries = new ArrayList<>();
-    for (int i = 0; i < chart.criteria().size(); i++) {
+    for (int i = 0; i < chart().criteria().size(); i++) {
       entries.add(
           new Legend.Entry(
               i == 0
-                  ? BoundaryMessages.SAY.shaded(chart.criteria().get(i))
-                  : chart.criteria().get(i),
+                  ? BoundaryMessages.SAY.shaded(chart().criteria().get(i))
+                  : chart().criteria().get(i),
               Pen.of(i),
               true,
               false));
@@ -72,53 +62,35 @@ final class BoundaryPicture implements Picture {
                         true));
               }
             });
-    return new Legend(WIDTH - 20, entries);
+    return new Legend(Plots.LEGEND, entries);
   }
 
-  @Override
-  public int width() {
-    return WIDTH;
+  Picture picture() {
+    return new Plots(description(), List.of(new Plots.Part(plot(), legend())));
   }
 
-  @Override
-  public int height() {
-    return PLOT + legend().height() + FOOT;
-  }
-
-  @Override
-  public String description() {
-    Conditions conditions = chart.conditions();
+  private String description() {
+    Conditions conditions = chart().conditions();
     return BoundaryMessages.SAY.description(
         conditions.craft().name(),
         units.given(Unit.KILOGRAM, conditions.massKg()),
         units.lengthInWords(conditions.air().densityAltitude()),
-        String.join(", ", chart.criteria()),
+        String.join(", ", chart().criteria()),
         result.path().map(FlightPath::inWords).orElse(""));
-  }
-
-  @Override
-  public void paint(Graphics2D graphics) {
-    AffineTransform before = graphics.getTransform();
-    graphics.setColor(Color.WHITE);
-    graphics.fillRect(0, 0, WIDTH, height());
-    plot().paint(graphics);
-    graphics.translate(10, PLOT);
-    legend().paint(graphics);
-    graphics.setTransform(before);
   }
 
   private Plot plot() {
     Plot plot =
         Plot.of(
-            WIDTH,
+            Plots.WIDTH,
             PLOT,
             BoundaryMessages.SAY.edgewise(units.speed().symbol()),
             BoundaryMessages.SAY.axial(units.verticalSpeed().symbol()),
             description());
     plot.reachUp(0);
-    plot.area(outline(chart.criteria().get(0)), SHADE);
-    for (int i = 0; i < chart.criteria().size(); i++) {
-      plot.line(outline(chart.criteria().get(i)), Pen.of(i), false);
+    plot.area(outline(chart().criteria().get(0)), SHADE);
+    for (int i = 0; i < chart().criteria().size(); i++) {
+      plot.line(outline(chart().criteria().get(i)), Pen.of(i), false);
     }
     result.path().ifPresent(flown -> flight(plot, flown));
     return plot;
@@ -128,7 +100,7 @@ final class BoundaryPicture implements Picture {
   private Points outline(String criterion) {
     Points points = new Points();
     List<BoundaryRow> rows =
-        chart.rows().stream().filter(row -> row.criterion().equals(criterion)).toList();
+        chart().rows().stream().filter(row -> row.criterion().equals(criterion)).toList();
     for (BoundaryRow row : rows) {
       add(points, row.airspeed(), row.onset());
     }

@@ -53,7 +53,7 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
     UnitSystem units = settings.units();
     Conditions conditions = request.conditions();
     return new Captioned(
-        new BoundaryPicture(result, units),
+        new BoundaryPicture(result, units).picture(),
         BoundaryMessages.SAY.title(
             conditions.craft().name(),
             units.given(Unit.KILOGRAM, conditions.massKg()),
@@ -79,7 +79,7 @@ record BoundaryReport(BoundaryRequest request, BoundaryResult result)
             BoundaryMessages.SAY.pageDefinitions(result.path().isPresent()),
             "parameters",
             ModelNote.of(result.chart().conditions().craft())),
-        Map.of("picture", new BoundaryPicture(result, settings.units())));
+        Map.of("picture", new BoundaryPicture(result, settings.units()).picture()));
   }
 
   @Override

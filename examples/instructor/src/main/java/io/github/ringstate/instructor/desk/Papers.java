@@ -113,8 +113,7 @@ final class Papers {
                   if (!fields.of(part).contains(name)) {
                     throw UserError.file(
                         Studies.PLAN,
-                        DeskMessages.SAY.unknownKey(part.key(), name.replace('-', '_')),
-                        null);
+                        DeskMessages.SAY.unknownKey(part.key(), name.replace('-', '_')));
                   }
                   options.put(name, value);
                 });

@@ -5,6 +5,7 @@ import io.github.ringstate.analysis.equilibrium.HysteresisLoop;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
+import io.github.ringstate.instructor.conditions.Plots;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Legend;
 import io.github.ringstate.sheets.chart.Pen;
@@ -12,8 +13,6 @@ import io.github.ringstate.sheets.chart.Plot;
 import io.github.ringstate.sheets.chart.Points;
 import io.github.ringstate.sheets.page.Pictured.Picture;
 import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
 import org.knowm.xchart.style.markers.SeriesMarkers;
@@ -25,10 +24,8 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
  * @param result the descents
  * @param units the units
  */
-record EquilibriaPicture(Conditions conditions, EquilibriaResult result, UnitSystem units)
-    implements Picture {
+record EquilibriaPicture(Conditions conditions, EquilibriaResult result, UnitSystem units) {
 
-  private static final int WIDTH = 680;
   private static final int PLOT = 430;
 
   private static final Pen STABLE = new Pen(Plot.INK, Pen.line(2.4f), SeriesMarkers.NONE);
@@ -50,21 +47,14 @@ record EquilibriaPicture(Conditions conditions, EquilibriaResult result, UnitSys
       entries.add(new Legend.Entry("flown, lowering", DOWN, true, false));
       entries.add(new Legend.Entry("flown, raising", UP, true, false));
     }
-    return new Legend(WIDTH - 20, entries);
+    return new Legend(Plots.LEGEND, entries);
   }
 
-  @Override
-  public int width() {
-    return WIDTH;
+  Picture picture() {
+    return new Plots(description(), List.of(new Plots.Part(plot(), legend())));
   }
 
-  @Override
-  public int height() {
-    return PLOT + legend().height() + 8;
-  }
-
-  @Override
-  public String description() {
+  private String description() {
     return EquilibriaMessages.SAY.description(
         conditions.craft().name(),
         Decimals.brief(conditions.massKg()),
@@ -73,21 +63,10 @@ record EquilibriaPicture(Conditions conditions, EquilibriaResult result, UnitSys
         result.loop().isPresent());
   }
 
-  @Override
-  public void paint(Graphics2D graphics) {
-    AffineTransform before = graphics.getTransform();
-    graphics.setColor(Color.WHITE);
-    graphics.fillRect(0, 0, WIDTH, height());
-    plot().paint(graphics);
-    graphics.translate(10, PLOT);
-    legend().paint(graphics);
-    graphics.setTransform(before);
-  }
-
   private Plot plot() {
     Plot plot =
         Plot.of(
-            WIDTH,
+            Plots.WIDTH,
             PLOT,
             "collective, deg",
             "vertical speed, " + units.verticalSpeed().symbol(),

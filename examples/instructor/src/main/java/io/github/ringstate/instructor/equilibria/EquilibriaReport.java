@@ -81,7 +81,7 @@ record EquilibriaReport(Conditions conditions, EquilibriaResult result)
   public Picture picture(PageSettings settings) {
     UnitSystem units = settings.units();
     return new Captioned(
-        new EquilibriaPicture(conditions, result, units),
+        new EquilibriaPicture(conditions, result, units).picture(),
         EquilibriaMessages.SAY.title(
             conditions.craft().name(),
             Decimals.brief(conditions.massKg()),
@@ -104,7 +104,7 @@ record EquilibriaReport(Conditions conditions, EquilibriaResult result)
             EquilibriaMessages.SAY.definitions(),
             "parameters",
             ModelNote.of(conditions.craft())),
-        Map.of("picture", new EquilibriaPicture(conditions, result, settings.units())));
+        Map.of("picture", new EquilibriaPicture(conditions, result, settings.units()).picture()));
   }
 
   @Override

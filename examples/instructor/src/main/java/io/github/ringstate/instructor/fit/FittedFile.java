@@ -11,18 +11,12 @@ import picocli.CommandLine.Model.CommandSpec;
 /**
  * Where a fitted craft is written. A run that makes a report anew leaves a craft file of another
  * content alone, since nobody named it.
+ *
+ * @param name the file, as the user named it
+ * @param file the same as a place to write to
+ * @param again whether a run makes its report anew
  */
-final class FittedFile {
-
-  private final String name;
-  private final WholeFile file;
-  private final boolean again;
-
-  private FittedFile(String name, WholeFile file, boolean again) {
-    this.name = name;
-    this.file = file;
-    this.again = again;
-  }
+record FittedFile(String name, WholeFile file, boolean again) {
 
   /** The file, which can be written so far as can be seen before. */
   static FittedFile named(String option, String name, CommandSpec spec) {

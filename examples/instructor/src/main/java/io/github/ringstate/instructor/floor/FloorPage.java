@@ -21,19 +21,7 @@ import java.util.stream.IntStream;
  * Floors as a sheet for the briefing room: what to brief on the front, what the words mean on the
  * back.
  */
-final class FloorPage {
-
-  private final FloorReport report;
-  private final FloorRequest request;
-  private final UnitSystem units;
-  private final FloorGrids grids;
-
-  private FloorPage(FloorReport report, UnitSystem units) {
-    this.report = report;
-    this.request = report.request();
-    this.units = units;
-    grids = new FloorGrids(request, units);
-  }
+record FloorPage(FloorReport report, UnitSystem units) {
 
   /** What to brief to pilots of one state. */
   record Order(String state, String order, String reason, boolean isRefused) {}
@@ -49,41 +37,35 @@ final class FloorPage {
       PrintedGrid latest,
       PrintedGrid floors) {}
 
-  static Page of(FloorReport report, UnitSystem units) {
-    return new FloorPage(report, units).page();
+  private FloorRequest request() {
+    return report.request();
   }
 
-  private Page page() {
-    FloorFacts facts = FloorFacts.of(request, units);
-    Situation situation =
-        Situation.of(
-                request.loaded().get(0),
-                request.approach(),
-                request.clock(),
-                request.disturbances(),
-                units)
-            .withoutGround();
+  Page page() {
+    FloorFacts facts = FloorFacts.of(request(), units);
+    Situation situation = request().situation(units);
     Map<String, Object> model = new HashMap<>();
     model.put("heading", FloorMessages.SAY.sheetHeading(situation));
     model.put("origin", FloorMessages.SAY.sheetOrigin(situation, facts));
     model.put(
         "briefedFor",
-        request.briefed().isPresent()
-            ? FloorMessages.SAY.briefingFor(units.typed(Unit.FOOT, request.briefed().getAsDouble()))
+        request().briefed().isPresent()
+            ? FloorMessages.SAY.briefingFor(
+                units.typed(Unit.FOOT, request().briefed().getAsDouble()))
             : "");
     model.put("blocks", blocks());
     model.put("compared", report.compared(units).map(PrintedGrid::of).stream().toList());
     List<Term> terms = new ArrayList<>(FloorMessages.SAY.sheetDefinitions(facts));
     terms.add(report.reached(units));
     model.put("terms", terms);
-    model.put("states", request.states().stream().map(PilotTerms::state).toList());
+    model.put("states", request().states().stream().map(PilotTerms::state).toList());
     model.put("recoveries", facts.recoveries());
     model.put("spreads", facts.spreads());
-    model.put("isMistaken", request.recoveries().stream().anyMatch(Technique::isMistaken));
-    model.put("pilots", request.pool().pilots());
-    model.put("seed", request.pool().seed());
+    model.put("isMistaken", request().recoveries().stream().anyMatch(Technique::isMistaken));
+    model.put("pilots", request().pool().pilots());
+    model.put("seed", request().pool().seed());
     model.put("isLong", true);
-    model.put("parameters", ModelNote.of(request.loaded().get(0)));
+    model.put("parameters", ModelNote.of(request().loaded().get(0)));
     return new Page(
         FloorPage.class,
         "floor.mustache",
@@ -99,11 +81,12 @@ final class FloorPage {
   }
 
   private Block block(FloorBlock block, boolean isSecond) {
-    boolean briefed = request.briefed().isPresent() && block.met();
+    FloorGrids grids = new FloorGrids(request(), units);
+    boolean briefed = request().briefed().isPresent() && block.met();
     List<Order> orders = new ArrayList<>();
     if (briefed) {
-      for (PilotState state : request.states()) {
-        HeightBriefing briefing = grids.briefing(request.briefed().getAsDouble(), block, state);
+      for (PilotState state : request().states()) {
+        HeightBriefing briefing = grids.briefing(request().briefed().getAsDouble(), block, state);
         orders.add(
             new Order(
                 state.label(),
@@ -113,13 +96,13 @@ final class FloorPage {
       }
     }
     return new Block(
-        isSecond && request.compared().isPresent(),
-        request
+        isSecond && request().compared().isPresent(),
+        request()
             .compared()
             .map(worse -> PilotTerms.compared(isSecond, worse.later()) + " ")
             .orElse(""),
         block.conditions().terms(units),
-        FloorTakeAway.of(block, request, units),
+        FloorTakeAway.of(block, request(), units),
         briefed,
         orders,
         PrintedGrid.of(grids.latest(block)),

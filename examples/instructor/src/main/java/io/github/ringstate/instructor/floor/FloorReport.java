@@ -64,12 +64,12 @@ record FloorReport(FloorRequest request, List<FloorBlock> blocks) implements Pri
 
   @Override
   public Sheet sheet(UnitSystem units) {
-    return FloorSheet.of(this, units);
+    return new FloorSheet(request, units).sheet(this);
   }
 
   @Override
   public Page page(PageSettings settings) {
-    return FloorPage.of(this, settings.units());
+    return new FloorPage(this, settings.units()).page();
   }
 
   @Override

@@ -4,10 +4,12 @@ import io.github.ringstate.air.Air;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.encounter.Disturbances;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.option.Approach;
 import io.github.ringstate.instructor.option.Clock;
 import io.github.ringstate.instructor.option.Worse;
 import io.github.ringstate.instructor.pilots.Pool;
+import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.pilot.PilotState;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.Briefing;
@@ -77,6 +79,11 @@ record FloorRequest(
         worse ->
             tables.add(new Planned(worse.on(loaded.get(0)), worse.on(airs.get(0)), worse.later())));
     return tables;
+  }
+
+  /** What is flown, in words; where the ground is, is asked. */
+  Situation situation(UnitSystem units) {
+    return Situation.of(loaded.get(0), approach, clock, disturbances, units).withoutGround();
   }
 
   /** The recoveries that leave the wake: the others have no moment up to which they work. */

@@ -6,30 +6,16 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.NotAWayOut;
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.pilots.PilotTerms;
-import io.github.ringstate.instructor.pilots.Situation;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Floors laid out for people. */
-final class FloorSheet {
+record FloorSheet(FloorRequest request, UnitSystem units) {
 
-  private final FloorRequest request;
-  private final UnitSystem units;
-  private final FloorGrids grids;
-
-  private FloorSheet(FloorRequest request, UnitSystem units) {
-    this.request = request;
-    this.units = units;
-    grids = new FloorGrids(request, units);
-  }
-
-  static Sheet of(FloorReport report, UnitSystem units) {
-    return new FloorSheet(report.request(), units).sheet(report);
-  }
-
-  private Sheet sheet(FloorReport report) {
+  Sheet sheet(FloorReport report) {
+    FloorGrids grids = new FloorGrids(request, units);
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Vortex ring state: height from which simulated pilots recovered"));
     List<Term> heading = heading();
@@ -72,16 +58,7 @@ final class FloorSheet {
   }
 
   private List<Term> heading() {
-    List<Term> terms =
-        new ArrayList<>(
-            Situation.of(
-                    request.loaded().get(0),
-                    request.approach(),
-                    request.clock(),
-                    request.disturbances(),
-                    units)
-                .withoutGround()
-                .terms());
+    List<Term> terms = new ArrayList<>(request.situation(units).terms());
     terms.add(new Term("pilots", PilotTerms.pilots(request.pool(), request.disturbances(), true)));
     return terms;
   }

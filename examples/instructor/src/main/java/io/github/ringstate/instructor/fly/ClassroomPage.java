@@ -14,7 +14,6 @@ import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.page.Page;
-import io.github.ringstate.sheets.page.PageSettings;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -29,28 +28,16 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** A page for the classroom: the flights are in it, its script only draws them. */
-final class ClassroomPage {
+record ClassroomPage(FlyRequest request, FlownEncounter flown, UnitSystem units) {
 
   private static final ObjectMapper JSON =
       new ObjectMapper().enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
 
-  private final FlyRequest request;
-  private final ClassroomFlights flights;
-  private final UnitSystem units;
-  private final FlownEncounter flown;
-
-  private ClassroomPage(FlyReport report, UnitSystem units) {
-    request = report.request();
-    flown = report.flown();
-    flights = flown.lesson().orElseThrow();
-    this.units = units;
+  private ClassroomFlights flights() {
+    return flown.lesson().orElseThrow();
   }
 
-  static Page of(FlyReport report, PageSettings settings) {
-    return new ClassroomPage(report, settings.units()).page();
-  }
-
-  private Page page() {
+  Page page() {
     Map<String, Object> model = new HashMap<>();
     model.put(
         "heading",
@@ -58,17 +45,17 @@ final class ClassroomPage {
             Situation.of(request.conditions().craft(), request.approach(), units),
             FlyFacts.of(request, flown, units)));
     model.put("isTerrain", !request.terrain().points().isEmpty());
-    model.put("isEmpty", flights.flights().isEmpty());
-    model.put("recoveries", flights.recoveries().stream().map(this::choice).toList());
-    model.put("delayCount", flights.delays().size() - 1);
-    model.put("delayChosen", flights.delays().indexOf(request.delay()));
+    model.put("isEmpty", flights().flights().isEmpty());
+    model.put("recoveries", flights().recoveries().stream().map(this::choice).toList());
+    model.put("delayCount", flights().delays().size() - 1);
+    model.put("delayChosen", flights().delays().indexOf(request.delay()));
     model.put("firstTime", Decimals.fixed(-ClassroomFlights.BEFORE, 1));
     model.put("lastTime", Decimals.fixed(ClassroomFlights.AFTER, 1));
     model.put("timeStep", Decimals.fixed(ClassroomFlights.STEP, 1));
     model.put("lengthUnit", units.length().symbol());
     model.put("sinkUnit", units.verticalSpeed().symbol());
     model.put("data", data());
-    model.put("isMistaken", flights.recoveries().stream().anyMatch(Technique::isMistaken));
+    model.put("isMistaken", flights().recoveries().stream().anyMatch(Technique::isMistaken));
     model.put("parameters", ModelNote.of(request.conditions().craft()));
     return new Page(
         ClassroomPage.class,
@@ -109,7 +96,7 @@ final class ClassroomPage {
   /** What the page's script reads; nothing in it can end the element that it stands in. */
   private String data() {
     Map<String, Object> data = new LinkedHashMap<>();
-    data.put("delays", flights.delays().stream().map(Decimals::rounded).toList());
+    data.put("delays", flights().delays().stream().map(Decimals::rounded).toList());
     data.put("length", units.length().symbol());
     data.put("sink", units.verticalSpeed().symbol());
     data.put("sinkDecimals", sinkDecimals());
@@ -125,10 +112,10 @@ final class ClassroomPage {
             .toList());
     data.put(
         "pens",
-        IntStream.range(0, flights.recoveries().size())
-            .mapToObj(i -> line(flights.recoveries().get(i), Pen.of(i)))
+        IntStream.range(0, flights().recoveries().size())
+            .mapToObj(i -> line(flights().recoveries().get(i), Pen.of(i)))
             .toList());
-    data.put("flights", flights.flights().stream().map(this::drawn).toList());
+    data.put("flights", flights().flights().stream().map(this::drawn).toList());
     try {
       return JSON.writeValueAsString(data)
           .replace("<", "\\u003C")

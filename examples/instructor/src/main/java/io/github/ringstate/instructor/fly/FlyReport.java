@@ -46,12 +46,12 @@ record FlyReport(FlyRequest request, FlownEncounter flown) implements Printable 
 
   @Override
   public Sheet sheet(UnitSystem units) {
-    return FlySheet.of(this, units);
+    return new FlySheet(this, units).sheet();
   }
 
   @Override
   public Page page(PageSettings settings) {
-    return ClassroomPage.of(this, settings);
+    return new ClassroomPage(request, flown, settings.units()).page();
   }
 
   @Override

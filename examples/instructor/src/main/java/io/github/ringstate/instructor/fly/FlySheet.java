@@ -14,21 +14,9 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** A flight laid out for people: what was flown, what came of it, the events, the samples. */
-final class FlySheet {
+record FlySheet(FlyReport report, UnitSystem units) {
 
-  private final FlyReport report;
-  private final UnitSystem units;
-
-  private FlySheet(FlyReport report, UnitSystem units) {
-    this.report = report;
-    this.units = units;
-  }
-
-  static Sheet of(FlyReport report, UnitSystem units) {
-    return new FlySheet(report, units).sheet();
-  }
-
-  private Sheet sheet() {
+  Sheet sheet() {
     boolean eventful = !report.flown().outcome().occurrences().isEmpty();
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Vortex ring state: one flight"));

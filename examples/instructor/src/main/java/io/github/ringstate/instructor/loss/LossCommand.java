@@ -109,7 +109,7 @@ public final class LossCommand implements Runnable, Checked {
   private LossReport report() {
     LossRequest request = request();
     try (Work work = Work.of(request.flights())) {
-      return new LossReport(request, LossStudy.run(request, work));
+      return new LossReport(request, new LossStudy(request, work).run());
     }
   }
 

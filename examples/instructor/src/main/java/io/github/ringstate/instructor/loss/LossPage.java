@@ -13,7 +13,6 @@ import io.github.ringstate.instructor.pilots.Pool;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.page.Page;
-import io.github.ringstate.sheets.page.PageSettings;
 import io.github.ringstate.study.Quantile;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -24,7 +23,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** A loss table of many pilots as a sheet for the briefing room. */
-final class LossPage {
+record LossPage(LossReport report, UnitSystem units) {
 
   /** The shares of the pilots that a sheet shows. */
   static final double MEDIAN = 0.5;
@@ -42,18 +41,6 @@ final class LossPage {
 
   /** Lines beyond which a sheet takes more than one page, each of which then has the caution. */
   private static final int MOST_ON_A_PAGE = 20;
-
-  private final LossReport report;
-  private final LossRequest request;
-  private final Pool pool;
-  private final UnitSystem units;
-
-  private LossPage(LossReport report, UnitSystem units) {
-    this.report = report;
-    this.request = report.request();
-    this.pool = request.pool().orElseThrow();
-    this.units = units;
-  }
 
   /** One number, and whether it is marked as more than the planned height. */
   record Figure(String text, boolean over) {}
@@ -88,35 +75,36 @@ final class LossPage {
     return rows;
   }
 
-  static Page of(LossReport report, PageSettings settings) {
-    return new LossPage(report, settings.units()).page();
+  private LossRequest request() {
+    return report.request();
   }
 
-  private Page page() {
+  Page page() {
+    Pool pool = request().pool().orElseThrow();
     LossBlock first = report.result().blocks().get(0);
     int height = plotHeight();
     Map<String, Object> model = new HashMap<>();
-    LossFacts facts = LossFacts.of(request, units, report.result().anySensitive());
-    model.put("heading", LossMessages.SAY.sheetHeading(request.situation(units), facts));
+    LossFacts facts = LossFacts.of(request(), units, report.result().anySensitive());
+    model.put("heading", LossMessages.SAY.sheetHeading(request().situation(units), facts));
     model.put("rows", rows(blocks()));
     model.put("lengthUnit", units.length().symbol());
-    model.put("lineHead", request.state().isPresent() ? "pilots" : "delay, s");
-    model.put("byWhat", request.state().isPresent() ? "by recovery" : "by delay and recovery");
-    model.put("isPlanned", request.approach().height().isPresent());
-    model.put("isSpread", request.state().isPresent());
+    model.put("lineHead", request().state().isPresent() ? "pilots" : "delay, s");
+    model.put("byWhat", request().state().isPresent() ? "by recovery" : "by delay and recovery");
+    model.put("isPlanned", request().approach().height().isPresent());
+    model.put("isSpread", request().state().isPresent());
     model.put("plotted", name(first.conditions()));
-    model.put("shownDelay", Decimals.brief(request.shownDelay()));
+    model.put("shownDelay", Decimals.brief(request().shownDelay()));
     List<Term> terms = new ArrayList<>(LossMessages.SAY.sheetDefinitions(facts));
     terms.addAll(report.reached(units));
     model.put("terms", terms);
     model.put("recoveries", facts.recoveries());
     model.put("spreads", facts.spreads());
-    model.put("isMistaken", request.recoveries().stream().anyMatch(Technique::isMistaken));
+    model.put("isMistaken", request().recoveries().stream().anyMatch(Technique::isMistaken));
     model.put("pilots", pool.pilots());
     model.put("seed", pool.seed());
     model.put("tracks", tracks());
     model.put("obstacles", PilotTerms.obstacles());
-    model.put("isByDelay", request.state().isEmpty());
+    model.put("isByDelay", request().state().isEmpty());
     model.put("isSingle", report.result().blocks().size() == 1);
     model.put(
         "isLossEmpty",
@@ -133,7 +121,7 @@ final class LossPage {
             .allMatch(flight -> flight.outcome().onsetTime().isEmpty()));
     model.put("empty", LossMessages.SAY.emptyPlot());
     model.put("isLong", true);
-    model.put("parameters", ModelNote.of(request.loaded().get(0)));
+    model.put("parameters", ModelNote.of(request().loaded().get(0)));
     return new Page(
         LossPage.class,
         "loss.mustache",
@@ -142,15 +130,15 @@ final class LossPage {
         model,
         Map.of(
             "lossPlot",
-            new LossPlot(first, request, units, PLOT_WIDTH, height).plot(),
+            new LossPlot(first, request(), units, PLOT_WIDTH, height).plot(),
             "heightPlot",
-            new FlightsPlot(request, units).plot(report.result().shown(), PLOT_WIDTH, height),
+            new FlightsPlot(request(), units).plot(report.result().shown(), PLOT_WIDTH, height),
             "legend",
-            FlightsPlot.legend(request, LEGEND_WIDTH)));
+            FlightsPlot.legend(request(), LEGEND_WIDTH)));
   }
 
   private int lines() {
-    return (report.result().blocks().size() + 1) / 2 * (4 + Math.max(1, request.delays().size()));
+    return (report.result().blocks().size() + 1) / 2 * (4 + Math.max(1, request().delays().size()));
   }
 
   private int plotHeight() {
@@ -169,13 +157,13 @@ final class LossPage {
   private Block block(LossBlock block, boolean isSecond) {
     Conditions conditions = block.conditions();
     List<Line> lines =
-        request.state().isPresent()
-            ? List.of(line(block, request.state().get().label(), OptionalDouble.empty()))
+        request().state().isPresent()
+            ? List.of(line(block, request().state().get().label(), OptionalDouble.empty()))
             : block.delays().stream()
                 .map(delay -> line(block, Decimals.given(delay), OptionalDouble.of(delay)))
                 .toList();
     return new Block(
-        request
+        request()
                 .compared()
                 .map(worse -> PilotTerms.compared(isSecond, worse.later()) + " ")
                 .orElse("")
@@ -183,7 +171,7 @@ final class LossPage {
         conditions.hoverInWords(),
         conditions.hover().isShort(),
         block.inShort(units),
-        request.recoveries().stream()
+        request().recoveries().stream()
             .map(kind -> new Head(kind.label(), kind.isMistaken()))
             .toList(),
         lines);
@@ -192,7 +180,7 @@ final class LossPage {
   private Line line(LossBlock block, String name, OptionalDouble delay) {
     return new Line(
         name,
-        request.recoveries().stream().map(recovery -> field(block, recovery, delay)).toList());
+        request().recoveries().stream().map(recovery -> field(block, recovery, delay)).toList());
   }
 
   private Field field(LossBlock block, Technique recovery, OptionalDouble delay) {
@@ -245,12 +233,13 @@ final class LossPage {
 
   private Figure number(PilotLosses losses, double share) {
     Optional<Quantile> loss = losses.loss(share);
-    OptionalDouble planned = request.approach().height();
+    OptionalDouble planned = request().approach().height();
     if (loss.isEmpty()) {
       return new Figure("–", false);
     }
     if (!Double.isInfinite(loss.get().value())) {
-      return new Figure(PilotCells.loss(loss.get(), units), request.isTooMuch(loss.get().value()));
+      return new Figure(
+          PilotCells.loss(loss.get(), units), request().isTooMuch(loss.get().value()));
     }
     return losses.failure().equals(PilotLosses.GROUND) && planned.isPresent()
         ? new Figure("> " + units.typedNumber(Unit.FOOT, planned.getAsDouble()), true)

@@ -12,34 +12,17 @@ import java.util.OptionalDouble;
 /**
  * What pilots lose: against their delay, or, where each has a delay of their own, how the losses
  * spread over them.
+ *
+ * @param block the pilots
+ * @param request what was asked for
+ * @param units the units to speak in
+ * @param width its width, in pixels
+ * @param height its height
  */
-final class LossPlot {
+record LossPlot(LossBlock block, LossRequest request, UnitSystem units, int width, int height) {
 
   /** Steps of the share of pilots in a plot of the spread, per cent. */
   private static final int SHARE_STEP = 2;
-
-  private final LossBlock block;
-  private final LossRequest request;
-  private final UnitSystem units;
-  private final int width;
-  private final int height;
-
-  /**
-   * Prepares a plot.
-   *
-   * @param block the pilots
-   * @param request what was asked for
-   * @param units the units to speak in
-   * @param width its width, in pixels
-   * @param height its height
-   */
-  LossPlot(LossBlock block, LossRequest request, UnitSystem units, int width, int height) {
-    this.block = block;
-    this.request = request;
-    this.units = units;
-    this.width = width;
-    this.height = height;
-  }
 
   Plot plot() {
     return request.state().isPresent() ? spread() : againstDelay();

@@ -34,12 +34,12 @@ record LossReport(LossRequest request, LossResult result) implements Printable {
 
   @Override
   public Sheet sheet(UnitSystem units) {
-    return LossSheet.of(this, units);
+    return new LossSheet(request, units).sheet(this);
   }
 
   @Override
   public Page page(PageSettings settings) {
-    return LossPage.of(this, settings);
+    return new LossPage(this, settings.units()).page();
   }
 
   /** How finely the 95 % losses are known; nothing without pilots. */

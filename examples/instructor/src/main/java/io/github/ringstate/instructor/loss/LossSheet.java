@@ -14,21 +14,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A loss table laid out for people. */
-final class LossSheet {
+record LossSheet(LossRequest request, UnitSystem units) {
 
-  private final LossRequest request;
-  private final UnitSystem units;
-
-  private LossSheet(LossRequest request, UnitSystem units) {
-    this.request = request;
-    this.units = units;
-  }
-
-  static Sheet of(LossReport report, UnitSystem units) {
-    return new LossSheet(report.request(), units).sheet(report);
-  }
-
-  private Sheet sheet(LossReport report) {
+  Sheet sheet(LossReport report) {
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Vortex ring state: altitude loss against delay"));
     List<Term> heading = heading();

@@ -19,30 +19,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Flies all that a loss table asks for. */
-final class LossStudy {
-
-  private final LossRequest request;
-  private final Work work;
-
-  private LossStudy(LossRequest request, Work work) {
-    this.request = request;
-    this.work = work;
-  }
+/**
+ * Flies all that a loss table asks for.
+ *
+ * @param request what is asked for
+ * @param work hears how far it has come
+ */
+record LossStudy(LossRequest request, Work work) {
 
   /**
    * Flies.
    *
-   * @param request what is asked for
-   * @param work hears how far it has come
    * @return a block for each mass in each air
    * @throws UserError if a craft cannot hover or begin the entry in one of the airs
    */
-  static LossResult run(LossRequest request, Work work) {
-    return new LossStudy(request, work).run();
-  }
-
-  private LossResult run() {
+  LossResult run() {
     List<LossBlock> blocks = new ArrayList<>();
     try {
       for (LossRequest.Planned planned : request.tables()) {

@@ -43,9 +43,6 @@ public final class BriefedRecoveryOption {
           "forward, lateral, autorotation; collective alone is not a way out and no technique to"
               + " brief");
     }
-    return List.of(
-        new Choice<>(
-                OPTION, Technique.ALL.stream().filter(Technique::wayOut).toList(), Technique::name)
-            .one(recovery));
+    return List.of(Choice.waysOut(OPTION).one(recovery));
   }
 }

@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.pilot.Technique;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -18,6 +19,17 @@ public record Choice<T>(String option, List<T> things, Function<T, String> name)
   /** Copies the list. */
   public Choice {
     things = List.copyOf(things);
+  }
+
+  /**
+   * Ways out of the ring state.
+   *
+   * @param option the option's name
+   * @return the choice among all of them
+   */
+  public static Choice<Technique> waysOut(String option) {
+    return new Choice<>(
+        option, Technique.ALL.stream().filter(Technique::wayOut).toList(), Technique::name);
   }
 
   /**

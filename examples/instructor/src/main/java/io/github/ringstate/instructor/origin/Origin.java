@@ -132,7 +132,7 @@ public final class Origin implements Texts {
 
   private void refuseDisk(String name) {
     if (kept.alone()) {
-      throw UserError.file(name, "cannot be read: it is not on the desk", null);
+      throw UserError.file(name, "cannot be read: it is not on the desk");
     }
   }
 

@@ -85,7 +85,7 @@ public final class BriefCommand implements Runnable {
           tool.applyAsInt(
               new String[] {sheet, PlanOption.NAME, plan, "--format", ending, "--output", file});
       if (status != 0) {
-        throw UserError.file(plan, "gives no sheet of " + sheet, null);
+        throw UserError.file(plan, "gives no sheet of " + sheet);
       }
       out.println(PlanCommandMessages.SAY.written(file));
     }

@@ -10,7 +10,6 @@ import io.github.ringstate.instructor.option.Choice;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.OutputOptions;
 import io.github.ringstate.instructor.origin.Origin;
-import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.study.ModelRevision;
 import java.util.EnumMap;
 import java.util.List;
@@ -118,14 +117,7 @@ public final class PlanCommand implements Runnable {
         crew == null
             ? List.of()
             : Stream.of(crew.split(",", -1)).map(name -> line("--crew", name.strip())).toList(),
-        technique == null
-            ? ""
-            : new Choice<>(
-                    "--technique",
-                    Technique.ALL.stream().filter(Technique::wayOut).toList(),
-                    Technique::name)
-                .one(technique)
-                .name(),
+        technique == null ? "" : Choice.waysOut("--technique").one(technique).name(),
         planned.given(spec),
         agreed,
         ModelRevision.current());

@@ -125,7 +125,7 @@ public final class RerunCommand implements Callable<Integer> {
     int last = arguments.size() - 1;
     if (last < 2 || !arguments.get(last - 1).equals(Origin.OUTPUT)) {
       throw UserError.file(
-          file, "cannot be run again: it was made by " + String.join(" ", arguments), null);
+          file, "cannot be run again: it was made by " + String.join(" ", arguments));
     }
     arguments.subList(last - 1, last + 1).clear();
     if (output != null) {
@@ -145,7 +145,7 @@ public final class RerunCommand implements Callable<Integer> {
           source.name(), "cannot be read, and is not kept in what is to be made again", gone);
     }
     throw UserError.file(
-        source.name(), "is not what it was when the file was made: its content differs", null);
+        source.name(), "is not what it was when the file was made: its content differs");
   }
 
   private boolean isSame(String made) {

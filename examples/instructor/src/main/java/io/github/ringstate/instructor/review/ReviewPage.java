@@ -11,24 +11,15 @@ import java.util.List;
 import java.util.Map;
 
 /** A reviewed flight as a sheet for the debriefing. */
-final class ReviewPage {
+record ReviewPage(Debrief debrief, UnitSystem units) {
 
   private static final int LEGEND_WIDTH = 330;
 
   /** The template has places for the plots of so many descents. */
   private static final int PLOTTED = 6;
 
-  private final Debrief debrief;
-  private final UnitSystem units;
-  private final ReviewText text;
-
-  ReviewPage(Debrief debrief, UnitSystem units) {
-    this.debrief = debrief;
-    this.units = units;
-    text = new ReviewText(debrief, units);
-  }
-
   Page page() {
+    ReviewText text = new ReviewText(debrief, units);
     Map<String, Object> model = new HashMap<>();
     List<Term> situation = text.situation();
     model.put("heading", situation);

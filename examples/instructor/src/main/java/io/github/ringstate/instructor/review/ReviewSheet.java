@@ -7,17 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A reviewed flight laid out for people. */
-final class ReviewSheet {
-
-  private final Debrief debrief;
-  private final ReviewText text;
-
-  ReviewSheet(Debrief debrief, UnitSystem units) {
-    this.debrief = debrief;
-    text = new ReviewText(debrief, units);
-  }
+record ReviewSheet(Debrief debrief, UnitSystem units) {
 
   Sheet sheet() {
+    ReviewText text = new ReviewText(debrief, units);
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Vortex ring state: review of a recorded flight"));
     if (debrief.request().invented()) {

@@ -22,16 +22,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A reviewed flight in words and numbers, the same in the text and on the sheet. */
-final class ReviewText {
+record ReviewText(Debrief debrief, UnitSystem units) {
 
-  private final Debrief debrief;
-  private final ReviewRequest request;
-  private final UnitSystem units;
-
-  ReviewText(Debrief debrief, UnitSystem units) {
-    this.debrief = debrief;
-    this.request = debrief.request();
-    this.units = units;
+  private ReviewRequest request() {
+    return debrief.request();
   }
 
   List<Term> situation() {
@@ -40,22 +34,22 @@ final class ReviewText {
     List<Term> terms =
         new ArrayList<>(
             ReviewMessages.SAY.situation(
-                request.name(),
-                request.invented(),
-                request.file().format().label(),
-                Unprintable.replaced(request.file().columns().given().replace(",", ", ")),
+                request().name(),
+                request().invented(),
+                request().file().format().label(),
+                Unprintable.replaced(request().file().columns().given().replace(",", ", ")),
                 String.valueOf(last + 1),
                 Decimals.fixed(length, 0),
-                request.file().start().map(Object::toString).orElse(""),
-                CraftWords.of(request.conditions().craft()),
+                request().file().start().map(Object::toString).orElse(""),
+                CraftWords.of(request().conditions().craft()),
                 wind(),
-                request.ground().isPresent()
-                    ? units.typed(Unit.FOOT, request.ground().getAsDouble())
+                request().ground().isPresent()
+                    ? units.typed(Unit.FOOT, request().ground().getAsDouble())
                     : "",
                 below(),
-                units.lengthInWords(request.shown(debrief.heights().getMin())),
-                units.lengthInWords(request.shown(debrief.heights().getMax()))));
-    terms.addAll(request.conditions().terms(units));
+                units.lengthInWords(request().shown(debrief.heights().getMin())),
+                units.lengthInWords(request().shown(debrief.heights().getMax()))));
+    terms.addAll(request().conditions().terms(units));
     return terms;
   }
 
@@ -65,16 +59,16 @@ final class ReviewText {
   private String below() {
     double lowest =
         debrief.descents().stream().mapToDouble(descent -> lowest(descent.found())).min().orElse(0);
-    return request.ground().isPresent() && lowest < 0 ? units.lengthInWords(-lowest) : "";
+    return request().ground().isPresent() && lowest < 0 ? units.lengthInWords(-lowest) : "";
   }
 
   /** The lowest height of a descent, as it is shown, m. */
   private double lowest(FoundEncounter found) {
-    return request.shown(found.onsetHeight()) - found.altitudeLoss().value();
+    return request().shown(found.onsetHeight()) - found.altitudeLoss().value();
   }
 
   private String wind() {
-    DebriefedWind wind = request.wind();
+    DebriefedWind wind = request().wind();
     double speed = wind.wind().speed();
     return ReviewMessages.SAY.wind(
         units.speedInWords(speed),
@@ -98,7 +92,7 @@ final class ReviewText {
             TextColumn.right(
                 descent -> Decimals.fixed(descent.found().onsetTime().value(), 1), "onset", "s"),
             TextColumn.right(
-                descent -> units.length(request.shown(descent.found().onsetHeight())),
+                descent -> units.length(request().shown(descent.found().onsetHeight())),
                 "height",
                 length),
             TextColumn.right(descent -> number(descent.delay()), "delay", "s"),
@@ -143,7 +137,7 @@ final class ReviewText {
     Estimate loss = descent.found().altitudeLoss();
     return ReviewMessages.SAY.descent(
         Decimals.fixed(descent.found().onsetTime().value(), 1),
-        units.lengthInWords(request.shown(descent.found().onsetHeight())),
+        units.lengthInWords(request().shown(descent.found().onsetHeight())),
         descent.found().sinkTime().map(time -> Decimals.fixed(time.value(), 1)).orElse(""),
         orEmpty(descent.delay()),
         descent.found().movement().map(ReviewText::channel).orElse(""),
@@ -161,12 +155,12 @@ final class ReviewText {
 
   private String model(ModelledDescent model) {
     if (model.flight().isEmpty()) {
-      return ReviewMessages.SAY.noModel(request.entry().label());
+      return ReviewMessages.SAY.noModel(request().entry().label());
     }
     double behind = model.fromBehind();
     return ReviewMessages.SAY.model(
         model.begun(),
-        request.entry().label(),
+        request().entry().label(),
         units.speedInWords(Math.abs(behind)) + (behind >= 0 ? " from behind" : " from ahead"),
         model.recovery().label(),
         model.recoverySeen(),
@@ -181,8 +175,8 @@ final class ReviewText {
 
   private String doubt(OnsetDoubt doubt) {
     return ReviewMessages.SAY.doubt(
-        request.wind().known(),
-        units.speedInWords(request.wind().deviation()),
+        request().wind().known(),
+        units.speedInWords(request().wind().deviation()),
         doubted(doubt.more()),
         doubted(doubt.less()),
         doubt.noseAhead().map(this::doubted).orElse(""));
@@ -208,12 +202,12 @@ final class ReviewText {
 
   /** What was briefed beside what was flown, descent by descent. */
   List<Term> briefed() {
-    if (request.plan().isEmpty()) {
+    if (request().plan().isEmpty()) {
       return List.of();
     }
     List<Term> terms = new ArrayList<>();
     for (FlownDescent descent : debrief.descents()) {
-      briefed(request.plan().get(), descent)
+      briefed(request().plan().get(), descent)
           .forEach(
               term -> terms.add(new Term(term.word() + " " + descent.number(), term.meaning())));
     }
@@ -221,10 +215,10 @@ final class ReviewText {
   }
 
   private List<Term> briefed(PlanFile plan, FlownDescent descent) {
-    double onset = request.shown(descent.found().onsetHeight());
+    double onset = request().shown(descent.found().onsetHeight());
     double lowest = lowest(descent.found());
     Double least = plan.agreed().get(AgreedHeight.LEAST);
-    boolean ground = request.ground().isPresent();
+    boolean ground = request().ground().isPresent();
     return ReviewMessages.SAY.briefed(
         plan.technique(),
         descent.recovery().map(Technique::name).orElse(""),

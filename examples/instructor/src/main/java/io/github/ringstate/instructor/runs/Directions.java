@@ -9,17 +9,11 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** The best and the worst directions to run in, in words. */
-final class Directions {
+record Directions(RunAnalysis analysis) {
 
   private static final List<String> POINTS =
       List.of(
           "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west");
-
-  private final RunAnalysis analysis;
-
-  Directions(RunAnalysis analysis) {
-    this.analysis = analysis;
-  }
 
   /** Best: the least severe verdict met, and among those the greatest minimum airspeed. */
   String best() {

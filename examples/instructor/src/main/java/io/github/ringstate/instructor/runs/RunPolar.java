@@ -20,7 +20,7 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
  * The verdicts over track, north up: the distance from the middle is the minimum airspeed in gusts,
  * the shape of the mark the verdict; an arrow flies with the wind.
  */
-final class RunPolar {
+record RunPolar(RunsRequest request, RunAnalysis analysis, UnitSystem units) {
 
   private static final int SIZE = 210;
   private static final int RINGS = 4;
@@ -35,16 +35,6 @@ final class RunPolar {
   private static final Pen MINIMUM = new Pen(Plot.INK, Pen.line(1.2f, 3, 3), SeriesMarkers.NONE);
   private static final Pen TRACE = new Pen(new Color(0x6A6A6A), Pen.line(0.8f), SeriesMarkers.NONE);
   private static final Pen WIND = new Pen(new Color(0x0B4F8A), Pen.line(2.4f), SeriesMarkers.NONE);
-
-  private final RunsRequest request;
-  private final RunAnalysis analysis;
-  private final UnitSystem units;
-
-  RunPolar(RunsRequest request, RunAnalysis analysis, UnitSystem units) {
-    this.request = request;
-    this.analysis = analysis;
-    this.units = units;
-  }
 
   private static Marker marker(RunVerdict verdict) {
     return switch (verdict) {

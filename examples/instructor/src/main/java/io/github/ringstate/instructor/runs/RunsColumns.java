@@ -13,15 +13,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** The columns of a run for machines. */
-final class RunsColumns {
-
-  private final RunsRequest request;
-  private final RunAnalysis analysis;
-
-  RunsColumns(RunsRequest request, RunAnalysis analysis) {
-    this.request = request;
-    this.analysis = analysis;
-  }
+record RunsColumns(RunsRequest request, RunAnalysis analysis) {
 
   /** The columns of the CSV file. */
   Table<RunRow> tracks() {

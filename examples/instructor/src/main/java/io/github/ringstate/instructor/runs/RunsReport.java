@@ -39,12 +39,12 @@ record RunsReport(RunsRequest request, RunAnalysis analysis, Optional<RunsReport
 
   @Override
   public Sheet sheet(UnitSystem units) {
-    return RunsSheet.of(this, units);
+    return new RunsSheet(this, units).sheet();
   }
 
   @Override
   public Page page(PageSettings settings) {
-    return RunsPage.of(this, settings);
+    return new RunsPage(this, settings.units()).page();
   }
 
   @Override

@@ -7,47 +7,32 @@ import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.unit.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** A run laid out for people. */
-final class RunsSheet {
+record RunsSheet(RunsReport report, UnitSystem units) {
 
   private static final String DASH = "-";
 
-  private final RunsReport report;
-  private final RunsRequest request;
-  private final RunAnalysis analysis;
-
-  private final UnitSystem units;
-  private final Optional<Sheet.Grid> compared;
-
-  private RunsSheet(RunsReport report, UnitSystem units) {
-    this.report = report;
-    request = report.request();
-    analysis = report.analysis();
-    this.units = units;
-    compared = RunsCompared.of(report, units);
-  }
-
-  static Sheet of(RunsReport report, UnitSystem units) {
-    return new RunsSheet(report, units).sheet();
-  }
-
-  private Sheet sheet() {
-    RunsFacts facts = RunsFacts.of(request, analysis, units);
+  Sheet sheet() {
+    RunsFacts facts = RunsFacts.of(report.request(), report.analysis(), units);
     List<Sheet.Block> blocks = new ArrayList<>();
     blocks.add(new Sheet.Title("Slow runs: what each track takes"));
     blocks.add(
-        new Sheet.Terms(request.conditions().heading(units, RunsMessages.SAY.situation(facts))));
+        new Sheet.Terms(
+            report.request().conditions().heading(units, RunsMessages.SAY.situation(facts))));
     blocks.add(grid());
     RunsTakeAway.of(report, units).forEach(inShort -> blocks.add(new Sheet.Paragraph(inShort)));
-    compared.ifPresent(
-        both -> {
-          blocks.add(new Sheet.Heading("Two conditions side by side"));
-          blocks.add(both);
-        });
-    blocks.add(new Sheet.Heading("Why"));
-    blocks.add(new Sheet.Terms(reasons()));
+    RunsCompared.of(report, units)
+        .ifPresent(
+            both -> {
+              blocks.add(new Sheet.Heading("Two conditions side by side"));
+              blocks.add(both);
+            });
+    List<Why> why = Why.of(report.request(), report.analysis(), units);
+    if (why.size() > 1) { // one alone is in the take-away
+      blocks.add(new Sheet.Heading("Why"));
+      blocks.add(new Sheet.Terms(reasons(why)));
+    }
     blocks.add(new Sheet.Heading("Definitions"));
     blocks.add(new Sheet.Terms(RunsMessages.SAY.definitions(facts)));
     blocks.add(new Sheet.Paragraph("CAUTION. " + Caution.TEXT));
@@ -69,13 +54,13 @@ final class RunsSheet {
             TextColumn.right(TrackNumbers::escape, "escape", "deg"),
             TextColumn.left(TrackNumbers::sectors, "tail", "rotor"),
             TextColumn.left(TrackNumbers::verdict, "verdict")),
-        TrackPair.of(analysis.rows()).stream()
-            .map(pair -> TrackNumbers.of(request, analysis, pair, units, DASH))
+        TrackPair.of(report.analysis().rows()).stream()
+            .map(pair -> TrackNumbers.of(report.request(), report.analysis(), pair, units, DASH))
             .toList());
   }
 
-  private List<Term> reasons() {
-    return Why.of(request, analysis, units).stream()
+  private static List<Term> reasons(List<Why> all) {
+    return all.stream()
         .map(why -> new Term(why.verdict(), "on " + why.tracks() + ". " + why.sentence()))
         .toList();
   }

@@ -7,8 +7,6 @@ import io.github.ringstate.instructor.option.Loading;
 import io.github.ringstate.instructor.option.NumberText;
 import io.github.ringstate.instructor.option.PictureOutput;
 import io.github.ringstate.pilot.Recognition;
-import io.github.ringstate.pilot.Technique;
-import java.util.List;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,9 +34,6 @@ import picocli.CommandLine.Option;
       Caution.TEXT
     })
 public final class SensitivityCommand implements Runnable {
-
-  private static final List<Technique> WAYS =
-      Technique.ALL.stream().filter(Technique::wayOut).toList();
 
   @Mixin private final Loading loading = new Loading();
   @Mixin private final EntryOptions entry = new EntryOptions();
@@ -80,7 +75,7 @@ public final class SensitivityCommand implements Runnable {
         new SensitivityRequest(
             loading.conditions(),
             entry.approach(OptionalDouble.empty()),
-            new Choice<>("--recovery", WAYS, Technique::name).one(recovery),
+            Choice.waysOut("--recovery").one(recovery),
             NumberText.one("--delay", delay, Recognition.DELAY),
             new Choice<>("--groups", SensitivityRequest.GROUPS, group -> group).several(groups));
     return new SensitivityReport(request, request.tornado());

@@ -32,8 +32,7 @@ public final class SweepRun {
       if (rows.begun() && !request.resume()) {
         throw UserError.file(
             request.output(),
-            "has a run begun: go on with --resume, or remove its .part and .journal",
-            null);
+            "has a run begun: go on with --resume, or remove its .part and .journal");
       }
       rows.open(asked(request));
       fly(request, format, rows, watch);

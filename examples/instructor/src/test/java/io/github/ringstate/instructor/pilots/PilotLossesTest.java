@@ -47,13 +47,6 @@ class PilotLossesTest {
   }
 
   @Test
-  void quantilesAreInMetres() {
-    PilotLosses losses = losses(spread(10, 20, 30, 40));
-    assertEquals(20 * 0.3048, losses.loss(0.5).orElseThrow().value(), 1e-12);
-    assertEquals(40 * 0.3048, losses.loss(0.95).orElseThrow().value(), 1e-12);
-  }
-
-  @Test
   void whoDidNotArrestLostMoreThanAnyOther() {
     PilotLosses losses = losses(spread(10, -1, 30, 20));
     assertEquals(20 * 0.3048, losses.loss(0.5).orElseThrow().value(), 1e-12);
@@ -80,12 +73,6 @@ class PilotLossesTest {
     assertEquals(Optional.empty(), losses.arrestedShare());
     assertEquals(Optional.empty(), losses.shareLosing(100 * 0.3048));
     assertEquals("", PilotCells.arrested(losses));
-  }
-
-  @Test
-  void theShareThatHitsTheGroundCountsThoseWhoLostTheHeightOrMore() {
-    PilotLosses losses = losses(spread(50, 99, 101, -1));
-    assertEquals(0.5, losses.shareLosing(100 * 0.3048).orElseThrow().value());
   }
 
   @Test

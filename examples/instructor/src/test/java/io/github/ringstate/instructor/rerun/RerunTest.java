@@ -11,9 +11,6 @@ import io.github.ringstate.instructor.Run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,17 +30,8 @@ class RerunTest {
     return folder.resolve(name).toString();
   }
 
-  private Run write(String line, String name) {
-    List<String> args =
-        new ArrayList<>(Stream.of(line.split(" ", -1)).map(this::inFolder).toList());
-    args.addAll(List.of("--output", path(name)));
-    Run run = Run.of(args.toArray(String[]::new));
-    assertEquals(0, run.status(), run.err());
-    return run;
-  }
-
-  private String inFolder(String word) {
-    return word.replace("DIR", folder.toString());
+  private void write(String line, String name) {
+    Run.line(line.replace("DIR", folder.toString()) + " --output " + path(name));
   }
 
   private void writeCraft(String name) {
@@ -88,8 +76,7 @@ class RerunTest {
     Files.delete(folder.resolve("own.toml"));
     Files.deleteIfExists(folder.resolve("plan.toml"));
     Files.delete(folder.resolve("s.toml"));
-    Run again = Run.of("rerun", path("one." + ending), "--output", path("two." + ending));
-    assertEquals(0, again.status(), again.err());
+    Run again = Run.line("rerun " + path("one." + ending) + " --output " + path("two." + ending));
     assertTrue(again.err().contains("has the same bytes as"), again.err());
     assertEquals(
         -1, Files.mismatch(folder.resolve("one." + ending), folder.resolve("two." + ending)));
@@ -101,8 +88,7 @@ class RerunTest {
     Provenance provenance = KeptProvenance.read(path("a.pdf"));
     assertEquals("a4", provenance.options().get("--paper"));
     assertEquals("loss", provenance.command().get(0));
-    Run again = Run.of("rerun", path("a.pdf"), "--output", path("b.pdf"));
-    assertEquals(0, again.status(), again.err());
+    Run.line("rerun " + path("a.pdf") + " --output " + path("b.pdf"));
     assertEquals(provenance, KeptProvenance.read(path("b.pdf")));
   }
 
@@ -140,12 +126,8 @@ class RerunTest {
     String text = Files.readString(file);
     assertTrue(text.contains(build), text);
     Files.writeString(file, text.replace(build, "\"build\" : \"0123456789abcdef\""));
-    Run refused = Run.of("rerun", file.toString());
-    assertEquals(1, refused.status());
-    assertTrue(refused.err().contains("0123456789abcdef"), refused.err());
-    assertEquals("", refused.out());
-    Run any = Run.of("rerun", file.toString(), "--any-build");
-    assertEquals(0, any.status(), any.err());
+    Run.assertFileRefused("rerun " + file, "0123456789abcdef");
+    Run any = Run.line("rerun " + file + " --any-build");
     assertTrue(any.err().contains("may differ"), any.err());
     assertEquals(text, any.out());
   }
@@ -155,9 +137,7 @@ class RerunTest {
     write("loss --delays 1 --recovery forward --format csv", "a.csv");
     assertTrue(Files.exists(Path.of(Sidecar.name(path("a.csv")))));
     Files.writeString(folder.resolve("a.csv"), "1,2\r\n");
-    Run refused = Run.of("rerun", path("a.csv"));
-    assertEquals(1, refused.status());
-    assertTrue(refused.err().contains("another content"), refused.err());
+    Run.assertFileRefused("rerun " + path("a.csv"), "another content");
   }
 
   @ParameterizedTest

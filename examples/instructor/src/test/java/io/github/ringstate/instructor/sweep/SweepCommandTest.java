@@ -1,6 +1,5 @@
 package io.github.ringstate.instructor.sweep;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -10,12 +9,10 @@ import io.github.ringstate.files.row.ParquetTable;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.instructor.Run;
 import java.io.IOException;
-import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -46,22 +43,16 @@ class SweepCommandTest {
     return folder.resolve(name);
   }
 
-  private Run sweep(String output, String... more) {
-    return Run.of(
-        Stream.concat(Stream.of("sweep", spec, "--output", out(output).toString()), Stream.of(more))
-            .toArray(String[]::new));
+  private String line(String output) {
+    return "sweep " + spec + " --output " + out(output);
+  }
+
+  private Run sweep(String output) {
+    return Run.typed(line(output));
   }
 
   private List<CSVRecord> records(String name) throws IOException {
-    try (Reader in = Files.newBufferedReader(out(name), UTF_8)) {
-      return CSVFormat.RFC4180
-          .builder()
-          .setHeader()
-          .setSkipHeaderRecord(true)
-          .get()
-          .parse(in)
-          .getRecords();
-    }
+    return new Run(0, Files.readString(out(name)), "").records();
   }
 
   @Test
@@ -98,9 +89,9 @@ class SweepCommandTest {
   @ParameterizedTest
   @ValueSource(strings = {"csv", "parquet"})
   void theFileIsTheSameForAnyNumberOfThreads(String ending) throws IOException {
-    sweep("1." + ending, "--threads", "1");
+    Run.line(line("1." + ending) + " --threads 1");
     for (String threads : List.of("2", "8")) {
-      sweep("n." + ending, "--threads", threads);
+      Run.line(line("n." + ending) + " --threads " + threads);
       assertArrayEquals(
           Files.readAllBytes(out("1." + ending)), Files.readAllBytes(out("n." + ending)));
     }
@@ -119,7 +110,7 @@ class SweepCommandTest {
   @Test
   void anOldFileIsReplacedAndNothingElseIsLeft() throws IOException {
     Files.writeString(out("a.csv"), "old");
-    sweep("a.csv", "--resume");
+    Run.line(line("a.csv") + " --resume");
     assertEquals(6, records("a.csv").size());
     try (Stream<Path> files = Files.list(folder)) {
       assertEquals(
@@ -131,18 +122,14 @@ class SweepCommandTest {
   @Test
   void aRunBegunIsNotBegunAnewUnasked() throws IOException {
     Files.writeString(out("a.csv.part"), "rows of hours");
-    Run run = sweep("a.csv");
-    assertEquals(1, run.status());
-    assertTrue(run.err().contains("--resume"), run.err());
+    Run.assertFileRefused(line("a.csv"), "--resume");
     assertEquals("rows of hours", Files.readString(out("a.csv.part")));
   }
 
   @Test
   void aBadSweepLeavesNothingBehind() throws IOException {
     Files.writeString(Path.of(spec), "[craft]\nmass_kg = -1\n");
-    Run run = sweep("a.csv");
-    assertEquals(1, run.status());
-    assertTrue(run.err().contains("my.toml, line 2: craft.mass_kg"), run.err());
+    Run.assertFileRefused(line("a.csv"), "my.toml, line 2: craft.mass_kg");
     try (Stream<Path> files = Files.list(folder)) {
       assertEquals(1, files.count());
     }
@@ -152,18 +139,14 @@ class SweepCommandTest {
   @ValueSource(strings = {"", "# nothing\n"})
   void anEmptySweepIsRefused(String text) throws IOException {
     Files.writeString(Path.of(spec), text);
-    Run run = sweep("a.csv");
-    assertEquals(1, run.status());
-    assertTrue(run.err().contains("my.toml: the sweep is empty"), run.err());
+    Run.assertFileRefused(line("a.csv"), "my.toml: the sweep is empty");
     assertFalse(Files.exists(out("a.csv")));
   }
 
   @Test
   void whereNoPointCanBeFlownTheStatusSaysSo() throws IOException {
     Files.writeString(Path.of(spec), "[craft]\nmass_kg = [700, 710]\n");
-    Run run = sweep("a.csv");
-    assertEquals(1, run.status());
-    assertTrue(run.err().contains("2 of 2 points"), run.err());
+    Run.assertFileRefused(line("a.csv"), "2 of 2 points");
     assertEquals(2, records("a.csv").size());
   }
 
@@ -180,13 +163,6 @@ class SweepCommandTest {
         "sweep SPEC --output DIR/a.csv --threads many"
       })
   void wrongOptionsAreRefusedWithStatus2(String line) {
-    Run run =
-        Run.of(
-            Stream.of(line.split(" ", -1))
-                .map(arg -> arg.replace("SPEC", spec).replace("DIR", folder.toString()))
-                .toArray(String[]::new));
-    assertEquals(2, run.status(), run.err());
-    assertTrue(run.err().contains("allowed: "), run.err());
-    assertFalse(run.err().contains("Exception"), run.err());
+    Run.assertRefused(line.replace("SPEC", spec).replace("DIR", folder.toString()), "allowed: ");
   }
 }
