@@ -46,19 +46,48 @@ public final class TextFile {
    * @throws UserError if it cannot be read or is larger
    */
   public static byte[] bytes(String name, String what, int largest) {
-    try (InputStream in = Files.newInputStream(Path.of(name))) {
+    try (InputStream in = Files.newInputStream(named(name))) {
       byte[] bytes = in.readNBytes(largest + 1);
       if (bytes.length > largest) {
         throw UserError.file(
             name, "cannot be " + what + ": it is larger than " + largest + " bytes");
       }
       return bytes;
-    } catch (IOException | InvalidPathException failed) {
-      throw UserError.file(name, "cannot be read: " + why(failed), failed);
+    } catch (IOException failed) {
+      throw refused(name, failed);
     }
   }
 
-  private static String why(Exception failed) {
+  /**
+   * A file to read, by name.
+   *
+   * @param name the name, as the user gave it
+   * @return the file, which need not exist
+   * @throws UserError if the name is none
+   */
+  public static Path named(String name) {
+    try {
+      if (!name.isBlank()) {
+        return Path.of(name);
+      }
+    } catch (InvalidPathException wrong) {
+      // refused below
+    }
+    throw UserError.file(UserError.quoted(name), "cannot be read: it is no name of a file");
+  }
+
+  /**
+   * What to say of a file that could not be read.
+   *
+   * @param name the file, as the user named it
+   * @param failed what the system said
+   * @return the user error
+   */
+  public static UserError refused(String name, IOException failed) {
+    return UserError.file(name, "cannot be read: " + why(failed), failed);
+  }
+
+  private static String why(IOException failed) {
     if (failed instanceof NoSuchFileException) {
       return "there is no such file";
     }

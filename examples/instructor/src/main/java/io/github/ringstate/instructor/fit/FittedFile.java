@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.fit;
 
 import io.github.ringstate.files.error.UserError;
+import io.github.ringstate.files.toml.TextFile;
 import io.github.ringstate.files.whole.WholeFile;
 import io.github.ringstate.instructor.origin.Origin;
 import java.io.IOException;
@@ -38,7 +39,7 @@ record FittedFile(String name, WholeFile file, boolean again) {
     try {
       return Arrays.equals(Files.readAllBytes(file.place()), text);
     } catch (IOException failed) {
-      throw UserError.file(name, "cannot be read: " + failed.getMessage(), failed);
+      throw TextFile.refused(name, failed);
     }
   }
 }

@@ -95,7 +95,7 @@ public final class BriefCommand implements Runnable {
   private Path folder() {
     try {
       Path path = Path.of(folder);
-      if (Files.isDirectory(path)) {
+      if (!folder.isBlank() && Files.isDirectory(path)) {
         return path;
       }
     } catch (InvalidPathException wrong) {

@@ -8,12 +8,11 @@ import io.github.ringstate.files.provenance.Provenance;
 import io.github.ringstate.files.provenance.ProvenanceJson;
 import io.github.ringstate.files.provenance.Sidecar;
 import io.github.ringstate.files.row.ParquetFooter;
+import io.github.ringstate.files.toml.TextFile;
 import io.github.ringstate.sheets.page.ProvenanceMark;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -33,7 +32,7 @@ final class KeptProvenance {
    */
   static Provenance read(String name) {
     try {
-      Path file = Path.of(name);
+      Path file = TextFile.named(name);
       Optional<Provenance> beside = Sidecar.read(file);
       return beside
           .or(() -> kept(name, file))
@@ -45,10 +44,8 @@ final class KeptProvenance {
                           + UserError.quoted(Sidecar.name(name))
                           + " is not there or that of another content",
                       null));
-    } catch (NoSuchFileException none) {
-      throw UserError.file(name, "cannot be read: there is no such file", none);
-    } catch (IOException | InvalidPathException failed) {
-      throw UserError.file(name, "cannot be read: " + failed.getMessage(), failed);
+    } catch (IOException failed) {
+      throw TextFile.refused(name, failed);
     }
   }
 
@@ -56,7 +53,7 @@ final class KeptProvenance {
     try {
       return text(file).flatMap(ProvenanceJson::read);
     } catch (IOException failed) {
-      throw UserError.file(name, "cannot be read: " + failed.getMessage(), failed);
+      throw TextFile.refused(name, failed);
     }
   }
 
