@@ -134,6 +134,10 @@ record BadInput(String what, int status, List<String> args, List<String> message
       share that is none | floor --share NaN | --share | 'NaN'
       negative margin | floor --margin-ft -1 | --margin-ft | '-1' | 0 to 3280 ft
       height of a floor | floor --height-ft 0 | --height-ft | '0' | 3.3 to 9840
+      end above the beginning | card --start-height-ft 500 --abort-height-ft 200m | --abort-height-ft | '200m' | --start-height-ft, which is 500
+      run of a plan without a wind | plan --run-gust-kt 3 | --run-wind-kt is not given | --run-calm
+      wind of a run in a plan | plan --run-wind-kt 9 --run-wind-from-deg 400 --wind-kt 5 | --run-wind-from-deg | '400'
+      no folder for sheets | brief DIR/x.toml --folder= | --folder | ''
       no output | craft --output= | --output | ''
       """;
 
@@ -145,6 +149,8 @@ record BadInput(String what, int status, List<String> args, List<String> message
       output below a file | craft --output DIR/twice.toml/x | folder
       output is a device | craft --output /dev/null | /dev/null | not a plain file
       no such file | loss --craft DIR/none.toml | DIR/none.toml | no such file
+      no name of a plan | loss --plan= | '' | no name of a file
+      nothing to run again | rerun DIR/none.json | DIR/none.json | there is no such file
       craft is a folder | loss --craft DIR/ | DIR/ | cannot be read
       craft is no text | loss --craft DIR/no-text.toml | no-text.toml | UTF-8
       craft is too large | loss --craft DIR/large.toml | large.toml | larger than

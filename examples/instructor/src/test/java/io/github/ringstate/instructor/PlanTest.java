@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,10 +68,35 @@ class PlanTest {
   }
 
   @Test
+  void aCardWithEveryAgreedHeightKeepsToItsTwoSides() throws IOException {
+    Path card = folder.resolve("card.pdf");
+    Run.line(
+        "card --pilots 16 --craft heavy --mass-kg 8800 --recovery lateral --start-height-ft 3000"
+            + " --abort-height-ft 1500 --format pdf --plan "
+            + plan
+            + " --output "
+            + card);
+    try (PDDocument document = Loader.loadPDF(card.toFile())) {
+      assertEquals(2, document.getNumberOfPages());
+    }
+  }
+
+  @Test
   void aPlanOfAnotherRevisionIsCalledInQuestion() throws IOException {
     Files.writeString(plan, Files.readString(plan).replace(ModelRevision.current(), "00000000"));
     String page = html("card");
     assertTrue(page.contains("VOID?") && page.contains("model revision 00000000"), page);
+  }
+
+  /**
+   * A height at which pilots of the model would not have recovered is not printed without a word.
+   */
+  @Test
+  void aLessonBelowTheHeightNeededIsWarnedOf() {
+    String lesson = "lesson --pilots 16 --state primed --recovery lateral";
+    assertFalse(Run.words(lesson + " --start-height-ft 3000").contains("WARNING"));
+    assertTrue(
+        Run.words(lesson + " --start-height-ft 60").contains("60 ft above the ground. WARNING"));
   }
 
   @Test

@@ -37,6 +37,7 @@ import java.util.Optional;
  * @param agreed the height agreed not to fly below
  * @param isLow whether that is less than the pilots needed
  * @param start the height at which a demonstration begins
+ * @param isStartLow whether that is less than the pilots needed
  * @param abort the height at which it is broken off
  * @param isAbortLow whether that is less than the pilots needed
  * @param limit the share on the ground above which nothing is briefed
@@ -67,6 +68,7 @@ record BriefedFacts(
     String agreed,
     boolean isLow,
     String start,
+    boolean isStartLow,
     String abort,
     boolean isAbortLow,
     String limit,
@@ -119,6 +121,7 @@ record BriefedFacts(
         given(agreed, AgreedHeight.LEAST, units),
         isLess(agreed, AgreedHeight.LEAST, least),
         given(agreed, AgreedHeight.START, units),
+        isLess(agreed, AgreedHeight.START, least),
         given(agreed, AgreedHeight.ABORT, units),
         isLess(agreed, AgreedHeight.ABORT, least),
         FloorFacts.percent(request.groundShare()),

@@ -1,5 +1,6 @@
 package io.github.ringstate.instructor.option;
 
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
 import io.github.ringstate.quantity.Quantity;
 import io.github.ringstate.quantity.Unit;
@@ -35,15 +36,22 @@ public final class AgreedHeights {
    * The heights that were given.
    *
    * @return the heights, ft, as typed
-   * @throws io.github.ringstate.files.error.UserError if one is no number or out of range
+   * @throws UserError if one is no number or out of range, or the end is not below the beginning
    */
   public Map<AgreedHeight, Double> heights() {
     Map<AgreedHeight, Double> given = new EnumMap<>(AgreedHeight.class);
+    double highest = Double.POSITIVE_INFINITY;
     if (start != null) {
-      given.put(AgreedHeight.START, NumberText.one("--start-height-ft", start, HEIGHT));
+      highest = NumberText.one("--start-height-ft", start, HEIGHT);
+      given.put(AgreedHeight.START, highest);
     }
     if (abort != null) {
-      given.put(AgreedHeight.ABORT, NumberText.one("--abort-height-ft", abort, HEIGHT));
+      double lowest = NumberText.one("--abort-height-ft", abort, HEIGHT);
+      if (!(lowest < highest)) {
+        throw UserError.option(
+            "--abort-height-ft", abort, "less than --start-height-ft, which is " + start);
+      }
+      given.put(AgreedHeight.ABORT, lowest);
     }
     return given;
   }

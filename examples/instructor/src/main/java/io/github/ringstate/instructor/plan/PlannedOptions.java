@@ -1,6 +1,7 @@
 package io.github.ringstate.instructor.plan;
 
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.files.error.UserError;
 import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.Part;
 import io.github.ringstate.instructor.option.Checked;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -27,6 +29,8 @@ import picocli.CommandLine.Model.OptionSpec;
 public final class PlannedOptions {
 
   private static final String RUN = "run-";
+
+  private static final Pattern OPTION = Pattern.compile("--([a-z-]+)");
 
   /** Options that every command shares. */
   private static final Set<String> CONDITIONS =
@@ -210,8 +214,22 @@ public final class PlannedOptions {
       new CommandLine(new Reading(origin))
           .addSubcommand(parsed)
           .parseArgs(arguments.toArray(String[]::new));
-      flown.addAll(((Checked) parsed.getCommand()).flown());
+      try {
+        flown.addAll(((Checked) parsed.getCommand()).flown());
+      } catch (UserError wrong) {
+        throw command.equals(run) && wrong.status() == UserError.USAGE
+            ? UserError.usage(inPlan(String.valueOf(wrong.getMessage())))
+            : wrong;
+      }
     }
     return flown;
+  }
+
+  /** A sentence on options of a run, as a plan names them. */
+  private String inPlan(String sentence) {
+    return OPTION
+        .matcher(sentence)
+        .replaceAll(
+            option -> "--" + (ofRun().containsKey(option.group(1)) ? RUN : "") + option.group(1));
   }
 }
