@@ -72,6 +72,14 @@ public class OneEncounter {
                 Simulator.precise()));
   }
 
+  private double loss(Simulator simulator) {
+    return direct
+        .withRecovery(recovery())
+        .fly(directApproach, simulator, null)
+        .altitudeLoss()
+        .orElse(0);
+  }
+
   private Recovery recovery() {
     next = next + 1 < PILOTS ? next + 1 : 0;
     return recoveries[next];
@@ -84,11 +92,7 @@ public class OneEncounter {
    */
   @Benchmark
   public double dormandPrince853() {
-    return direct
-        .withRecovery(recovery())
-        .fly(directApproach, dormandPrince853, null)
-        .altitudeLoss()
-        .orElse(0);
+    return loss(dormandPrince853);
   }
 
   /**
@@ -98,11 +102,7 @@ public class OneEncounter {
    */
   @Benchmark
   public double dormandPrince54() {
-    return direct
-        .withRecovery(recovery())
-        .fly(directApproach, dormandPrince54, null)
-        .altitudeLoss()
-        .orElse(0);
+    return loss(dormandPrince54);
   }
 
   /**

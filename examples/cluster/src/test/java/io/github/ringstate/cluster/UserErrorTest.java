@@ -20,8 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the program refuses, before it asks for a cluster. */
 class UserErrorTest {
@@ -56,47 +55,37 @@ class UserErrorTest {
     return ResultFolder.named(folder.resolve(name).toString(), new Configuration());
   }
 
-  static Stream<Arguments> errors() {
-    return Stream.of(
-        Arguments.of("nothing", 2, "", "0 names"),
-        Arguments.of("no folder", 2, "DIR/good.toml", "SPEC OUTPUT"),
-        Arguments.of("too much", 2, "DIR/good.toml DIR/out more", "3 names"),
-        Arguments.of("unknown option", 2, "DIR/good.toml DIR/out --threads 2", "'--threads'"),
-        Arguments.of("portion of none", 2, "DIR/good.toml DIR/out --portion 0", "'0'"),
-        Arguments.of("portion of half", 2, "DIR/good.toml DIR/out --portion=1.5", "'1.5'"),
-        Arguments.of(
-            "huge portion", 2, "DIR/good.toml DIR/out --portion 99999999999", "2147483647"),
-        Arguments.of("no portion", 2, "DIR/good.toml DIR/out --portion", "''"),
-        Arguments.of("crumbs", 2, "DIR/large.toml DIR/out --portion 9999", "10000 points or more"),
-        Arguments.of("no such file", 1, "DIR/missing.toml DIR/out", "there is no such file"),
-        Arguments.of("no TOML", 1, "DIR/no-toml.toml DIR/out", "line 1"),
-        Arguments.of(
-            "bad value", 1, "DIR/bad-value.toml DIR/out", "pilot.delay_s cannot be '61.0'"),
-        Arguments.of("output is a file", 1, "DIR/good.toml DIR/file", "it is a file"),
-        Arguments.of("output has other things", 1, "DIR/good.toml DIR/full", "other things"),
-        Arguments.of("output below a file", 1, "DIR/good.toml DIR/file/out", "DIR/file/out cannot"),
-        Arguments.of("no such file system", 1, "DIR/good.toml nowhere://out", "of this kind"),
-        Arguments.of("no library for it", 1, "DIR/good.toml s3a://bucket/out", "of this kind"),
-        Arguments.of("no host", 1, "DIR/good.toml hdfs:///out", "authority"),
-        Arguments.of(
-            "no such host",
-            1,
-            "DIR/good.toml hdfs://no.host.invalid/out",
-            "no host no.host.invalid"),
-        Arguments.of("a file on a host", 1, "DIR/good.toml file://host/out", "file://host/out"),
-        Arguments.of("damaged manifest", 1, "DIR/good.toml DIR/damaged", "manifest is damaged"),
-        Arguments.of(
-            "another sweep",
-            1,
-            "DIR/other.toml DIR/begun",
-            "another sweep: that one has 'points 1000'"),
-        Arguments.of("another text", 1, "DIR/commented.toml DIR/begun", "'digest of SPEC "),
-        Arguments.of("another version", 1, "DIR/good.toml DIR/newer", "'version 99'"),
-        Arguments.of("another cut", 1, "DIR/good.toml DIR/begun --portion 50", "portion 100'"));
-  }
-
   @ParameterizedTest(name = "{0}")
-  @MethodSource("errors")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      value = {
+        "nothing | 2 | \"\" | 0 names",
+        "no folder | 2 | DIR/good.toml | SPEC OUTPUT",
+        "too much | 2 | DIR/good.toml DIR/out more | 3 names",
+        "unknown option | 2 | DIR/good.toml DIR/out --threads 2 | '--threads'",
+        "portion of none | 2 | DIR/good.toml DIR/out --portion 0 | '0'",
+        "portion of half | 2 | DIR/good.toml DIR/out --portion=1.5 | '1.5'",
+        "huge portion | 2 | DIR/good.toml DIR/out --portion 99999999999 | 2147483647",
+        "no portion | 2 | DIR/good.toml DIR/out --portion | \"\"",
+        "crumbs | 2 | DIR/large.toml DIR/out --portion 9999 | 10000 points or more",
+        "no such file | 1 | DIR/missing.toml DIR/out | there is no such file",
+        "no TOML | 1 | DIR/no-toml.toml DIR/out | line 1",
+        "bad value | 1 | DIR/bad-value.toml DIR/out | pilot.delay_s cannot be '61.0'",
+        "output is a file | 1 | DIR/good.toml DIR/file | it is a file",
+        "output has other things | 1 | DIR/good.toml DIR/full | other things",
+        "output below a file | 1 | DIR/good.toml DIR/file/out | DIR/file/out cannot",
+        "no such file system | 1 | DIR/good.toml nowhere://out | of this kind",
+        "no library for it | 1 | DIR/good.toml s3a://bucket/out | of this kind",
+        "no host | 1 | DIR/good.toml hdfs:///out | authority",
+        "no such host | 1 | DIR/good.toml hdfs://no.host.invalid/out | no host no.host.invalid",
+        "a file on a host | 1 | DIR/good.toml file://host/out | file://host/out",
+        "damaged manifest | 1 | DIR/good.toml DIR/damaged | manifest is damaged",
+        "another sweep | 1 | DIR/other.toml DIR/begun | another sweep: that one has 'points 1000'",
+        "another text | 1 | DIR/commented.toml DIR/begun | 'digest of SPEC ",
+        "another version | 1 | DIR/good.toml DIR/newer | 'version 99'",
+        "another cut | 1 | DIR/good.toml DIR/begun --portion 50 | portion 100'",
+      })
   void whatCannotBeIsRefusedInOneSentenceWithAStatusAndNothingIsTouched(
       String what, int status, String args, String part) throws IOException {
     List<String> before = everything();

@@ -17,22 +17,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** Makes the site. */
-public final class Site {
+/**
+ * Makes the site.
+ *
+ * @param repository the top of the repository
+ * @param folder where the site is made
+ */
+public record Site(Path repository, Path folder) {
 
   private static final String START = "index.html";
   private static final String GALLERY = "gallery.html";
 
   /** Made so by the Javadoc tool of JDK 17, whose page of constants links to what it groups by. */
   private static final String NOT_OURS = "api/constant-values.html: #io.github";
-
-  private final Path repository;
-  private final Path folder;
-
-  private Site(Path repository, Path folder) {
-    this.repository = repository;
-    this.folder = folder;
-  }
 
   /**
    * Makes the site and follows its links. Takes minutes, since the page of results is flown.

@@ -11,7 +11,6 @@ import io.github.ringstate.pilot.Forward;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.validation.check.Check;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Heights that were not enough, by reports of accidents, and the delay that loses them here. */
@@ -27,32 +26,28 @@ final class AccidentHeights {
   private AccidentHeights() {}
 
   static List<Check> checks(Models models) {
-    List<Check> checks = new ArrayList<>();
-    checks.add(
+    return List.of(
         check(
             models,
             "collective-height",
             "marine-pilot-transfer",
             DemoCraft.UTILITY,
             new CollectiveOnly(),
-            new Steep()));
-    checks.add(
+            new Steep()),
         check(
             models,
             "tour-height",
             "tour-landing",
             DemoCraft.UTILITY,
             new CollectiveOnly(),
-            new Settling()));
-    checks.add(
+            new Settling()),
         check(
             models,
             "winch-height",
             "winch-approach",
             DemoCraft.TWIN,
             new Forward(),
-            new Settling()));
-    checks.add(
+            new Settling()),
         check(
             models,
             "tailwind-height",
@@ -60,7 +55,6 @@ final class AccidentHeights {
             DemoCraft.TWIN,
             new Forward(),
             new Steep()));
-    return checks;
   }
 
   private static Check check(

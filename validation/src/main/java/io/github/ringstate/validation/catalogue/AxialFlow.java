@@ -6,9 +6,9 @@ import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.reference.ReferenceTable;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Momentum theory in axial flow: the climb and windmill branches. */
 final class AxialFlow {
@@ -25,37 +25,34 @@ final class AxialFlow {
         ReferenceTable.read("momentum_theory.csv").where("branch", "axial"::equals);
     double[] z = table.numbers("axial_over_vh");
     double[] v = along(models, z);
-    List<Check> checks =
-        new ArrayList<>(
-            new TableCheck(
-                    "axial climb and windmill branches",
-                    "1",
-                    Obtained.COMPUTED,
-                    Sources.MOMENTUM_THEORY)
-                .of(table, "induced_over_vh", v));
+    List<Check> branches =
+        new TableCheck(
+                "axial climb and windmill branches",
+                "1",
+                Obtained.COMPUTED,
+                Sources.MOMENTUM_THEORY)
+            .of(table, "induced_over_vh", v);
     double golden = (Math.sqrt(5) - 1) / 2;
-    checks.add(
-        closedForm("climb at z = 1", "v")
-            .near(golden, 4e-16, models.momentum().induced(0, 1), ROUNDING));
-    checks.add(
-        closedForm("windmill state begins at z = -2", "v")
-            .near(1, 1e-15, models.momentum().induced(0, -2), ROUNDING));
     double[] below = models.momentumRoots(0, -1);
-    checks.add(
-        closedForm("climb branch continued to z = -1", "v")
-            .near(1 + golden, 1e-15, below[below.length - 1], ROUNDING));
     double[] end = models.momentumRoots(0, -2);
-    checks.add(
-        closedForm("climb branch continued to z = -2", "v")
-            .near(1 + Math.sqrt(2), 1e-15, end[end.length - 1], ROUNDING));
-    checks.add(
-        closedForm("heave slope d(z + v)/dz in hover", "slope")
-            .near(0.5, 1e-15, models.momentum().slope(0, 0), ROUNDING));
     return TEXT.section(
         "axial-flow",
         List.of(
             TEXT.figure("axial-branches", () -> plot(models, z, table.numbers("induced_over_vh")))),
-        checks,
+        Stream.concat(
+                branches.stream(),
+                Stream.of(
+                    closedForm("climb at z = 1", "v")
+                        .near(golden, 4e-16, models.momentum().induced(0, 1), ROUNDING),
+                    closedForm("windmill state begins at z = -2", "v")
+                        .near(1, 1e-15, models.momentum().induced(0, -2), ROUNDING),
+                    closedForm("climb branch continued to z = -1", "v")
+                        .near(1 + golden, 1e-15, below[below.length - 1], ROUNDING),
+                    closedForm("climb branch continued to z = -2", "v")
+                        .near(1 + Math.sqrt(2), 1e-15, end[end.length - 1], ROUNDING),
+                    closedForm("heave slope d(z + v)/dz in hover", "slope")
+                        .near(0.5, 1e-15, models.momentum().slope(0, 0), ROUNDING)))
+            .toList(),
         table);
   }
 

@@ -34,7 +34,7 @@ final class Boundaries {
   static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     tipVortex(models, checks);
-    wakeTransport(models, checks);
+    checks.addAll(wakeTransport(models));
     heaveDamping(models, checks);
     published(models, checks);
     checks.addAll(ReportedOnsets.checks(models));
@@ -63,11 +63,11 @@ final class Boundaries {
                 "The biquadratic 4 z^4 + 4 x^2 z^2 - 1 = 0 against a root finder's 1e-14."));
   }
 
-  private static void wakeTransport(Models models, List<Check> checks) {
+  private static List<Check> wakeTransport(Models models) {
     BoundaryCriterion onSmooth = models.wakeTransport(models.smooth());
     BoundaryCriterion onQuartic = models.wakeTransport(models.quartic(1));
     double w = 0.5 * (0.2 + Math.sqrt(0.04 + 2));
-    checks.add(
+    return List.of(
         Sources.BASSET
             .closedForm("wake transport: axial onset on the climb branch", "z", "1")
             .as(Obtained.FROM_MEMORY)
@@ -75,8 +75,7 @@ final class Boundaries {
                 w - 1 / w,
                 1e-9,
                 onset(onSmooth, 0),
-                "With v = 1 / w the criterion is w - 1 / (2 w) = 0.2; the finder's 1e-13."));
-    checks.add(
+                "With v = 1 / w the criterion is w - 1 / (2 w) = 0.2; the finder's 1e-13."),
         Sources.BASSET
             .closedForm("wake transport: greatest edgewise speed", "x", "1")
             .as(Obtained.FROM_MEMORY)
@@ -84,13 +83,10 @@ final class Boundaries {
                 0.8,
                 1e-6,
                 onSmooth.reach().orElse(Double.NaN),
-                "k eps = 4 times 0.2; the end of a boundary is found to the square root of 1e-13."));
-    checks.add(
+                "k eps = 4 times 0.2; the end of a boundary is found to the square root of 1e-13."),
         Sources.BASSET
             .published("wake transport on the quartic fit: onset", "z", "1")
-            .near(
-                -0.495, 0.001, onset(onQuartic, 0), "Three decimals computed from the formulas."));
-    checks.add(
+            .near(-0.495, 0.001, onset(onQuartic, 0), "Three decimals computed from the formulas."),
         Sources.BASSET
             .published("wake transport on the quartic fit: exit", "z", "1")
             .near(-1.19, 0.005, exit(onQuartic, 0), "Two decimals computed from the formulas."));
@@ -133,8 +129,8 @@ final class Boundaries {
   private static void published(Models models, List<Check> checks) {
     BoundaryCriterion criterion = new HeaveDamping(models.ring());
     RingBand band = criterion.band(0).orElseThrow();
-    for (Helicopter declared : DemoCraft.ALL) {
-      Craft craft = Craft.of(models, declared, models.ring());
+    for (Craft craft : Craft.all(models)) {
+
       double vh = craft.motion().hoverInduced();
       checks.add(
           Sources.STEWART
@@ -148,7 +144,7 @@ final class Boundaries {
                   Unit.FOOT_PER_MINUTE.fromSi(-band.onset() * vh),
                   "The report's range for five helicopters."));
     }
-    Craft light = Craft.of(models, DemoCraft.TRAINER, models.ring());
+    Craft light = Craft.of(models, DemoCraft.TRAINER);
     double exit = -band.exit().orElse(Double.NaN) * light.motion().hoverInduced();
     checks.add(
         Sources.STEWART
@@ -162,8 +158,8 @@ final class Boundaries {
                 "The report's range, taken as a band.")
             .butDiffers(1700, 2300, TEXT.say("exit-differs")));
     double first =
-        DemoCraft.ALL.stream()
-            .mapToDouble(c -> Craft.of(models, c, models.ring()).motion().hoverInduced())
+        Craft.all(models).stream()
+            .mapToDouble(craft -> craft.motion().hoverInduced())
             .map(vh -> Unit.FOOT_PER_MINUTE.fromSi(-band.onset() * vh))
             .min()
             .orElse(Double.NaN);
@@ -180,8 +176,8 @@ final class Boundaries {
                 1,
                 5,
                 first / 300,
-                "The handbook warns, it does not give a boundary: 300 ft/min should lie outside, and"
-                    + " not above the 1,500 ft/min of ARC R&M 3117."));
+                "The handbook warns, it does not give a boundary: 300 ft/min should lie outside,"
+                    + " and not above the 1,500 ft/min of ARC R&M 3117."));
     double reach = criterion.reach().orElse(Double.NaN);
     airspeed(models, checks, DemoCraft.TRAINER, reach, 10);
     airspeed(models, checks, DemoCraft.UTILITY, reach, 20);
@@ -191,7 +187,7 @@ final class Boundaries {
 
   private static void airspeed(
       Models models, List<Check> checks, Helicopter declared, double reach, double most) {
-    Craft craft = Craft.of(models, declared, models.ring());
+    Craft craft = Craft.of(models, declared);
     double knots = Unit.KNOT.fromSi(reach * craft.motion().hoverInduced());
     Check check =
         Sources.TRADE_PRESS
@@ -234,11 +230,7 @@ final class Boundaries {
         Pens.DASH_DOT,
         models.wakeTransport(models.ring()));
     return plot.curve(
-        "tip vortex, onset only",
-        Pens.DOTTED,
-        0,
-        1.2,
-        x -> models.tipVortex().bands(x).get(0).onset());
+        "tip vortex, onset only", Pens.DOTTED, x -> models.tipVortex().bands(x).get(0).onset());
   }
 
   private static void outline(Graph plot, String name, Pen line, BoundaryCriterion criterion) {

@@ -2,6 +2,7 @@ package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.air.Air;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Motion;
@@ -12,6 +13,7 @@ import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.rotor.BladeDrag;
 import io.github.ringstate.rotor.Rotor;
+import java.util.List;
 
 /**
  * A demo craft at sea level on a standard day: its numbers as they are declared, and the equations
@@ -23,6 +25,16 @@ record Craft(Helicopter declared, EquationsOfMotion motion) {
     Air air = models.air(0);
     return new Craft(
         declared, new EquationsOfMotion(models.craft(declared), air, Wind.CALM, inflow, false));
+  }
+
+  /** A demo craft in the ring-state model. */
+  static Craft of(Models models, Helicopter declared) {
+    return of(models, declared, models.ring());
+  }
+
+  /** The demo craft in the ring-state model. */
+  static List<Craft> all(Models models) {
+    return DemoCraft.ALL.stream().map(declared -> of(models, declared)).toList();
   }
 
   /** An encounter of a craft with the ring-state model, as yet in its standard air and entry. */

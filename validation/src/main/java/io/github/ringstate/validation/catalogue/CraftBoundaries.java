@@ -28,7 +28,7 @@ final class CraftBoundaries {
     Outline outline = Outline.of(new HeaveDamping(models.ring()));
     for (int i = 0; i < DemoCraft.ALL.size(); i++) {
       Helicopter craft = DemoCraft.ALL.get(i);
-      double vh = Craft.of(models, craft, models.ring()).motion().hoverInduced();
+      double vh = Craft.of(models, craft).motion().hoverInduced();
       Outline scaled = outline.scaled(Unit.KNOT.fromSi(vh), -Unit.FOOT_PER_MINUTE.fromSi(vh));
       String name = craft.name() + ", " + Math.round(craft.discLoading()) + " N/m2";
       plot.line(name, LINES.get(i), scaled.edgewise(), scaled.axial());

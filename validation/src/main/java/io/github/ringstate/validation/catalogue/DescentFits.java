@@ -9,10 +9,10 @@ import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
 import io.github.ringstate.validation.reference.ReferenceTable;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The fits to measured induced velocity in vertical descent. */
 final class DescentFits {
@@ -25,77 +25,65 @@ final class DescentFits {
     InflowModel ideal = models.quartic(1);
     ReferenceTable table = ReferenceTable.read("descent_fits.csv");
     double[] z = table.numbers("axial_over_vh");
-    List<Check> checks = new ArrayList<>();
-    checks.addAll(
-        fit("quartic fit, k = 1", Sources.LEISHMAN).of(table, "quartic_k1", along(ideal, z)));
-    checks.addAll(
-        fit("quartic fit, k = 1.15", Sources.LEISHMAN)
-            .of(table, "quartic_k1.15", along(models.quartic(1.15), z)));
-    checks.addAll(
-        fit("two-segment fit, k = 1", Sources.YOUNG)
-            .of(table, "two_segment_k1", along(models.twoSegment(1), z)));
-    checks.addAll(
-        fit("cubic bridge on the axis", Sources.JOHNSON_RING)
-            .of(table, "cubic_bridge", along(models.cubic(), z)));
-    checks.add(
-        autorotation("quartic fit, k = 1", Sources.LEISHMAN)
-            .near(-1.7766, 5e-5, autorotation(ideal), "Four decimals computed."));
-    checks.add(
-        autorotation("two-segment fit, k = 1", Sources.YOUNG)
-            .near(-1.75, 1e-12, autorotation(models.twoSegment(1)), "-7/4 exactly."));
-    checks.add(
-        autorotation("two-segment fit, k = 1.15", Sources.YOUNG)
-            .near(
-                -7 * 1.15 / (1 + 3 * 1.15),
-                1e-12,
-                autorotation(models.twoSegment(1.15)),
-                "-7 k / (1 + 3 k), and the root finder's 1e-13."));
-    checks.add(
-        autorotation("cubic bridge", Sources.JOHNSON_RING)
-            .near(
-                -Math.sqrt((1.991 - 1) / 0.373),
-                1e-12,
-                autorotation(models.cubic()),
-                "-sqrt(0.991 / 0.373), and the root finder's 1e-13."));
-    checks.add(
-        slope("quartic fit: least heave slope in descent", Sources.LEISHMAN)
-            .near(
-                0.08,
-                0.005,
-                leastSlope(ideal),
-                "Computed from the formula as about 0.08: positive, so the fit has no fold and no"
-                    + " runaway."));
-    checks.add(
-        slope("quartic fit: heave slope in hover", Sources.LEISHMAN)
-            .near(
-                -0.125, 1e-15, ideal.slope(0, 0), "1 - 1.125, rounding only; a trait of the fit."));
-    checks.add(
-        slope("two-segment fit: heave slope above z = -1.5, k = 1.15", Sources.YOUNG)
-            .near(-0.15, 1e-15, models.twoSegment(1.15).slope(0, -1), "1 - k, rounding."));
-    edges(models, checks);
-    checks.addAll(MeasuredDescent.checks(models));
-    checks.addAll(LeastThrust.checks(models));
+    List<List<Check>> checks =
+        List.of(
+            fit("quartic fit, k = 1", Sources.LEISHMAN).of(table, "quartic_k1", along(ideal, z)),
+            fit("quartic fit, k = 1.15", Sources.LEISHMAN)
+                .of(table, "quartic_k1.15", along(models.quartic(1.15), z)),
+            fit("two-segment fit, k = 1", Sources.YOUNG)
+                .of(table, "two_segment_k1", along(models.twoSegment(1), z)),
+            fit("cubic bridge on the axis", Sources.JOHNSON_RING)
+                .of(table, "cubic_bridge", along(models.cubic(), z)),
+            List.of(
+                autorotation("quartic fit, k = 1", Sources.LEISHMAN)
+                    .near(-1.7766, 5e-5, autorotation(ideal), "Four decimals computed."),
+                autorotation("two-segment fit, k = 1", Sources.YOUNG)
+                    .near(-1.75, 1e-12, autorotation(models.twoSegment(1)), "-7/4 exactly."),
+                autorotation("two-segment fit, k = 1.15", Sources.YOUNG)
+                    .near(
+                        -7 * 1.15 / (1 + 3 * 1.15),
+                        1e-12,
+                        autorotation(models.twoSegment(1.15)),
+                        "-7 k / (1 + 3 k), and the root finder's 1e-13."),
+                autorotation("cubic bridge", Sources.JOHNSON_RING)
+                    .near(
+                        -Math.sqrt((1.991 - 1) / 0.373),
+                        1e-12,
+                        autorotation(models.cubic()),
+                        "-sqrt(0.991 / 0.373), and the root finder's 1e-13."),
+                slope("quartic fit: least heave slope in descent", Sources.LEISHMAN)
+                    .near(
+                        0.08,
+                        0.005,
+                        leastSlope(ideal),
+                        "Computed from the formula as about 0.08: positive, so the fit has no fold and no"
+                            + " runaway."),
+                slope("quartic fit: heave slope in hover", Sources.LEISHMAN)
+                    .near(
+                        -0.125,
+                        1e-15,
+                        ideal.slope(0, 0),
+                        "1 - 1.125, rounding only; a trait of the fit."),
+                slope("two-segment fit: heave slope above z = -1.5, k = 1.15", Sources.YOUNG)
+                    .near(-0.15, 1e-15, models.twoSegment(1.15).slope(0, -1), "1 - k, rounding.")),
+            edges(models),
+            MeasuredDescent.checks(models),
+            LeastThrust.checks(models));
     return TEXT.section(
         "descent-fits",
         List.of(
             TEXT.figure("fits", () -> plot(models, table)),
             TEXT.figure("fit-slopes", () -> slopes(models)),
             MeasuredDescent.figure(models)),
-        checks,
+        checks.stream().flatMap(List::stream).toList(),
         table);
   }
 
   /** The cubic and momentum theory on either side of the ellipse where they meet. */
-  private static void edges(Models models, List<Check> checks) {
+  private static List<Check> edges(Models models) {
     ReferenceTable edge = ReferenceTable.read("cubic_edge.csv");
     double[] inside = onEdge(models, edge, 1 - 1e-9);
     double[] outside = onEdge(models, edge, 1 + 1e-9);
-    checks.addAll(
-        fit("cubic bridge just inside its ellipse", Sources.JOHNSON_RING)
-            .of(edge, "cubic_over_vh", inside));
-    checks.addAll(
-        fit("cubic bridge just outside its ellipse", Sources.JOHNSON_RING)
-            .of(edge, "momentum_over_vh", outside));
     double[] angles = Grid.spaced(0, Math.PI, 181);
     double upper = 0;
     double lower = 0;
@@ -109,13 +97,19 @@ final class DescentFits {
         lower = Math.max(lower, jump);
       }
     }
-    checks.add(
-        jump("above z = -1.35")
-            .atMost(0.005, upper, "Half a per cent of the hover induced velocity."));
-    checks.add(
-        jump("below z = -1.35")
-            .atMost(0.005, lower, "Half a per cent of the hover induced velocity.")
-            .butDiffers(0.04, 0.065, TEXT.say("edge-differs")));
+    return Stream.of(
+            fit("cubic bridge just inside its ellipse", Sources.JOHNSON_RING)
+                .of(edge, "cubic_over_vh", inside),
+            fit("cubic bridge just outside its ellipse", Sources.JOHNSON_RING)
+                .of(edge, "momentum_over_vh", outside),
+            List.of(
+                jump("above z = -1.35")
+                    .atMost(0.005, upper, "Half a per cent of the hover induced velocity."),
+                jump("below z = -1.35")
+                    .atMost(0.005, lower, "Half a per cent of the hover induced velocity.")
+                    .butDiffers(0.04, 0.065, TEXT.say("edge-differs"))))
+        .flatMap(List::stream)
+        .toList();
   }
 
   private static double[] onEdge(Models models, ReferenceTable edge, double scale) {
@@ -189,10 +183,10 @@ final class DescentFits {
         .x(-2, 0)
         .y(-1, 2)
         .shade(-2, 0, -1, 0, 236)
-        .curve("quartic", Pens.DASHED, -2, 0, s -> ideal.slope(0, s))
+        .curve("quartic", Pens.DASHED, s -> ideal.slope(0, s))
         .curve("two segments, k = 1", Pens.DOTTED, -1.499, 0, s -> lines.slope(0, s))
         .curve("cubic bridge", Pens.DASH_DOT, -1.999, 0, s -> models.cubic().slope(0, s))
-        .curve("ring-state model", Pens.THICK, -2, 0, s -> models.ring().slope(0, s))
+        .curve("ring-state model", Pens.THICK, s -> models.ring().slope(0, s))
         .label("drives vertical motion", -0.3, -0.75)
         .label("damps vertical motion", -0.3, 1.75);
   }

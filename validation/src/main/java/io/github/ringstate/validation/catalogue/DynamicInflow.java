@@ -6,7 +6,6 @@ import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.reference.ErrorBudget;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -37,58 +36,51 @@ final class DynamicInflow {
 
   static Section section(Models models) {
     PittPetersInflow theory = models.dynamicInflow();
-    List<Check> checks = new ArrayList<>();
-    checks.add(
-        mass("apparent mass of the uniform state")
-            .near(
-                integral(r -> 8 * r * Math.sqrt(1 - r * r)) / Math.PI,
-                1e-9,
-                theory.uniformMass(),
-                "Kinetic energy of the disc moving along its axis, potential (2 / pi) sqrt(1 - r^2)"
-                    + " on its face, by quadrature."));
-    checks.add(
-        mass("apparent mass of the gradient states")
-            .near(
-                integral(r -> 8.0 / 3 * r * r * r * Math.sqrt(1 - r * r)) / Math.PI,
-                1e-9,
-                theory.gradientMass(),
-                "Kinetic energy of the disc turning about a diameter, potential (4 / (3 pi)) r cos"
-                    + " psi sqrt(1 - r^2), by quadrature."));
-    checks.add(
-        mass("apparent mass with a pressure that vanishes at the hub")
-            .near(
-                128 / (75 * Math.PI),
-                1e-9,
-                theory.uniformMass() * hubRatio(),
-                "The ratio 16/25 of the accelerations that both pressures give, from the slopes of"
-                    + " their potentials at the disc, averaged by quadrature."));
-    for (int row = 0; row < 3; row++) {
-      checks.add(
-          gain("L in hover, " + STATES[row] + " state")
-              .near(
-                  new double[] {0.5, 2, 2}[row],
-                  1e-15,
-                  theory.gains(0)[row][row],
-                  "diag(1/2, 2, 2) / V; rounding."));
-    }
-    checks.add(
-        gain("L with the wake at 90 degrees, coupling")
-            .near(15 * Math.PI / 64, 1e-12, theory.gains(Math.PI / 2)[0][2], "Rounding."));
-    checks.add(
-        quadrature("L in hover")
-            .atMost(
-                2e-5,
-                worst(theory.gains(0), HOVER),
-                "Gauss points on the disc and along each streamline; the pressure is steep at the"
-                    + " rim."));
-    checks.add(
-        quadrature("L with the wake at 30 degrees")
-            .atMost(2e-5, worst(theory.gains(Math.PI / 6), HALF), "As in hover."));
-    checks.add(
-        quadrature("L with the wake at 60 degrees")
-            .atMost(2e-5, worst(theory.gains(Math.PI / 3), STEEP), "As in hover."));
     return TEXT.section(
-        "dynamic-inflow", List.of(TEXT.figure("gains", () -> plot(theory))), checks);
+        "dynamic-inflow",
+        List.of(TEXT.figure("gains", () -> plot(theory))),
+        List.of(
+            mass("apparent mass of the uniform state")
+                .near(
+                    integral(r -> 8 * r * Math.sqrt(1 - r * r)) / Math.PI,
+                    1e-9,
+                    theory.uniformMass(),
+                    "Kinetic energy of the disc moving along its axis, potential (2 / pi) sqrt(1 -"
+                        + " r^2) on its face, by quadrature."),
+            mass("apparent mass of the gradient states")
+                .near(
+                    integral(r -> 8.0 / 3 * r * r * r * Math.sqrt(1 - r * r)) / Math.PI,
+                    1e-9,
+                    theory.gradientMass(),
+                    "Kinetic energy of the disc turning about a diameter, potential (4 / (3 pi)) r"
+                        + " cos psi sqrt(1 - r^2), by quadrature."),
+            mass("apparent mass with a pressure that vanishes at the hub")
+                .near(
+                    128 / (75 * Math.PI),
+                    1e-9,
+                    theory.uniformMass() * hubRatio(),
+                    "The ratio 16/25 of the accelerations that both pressures give, from the slopes"
+                        + " of their potentials at the disc, averaged by quadrature."),
+            hover(theory, 0, 0.5),
+            hover(theory, 1, 2),
+            hover(theory, 2, 2),
+            gain("L with the wake at 90 degrees, coupling")
+                .near(15 * Math.PI / 64, 1e-12, theory.gains(Math.PI / 2)[0][2], "Rounding."),
+            quadrature("L in hover")
+                .atMost(
+                    2e-5,
+                    worst(theory.gains(0), HOVER),
+                    "Gauss points on the disc and along each streamline; the pressure is steep at"
+                        + " the rim."),
+            quadrature("L with the wake at 30 degrees")
+                .atMost(2e-5, worst(theory.gains(Math.PI / 6), HALF), "As in hover."),
+            quadrature("L with the wake at 60 degrees")
+                .atMost(2e-5, worst(theory.gains(Math.PI / 3), STEEP), "As in hover.")));
+  }
+
+  private static Check hover(PittPetersInflow theory, int row, double expected) {
+    return gain("L in hover, " + STATES[row] + " state")
+        .near(expected, 1e-15, theory.gains(0)[row][row], "diag(1/2, 2, 2) / V; rounding.");
   }
 
   private static double integral(UnivariateFunction f) {

@@ -36,12 +36,9 @@ final class EnergyBalance {
     List<Check> checks = new ArrayList<>();
     for (Recovery recovery : List.of(new Forward(), new Lateral(), new Autorotation())) {
       List<Sample> samples = fly(models, recovery);
-      double instant = 0;
-      double scale = 0;
-      for (Sample sample : samples) {
-        instant = Math.max(instant, Math.abs(sample.rate() - sample.power()));
-        scale = Math.max(scale, Math.abs(sample.power()));
-      }
+      double instant =
+          samples.stream().mapToDouble(s -> Math.abs(s.rate() - s.power())).max().orElseThrow();
+      double scale = samples.stream().mapToDouble(s -> Math.abs(s.power())).max().orElseThrow();
       checks.add(
           balance("energy at every instant, " + recovery.name() + " recovery", "rate less power")
               .atMost(

@@ -80,14 +80,8 @@ final class GroundEffectChecks {
     return Graph.of("height of the disc over radius Z / R", "T / T away from the ground")
         .x(0.5, 3)
         .y(1, 1.4)
-        .curve("library", Pens.THICK, 0.5, 3, h -> thrustAtConstantPower(models, h))
-        .curve(
-            "Cheeseman and Bennett", Pens.DASHED, 0.5, 3, h -> 1 / (1 - Math.pow(1 / (4 * h), 2)))
-        .curve(
-            "Hayden",
-            Pens.DOTTED,
-            0.5,
-            3,
-            h -> Math.pow(0.9926 + 0.0379 * Math.pow(2 / h, 2), 2.0 / 3));
+        .curve("library", Pens.THICK, h -> thrustAtConstantPower(models, h))
+        .curve("Cheeseman and Bennett", Pens.DASHED, h -> 1 / (1 - Math.pow(1 / (4 * h), 2)))
+        .curve("Hayden", Pens.DOTTED, h -> Math.pow(0.9926 + 0.0379 * Math.pow(2 / h, 2), 2.0 / 3));
   }
 }

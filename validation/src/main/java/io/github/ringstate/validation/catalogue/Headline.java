@@ -55,8 +55,8 @@ public final class Headline {
         .curve("momentum, climb", Pens.SOLID, 0, RIGHT, z -> models.momentum().induced(0, z))
         .curve("momentum, windmill", Pens.SOLID, LEFT, -2, z -> models.momentum().induced(0, z));
     PublishedFits.draw(plot, models, 0, (model, z) -> model.induced(0, z))
-        .curve("smooth momentum", Pens.LONG_DASH, LEFT, RIGHT, z -> models.smooth().induced(0, z))
-        .curve("ring-state model", Pens.THICK, LEFT, RIGHT, z -> models.ring().induced(0, z))
+        .curve("smooth momentum", Pens.LONG_DASH, z -> models.smooth().induced(0, z))
+        .curve("ring-state model", Pens.THICK, z -> models.ring().induced(0, z))
         .points(
             "computed",
             Pens.CIRCLE,

@@ -13,6 +13,7 @@ import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.ejml.data.Complex_F64;
 import org.ejml.data.DMatrixRMaj;
@@ -27,8 +28,8 @@ final class HeaveDampingChecks {
   static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (Helicopter declared : DemoCraft.ALL) {
-      Craft plain = Craft.of(models, plain(declared), models.ring());
-      Craft real = Craft.of(models, declared, models.ring());
+      Craft plain = Craft.of(models, plain(declared));
+      Craft real = Craft.of(models, declared);
       double padfield = padfield(plain);
       checks.add(
           damping("hover heave damping, " + declared.name() + " with plain blades")
@@ -47,7 +48,7 @@ final class HeaveDampingChecks {
                   "1 per cent, as above. The lift slope is taken times B^2 - r0^2, since the blade"
                       + " lifts from its cut-out r0 to its tip loss B only, and the download off;"
                       + " the plain formula is 8 to 11 per cent higher."));
-      Craft prompt = Craft.of(models, promptEngine(declared), models.ring());
+      Craft prompt = Craft.of(models, promptEngine(declared));
       double eigenvalue = heaveMode(prompt, 0);
       double both = slowOfTwo(prompt, 0);
       checks.add(
@@ -70,10 +71,10 @@ final class HeaveDampingChecks {
             .within(
                 -0.4,
                 -0.25,
-                quasiSteady(Craft.of(models, DemoCraft.TRAINER, models.ring()), 0),
+                quasiSteady(Craft.of(models, DemoCraft.TRAINER), 0),
                 "Typical published values."));
     checks.add(ForwardDamping.check(models));
-    Craft trainer = Craft.of(models, promptEngine(DemoCraft.TRAINER), models.ring());
+    Craft trainer = Craft.of(models, promptEngine(DemoCraft.TRAINER));
     double inRing = heaveMode(trainer, -trainer.motion().hoverInduced());
     checks.add(
         Sources.EJML
@@ -179,18 +180,15 @@ final class HeaveDampingChecks {
       }
     }
     double guess = slowOfTwo(craft, speed);
-    double nearest = Double.NaN;
-    for (Complex_F64 eigenvalue : Polynomial.eigenvalues(jacobian)) {
-      if (eigenvalue.isReal()
-          && !(Math.abs(eigenvalue.getReal() - guess) >= Math.abs(nearest - guess))) {
-        nearest = eigenvalue.getReal();
-      }
-    }
-    return nearest;
+    return Arrays.stream(Polynomial.eigenvalues(jacobian))
+        .filter(Complex_F64::isReal)
+        .map(Complex_F64::getReal)
+        .min(Comparator.comparingDouble(eigenvalue -> Math.abs(eigenvalue - guess)))
+        .orElse(Double.NaN);
   }
 
   private static Graph plot(Models models) {
-    Craft trainer = Craft.of(models, DemoCraft.TRAINER, models.ring());
+    Craft trainer = Craft.of(models, DemoCraft.TRAINER);
     double vh = trainer.motion().hoverInduced();
     double[] axial = Grid.spaced(-1.8, 0.5, 24);
     double[] modes = Arrays.stream(axial).map(z -> heaveMode(trainer, z * vh)).toArray();

@@ -3,7 +3,6 @@ package io.github.ringstate.validation.catalogue;
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.rotor.Rotor;
@@ -30,8 +29,8 @@ final class Hover {
 
   static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
-    for (Helicopter declared : DemoCraft.ALL) {
-      Craft craft = Craft.of(models, declared, models.ring());
+    for (Craft craft : Craft.all(models)) {
+
       Motion hover = craft.vertical(0);
       double thrust = hover.loads().thrust();
       double ideal = thrust * craft.hoverInduced(thrust);
@@ -57,7 +56,7 @@ final class Hover {
                   hover.loads().rotorPower() / 1000,
                   "The trimmed hover's thrust is taken over. The library's scale of thrust never"
                       + " vanishes, which adds 2 parts in 10,000 to the hover induced velocity."));
-      double weight = declared.mass() * StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901;
+      double weight = craft.declared().mass() * StandardAtmosphere.STANDARD_GRAVITY_CGPM_1901;
       checks.add(
           Sources.MECHANICS
               .at("equilibrium of forces")
@@ -89,22 +88,19 @@ final class Hover {
             .with(Rotor.ROOT_CUTOUT, 0)
             .with(Rotor.BLADE_LOADING_LIMIT, 0.24);
     Source simple = Sources.GESSOW_MYERS.at("CT/s = (a/2) [theta (1/3 + mu^2/2) - lambda/2]");
-    checks.add(
-        simple
-            .closedForm("blade loading of a plain blade in hover", "CT/s", "1")
-            .near(
-                textbook(plain, 0.09, 0, 0.02),
-                1e-12,
-                loading(models, plain, 0.09, 0, 0.02),
-                "Rounding: the loading is linear up to half of its limit."));
-    checks.add(
-        simple
-            .closedForm("blade loading of a plain blade at mu = 0.1", "CT/s", "1")
-            .near(
-                textbook(plain, 0.09, 0.1, 0.02),
-                1e-12,
-                loading(models, plain, 0.09, 0.1, 0.02),
-                "Rounding: the loading is linear up to half of its limit."));
+    for (double mu : new double[] {0, 0.1}) {
+      checks.add(
+          simple
+              .closedForm(
+                  "blade loading of a plain blade " + (mu == 0 ? "in hover" : "at mu = " + mu),
+                  "CT/s",
+                  "1")
+              .near(
+                  textbook(plain, 0.09, mu, 0.02),
+                  1e-12,
+                  loading(models, plain, 0.09, mu, 0.02),
+                  "Rounding: the loading is linear up to half of its limit."));
+    }
     for (double mu : new double[] {0, 0.1}) {
       checks.add(
           Sources.QUADRATURE
@@ -258,7 +254,7 @@ final class Hover {
     double[] at = new double[DemoCraft.ALL.size()];
     double[] merit = new double[at.length];
     for (int i = 0; i < at.length; i++) {
-      Craft craft = Craft.of(models, DemoCraft.ALL.get(i), models.ring());
+      Craft craft = Craft.of(models, DemoCraft.ALL.get(i));
       Motion hover = craft.vertical(0);
       double scale =
           Craft.density()

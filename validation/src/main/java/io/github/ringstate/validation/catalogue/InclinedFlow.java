@@ -9,10 +9,10 @@ import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
 import io.github.ringstate.validation.reference.ErrorBudget;
 import io.github.ringstate.validation.reference.ReferenceTable;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Momentum theory in level and inclined flow, its roots found by three libraries. */
 final class InclinedFlow {
@@ -40,83 +40,85 @@ final class InclinedFlow {
 
   static Section section(Models models) {
     ReferenceTable table = ReferenceTable.read("momentum_theory.csv");
-    List<Check> checks = new ArrayList<>();
-    for (String branch : List.of("level", "inclined")) {
-      ReferenceTable part = table.where("branch", branch::equals);
-      double[] x = part.numbers("edgewise_over_vh");
-      double[] z = part.numbers("axial_over_vh");
-      checks.addAll(
-          new TableCheck(branch + " flow", "1", Obtained.COMPUTED, Sources.MOMENTUM_THEORY)
-              .of(
-                  part,
-                  "induced_over_vh",
-                  IntStream.range(0, x.length)
-                      .mapToDouble(i -> models.momentum().induced(x[i], z[i]))
-                      .toArray()));
-    }
-    checks.add(
-        closedForm("wake straight back at x = 1, z = -1", "v")
-            .near(
-                1,
-                1e-15,
-                models.momentum().induced(1, -1),
-                "Rounding. There z + v = 0, so v = 1 / x."));
-    checks.add(
-        closedForm("wake straight back at x = 2, z = -1/2", "v")
-            .near(
-                0.5,
-                1e-15,
-                models.momentum().induced(2, -0.5),
-                "Rounding. There z + v = 0, so v = 1 / x."));
-    checks.add(
-        closedForm("fast level flight, x = 6: v = 1 / x", "v")
-            .near(
-                1.0 / 6,
-                0.5 / Math.pow(6, 5),
-                models.momentum().induced(6, 0),
-                "The next term of the series, 1 / (2 x^5)."));
-    checks.add(
-        secondMethod(Sources.LAGUERRE, "one root, found by Laguerre's method", "largest error of v")
-            .atMost(
-                1e-13,
-                singleRoot(models, Polynomial::momentumByLaguerre),
-                "A simple root of a quartic in double precision; 1,500 points."));
-    checks.add(
-        secondMethod(Sources.EJML, "one root, by companion matrix", "largest error of v")
-            .atMost(
-                1e-12,
-                singleRoot(models, Polynomial::momentumByEigenvalues),
-                "A simple root as an eigenvalue in double precision; 1,500 points."));
-    checks.add(
-        secondMethod(Sources.LAGUERRE, "three roots, found by Laguerre's method", "largest error")
-            .atMost(
-                1e-11,
-                threeRoots(models, Polynomial::momentumByLaguerre),
-                "Rounding over the distance of two roots, which is 0.1 or more on this grid of 90"
-                    + " points."));
-    checks.add(
-        secondMethod(Sources.EJML, "three roots, by companion matrix", "largest error")
-            .atMost(
-                1e-11,
-                threeRoots(models, Polynomial::momentumByEigenvalues),
-                "Rounding over the distance of two roots, which is 0.1 or more on this grid of 90"
-                    + " points."));
-    checks.add(
-        secondMethod(Sources.EJML, "edgewise speed above which there is one root", "x")
-            .near(
-                LEAST_SINGLE,
-                5e-4,
-                MomentumTheory.singleRootEdgewise(),
-                "The number of roots is counted on a grid of axial speeds 2e-5 apart, beside the"
-                    + " corner z = -1.7547; the range with three is as wide as the distance from the"
-                    + " corner to the power 3/2."));
     return TEXT.section(
         "inclined-flow",
         List.of(
             TEXT.figure(
                 "inclined", () -> plot(models, table.where("branch", b -> !b.equals("axial"))))),
-        checks,
+        Stream.concat(
+                Stream.of("level", "inclined").flatMap(branch -> table(models, table, branch)),
+                Stream.of(
+                    closedForm("wake straight back at x = 1, z = -1", "v")
+                        .near(
+                            1,
+                            1e-15,
+                            models.momentum().induced(1, -1),
+                            "Rounding. There z + v = 0, so v = 1 / x."),
+                    closedForm("wake straight back at x = 2, z = -1/2", "v")
+                        .near(
+                            0.5,
+                            1e-15,
+                            models.momentum().induced(2, -0.5),
+                            "Rounding. There z + v = 0, so v = 1 / x."),
+                    closedForm("fast level flight, x = 6: v = 1 / x", "v")
+                        .near(
+                            1.0 / 6,
+                            0.5 / Math.pow(6, 5),
+                            models.momentum().induced(6, 0),
+                            "The next term of the series, 1 / (2 x^5)."),
+                    secondMethod(
+                            Sources.LAGUERRE,
+                            "one root, found by Laguerre's method",
+                            "largest error of v")
+                        .atMost(
+                            1e-13,
+                            singleRoot(models, Polynomial::momentumByLaguerre),
+                            "A simple root of a quartic in double precision; 1,500 points."),
+                    secondMethod(
+                            Sources.EJML, "one root, by companion matrix", "largest error of v")
+                        .atMost(
+                            1e-12,
+                            singleRoot(models, Polynomial::momentumByEigenvalues),
+                            "A simple root as an eigenvalue in double precision; 1,500 points."),
+                    secondMethod(
+                            Sources.LAGUERRE,
+                            "three roots, found by Laguerre's method",
+                            "largest error")
+                        .atMost(
+                            1e-11,
+                            threeRoots(models, Polynomial::momentumByLaguerre),
+                            "Rounding over the distance of two roots, which is 0.1 or more on this grid of 90"
+                                + " points."),
+                    secondMethod(Sources.EJML, "three roots, by companion matrix", "largest error")
+                        .atMost(
+                            1e-11,
+                            threeRoots(models, Polynomial::momentumByEigenvalues),
+                            "Rounding over the distance of two roots, which is 0.1 or more on this grid of 90"
+                                + " points."),
+                    secondMethod(Sources.EJML, "edgewise speed above which there is one root", "x")
+                        .near(
+                            LEAST_SINGLE,
+                            5e-4,
+                            MomentumTheory.singleRootEdgewise(),
+                            "The number of roots is counted on a grid of axial speeds 2e-5 apart, beside the"
+                                + " corner z = -1.7547; the range with three is as wide as the distance from the"
+                                + " corner to the power 3/2.")))
+            .toList(),
         table);
+  }
+
+  private static Stream<Check> table(Models models, ReferenceTable table, String branch) {
+    ReferenceTable part = table.where("branch", branch::equals);
+    double[] x = part.numbers("edgewise_over_vh");
+    double[] z = part.numbers("axial_over_vh");
+    return new TableCheck(branch + " flow", "1", Obtained.COMPUTED, Sources.MOMENTUM_THEORY)
+            .of(
+                part,
+                "induced_over_vh",
+                IntStream.range(0, x.length)
+                    .mapToDouble(i -> models.momentum().induced(x[i], z[i]))
+                    .toArray())
+            .stream();
   }
 
   private static double singleRoot(Models models, Solver solver) {
@@ -183,9 +185,9 @@ final class InclinedFlow {
 
   private static Graph plot(Models models, ReferenceTable table) {
     Graph plot = Graph.of("edgewise speed x / vh", "induced velocity v / vh").x(0, 6.2).y(0, 1.35);
-    plot.curve("z = 0", Pens.THICK, 0, 6.2, x -> models.momentum().induced(x, 0));
-    plot.curve("z = 0.5", Pens.DASHED, 0, 6.2, x -> models.momentum().induced(x, 0.5));
-    plot.curve("z = 1", Pens.DOTTED, 0, 6.2, x -> models.momentum().induced(x, 1));
+    plot.curve("z = 0", Pens.THICK, x -> models.momentum().induced(x, 0));
+    plot.curve("z = 0.5", Pens.DASHED, x -> models.momentum().induced(x, 0.5));
+    plot.curve("z = 1", Pens.DOTTED, x -> models.momentum().induced(x, 1));
     plot.curve("z = -0.5", Pens.DASH_DOT, 0.63, 6.2, x -> models.momentum().induced(x, -0.5));
     plot.curve("z = -1", Pens.SOLID, 0.63, 6.2, x -> models.momentum().induced(x, -1));
     plot.points(

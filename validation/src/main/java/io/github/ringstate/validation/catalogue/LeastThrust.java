@@ -5,6 +5,8 @@ import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
@@ -17,7 +19,7 @@ final class LeastThrust {
     Measured least = Measured.of("least-thrust");
     List<Check> checks = new ArrayList<>();
     for (var declared : DemoCraft.ALL) {
-      Craft craft = Craft.of(models, declared, models.ring());
+      Craft craft = Craft.of(models, declared);
       Check check =
           least.near(
               "rate of descent of the least thrust, " + craft.name(),
@@ -46,16 +48,12 @@ final class LeastThrust {
                     rotor.thrust(Craft.density(), tipSpeed, c, 0, inflow.total(0, 0) * vh) - weight,
                 0,
                 0.5);
-    double best = Double.NaN;
-    double least = Double.POSITIVE_INFINITY;
-    for (double axial : Grid.spaced(-1.6, -0.2, 281)) {
-      double thrust = thrust(craft, inflow, collective, axial * vh, weight);
-      if (thrust < least) {
-        least = thrust;
-        best = axial;
-      }
-    }
-    return best;
+    return Arrays.stream(Grid.spaced(-1.6, -0.2, 281))
+        .boxed()
+        .min(
+            Comparator.comparingDouble(
+                axial -> thrust(craft, inflow, collective, axial * vh, weight)))
+        .orElseThrow();
   }
 
   /** The thrust that its own induced velocity leaves of the blades' lift. */

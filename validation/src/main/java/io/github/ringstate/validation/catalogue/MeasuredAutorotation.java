@@ -1,6 +1,5 @@
 package io.github.ringstate.validation.catalogue;
 
-import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.validation.check.Check;
@@ -21,8 +20,7 @@ final class MeasuredAutorotation {
 
   static List<Check> checks(Models models) {
     List<Check> checks = new ArrayList<>();
-    List<Craft> crafts =
-        DemoCraft.ALL.stream().map(craft -> Craft.of(models, craft, models.ring())).toList();
+    List<Craft> crafts = Craft.all(models);
     for (double edgewise : new double[] {0, 0.5, 1}) {
       Measured steep =
           Measured.of("inclined-autorotation-" + (edgewise == 0.5 ? "0.5" : (int) edgewise));

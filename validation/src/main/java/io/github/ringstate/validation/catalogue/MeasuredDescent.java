@@ -10,7 +10,6 @@ import io.github.ringstate.validation.check.Figure;
 import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.reference.ReferenceTable;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -28,25 +27,21 @@ final class MeasuredDescent {
   private MeasuredDescent() {}
 
   static List<Check> checks(Models models) {
-    List<Check> checks = new ArrayList<>();
-    checks.add(
-        inflow(models.ring(), 0.3, 0.5)
-            .butDiffers(0.85, 0.95, DescentFits.TEXT.say("measured-onset-differs")));
-    checks.add(inflow(models.ring(), 0.8, 1.05));
-    checks.add(
-        inflow(models.ring(), 1.35, 1.53)
-            .butDiffers(1.15, 1.35, DescentFits.TEXT.say("measured-exit-differs")));
     Measured twisted = Measured.of("twisted-autorotation");
     double plain = idealAutorotation();
-    checks.add(
+    return List.of(
+        inflow(models.ring(), 0.3, 0.5)
+            .butDiffers(0.85, 0.95, DescentFits.TEXT.say("measured-onset-differs")),
+        inflow(models.ring(), 0.8, 1.05),
+        inflow(models.ring(), 1.35, 1.53)
+            .butDiffers(1.15, 1.35, DescentFits.TEXT.say("measured-exit-differs")),
         question("ideal vertical autorotation between untwisted and twisted blades", "z")
             .within(
                 twisted.value() * plain - 0.05,
                 plain + 0.05,
                 Autorotation.axialSpeed(models.ring(), 0).orElse(Double.NaN),
                 "From the zero of the measured inflow to a tenth more for 12 degrees of twist; 0.05"
-                    + " for the fit of the zero and the report's `about'."));
-    checks.add(
+                    + " for the fit of the zero and the report's `about'."),
         question("power over hover at constant thrust, z = -0.92, utility", "P / P in hover")
             .near(
                 mean(0.8, 1.05, "torque_increment"),
@@ -55,7 +50,6 @@ final class MeasuredDescent {
                 "Torque without that of the unloaded blades, over that in the hover of the same"
                     + " run; the runs scatter from 0.84 to 0.96.")
             .butDiffers(0.99, 1.06, DescentFits.TEXT.say("measured-power-differs")));
-    return checks;
   }
 
   /** The measured total inflow beside the models'. */
@@ -163,7 +157,7 @@ final class MeasuredDescent {
 
   /** Power but for the profile power, steady descent over hover. */
   private static double power(Models models, double axial) {
-    Craft craft = Craft.of(models, DemoCraft.UTILITY, models.ring());
+    Craft craft = Craft.of(models, DemoCraft.UTILITY);
     double hover = withoutProfile(craft.vertical(0));
     return withoutProfile(craft.vertical(axial * craft.motion().hoverInduced())) / hover;
   }

@@ -1,13 +1,12 @@
 package io.github.ringstate.validation.catalogue;
 
 import io.github.ringstate.craft.CraftBody;
-import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.rotor.Rotor;
 import io.github.ringstate.validation.check.Check;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** The demo craft, which are invented, beside what is published of real ones. */
 final class RealCraft {
@@ -15,11 +14,13 @@ final class RealCraft {
   private RealCraft() {}
 
   static List<Check> checks(Models models) {
-    List<Craft> crafts =
-        DemoCraft.ALL.stream().map(craft -> Craft.of(models, craft, models.ring())).toList();
-    List<Check> checks = new ArrayList<>();
+    List<Craft> crafts = Craft.all(models);
     Measured merit = Measured.of("figure-of-merit");
-    checks.add(
+    Measured low = Measured.of("flat-plate-least");
+    Measured high = Measured.of("flat-plate-greatest");
+    Measured damping = Measured.of("heave-damping-limit");
+    Measured download = Measured.of("download");
+    return List.of(
         merit
             .question(
                 "greatest figure of merit of the demo craft", "figure of merit", Sources.PROUTY)
@@ -27,12 +28,9 @@ final class RealCraft {
                 0.5,
                 merit.value() + merit.uncertainty(),
                 greatest(crafts, RealCraft::figureOfMerit),
-                "No rotor is better than the best of whirl towers; at full load none is poor."));
-    energy(checks, crafts.subList(0, 2), "hover-time-one-engine", "one engine");
-    energy(checks, crafts.subList(2, 4), "hover-time-two-engines", "two engines");
-    Measured low = Measured.of("flat-plate-least");
-    Measured high = Measured.of("flat-plate-greatest");
-    checks.add(
+                "No rotor is better than the best of whirl towers; at full load none is poor."),
+        energy(crafts.subList(0, 2), "hover-time-one-engine", "one engine"),
+        energy(crafts.subList(2, 4), "hover-time-two-engines", "two engines"),
         high.question(
                 "flat-plate area over disc area, the demo craft's mean",
                 "forward area over disc area",
@@ -41,9 +39,7 @@ final class RealCraft {
                 low.value() - low.uncertainty(),
                 high.value() + high.uncertainty(),
                 crafts.stream().mapToDouble(RealCraft::flatPlate).average().orElseThrow(),
-                "From the heaviest to the utility helicopter of the table."));
-    Measured damping = Measured.of("heave-damping-limit");
-    checks.add(
+                "From the heaviest to the utility helicopter of the table."),
         damping
             .question(
                 "least heave damping in hover of the demo craft", "-Zw", Sources.VERTICAL_HANDLING)
@@ -54,46 +50,42 @@ final class RealCraft {
                     .mapToDouble(craft -> -HeaveDampingChecks.quasiSteady(craft, 0))
                     .min()
                     .orElseThrow(),
-                "Helicopters that handle well lie above the boundary; more than 0.5 is not known."));
-    Measured download = Measured.of("download");
-    checks.add(
+                "Helicopters that handle well lie above the boundary; more than 0.5 is not known."),
         download.near(
             "greatest download of the demo craft",
             "download over weight",
             Sources.COOKE_FITZPATRICK,
             greatest(crafts, craft -> craft.si(CraftBody.DOWNLOAD))));
-    return checks;
   }
 
   /** What the ground leaves at the heights at which sources say that its effect ends. */
   static List<Check> ground(Models models) {
-    List<Check> checks = new ArrayList<>();
-    for (String key : List.of("ground-cushion-end", "ground-zone-end")) {
-      Measured end = Measured.of(key);
-      double left = 1 - models.groundEffect(1, end.value(), 0, 1);
-      checks.add(
-          end.question(
-                  "what the ground still saves at " + end.value() + " R",
-                  "saving of induced power",
-                  "1",
-                  key.equals("ground-zone-end") ? Sources.GROUND_STUDY : Sources.CUSHION)
-              .within(0, 0.03, left, "An effect that is said to end is 3 per cent at most."));
-    }
-    return checks;
+    return Stream.of("ground-cushion-end", "ground-zone-end")
+        .map(
+            key -> {
+              Measured end = Measured.of(key);
+              double left = 1 - models.groundEffect(1, end.value(), 0, 1);
+              return end.question(
+                      "what the ground still saves at " + end.value() + " R",
+                      "saving of induced power",
+                      "1",
+                      key.equals("ground-zone-end") ? Sources.GROUND_STUDY : Sources.CUSHION)
+                  .within(0, 0.03, left, "An effect that is said to end is 3 per cent at most.");
+            })
+        .toList();
   }
 
-  private static void energy(List<Check> checks, List<Craft> crafts, String key, String engines) {
+  private static Check energy(List<Craft> crafts, String key, String engines) {
     Measured time = Measured.of(key);
-    checks.add(
-        time.question(
-                "least rotor energy in seconds of hover, demo craft with " + engines,
-                "energy over hover power",
-                Sources.PROUTY)
-            .within(
-                time.value(),
-                6,
-                crafts.stream().mapToDouble(RealCraft::hoverTime).min().orElseThrow(),
-                "At least what is recommended; no light rotor stores six seconds."));
+    return time.question(
+            "least rotor energy in seconds of hover, demo craft with " + engines,
+            "energy over hover power",
+            Sources.PROUTY)
+        .within(
+            time.value(),
+            6,
+            crafts.stream().mapToDouble(RealCraft::hoverTime).min().orElseThrow(),
+            "At least what is recommended; no light rotor stores six seconds.");
   }
 
   private static double greatest(List<Craft> crafts, ToDoubleFunction<Craft> quantity) {

@@ -14,6 +14,7 @@ import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
+import java.util.Arrays;
 import java.util.List;
 
 /** Power pulled late on an approach: what it takes to meet an official report. */
@@ -99,10 +100,7 @@ final class ReportedPull {
   }
 
   private static void line(Graph plot, String name, Pen pen, Models models, InflowModel inflow) {
-    double[] left = new double[SPARE.length];
-    for (int i = 0; i < left.length; i++) {
-      left[i] = left(models, inflow, SPARE[i]);
-    }
-    plot.line(name, pen, SPARE, left);
+    plot.line(
+        name, pen, SPARE, Arrays.stream(SPARE).map(spare -> left(models, inflow, spare)).toArray());
   }
 }

@@ -79,25 +79,13 @@ final class RingPower {
     return Graph.of("axial speed z / vh", "power over hover")
         .x(-1.7, 0)
         .y(0, 1.4)
-        .curve(
-            "quartic, k = 1.15",
-            Pens.DASHED,
-            -1.7,
-            0,
-            z -> models.quartic(FACTOR).total(0, z) / FACTOR)
+        .curve("quartic, k = 1.15", Pens.DASHED, z -> models.quartic(FACTOR).total(0, z) / FACTOR)
         .curve(
             "two segments, k = 1.15",
             Pens.DOTTED,
-            -1.7,
-            0,
             z -> models.twoSegment(FACTOR).total(0, z) / FACTOR)
-        .curve("ring-state model", Pens.THICK, -1.7, 0, z -> withLosses(models.ring(), z) / FACTOR)
-        .curve(
-            "its mean inflow alone",
-            Pens.SOLID,
-            -1.7,
-            0,
-            z -> withLosses(models.ring(), z, 0) / FACTOR)
+        .curve("ring-state model", Pens.THICK, z -> withLosses(models.ring(), z) / FACTOR)
+        .curve("its mean inflow alone", Pens.SOLID, z -> withLosses(models.ring(), z, 0) / FACTOR)
         .points("measured, no twist", Pens.CIRCLE, at, power);
   }
 

@@ -8,30 +8,21 @@ import java.util.List;
 /**
  * Thrust of a rotor held fixed while its collective is raised quickly, by two equations for the
  * induced velocity.
+ *
+ * @param rotor the rotor
+ * @param density density of the air, kg/m3
+ * @param tipSpeed tip speed, m/s
+ * @param from collective at the beginning, rad
+ * @param to collective at the end, rad
+ * @param rise how long the collective takes, s
  */
-final class ThrustResponse {
+record ThrustResponse(
+    Rotor rotor, double density, double tipSpeed, double from, double to, double rise) {
 
   /** Rate of change of the induced velocity. */
   @FunctionalInterface
   interface Inflow {
     double rate(double thrust, double induced);
-  }
-
-  private final Rotor rotor;
-  private final double density;
-  private final double tipSpeed;
-  private final double from;
-  private final double to;
-  private final double rise;
-
-  ThrustResponse(
-      Rotor rotor, double density, double tipSpeed, double from, double to, double rise) {
-    this.rotor = rotor;
-    this.density = density;
-    this.tipSpeed = tipSpeed;
-    this.from = from;
-    this.to = to;
-    this.rise = rise;
   }
 
   /** The library's: a lag towards the steady value of the thrust at that instant. */

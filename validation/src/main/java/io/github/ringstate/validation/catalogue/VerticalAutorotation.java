@@ -1,7 +1,5 @@
 package io.github.ringstate.validation.catalogue;
 
-import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.Autorotation;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.rotor.Rotor;
@@ -64,13 +62,13 @@ final class VerticalAutorotation {
                 "disc drag coefficient of the ring-state model's ideal autorotation", "CD", "1")
             .calibration()
             .within(1.1, 1.3, Autorotation.discDragCoefficient(ideal), "Published range."));
-    for (Helicopter declared : DemoCraft.ALL) {
-      Craft craft = Craft.of(models, declared, models.ring());
+    for (Craft craft : Craft.all(models)) {
+
       double real = real(craft, models.ring());
       checks.add(
           johnson
               .published(
-                  "vertical autorotation of the demo craft " + declared.name(),
+                  "vertical autorotation of the demo craft " + craft.name(),
                   "z where the rotor takes no power",
                   "1")
               .validation()
@@ -113,7 +111,7 @@ final class VerticalAutorotation {
         .curve("quartic, k = 1", Pens.DASHED, -2, -1.4, z -> models.quartic(1).total(0, z))
         .curve("two segments, k = 1", Pens.DOTTED, -2, -1.4, z -> models.twoSegment(1).total(0, z))
         .curve("cubic bridge", Pens.DASH_DOT, -1.999, -1.4, z -> models.cubic().total(0, z))
-        .curve("ring-state model", Pens.THICK, -2.4, -1.4, z -> models.ring().total(0, z))
+        .curve("ring-state model", Pens.THICK, z -> models.ring().total(0, z))
         .curve("windmill branch", Pens.SOLID, -2.4, -2, z -> z + PublishedFits.windmill(z))
         .label("published", -1.8, 1.3)
         .label("flow up through the disc", -2.25, -0.1)

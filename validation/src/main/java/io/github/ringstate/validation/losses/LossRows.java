@@ -5,8 +5,8 @@ import io.github.ringstate.encounter.BulkFlight;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.encounter.Simulator;
+import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Technique;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -31,39 +31,28 @@ public record LossRows(Technique technique, double[] release, double[] today) {
    * @return a row for each technique
    */
   public static List<LossRows> of(Encounter base) {
-    List<Technique> techniques =
-        Technique.ALL.stream()
-            .filter(technique -> technique.purpose() != Technique.Purpose.NOTHING)
-            .toList();
-    double[][] release = losses(Physics.RELEASE.applied(base), techniques);
-    double[][] today = losses(Physics.TODAY.applied(base), techniques);
-    return techniques.stream()
+    Encounter release = Physics.RELEASE.applied(base);
+    Encounter today = Physics.TODAY.applied(base);
+    BulkFlight before = new BulkFlight(Approach.fly(release, Simulator.fast()));
+    BulkFlight now = new BulkFlight(Approach.fly(today, Simulator.fast()));
+    return Technique.ALL.stream()
+        .filter(technique -> technique.purpose() != Technique.Purpose.NOTHING)
         .map(
             technique ->
                 new LossRows(
                     technique,
-                    release[techniques.indexOf(technique)],
-                    today[techniques.indexOf(technique)]))
+                    losses(before, technique, release.recognition()),
+                    losses(now, technique, today.recognition())))
         .toList();
   }
 
-  private static double[][] losses(Encounter encounter, List<Technique> techniques) {
-    double[][] losses = new double[techniques.size()][DELAYS.size()];
-    for (double[] row : losses) {
-      Arrays.fill(row, Double.NaN);
-    }
-    Approach approach = Approach.fly(encounter, Simulator.fast());
-    BulkFlight flight = new BulkFlight(approach);
-    for (int i = 0; i < losses.length; i++) {
-      for (int j = 0; j < DELAYS.size(); j++) {
-        Ending ending =
-            flight.fly(
-                techniques.get(i).standard(), encounter.recognition().withDelay(DELAYS.get(j)));
-        if (ending == Ending.ARRESTED) {
-          losses[i][j] = flight.altitudeLoss();
-        }
-      }
-    }
-    return losses;
+  private static double[] losses(BulkFlight flight, Technique technique, Recognition recognition) {
+    return DELAYS.stream()
+        .mapToDouble(
+            delay ->
+                flight.fly(technique.standard(), recognition.withDelay(delay)) == Ending.ARRESTED
+                    ? flight.altitudeLoss()
+                    : Double.NaN)
+        .toArray();
   }
 }

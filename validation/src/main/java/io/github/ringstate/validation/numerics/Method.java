@@ -2,6 +2,7 @@ package io.github.ringstate.validation.numerics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -123,22 +124,19 @@ public enum Method {
             .integrate(equation, new ODEState(0, problem.start()), problem.end())
             .getPrimaryState();
     double[] exact = problem.solution().apply(problem.end());
-    double error = 0;
-    for (int i = 0; i < last.length; i++) {
-      error = Math.max(error, Math.abs(last[i] - exact[i]));
-    }
-    return new Run(error, eventError(problem, times), evaluations[0]);
+    return new Run(
+        largest(last, exact),
+        times.size() == problem.times().length
+            ? largest(times.stream().mapToDouble(Double::doubleValue).toArray(), problem.times())
+            : Double.NaN,
+        evaluations[0]);
   }
 
-  private static double eventError(Problem problem, List<Double> times) {
-    if (times.size() != problem.times().length) {
-      return Double.NaN;
-    }
-    double worst = 0;
-    for (int i = 0; i < times.size(); i++) {
-      worst = Math.max(worst, Math.abs(times.get(i) - problem.times()[i]));
-    }
-    return worst;
+  /** The largest error; NaN if any number is. */
+  private static double largest(double[] actual, double[] exact) {
+    return IntStream.range(0, exact.length)
+        .mapToDouble(i -> Math.abs(actual[i] - exact[i]))
+        .reduce(0, Math::max);
   }
 
   /** Finds the problem's event, and turns the speed round where that is the event. */

@@ -11,10 +11,9 @@ import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Recognition;
 import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Technique;
-import io.github.ringstate.study.OrderedWork;
-import io.github.ringstate.study.Progress;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The altitude loss of one craft from the standard entry by one way out, with its standard numbers
@@ -73,27 +72,20 @@ public record LossBand(
 
   /** Losses by model, and by way and delay, m. */
   private static List<double[]> losses(Helicopter craft, List<RingStateInflow> models) {
-    List<double[]> losses = new ArrayList<>();
-    OrderedWork.of(Progress.SILENT)
-        .run(
-            models.size(),
-            () -> (number, ended) -> losses(craft, models.get((int) number)),
-            losses::add);
-    return losses;
+    return models.parallelStream().map(model -> losses(craft, model)).toList();
   }
 
   private static double[] losses(Helicopter craft, RingStateInflow model) {
     Encounter encounter = Encounter.of(craft).withInflow(model, new HeaveDamping(model));
     BulkFlight flight = new BulkFlight(Approach.fly(encounter, Simulator.fast()));
-    double[] losses = new double[WAYS.size() * DELAYS.size()];
-    for (int i = 0; i < losses.length; i++) {
-      losses[i] =
-          loss(
-              flight,
-              WAYS.get(i / DELAYS.size()).standard(),
-              encounter.recognition().withDelay(DELAYS.get(i % DELAYS.size())));
-    }
-    return losses;
+    return IntStream.range(0, WAYS.size() * DELAYS.size())
+        .mapToDouble(
+            i ->
+                loss(
+                    flight,
+                    WAYS.get(i / DELAYS.size()).standard(),
+                    encounter.recognition().withDelay(DELAYS.get(i % DELAYS.size()))))
+        .toArray();
   }
 
   /** The loss of a flight, m; infinite where the descent was not arrested for good. */

@@ -3,13 +3,10 @@ package io.github.ringstate.validation.open;
 import io.github.ringstate.chance.Drawing;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.quantity.Parameter;
-import io.github.ringstate.study.OrderedWork;
-import io.github.ringstate.study.Progress;
 import io.github.ringstate.study.model.Accepted;
 import io.github.ringstate.study.model.OpenNumbers;
 import io.github.ringstate.study.model.PublishedRange;
 import io.github.ringstate.study.model.PublishedRanges;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
 
@@ -77,29 +74,14 @@ public record ModelSets(List<RingStateInflow> even, Accepted<RingStateInflow> ac
    * @return an entry for each range
    */
   public List<RangeShare> ranges() {
-    List<PublishedRange> ranges = PublishedRanges.ALL;
-    int[] met = new int[ranges.size()];
-    OrderedWork.of(Progress.SILENT)
-        .run(
-            even.size(),
-            () ->
-                (number, ended) ->
-                    ranges.stream().map(range -> range.holds(even.get((int) number))).toList(),
-            (List<Boolean> holds) -> {
-              for (int i = 0; i < met.length; i++) {
-                met[i] += holds.get(i) ? 1 : 0;
-              }
-            });
-    List<RangeShare> shares = new ArrayList<>();
-    for (int i = 0; i < met.length; i++) {
-      PublishedRange range = ranges.get(i);
-      shares.add(
-          new RangeShare(
-              range,
-              range.measure().applyAsDouble(RingStateInflow.standard()),
-              (double) met[i] / even.size()));
-    }
-    return shares;
+    return PublishedRanges.ALL.stream()
+        .map(
+            range ->
+                new RangeShare(
+                    range,
+                    range.measure().applyAsDouble(RingStateInflow.standard()),
+                    (double) even.parallelStream().filter(range::holds).count() / even.size()))
+        .toList();
   }
 
   /**

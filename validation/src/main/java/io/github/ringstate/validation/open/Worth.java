@@ -15,8 +15,6 @@ import io.github.ringstate.pilot.Recovery;
 import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
-import io.github.ringstate.study.OrderedWork;
-import io.github.ringstate.study.Progress;
 import io.github.ringstate.study.model.OpenNumbers;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -124,12 +122,11 @@ public record Worth(
    * @return what came of it by each way out
    */
   public static List<Worth> fly(Helicopter craft, List<RingStateInflow> models) {
-    List<List<Flight>> flown = new ArrayList<>();
-    OrderedWork.of(Progress.SILENT)
-        .run(
-            models.size(),
-            () -> (number, ended) -> flights(craft, models.get((int) number), number),
-            flown::add);
+    List<List<Flight>> flown =
+        IntStream.range(0, models.size())
+            .parallel()
+            .mapToObj(number -> flights(craft, models.get(number), number))
+            .toList();
     return IntStream.range(0, LossBand.WAYS.size())
         .mapToObj(way -> of(craft, way, flown.stream().map(flights -> flights.get(way)).toList()))
         .toList();

@@ -16,26 +16,29 @@ import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 
-/** A file of reference data: columns of numbers and words, their origin and error budgets. */
-public final class ReferenceTable {
+/**
+ * A file of reference data: columns of numbers and words, their origin and error budgets.
+ *
+ * @param origin where the numbers come from, line by line
+ * @param budgets how large the library's errors in a column may be
+ * @param columns the names of the columns
+ * @param rows the fields of each row
+ */
+public record ReferenceTable(
+    List<String> origin,
+    Map<String, ErrorBudget> budgets,
+    List<String> columns,
+    List<List<String>> rows) {
 
   private static final Pattern BUDGET =
       Pattern.compile("budget (\\S+): largest (\\S+), root mean square (\\S+)");
 
-  private final List<String> origin;
-  private final Map<String, ErrorBudget> budgets;
-  private final List<String> columns;
-  private final List<List<String>> rows;
-
-  private ReferenceTable(
-      List<String> origin,
-      Map<String, ErrorBudget> budgets,
-      List<String> columns,
-      List<List<String>> rows) {
-    this.origin = List.copyOf(origin);
-    this.budgets = Map.copyOf(budgets);
-    this.columns = List.copyOf(columns);
-    this.rows = List.copyOf(rows);
+  /** Copies the lists and the map. */
+  public ReferenceTable {
+    origin = List.copyOf(origin);
+    budgets = Map.copyOf(budgets);
+    columns = List.copyOf(columns);
+    rows = List.copyOf(rows);
   }
 
   /**
@@ -106,15 +109,6 @@ public final class ReferenceTable {
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible); // it is read already
     }
-  }
-
-  /**
-   * Where the numbers come from.
-   *
-   * @return the lines, in order
-   */
-  public List<String> origin() {
-    return origin;
   }
 
   /**

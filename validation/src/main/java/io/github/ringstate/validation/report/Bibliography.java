@@ -4,25 +4,23 @@ import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
 import java.util.List;
 
-/** The works cited, numbered in the order in which they are met. */
-final class Bibliography {
+/**
+ * The works cited, numbered in the order in which they are met.
+ *
+ * @param works the works without their places
+ */
+record Bibliography(List<String> works) {
 
-  private final List<String> works;
-
-  Bibliography(List<Section> sections) {
-    works =
+  static Bibliography of(List<Section> sections) {
+    return new Bibliography(
         sections.stream()
             .flatMap(section -> section.checks().stream())
             .map(check -> check.question().source().work())
             .distinct()
-            .toList();
+            .toList());
   }
 
   int number(Source source) {
     return works.indexOf(source.work()) + 1;
-  }
-
-  List<String> works() {
-    return works;
   }
 }

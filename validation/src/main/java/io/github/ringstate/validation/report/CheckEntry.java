@@ -71,18 +71,6 @@ record CheckEntry(
         check.difference().map(KnownDifference::explanation).orElse(""));
   }
 
-  boolean hasQuantity() {
-    return !quantity.isEmpty();
-  }
-
-  boolean hasTolerance() {
-    return !tolerance.isEmpty();
-  }
-
-  boolean hasDifference() {
-    return !difference.isEmpty();
-  }
-
   private static String expected(Check check) {
     Expectation expectation = check.expectation();
     double value = expectation.value();

@@ -12,21 +12,23 @@ import io.github.ringstate.validation.losses.CraftLosses;
 import io.github.ringstate.validation.losses.CraftLosses.Block;
 import io.github.ringstate.validation.losses.CraftLosses.Comparison;
 import io.github.ringstate.validation.losses.LossRows;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
-/** The page of losses: what {@code losses.mustache} is filled with, and the same rows as CSV. */
-public final class LossPage {
+/**
+ * The page of losses: what {@code losses.mustache} is filled with, and the same rows as CSV.
+ *
+ * @param crafts the losses of each craft
+ */
+public record LossPage(List<CraftLosses> crafts) {
 
   private static final String NONE = "–";
 
-  private final List<CraftLosses> crafts;
-
-  private LossPage(List<CraftLosses> crafts) {
-    this.crafts = crafts;
+  /** Copies the list. */
+  public LossPage {
+    crafts = List.copyOf(crafts);
   }
 
   /**
@@ -109,21 +111,20 @@ public final class LossPage {
   }
 
   private static CraftEntry entry(CraftLosses losses) {
-    List<EntryBlocks> entries = new ArrayList<>();
-    for (var entry : CraftLosses.ENTRIES) {
-      entries.add(
-          new EntryBlocks(
-              entry.label(),
-              losses.blocks().stream()
-                  .filter(block -> block.entry().equals(entry))
-                  .map(LossPage::entry)
-                  .toList()));
-    }
     return new CraftEntry(
         losses.craft().name(),
         losses.craft().description(),
         Decimals.fixed(Unit.KILOWATT.fromSi(losses.hover()), 0),
-        entries,
+        CraftLosses.ENTRIES.stream()
+            .map(
+                entry ->
+                    new EntryBlocks(
+                        entry.label(),
+                        losses.blocks().stream()
+                            .filter(block -> block.entry().equals(entry))
+                            .map(LossPage::entry)
+                            .toList()))
+            .toList(),
         losses.comparisons().stream().map(LossPage::entry).toList());
   }
 

@@ -16,19 +16,12 @@ import io.github.ringstate.validation.open.Worth;
 import java.util.List;
 import java.util.Map;
 
-/** The page of what is not known: what {@code models.mustache} is filled with. */
-public final class ModelsPage {
-
-  private final OpenStudy study;
-
-  /**
-   * Prepares the page.
-   *
-   * @param study what was drawn and flown
-   */
-  public ModelsPage(OpenStudy study) {
-    this.study = study;
-  }
+/**
+ * The page of what is not known: what {@code models.mustache} is filled with.
+ *
+ * @param study what was drawn and flown
+ */
+public record ModelsPage(OpenStudy study) {
 
   private record RangeEntry(
       String name, String range, String standard, boolean misses, String share, String source) {}

@@ -34,7 +34,7 @@ public final class ReportPage {
 
   private ReportPage(List<Section> sections) {
     this.sections = sections.stream().sorted(Comparator.comparing(Section::worst)).toList();
-    this.bibliography = new Bibliography(this.sections);
+    this.bibliography = Bibliography.of(this.sections);
   }
 
   /**

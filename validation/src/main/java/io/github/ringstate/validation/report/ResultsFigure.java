@@ -19,8 +19,12 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
-/** Draws one line of results: losses with their bands by two ways out, and the excess of all. */
-final class ResultsFigure {
+/**
+ * Draws one line of results: losses with their bands by two ways out, and the excess of all.
+ *
+ * @param line the line
+ */
+record ResultsFigure(LossLine line) {
 
   private static final int WIDTH = 380;
   private static final int HEIGHT = 340;
@@ -31,14 +35,8 @@ final class ResultsFigure {
   private static final BasicStroke DASHED = Pen.line(1.8f, 8, 4);
   private static final BasicStroke DOTTED = Pen.line(2.2f, 2, 4);
 
-  private final LossLine line;
-
   /** A graph with its legend, as markup. */
   record Panel(String heading, String drawing, String legend) {}
-
-  ResultsFigure(LossLine line) {
-    this.line = line;
-  }
 
   /** The name by which it is made. */
   static String id(Helicopter craft, Against against) {

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
 /** Works the catalogue out and writes the report. */
 public final class ValidationReport {
@@ -26,23 +27,22 @@ public final class ValidationReport {
    * @throws IOException if a file cannot be written
    */
   public static void write(List<Section> sections, Models models, Path folder) throws IOException {
-    Files.createDirectories(folder);
-    Files.writeString(
-        folder.resolve("index.html"),
-        ReportPage.of(Headline.figures(models), sections),
-        StandardCharsets.UTF_8);
-    Files.writeString(
-        folder.resolve("summary.csv"), SummaryCsv.of(sections), StandardCharsets.UTF_8);
     LossPage losses = LossPage.fly();
-    Files.writeString(folder.resolve("losses.html"), losses.html(), StandardCharsets.UTF_8);
-    Files.writeString(folder.resolve("losses.csv"), losses.csv(), StandardCharsets.UTF_8);
     OpenStudy open = OpenStudy.run();
-    Files.writeString(
-        folder.resolve("models.html"), new ModelsPage(open).html(), StandardCharsets.UTF_8);
-    Files.writeString(folder.resolve("ranges.csv"), ModelsCsv.ranges(open), StandardCharsets.UTF_8);
-    Files.writeString(
-        folder.resolve("spreads.csv"), ModelsCsv.spreads(open), StandardCharsets.UTF_8);
-    Files.writeString(folder.resolve("worth.csv"), ModelsCsv.worth(open), StandardCharsets.UTF_8);
+    Map<String, String> files =
+        Map.of(
+            "index.html", ReportPage.of(Headline.figures(models), sections),
+            "summary.csv", SummaryCsv.of(sections),
+            "losses.html", losses.html(),
+            "losses.csv", losses.csv(),
+            "models.html", new ModelsPage(open).html(),
+            "ranges.csv", ModelsCsv.ranges(open),
+            "spreads.csv", ModelsCsv.spreads(open),
+            "worth.csv", ModelsCsv.worth(open));
+    Files.createDirectories(folder);
+    for (Map.Entry<String, String> file : files.entrySet()) {
+      Files.writeString(folder.resolve(file.getKey()), file.getValue(), StandardCharsets.UTF_8);
+    }
   }
 
   /**

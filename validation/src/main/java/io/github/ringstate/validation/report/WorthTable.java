@@ -4,7 +4,9 @@ import io.github.ringstate.validation.open.Worth;
 import io.github.ringstate.validation.open.Worth.Known;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -74,28 +76,22 @@ record WorthTable(
   /** The values of each number that has any, the greatest first. */
   private static List<List<Value>> ranked(
       List<Worth> worths, Function<Known, OptionalDouble> worthOf) {
-    List<List<Value>> numbers = new ArrayList<>();
+    Map<List<String>, List<Value>> numbers = new LinkedHashMap<>();
     for (Worth worth : worths) {
       for (Known known : worth.numbers()) {
-        OptionalDouble value = worthOf.apply(known);
-        if (value.isEmpty()) {
-          continue;
-        }
-        Value here = new Value(worth, known, value.getAsDouble());
-        numbers.stream()
-            .filter(values -> isSame(values.get(0).known(), known))
-            .findFirst()
-            .ifPresentOrElse(
-                values -> values.add(here), () -> numbers.add(new ArrayList<>(List.of(here))));
+        worthOf
+            .apply(known)
+            .ifPresent(
+                value ->
+                    numbers
+                        .computeIfAbsent(
+                            List.of(known.of(), known.parameter().key()), none -> new ArrayList<>())
+                        .add(new Value(worth, known, value)));
       }
     }
-    return numbers.stream()
+    return numbers.values().stream()
         .sorted(Comparator.comparingDouble(values -> -greatest(values).value()))
         .toList();
-  }
-
-  private static boolean isSame(Known one, Known other) {
-    return one.of().equals(other.of()) && one.parameter().key().equals(other.parameter().key());
   }
 
   private static Value greatest(List<Value> values) {

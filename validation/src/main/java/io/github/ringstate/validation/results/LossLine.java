@@ -3,9 +3,6 @@ package io.github.ringstate.validation.results;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.encounter.Encounter;
-import io.github.ringstate.study.OrderedWork;
-import io.github.ringstate.study.Progress;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,13 +33,12 @@ public record LossLine(Helicopter craft, Against against, List<LossPoint> points
   }
 
   static LossLine fly(Helicopter craft, Against against, List<Double> values, Effort effort) {
-    List<LossPoint> points = new ArrayList<>();
-    OrderedWork.of(Progress.SILENT)
-        .run(
-            values.size(),
-            () -> (number, ended) -> point(craft, against, values.get((int) number), effort),
-            (Optional<LossPoint> point) -> point.ifPresent(points::add));
-    return new LossLine(craft, against, points);
+    return new LossLine(
+        craft,
+        against,
+        values.parallelStream()
+            .flatMap(value -> point(craft, against, value, effort).stream())
+            .toList());
   }
 
   private static Optional<LossPoint> point(

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.validation.check.Check;
 import io.github.ringstate.validation.check.CheckKind;
-import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Source;
 import io.github.ringstate.validation.check.Tally;
 import java.io.IOException;
@@ -14,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** Held-out sources validate and do nothing else, and no number of the library is from one. */
@@ -22,19 +20,13 @@ class HeldOutTest {
 
   private static final Path LIBRARY = Path.of("..", "core", "src", "main", "java");
 
-  private static Tally tally = new Tally(List.of());
-
-  @BeforeAll
-  static void workOut() {
-    List<Section> sections = Catalogue.sections(new Models());
-    tally = Tally.of(sections);
-  }
+  private static final Tally TALLY = Tally.of(CatalogueTest.SECTIONS);
 
   @Test
   void everyHeldOutSourceIsComparedWithAndOnlyToValidate() {
     for (Source held : HeldOut.sources()) {
       List<Check> checks =
-          tally.checks().stream()
+          TALLY.checks().stream()
               .filter(check -> check.question().source().work().equals(held.work()))
               .toList();
       assertFalse(checks.isEmpty(), held.work());
@@ -59,7 +51,7 @@ class HeldOutTest {
 
   @Test
   void fortyValidationsCountAndNoSourceGivesMoreThanFive() {
-    assertTrue(tally.counted().size() >= 40, () -> tally.bySource().toString());
-    tally.bySource().forEach((source, count) -> assertTrue(count <= 5, source + ": " + count));
+    assertTrue(TALLY.counted().size() >= 40, () -> TALLY.bySource().toString());
+    TALLY.bySource().forEach((source, count) -> assertTrue(count <= 5, source + ": " + count));
   }
 }

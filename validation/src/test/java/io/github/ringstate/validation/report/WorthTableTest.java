@@ -9,6 +9,7 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.inflow.RingStateInflow;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.validation.open.Summary;
 import io.github.ringstate.validation.open.Worth;
 import io.github.ringstate.validation.open.Worth.Known;
@@ -19,6 +20,17 @@ import org.junit.jupiter.api.Test;
 class WorthTableTest {
 
   private static final Summary BAND = new Summary(50, 40, 50, 60);
+
+  private static final double NONE = Double.NaN;
+
+  private static Known known(
+      Parameter parameter, String of, double narrowing, double alone, double lasting) {
+    return new Known(parameter, of, narrowing, some(alone), some(lasting));
+  }
+
+  private static OptionalDouble some(double value) {
+    return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
 
   private static Worth worth(Helicopter craft, double delay, Known... numbers) {
     return new Worth(
@@ -31,33 +43,13 @@ class WorthTableTest {
               worth(
                   DemoCraft.TRAINER,
                   0.6,
-                  new Known(
-                      RingStateInflow.ONSET_AXIAL,
-                      "ring state",
-                      0.03,
-                      OptionalDouble.of(0.5),
-                      OptionalDouble.empty()),
-                  new Known(
-                      RingMemory.DISSOLVING_TIME,
-                      "ring state",
-                      0.2,
-                      OptionalDouble.of(0.1),
-                      OptionalDouble.empty())),
+                  known(RingStateInflow.ONSET_AXIAL, "ring state", 0.03, 0.5, NONE),
+                  known(RingMemory.DISSOLVING_TIME, "ring state", 0.2, 0.1, NONE)),
               worth(
                   DemoCraft.HEAVY,
                   0.7,
-                  new Known(
-                      RingStateInflow.ONSET_AXIAL,
-                      "ring state",
-                      0.3,
-                      OptionalDouble.of(0.2),
-                      OptionalDouble.of(-0.01)),
-                  new Known(
-                      Helicopter.ENGINE_TIME,
-                      "engine",
-                      -0.02,
-                      OptionalDouble.empty(),
-                      OptionalDouble.of(0.4)))));
+                  known(RingStateInflow.ONSET_AXIAL, "ring state", 0.3, 0.2, -0.01),
+                  known(Helicopter.ENGINE_TIME, "engine", -0.02, NONE, 0.4))));
 
   @Test
   void theGreatestWorthAnywhereComesFirstAndWhatChanceMayGiveIsADash() {

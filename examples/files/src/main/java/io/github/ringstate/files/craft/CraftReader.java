@@ -19,8 +19,12 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Reads a helicopter from TOML: every key must be there, and no other. */
-final class CraftReader {
+/**
+ * Reads a helicopter from TOML: every key must be there, and no other.
+ *
+ * @param document what is read
+ */
+record CraftReader(TomlDocument document) {
 
   static final String NAME = "name";
   static final String DESCRIPTION = "description";
@@ -34,12 +38,6 @@ final class CraftReader {
       List.of(NAME, DESCRIPTION, ROTATION, ENGINE_KIND, HEIGHT_VELOCITY);
   private static final Pattern ONE_WORD = Pattern.compile("[\\p{L}\\p{N}_-]{1,30}");
   private static final Pattern ONE_LINE = Pattern.compile("\\P{Cntrl}{1,300}");
-
-  private final TomlDocument document;
-
-  private CraftReader(TomlDocument document) {
-    this.document = document;
-  }
 
   /**
    * Reads a helicopter.

@@ -19,8 +19,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The table of a craft file with what was fitted to recordings of the craft. */
-final class FittedTable {
+/**
+ * The table of a craft file with what was fitted to recordings of the craft.
+ *
+ * @param document the file
+ */
+record FittedTable(TomlDocument document) {
 
   static final String NAME = "fitted";
 
@@ -42,12 +46,6 @@ final class FittedTable {
 
   /** Relative difference of a number of the craft from its fitted value that is none. */
   private static final double SAME = 1e-9;
-
-  private final TomlDocument document;
-
-  FittedTable(TomlDocument document) {
-    this.document = document;
-  }
 
   static boolean isIn(TomlDocument document) {
     return document.keys().contains(NAME);

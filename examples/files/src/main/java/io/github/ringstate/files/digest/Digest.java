@@ -4,16 +4,16 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** SHA-256 digests as hexadecimal digits. */
 public final class Digest {
-
-  private static final int PIECE = 1 << 16;
 
   private Digest() {}
 
@@ -59,10 +59,7 @@ public final class Digest {
    */
   public static String of(InputStream in) throws IOException {
     MessageDigest digest = sha256();
-    byte[] piece = new byte[PIECE];
-    for (int read = in.read(piece); read >= 0; read = in.read(piece)) {
-      digest.update(piece, 0, read);
-    }
+    in.transferTo(new DigestOutputStream(OutputStream.nullOutputStream(), digest));
     return HexFormat.of().formatHex(digest.digest());
   }
 

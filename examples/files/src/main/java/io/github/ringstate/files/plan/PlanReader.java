@@ -18,8 +18,12 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Reads a plan from TOML: no key is needed, and none but those of a plan may be there. */
-final class PlanReader {
+/**
+ * Reads a plan from TOML: no key is needed, and none but those of a plan may be there.
+ *
+ * @param document what is read
+ */
+record PlanReader(TomlDocument document) {
 
   static final String CREW = "crew";
   static final String TECHNIQUE = "technique";
@@ -31,12 +35,6 @@ final class PlanReader {
   private static final Pattern ONE_LINE = Pattern.compile("\\P{Cntrl}{0,300}");
   private static final String A_LINE =
       "text in quotation marks, one line of at most 300 characters";
-
-  private final TomlDocument document;
-
-  private PlanReader(TomlDocument document) {
-    this.document = document;
-  }
 
   /**
    * Reads a plan.

@@ -43,9 +43,9 @@ public final class ResolvedSettings {
    */
   public ResolvedSettings craft(Helicopter craft) {
     String name = "craft." + craft.name() + ".";
-    put(name + "rotation", Cell.text(craft.sense().label()));
-    put(name + "engine_kind", Cell.text(craft.engine().label()));
-    put(name, craft.numbers());
+    value(name + "rotation", Cell.text(craft.sense().label()));
+    value(name + "engine_kind", Cell.text(craft.engine().label()));
+    numbers(name, craft.numbers());
     return this;
   }
 
@@ -56,10 +56,10 @@ public final class ResolvedSettings {
    * @return these settings
    */
   public ResolvedSettings air(Air air) {
-    put("air.pressure_altitude_m", Cell.exact(air.pressureAltitude()));
-    put("air.temperature_k", Cell.exact(air.temperature()));
-    put("air.pressure_pa", Cell.exact(air.pressure()));
-    put("air.density_kg_per_m3", Cell.exact(air.density()));
+    value("air.pressure_altitude_m", Cell.exact(air.pressureAltitude()));
+    value("air.temperature_k", Cell.exact(air.temperature()));
+    value("air.pressure_pa", Cell.exact(air.pressure()));
+    value("air.density_kg_per_m3", Cell.exact(air.density()));
     return this;
   }
 
@@ -70,8 +70,8 @@ public final class ResolvedSettings {
    * @return these settings
    */
   public ResolvedSettings inflow(InflowModel inflow) {
-    put("model.kind", Cell.text(inflow.name()));
-    put("model." + inflow.name() + ".", inflow.numbers());
+    value("model.kind", Cell.text(inflow.name()));
+    numbers("model." + inflow.name() + ".", inflow.numbers());
     return this;
   }
 
@@ -82,8 +82,8 @@ public final class ResolvedSettings {
    * @return these settings
    */
   public ResolvedSettings recovery(Recovery recovery) {
-    put("pilot.technique", Cell.text(recovery.name()));
-    put("pilot." + recovery.name() + ".", recovery.numbers());
+    value("pilot.technique", Cell.text(recovery.name()));
+    numbers("pilot." + recovery.name() + ".", recovery.numbers());
     return this;
   }
 
@@ -100,19 +100,19 @@ public final class ResolvedSettings {
 
   private void add(Encounter encounter) {
     craft(encounter.craft()).air(encounter.air());
-    put("entry.kind", Cell.text(encounter.entry().name()));
-    put("entry." + encounter.entry().name() + ".", encounter.entry().numbers());
+    value("entry.kind", Cell.text(encounter.entry().name()));
+    numbers("entry." + encounter.entry().name() + ".", encounter.entry().numbers());
     if (encounter.height().isPresent()) {
-      put("entry.height_at_onset_m", Cell.exact(encounter.height().getAsDouble()));
+      value("entry.height_at_onset_m", Cell.exact(encounter.height().getAsDouble()));
     }
     recovery(encounter.recovery());
-    put("pilot.clock", Cell.text(encounter.recognition().clock()));
-    put("pilot.delay_s", Cell.exact(encounter.delay()));
+    value("pilot.clock", Cell.text(encounter.recognition().clock()));
+    value("pilot.delay_s", Cell.exact(encounter.delay()));
     inflow(encounter.inflow());
-    put("model.boundary", Cell.text(encounter.boundary().name()));
-    put("disturbance.", encounter.disturbances().numbers());
+    value("model.boundary", Cell.text(encounter.boundary().name()));
+    numbers("disturbance.", encounter.disturbances().numbers());
     if (encounter.disturbances().random()) {
-      put(
+      value(
           "disturbance.seed",
           new Cell(Long.toString(encounter.disturbances().seed()), Cell.Kind.NUMBER));
     }
@@ -126,7 +126,9 @@ public final class ResolvedSettings {
    * @return these settings
    */
   public ResolvedSettings numbers(String start, ParameterSet numbers) {
-    put(start, numbers);
+    for (Parameter parameter : numbers.parameters()) {
+      value(start + parameter.key(), Cell.exact(numbers.get(parameter)));
+    }
     return this;
   }
 
@@ -138,18 +140,8 @@ public final class ResolvedSettings {
    * @return these settings
    */
   public ResolvedSettings value(String key, Cell value) {
-    put(key, value);
-    return this;
-  }
-
-  private void put(String start, ParameterSet numbers) {
-    for (Parameter parameter : numbers.parameters()) {
-      put(start + parameter.key(), Cell.exact(numbers.get(parameter)));
-    }
-  }
-
-  private void put(String key, Cell value) {
     values.computeIfAbsent(key, first -> new LinkedHashSet<>()).add(value);
+    return this;
   }
 
   /**

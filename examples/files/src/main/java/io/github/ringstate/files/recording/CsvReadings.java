@@ -25,23 +25,24 @@ final class CsvReadings {
   private final Readings readings;
   private final boolean decimalComma;
   private final TimeCells times;
-  private final int[] places;
-  private final RecordedQuantity[] quantities;
-  private final RecordedUnit[] units;
+  private final List<Place> places;
+
+  /** Where in a line a quantity stands. */
+  private record Place(RecordedQuantity quantity, int at, RecordedUnit unit) {}
 
   private CsvReadings(CsvHeader header, Readings readings, boolean decimalComma) {
     this.readings = readings;
     this.decimalComma = decimalComma;
-    quantities = header.columns().keySet().toArray(new RecordedQuantity[0]);
-    places = new int[quantities.length];
-    units = new RecordedUnit[quantities.length];
-    int taken = 0;
-    for (ColumnMap.Column column : header.columns().values()) {
-      places[taken] = header.names().indexOf(column.name());
-      units[taken] = column.unit();
-      taken++;
-    }
-    times = new TimeCells(units[0]);
+    places =
+        header.columns().entrySet().stream()
+            .map(
+                entry ->
+                    new Place(
+                        entry.getKey(),
+                        header.names().indexOf(entry.getValue().name()),
+                        entry.getValue().unit()))
+            .toList();
+    times = new TimeCells(places.get(0).unit());
   }
 
   /**
@@ -145,11 +146,11 @@ final class CsvReadings {
 
   /** The time comes first, as it does in the order of the quantities. */
   private void line(CSVRecord line) {
-    for (int i = 0; i < quantities.length; i++) {
-      String cell = places[i] < line.size() ? line.get(places[i]) : "";
+    for (Place place : places) {
+      String cell = place.at() < line.size() ? line.get(place.at()) : "";
       String plain = decimalComma ? cell.replace(',', '.') : cell;
-      boolean time = quantities[i] == RecordedQuantity.TIME;
-      double value = time ? times.seconds(plain) : units[i].read(plain);
+      boolean time = place.quantity() == RecordedQuantity.TIME;
+      double value = time ? times.seconds(plain) : place.unit().read(plain);
       boolean wrong = Double.isNaN(value) && !cell.isBlank();
       if (time) {
         readings.add(value);
@@ -157,9 +158,9 @@ final class CsvReadings {
           readings.note(RepairKind.UNREADABLE, null);
         }
       } else if (wrong) {
-        readings.note(RepairKind.NOT_A_NUMBER, quantities[i]);
+        readings.note(RepairKind.NOT_A_NUMBER, place.quantity());
       } else {
-        readings.put(quantities[i], value);
+        readings.put(place.quantity(), value);
       }
     }
   }

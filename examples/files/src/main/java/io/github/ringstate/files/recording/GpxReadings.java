@@ -7,6 +7,8 @@ import java.io.PushbackReader;
 import java.io.Reader;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
@@ -40,21 +42,14 @@ final class GpxReadings {
   private final Readings readings;
   private final String text;
   private final StringBuilder content = new StringBuilder();
-  private @Nullable Point point;
+
+  /** A point of a track as far as it is read. */
+  private @Nullable Map<RecordedQuantity, Double> point;
+
   private int depth;
 
   /** How many points began since reading began or went on. */
   private int begun;
-
-  /** A point of a track as far as it is read. */
-  private static final class Point {
-    private double latitude = Double.NaN;
-    private double longitude = Double.NaN;
-    private double height = Double.NaN;
-    private double time = Double.NaN;
-    private double speed = Double.NaN;
-    private double course = Double.NaN;
-  }
 
   private GpxReadings(String text, Readings readings) {
     this.text = text;
@@ -150,9 +145,9 @@ final class GpxReadings {
     }
     content.setLength(0);
     if (local(xml).equals(POINT)) {
-      Point next = new Point();
-      next.latitude = degrees(xml.getAttributeValue(null, "lat"));
-      next.longitude = degrees(xml.getAttributeValue(null, "lon"));
+      Map<RecordedQuantity, Double> next = new EnumMap<>(RecordedQuantity.class);
+      next.put(RecordedQuantity.LATITUDE, degrees(xml.getAttributeValue(null, "lat")));
+      next.put(RecordedQuantity.LONGITUDE, degrees(xml.getAttributeValue(null, "lon")));
       point = next;
       begun++;
     }
@@ -170,23 +165,20 @@ final class GpxReadings {
 
   private void end(String name) {
     depth--;
-    Point current = point;
+    Map<RecordedQuantity, Double> current = point;
     if (current == null) {
       return;
     }
     String said = content.toString();
     switch (name) {
-      case "ele" -> current.height = number(said, RecordedQuantity.HEIGHT);
-      case "time" -> current.time = Moments.seconds(said);
-      case "speed" -> current.speed = number(said, RecordedQuantity.GROUND_SPEED);
-      case "course" -> current.course = Unit.DEGREE.toSi(number(said, RecordedQuantity.TRACK));
+      case "ele" -> number(current, RecordedQuantity.HEIGHT, said, Unit.METRE);
+      case "time" -> current.put(RecordedQuantity.TIME, Moments.seconds(said));
+      case "speed" -> number(current, RecordedQuantity.GROUND_SPEED, said, Unit.METRE_PER_SECOND);
+      case "course" -> number(current, RecordedQuantity.TRACK, said, Unit.DEGREE);
       case POINT -> {
-        readings.add(current.time);
-        readings.put(RecordedQuantity.LATITUDE, current.latitude);
-        readings.put(RecordedQuantity.LONGITUDE, current.longitude);
-        readings.put(RecordedQuantity.HEIGHT, current.height);
-        readings.put(RecordedQuantity.GROUND_SPEED, current.speed);
-        readings.put(RecordedQuantity.TRACK, current.course);
+        Double time = current.remove(RecordedQuantity.TIME);
+        readings.add(time == null ? Double.NaN : time);
+        current.forEach(readings::put);
         point = null;
       }
       default -> {}
@@ -194,12 +186,13 @@ final class GpxReadings {
     content.setLength(0);
   }
 
-  private double number(String said, RecordedQuantity quantity) {
+  private void number(
+      Map<RecordedQuantity, Double> into, RecordedQuantity quantity, String said, Unit unit) {
     double value = Numerals.number(said);
     if (Double.isNaN(value)) {
       readings.note(RepairKind.NOT_A_NUMBER, quantity);
     }
-    return value;
+    into.put(quantity, unit.toSi(value));
   }
 
   /** What is left of the text, behind what opens it; nothing is copied. */

@@ -78,11 +78,7 @@ final class NmeaReadings {
   }
 
   private void gga(String... field) {
-    if (!begin(field[1])) {
-      return;
-    }
-    if (field[6].equals("0") || field[6].isEmpty()) {
-      readings.note(RepairKind.NO_FIX, null);
+    if (!begin(field[1], !field[6].equals("0") && !field[6].isEmpty())) {
       return;
     }
     place(field, 2);
@@ -92,11 +88,7 @@ final class NmeaReadings {
   }
 
   private void rmc(String... field) {
-    if (!begin(field[1])) {
-      return;
-    }
-    if (!field[2].equals("A")) {
-      readings.note(RepairKind.NO_FIX, null);
+    if (!begin(field[1], field[2].equals("A"))) {
       return;
     }
     if (Double.isNaN(date)) {
@@ -128,8 +120,8 @@ final class NmeaReadings {
     }
   }
 
-  /** Goes on with the reading of a time, or begins it; false if the time is none. */
-  private boolean begin(String text) {
+  /** Goes on with the reading of a time, or begins it; false if time or position is none. */
+  private boolean begin(String text, boolean fixed) {
     double digits = Numerals.number(text);
     int whole = (int) digits;
     double read = whole / 10_000 * 3600 + whole / 100 % 100 * 60 + whole % 100 + (digits - whole);
@@ -141,7 +133,10 @@ final class NmeaReadings {
     if (read != clock.timeOfDay()) {
       readings.add(clock.next(read));
     }
-    return true;
+    if (!fixed) {
+      readings.note(RepairKind.NO_FIX, null);
+    }
+    return fixed;
   }
 
   private void place(String[] field, int from) {

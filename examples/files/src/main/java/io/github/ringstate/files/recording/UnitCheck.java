@@ -11,8 +11,11 @@ import java.util.Optional;
  * Finds a unit that was named wrongly, where two quantities of a recording say the same in two
  * ways: a height changes as fast as the vertical speed says, and as another height does. If the
  * ratio of the two is that of two units, one of them is wrong, and which one cannot be seen.
+ *
+ * @param columns the readings
+ * @param file the file's name, for messages
  */
-final class UnitCheck {
+record UnitCheck(Columns columns, String file) {
 
   /** Changes are compared over so long, s. */
   private static final double STRETCH = 10;
@@ -28,14 +31,6 @@ final class UnitCheck {
 
   /** Through so much another instrument may go while a height stands still, m. */
   private static final double STANDING = 30;
-
-  private final Columns columns;
-  private final String file;
-
-  UnitCheck(Columns columns, String file) {
-    this.columns = columns;
-    this.file = file;
-  }
 
   /** Refuses a recording in which two quantities differ as two units do. */
   void check() {

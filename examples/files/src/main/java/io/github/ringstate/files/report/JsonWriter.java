@@ -14,19 +14,10 @@ import java.util.Map;
  * Writes a report as one JSON object: its name, the caution, the definitions, the facts, then the
  * tables as lists of objects, and where it comes from. The order is always the same and numbers are
  * rounded as in CSV.
+ *
+ * @param provenance where the report comes from, as a JSON object; empty for none
  */
-public final class JsonWriter implements CharacterWriter {
-
-  private final String provenance;
-
-  /**
-   * Creates the writer.
-   *
-   * @param provenance where the report comes from, as a JSON object; empty for none
-   */
-  public JsonWriter(String provenance) {
-    this.provenance = provenance;
-  }
+public record JsonWriter(String provenance) implements CharacterWriter {
 
   @Override
   public void write(Report report, Writer out) throws IOException {

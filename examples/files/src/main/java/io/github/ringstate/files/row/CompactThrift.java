@@ -53,9 +53,7 @@ final class CompactThrift {
   }
 
   CompactThrift text(int id, String value) {
-    field(id, BINARY);
-    binary(value);
-    return this;
+    return bytes(id, value.getBytes(UTF_8));
   }
 
   CompactThrift bytes(int id, byte[] value) {
@@ -121,6 +119,11 @@ final class CompactThrift {
   }
 
   private void varint(long value) {
+    varint(value, out);
+  }
+
+  /** Seven bits to a byte, the lowest first. */
+  static void varint(long value, ByteArrayOutputStream out) {
     long rest = value;
     while ((rest & ~0x7FL) != 0) {
       out.write((int) ((rest & 0x7F) | 0x80));

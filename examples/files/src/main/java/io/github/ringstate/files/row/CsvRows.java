@@ -11,16 +11,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * Rows by RFC 4180: one header, lines that end in CR LF, nothing where a row has no value. Numbers
  * are written with a point and as many digits as tell them from their neighbours.
+ *
+ * @param columns the columns
  */
-final class CsvRows implements RowFormat {
+record CsvRows(List<Column> columns) implements RowFormat {
 
   private static final String END = "\r\n";
-
-  private final List<Column> columns;
-
-  CsvRows(List<Column> columns) {
-    this.columns = columns;
-  }
 
   @Override
   public byte[] head() {

@@ -29,9 +29,9 @@ import java.util.zip.GZIPOutputStream;
 @SuppressWarnings("ArrayRecordComponent") // goes straight to a file
 record ParquetPage(byte[] bytes, long plain) {
 
-  private static final int PLAIN = 0;
-  private static final int RLE = 3;
-  private static final int RLE_DICTIONARY = 8;
+  static final int PLAIN = 0;
+  static final int RLE = 3;
+  static final int RLE_DICTIONARY = 8;
   private static final int DICTIONARY_PAGE = 2;
 
   static ParquetPage of(Rows rows, int column, Map<String, Integer> dictionary) {
@@ -62,9 +62,8 @@ record ParquetPage(byte[] bytes, long plain) {
               page.i32(1, type).i32(2, content.length).i32(3, packed.length);
               about.accept(page);
             });
-    byte[] bytes = new byte[header.length + packed.length];
-    System.arraycopy(header, 0, bytes, 0, header.length);
-    System.arraycopy(packed, 0, bytes, header.length, packed.length);
+    byte[] bytes =
+        ByteBuffer.allocate(header.length + packed.length).put(header).put(packed).array();
     return new ParquetPage(bytes, (long) header.length + content.length);
   }
 
@@ -130,12 +129,7 @@ record ParquetPage(byte[] bytes, long plain) {
       while (end < size && number.applyAsInt(end) == value) {
         end++;
       }
-      int head = (end - start) << 1;
-      while ((head & ~0x7F) != 0) {
-        out.write((head & 0x7F) | 0x80);
-        head >>>= 7;
-      }
-      out.write(head);
+      CompactThrift.varint((long) (end - start) << 1, out);
       for (int bits = 0; bits < width; bits += Byte.SIZE) {
         out.write(value >>> bits);
       }

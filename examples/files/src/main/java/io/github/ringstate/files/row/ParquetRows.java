@@ -35,9 +35,6 @@ final class ParquetRows implements RowFormat {
   private static final int REQUIRED = 0;
   private static final int OPTIONAL = 1;
   private static final int UTF8 = 0;
-  private static final int PLAIN = 0;
-  private static final int RLE = 3;
-  private static final int RLE_DICTIONARY = 8;
   private static final int GZIP = 2;
 
   private final List<Column> columns;
@@ -202,7 +199,11 @@ final class ParquetRows implements RowFormat {
                       .i32(1, type)
                       .i32s(
                           2,
-                          plain ? new int[] {PLAIN, RLE} : new int[] {PLAIN, RLE, RLE_DICTIONARY})
+                          plain
+                              ? new int[] {ParquetPage.PLAIN, ParquetPage.RLE}
+                              : new int[] {
+                                ParquetPage.PLAIN, ParquetPage.RLE, ParquetPage.RLE_DICTIONARY
+                              })
                       .texts(3, List.of(column.name()))
                       .i32(4, GZIP)
                       .i64(5, chunk.rows())

@@ -126,12 +126,12 @@ class ExtensionsTest {
     assertNotEquals(one.get(1), other.get(1));
   }
 
-  private static UserError refused(Path... jars) {
+  private static String refused(Path... jars) {
     UserError error = assertThrows(UserError.class, () -> BuiltJar.load(jars));
     String message = String.valueOf(error.getMessage());
     assertEquals(1, message.lines().count(), message);
     assertFalse(message.contains("\tat "), message);
-    return error;
+    return message;
   }
 
   @ParameterizedTest
@@ -155,7 +155,7 @@ class ExtensionsTest {
   void aBadExtensionIsRefusedInASentence(String body, String said) throws IOException {
     Path jar =
         BuiltJar.of(folder, "X", "public final class X implements SweepExtension {" + body + "}");
-    String message = String.valueOf(refused(jar).getMessage());
+    String message = refused(jar);
     assertTrue(message.contains(said), message);
     assertTrue(message.contains("X.jar"), message);
   }
@@ -176,32 +176,25 @@ class ExtensionsTest {
           }
         }
         """;
-    String message = String.valueOf(refused(BuiltJar.of(folder, "X", nan)).getMessage());
+    String message = refused(BuiltJar.of(folder, "X", nan));
     assertTrue(message.contains("induced velocity is NaN"), message);
   }
 
   @Test
   void aWrongClassAMissingOneAndWhatIsNoJarAreRefused() throws IOException {
     String plain = "public final class X {}";
-    assertTrue(
-        String.valueOf(refused(BuiltJar.of(folder, "X", plain)).getMessage())
-            .contains("not a subtype"));
-    assertTrue(
-        String.valueOf(refused(BuiltJar.of(folder, "X", plain, "Y")).getMessage())
-            .contains("not found"));
-    assertTrue(
-        String.valueOf(refused(BuiltJar.of(folder, "X", plain, "")).getMessage())
-            .contains("META-INF"));
+    assertTrue(refused(BuiltJar.of(folder, "X", plain)).contains("not a subtype"));
+    assertTrue(refused(BuiltJar.of(folder, "X", plain, "Y")).contains("not found"));
+    assertTrue(refused(BuiltJar.of(folder, "X", plain, "")).contains("META-INF"));
     Path text = Files.writeString(folder.resolve("text.jar"), "no jar");
-    assertTrue(String.valueOf(refused(text).getMessage()).contains("no jar"));
-    assertTrue(
-        String.valueOf(refused(folder.resolve("none.jar")).getMessage()).contains("no such"));
+    assertTrue(refused(text).contains("no jar"));
+    assertTrue(refused(folder.resolve("none.jar")).contains("no such"));
   }
 
   @Test
   void theSameJarTwiceIsRefused() throws IOException {
     Path jar = BuiltJar.of(folder, "Mine", ALL);
-    assertTrue(String.valueOf(refused(jar, jar).getMessage()).contains("taken"));
+    assertTrue(refused(jar, jar).contains("taken"));
   }
 
   @Test

@@ -38,6 +38,11 @@ class RecordingFileTest {
         + IntStream.range(0, count).mapToObj(line).collect(Collectors.joining("\r\n"));
   }
 
+  private static void assertRefused(String text, String why) {
+    UserError refused = assertThrows(UserError.class, () -> read(text));
+    assertTrue(String.valueOf(refused.getMessage()).contains(why), refused::getMessage);
+  }
+
   /** Kinds of repair with their counts. */
   private static Map<RepairKind, Integer> counts(RecordingFile file) {
     return file.repairs().stream()
@@ -246,18 +251,15 @@ class RecordingFileTest {
             k -> k + "," + 4 * k / (feet ? 0.3048 : 1) + "," + (feet ? 787.4 : 4));
     assertEquals(100, read(right).recording().size());
     String wrong = right.replace(height, feet ? "height_m" : "height_ft");
-    UserError refused = assertThrows(UserError.class, () -> read(wrong));
-    assertTrue(String.valueOf(refused.getMessage()).contains("the right unit by --columns"));
+    assertRefused(wrong, "the right unit by --columns");
     String down =
         lines(
             "time_s," + height + "," + speed,
             100,
             k -> k + "," + 4 * k / (feet ? 0.3048 : 1) + "," + (feet ? -787.4 : -4));
-    refused = assertThrows(UserError.class, () -> read(down));
-    assertTrue(String.valueOf(refused.getMessage()).contains("opposite signs"));
+    assertRefused(down, "opposite signs");
     String both = down.replace(height, feet ? "height_m" : "height_ft");
-    refused = assertThrows(UserError.class, () -> read(both));
-    assertTrue(String.valueOf(refused.getMessage()).contains("opposite signs"));
+    assertRefused(both, "opposite signs");
   }
 
   @ParameterizedTest
@@ -266,8 +268,7 @@ class RecordingFileTest {
     boolean speed = moving.startsWith("v");
     String climb =
         lines("time_s," + still + "," + moving, 20, k -> k + ",100," + (speed ? 4 : 4 * k));
-    UserError refused = assertThrows(UserError.class, () -> read(climb));
-    assertTrue(String.valueOf(refused.getMessage()).contains("100.0 m all the time"));
+    assertRefused(climb, "100.0 m all the time");
     // up to 30 m may be what the other wavers by
     assertEquals(
         8, read(climb.lines().limit(9).collect(Collectors.joining("\n"))).recording().size());

@@ -19,6 +19,9 @@ public final class Graph {
   private final Plot plot;
   private final List<Legend.Entry> entries = new ArrayList<>();
 
+  private double left;
+  private double right = 1;
+
   private Graph(Plot plot) {
     this.plot = plot;
   }
@@ -56,6 +59,8 @@ public final class Graph {
    */
   public Graph x(double low, double high) {
     plot.across(low, high, false);
+    left = low;
+    right = high;
     return this;
   }
 
@@ -168,6 +173,18 @@ public final class Graph {
   public Graph curve(String name, Pen pen, double from, double to, DoubleUnaryOperator function) {
     entries.add(new Legend.Entry(name, pen, true, false));
     return curve(pen, from, to, function);
+  }
+
+  /**
+   * Draws a function of the lower axis from its left end to its right, as {@link #x} gave them.
+   *
+   * @param name what it is, for the legend
+   * @param pen how it looks
+   * @param function the function
+   * @return this graph
+   */
+  public Graph curve(String name, Pen pen, DoubleUnaryOperator function) {
+    return curve(name, pen, left, right, function);
   }
 
   /**

@@ -1,6 +1,7 @@
 package io.github.ringstate.sheets.chart;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /** Points of a plot as they come up. */
@@ -8,9 +9,8 @@ public final class Points {
 
   private static final int STEPS = 240;
 
-  private double[] x = new double[16];
-  private double[] y = new double[16];
-  private int size;
+  private final List<Double> x = new ArrayList<>();
+  private final List<Double> y = new ArrayList<>();
 
   /** No points yet. */
   public Points() {}
@@ -55,13 +55,8 @@ public final class Points {
    * @param atY along the left axis; finite
    */
   public void add(double atX, double atY) {
-    if (size == x.length) {
-      x = Arrays.copyOf(x, 2 * size);
-      y = Arrays.copyOf(y, 2 * size);
-    }
-    x[size] = atX;
-    y[size] = atY;
-    size++;
+    x.add(atX);
+    y.add(atY);
   }
 
   /**
@@ -70,7 +65,7 @@ public final class Points {
    * @return their number
    */
   public int size() {
-    return size;
+    return x.size();
   }
 
   /**
@@ -79,7 +74,7 @@ public final class Points {
    * @return a copy
    */
   public double[] x() {
-    return Arrays.copyOf(x, size);
+    return array(x);
   }
 
   /**
@@ -88,6 +83,10 @@ public final class Points {
    * @return a copy
    */
   public double[] y() {
-    return Arrays.copyOf(y, size);
+    return array(y);
+  }
+
+  private static double[] array(List<Double> values) {
+    return values.stream().mapToDouble(Double::doubleValue).toArray();
   }
 }

@@ -11,26 +11,12 @@ import java.util.List;
  * @param heads the heads of the columns
  * @param rows the lines
  */
-public record PrintedGrid(List<Head> heads, List<Row> rows) {
+public record PrintedGrid(List<Sheet.GridColumn> heads, List<Row> rows) {
 
   /** Copies the lists. */
   public PrintedGrid {
     heads = List.copyOf(heads);
     rows = List.copyOf(rows);
-  }
-
-  /**
-   * The head of a column.
-   *
-   * @param lines its lines, from top to bottom
-   * @param left whether the column stands on the left
-   */
-  public record Head(List<String> lines, boolean left) {
-
-    /** Copies the lines. */
-    public Head {
-      lines = List.copyOf(lines);
-    }
   }
 
   /**
@@ -71,8 +57,6 @@ public record PrintedGrid(List<Head> heads, List<Row> rows) {
       }
       rows.add(new Row(!line.get(0).isEmpty(), fields));
     }
-    return new PrintedGrid(
-        grid.columns().stream().map(column -> new Head(column.head(), column.left())).toList(),
-        rows);
+    return new PrintedGrid(grid.columns(), rows);
   }
 }

@@ -9,6 +9,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
@@ -31,6 +33,9 @@ public enum SheetFont {
 
   private static final String TABLES =
       "head hhea hmtx maxp cmap loca glyf name post OS/2 cvt fpgm prep";
+
+  /** The fonts as the platform draws them, read once. */
+  private static final Map<SheetFont, Font> DRAWN = new ConcurrentHashMap<>();
 
   private static final int NO_BREAK_SPACE = 0xA0;
 
@@ -74,28 +79,14 @@ public enum SheetFont {
    * @return the font
    */
   public Font sized(double size) {
-    return Drawn.of(this).deriveFont((float) size);
+    return DRAWN.computeIfAbsent(this, SheetFont::drawn).deriveFont((float) size);
   }
 
-  /** The fonts as the platform draws them, read once. */
-  private static final class Drawn {
-
-    private static final Font FOR_TEXT = drawn(REGULAR);
-    private static final Font FOR_HEADINGS = drawn(SEMIBOLD);
-
-    static Font of(SheetFont font) {
-      return switch (font) {
-        case REGULAR -> FOR_TEXT;
-        case SEMIBOLD -> FOR_HEADINGS;
-      };
-    }
-
-    private static Font drawn(SheetFont font) {
-      try {
-        return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(font.bytes()));
-      } catch (FontFormatException | IOException failed) {
-        throw new IllegalStateException("the font " + font.file + " cannot be used", failed);
-      }
+  private Font drawn() {
+    try {
+      return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(bytes()));
+    } catch (FontFormatException | IOException failed) {
+      throw new IllegalStateException("the font " + file + " cannot be used", failed);
     }
   }
 
