@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
-import io.github.ringstate.quantity.OutOfRangeException;
 import io.github.ringstate.pilot.Technique;
+import io.github.ringstate.quantity.OutOfRangeException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -182,8 +182,7 @@ class HistoryTest {
     assertEquals(shaft, at.get(FlightQuantity.ENGINE_POWER), 0.3 * shaft);
     // drag and a lean of some degrees are small beside the thrust
     double weight = aside.craft().weight();
-    assertEquals(
-        at.get(FlightQuantity.LOAD_FACTOR), at.get(FlightQuantity.THRUST) / weight, 0.1);
+    assertEquals(at.get(FlightQuantity.LOAD_FACTOR), at.get(FlightQuantity.THRUST) / weight, 0.1);
     // an indicator lags behind a sink that grows
     double indicated = at.get(FlightQuantity.INDICATED_VERTICAL_SPEED);
     assertTrue(indicated < -0.5 && indicated > at.get(FlightQuantity.VERTICAL_SPEED) - 3);
