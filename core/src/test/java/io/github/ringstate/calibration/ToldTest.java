@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.RingStateInflow;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is said of a fit's numbers, and what is thought of them before. */
@@ -132,5 +134,26 @@ class ToldTest {
     for (double[][] none : new double[][][] {{{0}}, {{-1}}, {{1, 2}, {2, 1}}, {{Double.NaN}}}) {
       assertThrows(IllegalArgumentException.class, () -> new Whitening(none));
     }
+  }
+
+  /**
+   * Near an end of a range, 0 to 0.2 here, the slope of the logit is that a hundredth of the range
+   * inside; the deviation is a twentieth of the value, and no less than a millionth of the range.
+   */
+  @ParameterizedTest
+  @CsvSource({"1e-4, 5e-6", "0.1999, 0.009995", "1e-6, 2e-7"})
+  void aPriorNearTheEndOfARangeHasTheSlopeInside(double value, double deviation) {
+    Helicopter craft = DemoCraft.TRAINER.with(CraftBody.DOWNLOAD, value);
+    UncertainNumbers prior = Prior.of(List.of(CraftBody.DOWNLOAD), craft, models(10));
+    double expected = deviation * 0.2 / (0.002 * 0.198);
+    assertEquals(expected, prior.deviation(0), 1e-9 * expected);
+  }
+
+  @Test
+  void twoNumbersTakeTwentyModels() {
+    List<Parameter> two = List.of(RingStateInflow.EXIT_TOTAL, Helicopter.MASS);
+    Helicopter craft = DemoCraft.TRAINER;
+    assertThrows(IllegalArgumentException.class, () -> Prior.of(two, craft, models(19)));
+    assertEquals(2, Prior.of(two, craft, models(20)).parameters().size());
   }
 }

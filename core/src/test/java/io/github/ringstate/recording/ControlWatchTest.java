@@ -53,8 +53,8 @@ class ControlWatchTest {
       // deviation is that of an even distribution, the interval over the square root of twelve
       assertEquals(1 / RATE / FastMath.sqrt(12.0), moved.time().deviation(), 1e-9);
       double change = channel == Channel.PITCH ? moved.pitch() : moved.bank();
-      // by how much in the three seconds after
-      assertEquals(slope * 3, FastMath.toDegrees(change), 0.3);
+      // by how much in the three seconds after, up to the next reading
+      assertEquals(slope * 3, FastMath.toDegrees(change), 0.2);
       assertTrue(Double.isNaN(moved.collective()));
     }
   }
@@ -163,5 +163,36 @@ class ControlWatchTest {
   void whatDoesNotMoveHasNoFirstMovement() {
     assertEquals(Optional.empty(), first(recording(Channel.PITCH, 0, t -> 3)));
     assertEquals(Optional.empty(), first(recording(Channel.HEADING, 0, t -> ramp(t, 5, 10))));
+  }
+
+  /** A nose that rises by no more than 1.5 degrees a second: 2.25 in the time that is watched. */
+  @Test
+  void aSlowFlareMovesForTheEntryToo() {
+    Recording flare = recording(Channel.PITCH, 0, t -> ramp(t, 2, 1.5) - ramp(t, 6, 16.5));
+    assertEquals(6, first(flare).orElseThrow().time().value(), 2 / RATE);
+  }
+
+  @Test
+  void nothingMovesBeyondTheEndAndWhatMovesJustBeforeItDoes() {
+    Recording bank = recording(Channel.BANK, 0, t -> t > 5 - 0.5 / RATE ? 10 : 0);
+    assertTrue(ControlWatch.firstMovement(bank, ONSET, 5 + 1 / RATE).isPresent());
+    assertTrue(ControlWatch.firstMovement(bank, ONSET, 5 - 1 / RATE).isEmpty());
+    assertEquals(Optional.empty(), ControlWatch.firstMovement(bank, END + 2, END + 3));
+  }
+
+  /**
+   * A channel that wavers by w about its line, up and down by turns, steps by 2 w from one reading
+   * to the next, twice the variance of a reading: by that over the rate a time is unsure as well.
+   */
+  @Test
+  void aChannelThatWaversMakesTheTimeUnsure() {
+    double w = 1e-3;
+    Recording wavers =
+        recording(
+            Channel.BANK, 0, t -> ramp(t, 5.003, 10) + ((int) (t * RATE + 0.5) % 2 == 0 ? w : -w));
+    double read = 1 / RATE / FastMath.sqrt(12.0);
+    double wavering = FastMath.sqrt(2) * w / 10;
+    assertEquals(
+        FastMath.hypot(read, wavering), first(wavers).orElseThrow().time().deviation(), 1e-6);
   }
 }

@@ -12,10 +12,15 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.EntryKind;
 import io.github.ringstate.quantity.Unit;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class RecordedOnsetTest {
@@ -104,5 +109,75 @@ class RecordedOnsetTest {
         .findFirst()
         .flatMap(found -> RecordedOnset.of(motion, found, wind))
         .orElseThrow();
+  }
+
+  /** Heights and velocities over the ground of constant acceleration, five a second to 20 s. */
+  private static Recording steady(double[] north, double[] east, double heading) {
+    double[] time = IntStream.range(0, 101).mapToDouble(k -> k / 5.0).toArray();
+    Map<Channel, double[]> values = new EnumMap<>(Channel.class);
+    for (Channel channel :
+        List.of(Channel.HEIGHT, Channel.GROUND_SPEED, Channel.TRACK, Channel.HEADING)) {
+      values.put(channel, new double[time.length]);
+    }
+    for (int k = 0; k < time.length; k++) {
+      double n = north[0] + north[1] * time[k];
+      double e = east[0] + east[1] * time[k];
+      values.get(Channel.HEIGHT)[k] = 200 - 1.5 * time[k] - 0.05 * time[k] * time[k];
+      values.get(Channel.GROUND_SPEED)[k] = FastMath.hypot(n, e);
+      values.get(Channel.TRACK)[k] = FastMath.atan2(e, n);
+      values.get(Channel.HEADING)[k] = heading;
+    }
+    return new Recording(time, values);
+  }
+
+  private static RecordedOnset at(double onset, Recording recording, Wind wind) {
+    Estimate some = new Estimate(onset, 0.1);
+    FoundEncounter found =
+        new FoundEncounter(
+            0,
+            some,
+            150,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            some,
+            some,
+            Verdict.NO_END);
+    VerticalMotion motion = VerticalMotion.of(recording, new Noise(0.01, 0.01, 0.01, 0.01, 0, 60));
+    return RecordedOnset.of(motion, found, wind).orElseThrow();
+  }
+
+  /**
+   * By hand, between two readings: along a nose whose heading has the cosine 0.6 and the sine 0.8,
+   * and to its right.
+   */
+  @Test
+  void speedsAndAccelerationsAreTurnedToTheNoseAtTheOnset() {
+    Recording flight =
+        steady(new double[] {6, -0.4}, new double[] {5, -0.1}, FastMath.atan2(0.8, 0.6));
+    RecordedOnset onset = at(10.1, flight, new Wind(2, -1));
+    // over the ground 1.96 and 3.99 m/s
+    assertEquals(0.6 * 1.96 + 0.8 * 3.99, onset.ahead(), 1e-9);
+    assertEquals(0.6 * 3.99 - 0.8 * 1.96, onset.sideways(), 1e-9);
+    assertEquals(-0.6 * 0.4 - 0.8 * 0.1, onset.forward(), 1e-9);
+    assertEquals(-0.6 * 0.1 + 0.8 * 0.4, onset.right(), 1e-9);
+    assertEquals(0.6 * 2 - 0.8 * 1, onset.wind().north(), 1e-12);
+    assertEquals(-0.6 * 1 - 0.8 * 2, onset.wind().east(), 1e-12);
+    assertEquals(-1.5 - 0.1 * 10.1, onset.verticalSpeed(), 0.01);
+    assertEquals(1.5 + 0.1 * 10.1, onset.intendedDescent(), 0.01);
+    assertEquals(-0.1, onset.up(), 0.02);
+    assertEquals(0, new RecordedOnset(Wind.CALM, 0, 0, 1, 0, 0, 0).intendedDescent());
+  }
+
+  /** 3 and 4 m/s over the ground: the part through the air along it is -21 + 16, 9 - 12, 9 + 16. */
+  @ParameterizedTest
+  @CsvSource({"10, 0, -5", "0, 7, -5", "0, 0, 5", "2, 2, 5"})
+  void withoutAHeadingTheNosePointsAsTheCraftFliesThroughTheAir(
+      double north, double east, double ahead) {
+    Recording flight = steady(new double[] {3, 0}, new double[] {4, 0}, Double.NaN);
+    RecordedOnset onset = at(10, flight, new Wind(north, east));
+    assertEquals(ahead, onset.ahead(), 1e-9);
+    assertEquals(0, onset.sideways(), 1e-9);
+    assertEquals((3 * north + 4 * east) / ahead, onset.wind().north(), 1e-9);
   }
 }

@@ -134,6 +134,14 @@ class EquilibriumCurveTest {
     assertEquals(1, curves.size());
     List<Equilibrium> folds = curves.get(0).folds();
     assertEquals(2, folds.size());
+    List<Equilibrium> points = curves.get(0).points();
+    double own = descents.craft().mass();
+    for (int i = 1; i < points.size(); i++) {
+      double step = Math.abs(points.get(i).mass() - points.get(i - 1).mass());
+      assertTrue(step < 0.051 * own, "step of " + step);
+    }
+    double lightest = descents.craft().si(Helicopter.MINIMUM_MASS);
+    assertTrue(points.stream().skip(1).limit(points.size() - 2).allMatch(p -> p.mass() > lightest));
     for (int i = 0; i < 2; i++) {
       Helicopter loaded = descents.craft().with(Helicopter.MASS, folds.get(i).mass());
       Equilibrium other = curve(DescentCase.of(loaded)).folds().get(i);
@@ -150,7 +158,17 @@ class EquilibriumCurveTest {
     List<EquilibriumCurve> curves = EquilibriumCurve.against(descents, collective, Varied.AIRSPEED);
     assertEquals(2, curves.size());
     assertTrue(curves.get(0).folds().isEmpty());
-    assertTrue(curves.get(0).points().stream().allMatch(Equilibrium::stable));
+    List<Equilibrium> slow = curves.get(0).points();
+    assertTrue(slow.stream().allMatch(Equilibrium::stable));
+    // from a little backwards on, in steps of at most a twentieth of the hover induced velocity
+    double scale = descents.equations().hoverInduced();
+    assertTrue(slow.get(0).airspeed() <= -0.02 * scale && slow.get(0).airspeed() > -0.08 * scale);
+    for (int i = 1; i < slow.size(); i++) {
+      double step = slow.get(i).airspeed() - slow.get(i - 1).airspeed();
+      assertTrue(step > 0 && step < 0.051 * scale, "step of " + step);
+    }
+    double fastest = slow.get(slow.size() - 1).airspeed() / scale;
+    assertTrue(fastest >= 2 && fastest < 2.051, "to " + fastest);
     Equilibrium fold = curves.get(1).folds().get(0);
     Equilibrium other = curve(descents.withAirspeed(fold.airspeed())).folds().get(1);
     assertEquals(collective, other.collective(), 1e-8);

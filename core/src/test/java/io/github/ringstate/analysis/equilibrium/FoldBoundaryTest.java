@@ -69,6 +69,26 @@ class FoldBoundaryTest {
     assertTrue(boundary.widest().orElseThrow().edgewise() < slope.reach().orElseThrow());
   }
 
+  /** From a forward flight on the boundary is the same as from the hover, and ends there. */
+  @Test
+  void theBoundaryBeginsAndEndsAtTheAirspeedThatIsAsked() {
+    DescentCase hover = DescentCase.of(DemoCraft.HEAVY);
+    FoldBoundary boundary = FoldBoundary.of(hover.withAirspeed(3)).orElseThrow();
+    List<Equilibrium> folds = boundary.folds();
+    assertEquals(3, folds.get(0).airspeed(), 1e-9);
+    assertEquals(
+        EquilibriumCurve.againstCollective(hover.withAirspeed(3)).folds().get(0).axial(),
+        folds.get(0).axial(),
+        1e-7);
+    for (int i = 1; i < folds.size() - 1; i++) {
+      assertTrue(folds.get(i).airspeed() > 3);
+    }
+    double last = folds.get(folds.size() - 1).airspeed();
+    assertTrue(last <= 3 && last > 3 - 0.051 * hover.equations().hoverInduced(), "ends at " + last);
+    Equilibrium widest = FoldBoundary.of(hover).orElseThrow().widest().orElseThrow();
+    assertEquals(widest.edgewise(), boundary.widest().orElseThrow().edgewise(), 1e-6);
+  }
+
   /** Momentum theory, smoothed, is damped everywhere. */
   @Test
   void withoutAFoldOfTheInflowThereIsNoBoundaryAndNoLoop() {

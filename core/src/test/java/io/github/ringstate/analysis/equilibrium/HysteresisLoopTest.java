@@ -55,6 +55,15 @@ class HysteresisLoopTest {
     assertTrue(loop.jumpDown().collective() > down - beyond);
     assertTrue(loop.jumpUp().collective() > up);
     assertTrue(loop.jumpUp().collective() < up + beyond);
+    // from 0.4 deg above the upper collective of a fold to 0.4 below the lower, a minute, and back
+    double minutes = 60 + (up - down + Unit.DEGREE.toSi(0.8)) / RATE;
+    List<Sample> lowering = loop.lowering();
+    List<Sample> raising = loop.raising();
+    assertEquals(0, lowering.get(0).time(), 1e-9);
+    assertEquals(up + Unit.DEGREE.toSi(0.4), lowering.get(0).collective(), 1e-9);
+    assertEquals(minutes, lowering.get(lowering.size() - 1).time(), 0.21);
+    assertEquals(minutes, raising.get(0).time(), 0.21);
+    assertEquals(2 * minutes, raising.get(raising.size() - 1).time(), 0.21);
     double clear = Unit.DEGREE.toSi(0.2);
     double hover = CURVE.points().get(0).collective();
     int compared = 0;

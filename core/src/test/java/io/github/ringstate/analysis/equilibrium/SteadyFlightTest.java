@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.StandardAtmosphere;
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.craft.CraftBody;
 import io.github.ringstate.craft.CraftLimits;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.craft.Helicopter;
@@ -74,6 +75,21 @@ class SteadyFlightTest {
     Helicopter highLever = DemoCraft.TRAINER.with(CraftLimits.MINIMUM_COLLECTIVE, 9);
     String low = refusal(equations(highLever, 0, Wind.CALM), 0, 0);
     assertTrue(low.contains("a collective of 8.24 deg; its minimum collective is 9"), low);
+    // by hand, at 35 m/s 2 m2 of drag take 1500 N of 5900, 14 deg of pitch; 25 m/s aside and 4 m2
+    // as much of bank
+    Helicopter level =
+        DemoCraft.TRAINER.with(CraftLimits.PITCH_LIMIT, 10).with(CraftBody.FORWARD_AREA, 2);
+    String nose = refusal(equations(level, 0, Wind.CALM), 35, 0);
+    assertTrue(nose.contains("its " + CraftLimits.PITCH_LIMIT.name() + " is 10.00 deg"), nose);
+    Helicopter upright =
+        DemoCraft.TRAINER.with(CraftLimits.BANK_LIMIT, 10).with(CraftBody.SIDE_AREA, 4);
+    String bank =
+        String.valueOf(
+            assertThrows(
+                    NoSteadyFlightException.class,
+                    () -> SteadyFlight.find(equations(upright, 0, Wind.CALM), 0, 25, 0))
+                .getMessage());
+    assertTrue(bank.contains("its " + CraftLimits.BANK_LIMIT.name() + " is 10.00 deg"), bank);
   }
 
   @Test

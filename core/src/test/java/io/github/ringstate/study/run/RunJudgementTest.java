@@ -86,6 +86,11 @@ class RunJudgementTest {
     } else {
       assertTrue(judged.groundSpeedInstead().isEmpty());
     }
+    if (verdict == RunVerdict.FLY_WITH_A_LIMIT) {
+      assertEquals(24, knots(judged.minimumAirspeed()), 1e-9);
+    } else {
+      assertTrue(judged.minimumAirspeed().isEmpty());
+    }
   }
 
   @Test

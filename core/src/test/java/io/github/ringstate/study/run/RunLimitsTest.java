@@ -127,4 +127,31 @@ class RunLimitsTest {
     assertTrue(one.below(1.99));
     assertTrue(one.above(2.01));
   }
+
+  /** 20 kt of wind by arithmetic: a hover has them from ahead, and 60 kt downwind leave 40. */
+  @Test
+  void aGroundSpeedInsteadMayBeNoneOrTheGreatestOrThePlanned() {
+    RunPlan plan = plan(DemoCraft.TRAINER, 20, 20, 30);
+    double south = Math.PI;
+    assertEquals(0, Runs.limits(0, 20).maximumGroundSpeed(plan, 0).orElseThrow());
+    assertEquals(60, knots(Runs.limits(40, 80).minimumGroundSpeed(plan, south)), 1e-9);
+    assertEquals(OptionalDouble.empty(), Runs.limits(41, 80).minimumGroundSpeed(plan, south));
+    for (int speed = 1; speed <= 60; speed++) {
+      RunPlan kept = plan.withGroundSpeed(speed * KNOT);
+      assertEquals(speed, knots(Runs.limits(0, 80).maximumGroundSpeed(kept, 0)), 1e-9);
+      assertEquals(speed, knots(Runs.limits(0, 80).minimumGroundSpeed(kept, 0)), 1e-9);
+    }
+  }
+
+  private static double knots(OptionalDouble speed) {
+    return Unit.KNOT.fromSi(speed.orElseThrow());
+  }
+
+  @Test
+  void aMarginThatIsJustKeptIsKept() {
+    RunStudy study = study(10, 15, 25);
+    double wanted = study.boundaryMargin(10 * KNOT).orElseThrow();
+    assertTrue(study.boundaryMargin(9 * KNOT).orElseThrow() < wanted);
+    assertEquals(10 * KNOT, RunLimits.find(study, wanted, 0, KNOT).orElseThrow().minimum());
+  }
 }

@@ -153,4 +153,18 @@ class RunPlanTest {
     assertFalse(allowed.isOvertaken(south));
     assertTrue(allowed.withGroundSpeed(Unit.KNOT.toSi(19.99)).isOvertaken(south));
   }
+
+  /** A compass rose: the other way of a direction, from 0 on and below 360. */
+  @ParameterizedTest
+  @CsvSource({"0, 180", "90, 270", "179, 359", "180, 0", "270, 90", "360, 180"})
+  void downwindIsTheOtherWay(double from, double downwind) {
+    RunWind wind = new RunWind(Unit.DEGREE.toSi(from), 5, 5, 0);
+    assertEquals(downwind, Unit.DEGREE.fromSi(wind.downwind()), 1e-9);
+  }
+
+  @Test
+  void airThatGustsIsNotCalm() {
+    assertTrue(RunWind.calm(2).isCalm());
+    assertFalse(wind(0, 1).isCalm());
+  }
 }
