@@ -19,8 +19,7 @@ record IndependentIntervals(double[] sorted) implements Intervals {
 
   @Override
   public Share shareLosing(double height, double confidence) {
-    int losing = (int) Arrays.stream(sorted).filter(loss -> loss >= height).count();
-    return Share.of(losing, sorted.length, confidence);
+    return Share.of(Intervals.losing(sorted, height), sorted.length, confidence);
   }
 
   @Override

@@ -1,5 +1,7 @@
 package io.github.ringstate.study;
 
+import java.util.Arrays;
+
 /** Confidence intervals of what a sample shows; how wide they are depends on how it was drawn. */
 interface Intervals {
 
@@ -8,4 +10,9 @@ interface Intervals {
 
   /** The part that lost at least a height; see {@link LossSpread#shareLosing(double, double)}. */
   Share shareLosing(double height, double confidence);
+
+  /** How many of some losses are at least a height. */
+  static int losing(double[] losses, double height) {
+    return (int) Arrays.stream(losses).filter(loss -> loss >= height).count();
+  }
 }

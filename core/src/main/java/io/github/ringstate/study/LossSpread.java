@@ -5,6 +5,8 @@ import io.github.ringstate.chance.SobolStream;
 import io.github.ringstate.encounter.Ending;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,12 +17,12 @@ import org.jspecify.annotations.Nullable;
 public final class LossSpread {
 
   private final double[] sorted;
-  private final int[] endings;
+  private final Map<Ending, Long> endings;
   private final Intervals intervals;
   private final List<PilotFlight> flights;
 
   private LossSpread(
-      double[] sorted, int[] endings, Intervals intervals, List<PilotFlight> flights) {
+      double[] sorted, Map<Ending, Long> endings, Intervals intervals, List<PilotFlight> flights) {
     this.sorted = sorted;
     this.endings = endings;
     this.intervals = intervals;
@@ -57,14 +59,11 @@ public final class LossSpread {
    * @return their spread
    */
   public static LossSpread of(Ending[] endings, double[] losses, Drawing drawing) {
-    int[] counts = new int[Ending.values().length];
-    for (Ending ending : endings) {
-      counts[place(ending)]++;
-    }
     double[] sorted = sorted(endings, losses, 0, 1);
     return new LossSpread(
         sorted,
-        counts,
+        Arrays.stream(endings)
+            .collect(Collectors.groupingBy(ending -> ending, Collectors.counting())),
         switch (drawing) {
           case INDEPENDENT -> new IndependentIntervals(sorted);
           case SOBOL -> {
@@ -90,29 +89,18 @@ public final class LossSpread {
     return sorted;
   }
 
-  private static int place(Ending ending) {
-    return switch (ending) {
-      case ARRESTED -> 0;
-      case GROUND -> 1;
-      case NOT_ARRESTED -> 2;
-      case NO_ONSET -> 3;
-      case ARREST_NOT_LASTING -> 4;
-      case STOPPED -> 5;
-    };
-  }
-
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof LossSpread spread
         && Arrays.equals(sorted, spread.sorted)
-        && Arrays.equals(endings, spread.endings)
+        && endings.equals(spread.endings)
         && intervals.equals(spread.intervals)
         && flights.equals(spread.flights);
   }
 
   @Override
   public int hashCode() {
-    return 31 * Arrays.hashCode(sorted) + Arrays.hashCode(endings);
+    return 31 * Arrays.hashCode(sorted) + endings.hashCode();
   }
 
   /** How many there are and how they ended, with the median loss in metres. */
@@ -162,7 +150,7 @@ public final class LossSpread {
    * @return their number
    */
   public int count(Ending ending) {
-    return endings[place(ending)];
+    return endings.getOrDefault(ending, 0L).intValue();
   }
 
   /**
@@ -202,7 +190,7 @@ public final class LossSpread {
    * @return the share, 0 to 1; NaN if nobody met it
    */
   public double shareLosing(double height) {
-    return (double) Arrays.stream(sorted).filter(loss -> loss >= height).count() / sorted.length;
+    return (double) Intervals.losing(sorted, height) / sorted.length;
   }
 
   /**

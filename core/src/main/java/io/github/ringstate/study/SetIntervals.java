@@ -97,13 +97,8 @@ final class SetIntervals implements Intervals {
 
   @Override
   public Share shareLosing(double height, double confidence) {
-    int[] counts = new int[sets.length];
-    int count = 0;
-    for (int set = 0; set < sets.length; set++) {
-      int below = below(sets[set], height);
-      counts[set] = sets[set].length - below;
-      count += counts[set];
-    }
+    int[] counts = Arrays.stream(sets).mapToInt(set -> Intervals.losing(set, height)).toArray();
+    int count = Intervals.losing(sorted, height);
     Share independent = Share.of(count, sorted.length, confidence);
     if (Math.min(count, sorted.length - count) < FEW) {
       return independent;
@@ -126,20 +121,6 @@ final class SetIntervals implements Intervals {
       }
     }
     return held;
-  }
-
-  private static int below(double[] ascending, double height) {
-    int low = 0;
-    int high = ascending.length;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (ascending[middle] < height) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
   }
 
   /** Student's t of the counts against a share of the sizes; positive if they are greater. */
