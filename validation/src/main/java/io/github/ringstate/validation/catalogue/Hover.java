@@ -30,7 +30,6 @@ final class Hover {
   static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (Craft craft : Craft.all(models)) {
-
       Motion hover = craft.vertical(0);
       double thrust = hover.loads().thrust();
       double ideal = thrust * craft.hoverInduced(thrust);
