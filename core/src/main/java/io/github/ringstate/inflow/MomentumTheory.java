@@ -69,7 +69,10 @@ public final class MomentumTheory extends MadeOf implements InflowModel {
     return "momentum-theory";
   }
 
-  /** {@inheritDoc} Between -2 and 0 only from {@link #singleRootEdgewise()} on. */
+  /**
+   * {@inheritDoc} Between the axial speeds -2 and 0 the edgewise speed is to be {@link
+   * #singleRootEdgewise()} or more.
+   */
   @Override
   public double induced(double edgewise, double axial) {
     check(edgewise, axial);

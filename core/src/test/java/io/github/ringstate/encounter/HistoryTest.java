@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.OutOfRangeException;
 import java.util.ArrayList;
 import java.util.List;
@@ -146,5 +147,51 @@ class HistoryTest {
     assertEquals(Ending.NO_ONSET, flight.outcome().ending());
     assertEquals(60, flight.history().end(), 1e-9);
     assertEquals("entry", flight.history().at(59).phase());
+  }
+
+  /** What is told of one instant hangs together, and rates are the slopes of what they change. */
+  @Test
+  void quantitiesOfAnInstantHangTogether() {
+    Encounter aside = ENCOUNTER.withRecovery(Technique.LATERAL.standard());
+    RecordedFlight flight = aside.record();
+    History history = flight.history();
+    double time = flight.outcome().onsetTime().orElseThrow() + aside.delay() + 0.5;
+    Instant at = history.at(time);
+    double heading = at.get(FlightQuantity.HEADING);
+    double north = at.get(FlightQuantity.SPEED_NORTH);
+    double east = at.get(FlightQuantity.SPEED_EAST);
+    assertTrue(Math.abs(north) > 0.1 && Math.abs(east) > 0.1, north + " " + east);
+    assertEquals(
+        north * Math.cos(heading) + east * Math.sin(heading),
+        at.get(FlightQuantity.GROUND_SPEED),
+        1e-9);
+    assertSlope(history, time, FlightQuantity.NORTH, north);
+    assertSlope(history, time, FlightQuantity.EAST, east);
+    assertSlope(history, time, FlightQuantity.PITCH, at.get(FlightQuantity.PITCH_RATE));
+    assertSlope(history, time, FlightQuantity.BANK, at.get(FlightQuantity.BANK_RATE));
+    assertTrue(Math.abs(at.get(FlightQuantity.BANK_RATE)) > 0.01);
+    // a ring at the onset is as deep as the descent, of some half a hover induced velocity
+    assertTrue(at.get(FlightQuantity.RING) < -0.3, "ring " + at.get(FlightQuantity.RING));
+    double hover = aside.craft().hoverInducedVelocity(aside.air());
+    assertEquals(
+        at.get(FlightQuantity.INDUCED) / hover, at.get(FlightQuantity.INDUCED_OVER_HOVER), 1e-12);
+    double continuous = aside.craft().continuousPower(aside.air());
+    double shaft = at.get(FlightQuantity.SHAFT_POWER);
+    assertEquals(shaft / continuous, at.get(FlightQuantity.POWER), 1e-12);
+    // the rotor's inertia takes up a part of what the engine gives
+    assertEquals(shaft, at.get(FlightQuantity.ENGINE_POWER), 0.3 * shaft);
+    // drag and a lean of some degrees are small beside the thrust
+    double weight = aside.craft().weight();
+    assertEquals(at.get(FlightQuantity.LOAD_FACTOR), at.get(FlightQuantity.THRUST) / weight, 0.1);
+    // an indicator lags behind a sink that grows
+    double indicated = at.get(FlightQuantity.INDICATED_VERTICAL_SPEED);
+    assertTrue(indicated < -0.5 && indicated > at.get(FlightQuantity.VERTICAL_SPEED) - 3);
+  }
+
+  private static void assertSlope(
+      History history, double time, FlightQuantity quantity, double slope) {
+    double step = 0.01;
+    double change = history.at(time + step).get(quantity) - history.at(time - step).get(quantity);
+    assertEquals(slope, change / (2 * step), 0.01 + 0.02 * Math.abs(slope), quantity.label());
   }
 }

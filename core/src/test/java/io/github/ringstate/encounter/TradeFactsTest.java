@@ -118,7 +118,6 @@ class TradeFactsTest {
    * arrest the trainer after 4.5 s, and does after 5.6 s, at 1,900 ft below the onset.
    */
   static Stream<Arguments> craftEntriesAndRecoveries() {
-
     List<Entry> entries =
         List.of(new Settling(), new Steep(), new Downwind(), new TailwindApproach());
     return Stream.concat(

@@ -167,7 +167,6 @@ class FastPropagatorTest extends PropagatorContract {
     Problem.Counted equations = problem.equations();
     Problem.Counted others = problem.equations();
     FastPropagator<String, Point> kept = fast(problem, 1e-5);
-    kept.start(0, problem.start());
     kept.propagateShared(equations, problem.end(), List.of());
     int whole = equations.count();
     int saved = 0;
@@ -178,7 +177,6 @@ class FastPropagatorTest extends PropagatorContract {
       saved += equations.count() - before < 0.2 * whole ? 1 : 0;
       kept.propagate(others, problem.end(), List.of());
       FastPropagator<String, Point> anew = fast(problem, 1e-5);
-      anew.start(0, problem.start());
       anew.propagateShared(equations, until, List.of());
       anew.propagate(others, problem.end(), List.of());
       for (int i = 0; i < problem.start().length; i++) {
@@ -193,7 +191,6 @@ class FastPropagatorTest extends PropagatorContract {
   void onlyASharedFirstLegIsKept() {
     Problem.Counted equations = OSCILLATOR.equations();
     FastPropagator<String, Point> propagator = fast(OSCILLATOR, 1e-5);
-    propagator.start(0, OSCILLATOR.start());
     propagator.propagate(equations, 5, List.of());
     propagator.propagateShared(equations, 10, List.of());
     propagator.restart(9);
@@ -213,7 +210,6 @@ class FastPropagatorTest extends PropagatorContract {
     OSCILLATOR.fly(propagator, 2 * Math.PI);
     assertEquals(Math.PI, propagator.timed(), 0.01);
     FastPropagator<String, Point> without = fast(OSCILLATOR, 1e-8);
-    without.start(0, OSCILLATOR.start());
     OSCILLATOR.fly(without, 2 * Math.PI);
     assertEquals(0, without.timed());
   }
@@ -256,7 +252,6 @@ class FastPropagatorTest extends PropagatorContract {
     FastPropagator<String, Point> propagator = fast(OSCILLATOR, 1e-5);
     double[] ends = new double[3];
     int[] counts = new int[3];
-    propagator.start(0, OSCILLATOR.start());
     for (int i = 0; i < ends.length; i++) {
       propagator.restart(0);
       if (i == 1) {

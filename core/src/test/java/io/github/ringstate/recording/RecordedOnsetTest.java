@@ -94,7 +94,6 @@ class RecordedOnsetTest {
     assertEquals(wind.north(), tailFirst.wind().north(), 0.02 * wind.speed());
     double[] west = new double[recording.size()];
     Arrays.fill(west, FastMath.toRadians(270));
-
     // it slides south, so to the left of a nose to the west, and so blows the wind
     RecordedOnset toTheLeft = onset(flown, Rewritten.with(recording, Channel.HEADING, west), wind);
     assertEquals(tailFirst.ahead(), toTheLeft.sideways(), 0.1);

@@ -233,8 +233,6 @@ class BadExtensionTest {
     assertEquals(1, asked.get());
   }
 
-  /** Throws in flight. */
-
   /** Delays of 0 and of a minute are the ends of what a pilot may take. */
   @Test
   void whatCanBeFlownIsTakenWithTheBuiltInParts() {

@@ -67,7 +67,7 @@ class UserErrorTest {
         "portion of none | 2 | DIR/good.toml DIR/out --portion 0 | '0'",
         "portion of half | 2 | DIR/good.toml DIR/out --portion=1.5 | '1.5'",
         "huge portion | 2 | DIR/good.toml DIR/out --portion 99999999999 | 2147483647",
-        "no portion | 2 | DIR/good.toml DIR/out --portion | \"\"",
+        "no portion | 2 | DIR/good.toml DIR/out --portion | ''",
         "crumbs | 2 | DIR/large.toml DIR/out --portion 9999 | 10000 points or more",
         "no such file | 1 | DIR/missing.toml DIR/out | there is no such file",
         "no TOML | 1 | DIR/no-toml.toml DIR/out | line 1",

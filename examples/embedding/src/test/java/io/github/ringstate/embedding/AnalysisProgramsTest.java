@@ -5,13 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.inflow.RingStateInflow;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
 /** The programs of the guide to analysis run, and say what the page says that they say. */
@@ -20,12 +17,6 @@ class AnalysisProgramsTest {
   private static final Path SOURCES =
       Path.of("src", "main", "java", "io", "github", "ringstate", "embedding");
 
-  private static List<String> lines(Consumer<PrintStream> program) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    program.accept(new PrintStream(bytes, true, UTF_8));
-    return bytes.toString(UTF_8).lines().toList();
-  }
-
   private static double number(String line, String before) {
     String rest = line.substring(line.indexOf(before) + before.length()).strip();
     return Double.parseDouble(rest.split("[ ,]", 2)[0]);
@@ -33,7 +24,7 @@ class AnalysisProgramsTest {
 
   @Test
   void theFoldsStandBehindTheDescents() {
-    List<String> lines = lines(FoldData::run);
+    List<String> lines = ProgramsTest.lines(FoldData::run);
     assertEquals(2, lines.stream().filter(line -> line.endsWith("fold")).count());
     assertTrue(lines.get(lines.size() - 1).endsWith("fold"));
     assertTrue(lines.stream().anyMatch(line -> line.endsWith("unstable")));
@@ -41,13 +32,13 @@ class AnalysisProgramsTest {
 
   @Test
   void theSinkJumpsBackAtMoreCollectiveThanItJumpsDown() {
-    List<String> lines = lines(FlownHysteresis::run);
+    List<String> lines = ProgramsTest.lines(FlownHysteresis::run);
     assertTrue(number(lines.get(1), "back at") > number(lines.get(0), "down at") + 1);
   }
 
   @Test
   void theTornadoHasTheLongestBarFirst() {
-    List<String> lines = lines(LossTornado::run);
+    List<String> lines = ProgramsTest.lines(LossTornado::run);
     assertEquals(5, lines.size());
     for (int i = 1; i < lines.size(); i++) {
       assertTrue(number(lines.get(i), ":") <= number(lines.get(i - 1), ":"), lines.get(i));
@@ -56,7 +47,7 @@ class AnalysisProgramsTest {
 
   @Test
   void theSharesAreShares() {
-    for (String line : lines(SobolShares::run)) {
+    for (String line : ProgramsTest.lines(SobolShares::run)) {
       assertTrue(number(line, ": total") >= 0, line);
       assertTrue(number(line, ": total") <= 1 + number(line, "+-"), line);
     }
@@ -64,13 +55,13 @@ class AnalysisProgramsTest {
 
   @Test
   void theLateralRecoveryLosesMoreThanTheBest() {
-    String line = lines(LeastLoss::run).get(0);
+    String line = ProgramsTest.lines(LeastLoss::run).get(0);
     assertTrue(number(line, "lateral") > 0, line);
   }
 
   @Test
   void theSinkGrowsOnEitherSideOfTheRing() {
-    List<String> lines = lines(LinearModes::run);
+    List<String> lines = ProgramsTest.lines(LinearModes::run);
     for (String side : List.of("DEEPENING, heave:", "DISSOLVING, heave:")) {
       String heave = lines.stream().filter(line -> line.startsWith(side)).findFirst().orElseThrow();
       assertTrue(number(heave, ":") > 0, heave);
@@ -80,7 +71,7 @@ class AnalysisProgramsTest {
   /** What the guide says of other physics is what the program prints. */
   @Test
   void otherPhysicsLosesWhatTheGuideSays() throws IOException {
-    List<String> lines = lines(OtherPhysics::run);
+    List<String> lines = ProgramsTest.lines(OtherPhysics::run);
     assertEquals(12, lines.size());
     String guide = Files.readString(Path.of("GUIDE.md"), UTF_8);
     assertTrue(guide.contains(String.join("\n", lines) + "\n"), String.join("\n", lines));
@@ -88,7 +79,7 @@ class AnalysisProgramsTest {
 
   @Test
   void twoInventedRecordingsTellOfTheRingsEnd() {
-    String line = lines(FitRecordings::run).get(0);
+    String line = ProgramsTest.lines(FitRecordings::run).get(0);
     assertTrue(line.startsWith("2 encounters: ring_exit_total_inflow about "), line);
     // they were flown with the standard number; wide, since it is one draw of noise
     assertEquals(

@@ -30,7 +30,7 @@ class ProgramsTest {
   private static final Path SOURCES = Path.of("src", "main", "java");
   private static final Pattern JAVA_BLOCK = Pattern.compile("```java\n(.*?)```", Pattern.DOTALL);
 
-  private static List<String> lines(Consumer<PrintStream> program) {
+  static List<String> lines(Consumer<PrintStream> program) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     program.accept(new PrintStream(bytes, true, UTF_8));
     return bytes.toString(UTF_8).lines().toList();

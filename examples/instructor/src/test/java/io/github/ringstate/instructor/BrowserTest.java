@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -39,9 +38,9 @@ class BrowserTest {
     Chromium.isThere();
   }
 
-  private static Chromium open(String... args) throws IOException, InterruptedException {
+  private static Chromium open(String command) throws IOException, InterruptedException {
     Path file = Files.createTempFile(folder, "driven", ".html");
-    Files.write(file, Documents.shared(args));
+    Files.writeString(file, Documents.text(command));
     Chromium browser = new Chromium();
     browser.open(file.toUri());
     return browser;
@@ -66,7 +65,7 @@ class BrowserTest {
     String rest = "id=\"delay-out\"[^>]*>([^<]*)<";
     String line = "<line x1=\"([0-9.]+)\"[^>]*id=\"now-line\"";
     String loss = "arrested, ([0-9]+) ft lost</td>";
-    try (Chromium page = open("fly", "--format", "html")) {
+    try (Chromium page = open("fly --format html")) {
       String first = page.ask(DOM);
       page.ask(set("time", "5"));
       String later = page.ask(DOM);
@@ -92,10 +91,10 @@ class BrowserTest {
   @Test
   void theLossOnThePageIsThatOfTheTable() throws IOException, InterruptedException {
     String loss;
-    try (Chromium page = open("fly", "--recovery", "forward", "--delay", "2", "--format", "html")) {
+    try (Chromium page = open("fly --recovery forward --delay 2 --format html")) {
       loss = found(page.ask(DOM), "forward</th>.*?arrested, ([0-9]+) ft lost");
     }
-    String csv = Run.of("loss", "--recovery", "forward", "--delays", "2", "--format", "csv").out();
+    String csv = Run.line("loss --recovery forward --delays 2 --format csv").out();
     double table = Double.parseDouble(found(csv, "arrested,([0-9.]+)"));
     assertEquals(table, Double.parseDouble(loss), 0.55);
   }
@@ -105,7 +104,7 @@ class BrowserTest {
   @Test
   void everyControlOfTheClassroomPageIsReachedByTheKeyboardAndSeenToBe()
       throws IOException, InterruptedException {
-    try (Chromium page = open("fly", "--format", "html")) {
+    try (Chromium page = open("fly --format html")) {
       List<String> reached = new ArrayList<>();
       for (int i = 0; i < 7; i++) {
         page.press(Keys.TAB);
@@ -123,8 +122,7 @@ class BrowserTest {
   @Test
   void powerAloneIsNamedOnThePageForWhatItIsNotAndThePrintIsStillOneSheet()
       throws IOException, InterruptedException {
-    try (Chromium page =
-            open("fly", "--recovery", "collective", "--delay", "2", "--format", "html");
+    try (Chromium page = open("fly --recovery collective --delay 2 --format html");
         PDDocument paper = Loader.loadPDF(page.printed())) {
       String named = "collective (not a way out)";
       assertTrue(page.ask("document.getElementById('said').textContent").contains(named));
@@ -158,7 +156,7 @@ class BrowserTest {
             + ".map(function (l) { return l.getAttribute('data-delay'); }).join(' ')";
     String line = "document.getElementById('now-line').getAttribute('x1')";
     String wide = "String(document.getElementById('strips').viewBox.baseVal.width)";
-    try (Chromium page = open("fly", "--format", "html")) {
+    try (Chromium page = open("fly --format html")) {
       tabTo(page, "delay");
       double before = loss(page);
       page.press(Keys.ARROW_RIGHT);
@@ -201,7 +199,7 @@ class BrowserTest {
             + ".replace(/^M([0-9.]+) .*/, '$1')";
     String wide = "String(document.getElementById('strips').viewBox.baseVal.width)";
     // samples are whole steps since the start of the flight, hence never at the instants asked for
-    try (Chromium page = open("fly", "--format", "html")) {
+    try (Chromium page = open("fly --format html")) {
       double axis = Double.parseDouble(page.ask(wide)) - 170;
       assertEquals(0, Double.parseDouble(page.ask(rings)), 0.05);
       // four of the 27 s that begin 3 s before onset; the delay is given in hundredths
@@ -211,11 +209,9 @@ class BrowserTest {
 
   @Test
   void aFlightIntoTheGroundIsToldAsSuch() throws IOException, InterruptedException {
-    String[] args = {"fly", "--height-ft", "100", "--recovery", "autorotation", "--delay", "2"};
-    String csv =
-        Run.of("loss", "--height-ft", "100", "--recovery", "autorotation", "--delays", "2").out();
-    String impact = found(csv, "GROUND ([0-9]+)");
-    try (Chromium page = open(with(args, "--format", "html"))) {
+    String flown = " --height-ft 100 --recovery autorotation";
+    String impact = found(Run.line("loss --delays 2" + flown).out(), "GROUND ([0-9]+)");
+    try (Chromium page = open("fly --delay 2 --format html" + flown)) {
       String said = page.ask("document.getElementById('said').textContent");
       double told =
           Double.parseDouble(found(said, "autorotation reaches the ground at ([0-9]+) ft/min"));
@@ -225,15 +221,10 @@ class BrowserTest {
     }
   }
 
-  private static String[] with(String[] args, String... more) {
-    return Stream.of(args, more).flatMap(Stream::of).toArray(String[]::new);
-  }
-
   @Test
   void aPageWithoutRingStateHasNothingToMoveAndDrawsNothing()
       throws IOException, InterruptedException {
-    try (Chromium page =
-        open("fly", "--entry", "settling", "--wind-kt", "40", "--format", "html")) {
+    try (Chromium page = open("fly --entry settling --wind-kt 40 --format html")) {
       assertEquals(
           "0", page.ask("document.querySelectorAll('input, svg, script:not([type])').length"));
       String text = page.ask("document.body.textContent.replace(/\\s+/g, ' ')");
@@ -256,7 +247,7 @@ class BrowserTest {
             "lesson --pilots 8 --state primed --format html",
             "runs --wind-from-deg 240 --wind-kt 12 --pilots 8 --format html",
             "boundary --format html")) {
-      try (Chromium page = open(command.split(" ", -1))) {
+      try (Chromium page = open(command)) {
         // a telephone, and on both sides of what the sheets of paper measure across
         for (int width : new int[] {390, 805, 1000, 1070, 1145}) {
           page.sized(width, 800);
@@ -269,7 +260,7 @@ class BrowserTest {
         assertEquals(List.of(), page.complaints());
       }
     }
-    try (Chromium page = open("fly", "--format", "html")) {
+    try (Chromium page = open("fly --format html")) {
       page.sized(390, 800);
       String scale =
           "String(document.getElementById('side').clientWidth"
@@ -293,8 +284,7 @@ class BrowserTest {
   @Test
   void theClassroomFitsAProjectorWithoutScrollingAndNoLabelsCollide()
       throws IOException, InterruptedException {
-    try (Chromium page =
-        open("fly", "--height-ft", "500", "--terrain-ft", "0:0,300:80", "--format", "html")) {
+    try (Chromium page = open("fly --height-ft 500 --terrain-ft 0:0,300:80 --format html")) {
       page.sized(1280, 720);
       assertEquals("true", page.ask("document.documentElement.scrollHeight <= window.innerHeight"));
       assertEquals("", page.ask(collisions("side")));
@@ -328,7 +318,7 @@ class BrowserTest {
   @Test
   void theSpaceBarTicksARecoveryAndItIsDrawnAndToldAndPrinted()
       throws IOException, InterruptedException {
-    try (Chromium page = open("fly", "--format", "html")) {
+    try (Chromium page = open("fly --format html")) {
       tabTo(page, "autorotation");
       page.press(Keys.SPACE);
       assertEquals("true", page.ask("document.activeElement.checked"));
@@ -357,7 +347,7 @@ class BrowserTest {
   })
   void aPagePrintedByABrowserIsOneSheetOfPaper(String command, double width, double height)
       throws IOException, InterruptedException {
-    try (Chromium page = open(command.replace(';', ',').split(" ", -1));
+    try (Chromium page = open(command.replace(';', ','));
         PDDocument paper = Loader.loadPDF(page.printed())) {
       // of a loss table the words are on the back
       assertEquals(command.startsWith("loss") ? 2 : 1, paper.getNumberOfPages());

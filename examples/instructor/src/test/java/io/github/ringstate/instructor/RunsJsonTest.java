@@ -22,6 +22,28 @@ class RunsJsonTest {
     return new ObjectMapper().readTree(run.out());
   }
 
+  /**
+   * A wind from the north of 20 kt, gusts 30, hence lulls of 10, and 25 kt over the ground: by
+   * Pythagoras across it, and a wind of 25 kt leaves a turn downwind no airspeed.
+   */
+  @Test
+  void gustsAndLullsStandInTheAirspeeds() throws IOException {
+    String wind = "--wind-from-deg 0 --wind-kt 20 --gust-kt 30 --wind-exponent 0 --allowance-kt 0";
+    JsonNode across = json(wind).get("tracks").get(9);
+    assertEquals(26.9, across.get("minimum_airspeed_kt").asDouble(), 0.05);
+    assertEquals(39.1, across.get("maximum_airspeed_kt").asDouble(), 0.05);
+    assertEquals(0, across.get("airspeed_downwind_kt").asDouble(), 0.05);
+  }
+
+  @Test
+  void whatDoesNotSufficeToHoverIsTold() throws IOException {
+    JsonNode track =
+        json("--pressure-altitude-ft 8000 --oat-c 20 --height-ft 5000").get("tracks").get(0);
+    assertTrue(track.get("hover_margin_pct").asDouble() < 0, track.toString());
+    String reason = track.get("reason").asText();
+    assertTrue(reason.contains("does not suffice to hover"), reason);
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

@@ -27,14 +27,8 @@ class ShortageIT {
   @ValueSource(strings = {"svg", "png"})
   void withoutATemporaryFolderTheSentenceNamesIt(String format)
       throws IOException, InterruptedException {
-    Run run =
-        JarRun.of(
-            List.of("-Djava.io.tmpdir=/nonexistent"),
-            "boundary",
-            "--format",
-            format,
-            "--step-kt",
-            "5");
+    String command = "boundary --step-kt 5 --format " + format;
+    Run run = JarRun.of(List.of("-Djava.io.tmpdir=/nonexistent"), command.split(" ", -1));
     assertSentence(run, "-Djava.io.tmpdir=/nonexistent cannot");
   }
 

@@ -130,7 +130,6 @@ final class Boundaries {
     BoundaryCriterion criterion = new HeaveDamping(models.ring());
     RingBand band = criterion.band(0).orElseThrow();
     for (Craft craft : Craft.all(models)) {
-
       double vh = craft.motion().hoverInduced();
       checks.add(
           Sources.STEWART

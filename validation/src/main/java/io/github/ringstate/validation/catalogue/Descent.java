@@ -10,6 +10,7 @@ import io.github.ringstate.integrate.Sampler;
 import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.quantity.Unit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -66,11 +67,7 @@ record Descent(double[] time, double[] sink, double[] acceleration, double vh) {
 
   /** Greatest downward acceleration, m/s2. */
   double fastestGrowth() {
-    double greatest = 0;
-    for (double a : acceleration) {
-      greatest = Math.max(greatest, -a);
-    }
-    return greatest;
+    return Arrays.stream(acceleration).map(a -> -a).reduce(0, Math::max);
   }
 
   /** Rate of descent at the end, in hover induced velocities. */

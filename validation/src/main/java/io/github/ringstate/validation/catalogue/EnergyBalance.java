@@ -19,6 +19,7 @@ import io.github.ringstate.validation.check.Question;
 import io.github.ringstate.validation.check.Section;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The energy of the craft along whole encounters. */
 final class EnergyBalance {
@@ -118,12 +119,11 @@ final class EnergyBalance {
     double[] work = work(samples);
     double spin = DemoCraft.TRAINER.si(Rotor.TIP_SPEED) / DemoCraft.TRAINER.si(Rotor.RADIUS);
     double scale = 0.5 * DemoCraft.TRAINER.si(Rotor.INERTIA) * spin * spin;
-    double worst = 0;
-    for (int i = 0; i < work.length; i++) {
-      double change = samples.get(i).energy() - samples.get(0).energy();
-      worst = Math.max(worst, Math.abs(change - work[i]) / scale);
-    }
-    return worst;
+    double start = samples.get(0).energy();
+    return IntStream.range(0, work.length)
+        .mapToDouble(i -> Math.abs(samples.get(i).energy() - start - work[i]) / scale)
+        .max()
+        .orElseThrow();
   }
 
   private static Graph plot(List<Sample> samples) {

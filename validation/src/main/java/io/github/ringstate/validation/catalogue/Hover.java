@@ -30,7 +30,6 @@ final class Hover {
   static Section section(Models models) {
     List<Check> checks = new ArrayList<>();
     for (Craft craft : Craft.all(models)) {
-
       Motion hover = craft.vertical(0);
       double thrust = hover.loads().thrust();
       double ideal = thrust * craft.hoverInduced(thrust);
@@ -262,10 +261,7 @@ final class Hover {
               * Math.pow(craft.si(Rotor.TIP_SPEED), 2)
               * craft.si(Rotor.SOLIDITY);
       at[i] = hover.loads().thrust() / scale;
-      merit[i] =
-          hover.loads().thrust()
-              * craft.hoverInduced(hover.loads().thrust())
-              / hover.loads().rotorPower();
+      merit[i] = RealCraft.figureOfMerit(craft);
       plot.curve(
           craft.name(),
           LINES.get(i),

@@ -11,6 +11,7 @@ import io.github.ringstate.validation.reference.ErrorBudget;
 import io.github.ringstate.validation.reference.ReferenceTable;
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -163,16 +164,8 @@ final class InclinedFlow {
   }
 
   private static boolean threeSomewhere(double x) {
-    for (double z = -1.745; z > -1.790; z -= 2e-5) {
-      if (hasThree(x, z)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static boolean hasThree(double x, double z) {
-    return Polynomial.momentumByEigenvalues(x, z).length == 3;
+    return DoubleStream.iterate(-1.745, z -> z > -1.790, z -> z - 2e-5)
+        .anyMatch(z -> Polynomial.momentumByEigenvalues(x, z).length == 3);
   }
 
   private static Question closedForm(String name, String quantity) {

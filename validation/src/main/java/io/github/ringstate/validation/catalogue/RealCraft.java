@@ -92,7 +92,7 @@ final class RealCraft {
     return crafts.stream().mapToDouble(quantity).max().orElseThrow();
   }
 
-  private static double figureOfMerit(Craft craft) {
+  static double figureOfMerit(Craft craft) {
     Motion hover = craft.vertical(0);
     return hover.loads().thrust()
         * craft.hoverInduced(hover.loads().thrust())

@@ -6,7 +6,6 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.inflow.InflowModel;
 import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Graph;
 import io.github.ringstate.sheets.chart.Pen;
@@ -84,10 +83,9 @@ final class ReportedPull {
   }
 
   private static InflowModel form(double losses, double dissolving) {
-    return new RingStateInflow(
-        ParameterSet.standard(RingStateInflow.PARAMETERS)
-            .with(RingStateInflow.LOSSES, losses)
-            .with(RingMemory.DISSOLVING_TIME, dissolving));
+    return RingStateInflow.standard()
+        .with(RingStateInflow.LOSSES, losses)
+        .with(RingMemory.DISSOLVING_TIME, dissolving);
   }
 
   private static Graph plot(Models models) {

@@ -63,7 +63,6 @@ final class VerticalAutorotation {
             .calibration()
             .within(1.1, 1.3, Autorotation.discDragCoefficient(ideal), "Published range."));
     for (Craft craft : Craft.all(models)) {
-
       double real = real(craft, models.ring());
       checks.add(
           johnson

@@ -5,7 +5,6 @@ import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.inflow.HeaveDamping;
 import io.github.ringstate.inflow.RingMemory;
 import io.github.ringstate.inflow.RingStateInflow;
-import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.rotor.BladeDrag;
 
 /** Whose ring, engine and blades are flown. */
@@ -36,12 +35,11 @@ enum Physics {
   };
 
   private static final RingStateInflow RELEASE_RING =
-      new RingStateInflow(
-          ParameterSet.standard(RingStateInflow.PARAMETERS)
-              .with(RingStateInflow.EXIT_TOTAL, 1.40)
-              .with(RingStateInflow.FADE_EDGEWISE, 1.1)
-              .with(RingStateInflow.LOSSES, 0)
-              .with(RingMemory.DISSOLVING_TIME, 0));
+      RingStateInflow.standard()
+          .with(RingStateInflow.EXIT_TOTAL, 1.40)
+          .with(RingStateInflow.FADE_EDGEWISE, 1.1)
+          .with(RingStateInflow.LOSSES, 0)
+          .with(RingMemory.DISSOLVING_TIME, 0);
 
   /**
    * An encounter with this physics.

@@ -1,9 +1,6 @@
 package io.github.ringstate.validation.open;
 
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * The part of the variance of an outcome that goes with a number: the correlation ratio. It takes a
@@ -24,19 +21,15 @@ final class ExplainedShare {
    * @return the part, at most 1; by chance it may lie a little below 0
    */
   static double of(double[] number, double[] outcome) {
-    List<Integer> order =
-        IntStream.range(0, number.length)
-            .boxed()
-            .sorted(Comparator.comparingDouble(i -> number[i]))
-            .toList();
+    int[] order = KnownNumber.order(number);
     double mean = Arrays.stream(outcome).average().orElse(Double.NaN);
     double total = Arrays.stream(outcome).map(one -> (one - mean) * (one - mean)).sum();
     double between = 0;
     for (int bin = 0; bin < BINS; bin++) {
-      List<Integer> inside =
-          order.subList(order.size() * bin / BINS, order.size() * (bin + 1) / BINS);
-      double here = inside.stream().mapToDouble(i -> outcome[i]).average().orElse(mean);
-      between += inside.size() * (here - mean) * (here - mean);
+      int[] inside =
+          Arrays.copyOfRange(order, order.length * bin / BINS, order.length * (bin + 1) / BINS);
+      double here = Arrays.stream(inside).mapToDouble(i -> outcome[i]).average().orElse(mean);
+      between += inside.length * (here - mean) * (here - mean);
     }
     double byChance = (BINS - 1.0) / (number.length - 1.0);
     return (between / total - byChance) / (1 - byChance);

@@ -62,13 +62,7 @@ public record KnownNumber(double[] outcomes, double unknown, double chance) {
    *     may lie a little below 0
    */
   public double narrowing(double... number) {
-    int[] order =
-        IntStream.range(0, outcomes.length)
-            .boxed()
-            .sorted(Comparator.comparingDouble(i -> number[i]))
-            .mapToInt(Integer::intValue)
-            .toArray();
-    return 1 - meanBand(outcomes, order) / unknown;
+    return 1 - meanBand(outcomes, order(number)) / unknown;
   }
 
   /**
@@ -78,6 +72,15 @@ public record KnownNumber(double[] outcomes, double unknown, double chance) {
    */
   public double chanceOfNarrowing() {
     return chance / unknown;
+  }
+
+  /** The cases in the order of a number. */
+  static int[] order(double... number) {
+    return IntStream.range(0, number.length)
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> number[i]))
+        .mapToInt(Integer::intValue)
+        .toArray();
   }
 
   private static double meanBand(double[] outcomes, int[] order) {

@@ -3,8 +3,10 @@ package io.github.ringstate.validation.report;
 import io.github.ringstate.validation.catalogue.HeldOut;
 import io.github.ringstate.validation.catalogue.Unmeasured;
 import io.github.ringstate.validation.catalogue.Wanted;
+import io.github.ringstate.validation.check.CheckKind;
 import io.github.ringstate.validation.check.Tally;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What the model is held against that nothing was fitted to.
@@ -16,7 +18,7 @@ import java.util.List;
  * @param unmeasured the numbers that stay as they were fitted or assumed
  */
 record Confrontation(
-    Kinds kinds,
+    Map<String, Long> kinds,
     List<Work> counted,
     List<CheckEntry> held,
     List<Wanted> wanted,
@@ -27,7 +29,11 @@ record Confrontation(
 
   static Confrontation of(Tally tally, Bibliography bibliography) {
     return new Confrontation(
-        Kinds.of(tally),
+        Map.of(
+            "verification", tally.count(CheckKind.VERIFICATION),
+            "calibration", tally.count(CheckKind.CALIBRATION),
+            "validation", tally.count(CheckKind.VALIDATION),
+            "counted", (long) tally.counted().size()),
         tally.bySource().entrySet().stream()
             .map(
                 entry ->

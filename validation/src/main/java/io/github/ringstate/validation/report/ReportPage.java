@@ -10,7 +10,6 @@ import io.github.ringstate.validation.check.Obtained;
 import io.github.ringstate.validation.check.Section;
 import io.github.ringstate.validation.check.Status;
 import io.github.ringstate.validation.check.Tally;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -62,10 +61,10 @@ public final class ReportPage {
 
   private Page page(List<Figure> headline) {
     List<FigureEntry> first = drawn(headline);
-    List<SectionEntry> rest = new ArrayList<>();
-    for (Section section : sections) {
-      rest.add(SectionEntry.of(section, drawn(section.figures()), bibliography));
-    }
+    List<SectionEntry> rest =
+        sections.stream()
+            .map(section -> SectionEntry.of(section, drawn(section.figures()), bibliography))
+            .toList();
     return new Page(
         ReportPage.class,
         "report.mustache",

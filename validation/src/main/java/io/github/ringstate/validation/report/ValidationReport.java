@@ -27,6 +27,7 @@ public final class ValidationReport {
    * @throws IOException if a file cannot be written
    */
   public static void write(List<Section> sections, Models models, Path folder) throws IOException {
+    Files.createDirectories(folder);
     LossPage losses = LossPage.fly();
     OpenStudy open = OpenStudy.run();
     Map<String, String> files =
@@ -39,7 +40,6 @@ public final class ValidationReport {
             "ranges.csv", ModelsCsv.ranges(open),
             "spreads.csv", ModelsCsv.spreads(open),
             "worth.csv", ModelsCsv.worth(open));
-    Files.createDirectories(folder);
     for (Map.Entry<String, String> file : files.entrySet()) {
       Files.writeString(folder.resolve(file.getKey()), file.getValue(), StandardCharsets.UTF_8);
     }

@@ -6,6 +6,7 @@ import io.github.ringstate.files.report.Report;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Table;
 import io.github.ringstate.files.report.Term;
+import io.github.ringstate.files.report.TextColumn;
 import io.github.ringstate.files.text.Caution;
 import io.github.ringstate.files.text.Decimals;
 import io.github.ringstate.files.unit.UnitSystem;
@@ -16,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 
 /**
  * A summary of losses for people and for machines.
@@ -48,13 +48,7 @@ public record SummaryReport(LossSummary summary) implements Report {
                 + summary.failed()
                 + " could not be flown; their rows say why."));
     List<LossGroup> shown = summary.groups().stream().limit(MOST_ROWS).toList();
-    Map<Sheet.GridColumn, Function<LossGroup, String>> columns = columns(units);
-    blocks.add(
-        new Sheet.Grid(
-            List.copyOf(columns.keySet()),
-            shown.stream()
-                .map(group -> columns.values().stream().map(said -> said.apply(group)).toList())
-                .toList()));
+    blocks.add(TextColumn.grid(columns(units), shown));
     if (shown.size() < summary.groups().size()) {
       blocks.add(
           new Sheet.Paragraph(
@@ -69,27 +63,25 @@ public record SummaryReport(LossSummary summary) implements Report {
     return new Sheet(blocks);
   }
 
-  /** What is said of a group, by the heads of the columns. */
-  private Map<Sheet.GridColumn, Function<LossGroup, String>> columns(UnitSystem units) {
-    Map<Sheet.GridColumn, Function<LossGroup, String>> columns = new LinkedHashMap<>();
-    columns.put(Sheet.GridColumn.left("", "craft"), LossGroup::craft);
-    columns.put(Sheet.GridColumn.left("", "entry"), LossGroup::entry);
-    columns.put(Sheet.GridColumn.left("", "recovery"), LossGroup::recovery);
+  private List<TextColumn<LossGroup>> columns(UnitSystem units) {
+    List<TextColumn<LossGroup>> columns = new ArrayList<>();
+    columns.add(TextColumn.left(LossGroup::craft, "", "craft"));
+    columns.add(TextColumn.left(LossGroup::entry, "", "entry"));
+    columns.add(TextColumn.left(LossGroup::recovery, "", "recovery"));
     if (summary.grouping().state()) {
-      columns.put(Sheet.GridColumn.left("", "state"), group -> group.state().orElse(""));
+      columns.add(TextColumn.left(group -> group.state().orElse(""), "", "state"));
     }
     if (summary.grouping().delay()) {
-      columns.put(Sheet.GridColumn.right("delay", "s"), group -> given(group.delayS()));
+      columns.add(TextColumn.right(group -> given(group.delayS()), "delay", "s"));
     }
-    columns.put(Sheet.GridColumn.right("", "points"), group -> Long.toString(group.points()));
-    columns.put(Sheet.GridColumn.right("not", "flown"), group -> Long.toString(group.failed()));
-    columns.put(
-        Sheet.GridColumn.right("no", "onset"), group -> Long.toString(group.withoutOnset()));
-    columns.put(Sheet.GridColumn.right("arrested", "%"), SummaryReport::arrested);
-    columns.put(
-        Sheet.GridColumn.right("loss, " + units.length().symbol(), "50 %"),
-        group -> lost(group.p50Ft(), units));
-    columns.put(Sheet.GridColumn.right("", "95 %"), group -> lost(group.p95Ft(), units));
+    columns.add(TextColumn.right(group -> Long.toString(group.points()), "", "points"));
+    columns.add(TextColumn.right(group -> Long.toString(group.failed()), "not", "flown"));
+    columns.add(TextColumn.right(group -> Long.toString(group.withoutOnset()), "no", "onset"));
+    columns.add(TextColumn.right(SummaryReport::arrested, "arrested", "%"));
+    columns.add(
+        TextColumn.right(
+            group -> lost(group.p50Ft(), units), "loss, " + units.length().symbol(), "50 %"));
+    columns.add(TextColumn.right(group -> lost(group.p95Ft(), units), "", "95 %"));
     return columns;
   }
 

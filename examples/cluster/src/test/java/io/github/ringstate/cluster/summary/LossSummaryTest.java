@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Encoders;
@@ -65,41 +66,36 @@ class LossSummaryTest {
   private static Map<String, LossSpread> spreads(SweepFile file, List<String> by) {
     Rows rows = file.sweep().rows(0, (int) file.sweep().count());
     List<String> names = rows.columns().stream().map(Column::name).toList();
-    Map<String, List<Ending>> endings = new TreeMap<>();
-    Map<String, List<Double>> losses = new TreeMap<>();
-    for (int row = 0; row < rows.size(); row++) {
-      String outcome = rows.word(names.indexOf("outcome"), row);
-      if (outcome == null) {
-        continue; // not flown
+    Map<String, List<Integer>> flown = new TreeMap<>();
+    for (int i = 0; i < rows.size(); i++) {
+      int row = i;
+      if (rows.word(names.indexOf("outcome"), row) != null) {
+        String group =
+            by.stream()
+                .map(names::indexOf)
+                .map(
+                    column ->
+                        rows.columns().get(column).type() == Column.Type.WORD
+                            ? rows.word(column, row)
+                            : String.valueOf(rows.number(column, row)))
+                .collect(Collectors.joining(" "));
+        flown.computeIfAbsent(group, none -> new ArrayList<>()).add(row);
       }
-      List<String> key = new ArrayList<>();
-      for (String name : by) {
-        int column = names.indexOf(name);
-        key.add(
-            rows.columns().get(column).type() == Column.Type.WORD
-                ? rows.word(column, row)
-                : String.valueOf(rows.number(column, row)));
-      }
-      String group = String.join(" ", key);
-      endings
-          .computeIfAbsent(group, none -> new ArrayList<>())
-          .add(
-              Stream.of(Ending.values())
-                  .filter(ending -> ending.label().equals(outcome))
-                  .findFirst()
-                  .orElseThrow());
-      losses
-          .computeIfAbsent(group, none -> new ArrayList<>())
-          .add(rows.number(names.indexOf("altitude_loss_ft"), row));
     }
+    Map<String, Ending> endings =
+        Stream.of(Ending.values()).collect(Collectors.toMap(Ending::label, ending -> ending));
     Map<String, LossSpread> spreads = new TreeMap<>();
-    endings.forEach(
+    flown.forEach(
         (group, all) ->
             spreads.put(
                 group,
                 LossSpread.of(
-                    all.toArray(Ending[]::new),
-                    losses.get(group).stream().mapToDouble(Double::doubleValue).toArray())));
+                    all.stream()
+                        .map(row -> endings.get(rows.word(names.indexOf("outcome"), row)))
+                        .toArray(Ending[]::new),
+                    all.stream()
+                        .mapToDouble(row -> rows.number(names.indexOf("altitude_loss_ft"), row))
+                        .toArray())));
     return spreads;
   }
 

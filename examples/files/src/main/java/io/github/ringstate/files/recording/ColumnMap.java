@@ -72,8 +72,8 @@ public record ColumnMap(Map<RecordedQuantity, Column> columns) {
           RecordedQuantity.of(part.substring(0, equals).strip())
               .orElseThrow(() -> UserError.option(option, part, "quantities " + quantities()));
       RecordedUnit unit =
-          RecordedUnit.of(part.substring(colon + 1).strip())
-              .filter(quantity.units()::contains)
+          quantity
+              .unit(part.substring(colon + 1).strip())
               .orElseThrow(() -> UserError.option(option, part, units(quantity)));
       columns.put(quantity, new Column(part.substring(equals + 1, colon).strip(), unit));
     }
@@ -107,8 +107,8 @@ public record ColumnMap(Map<RecordedQuantity, Column> columns) {
           quantity,
           new Column(
               name.textValue().strip(),
-              RecordedUnit.of(unit.asText())
-                  .filter(quantity.units()::contains)
+              quantity
+                  .unit(unit.asText())
                   .orElseThrow(() -> document.bad(List.of(key, UNIT), units(quantity)))));
     }
     return new ColumnMap(columns);

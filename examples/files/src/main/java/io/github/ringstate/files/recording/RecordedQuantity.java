@@ -122,6 +122,11 @@ public enum RecordedQuantity {
     return units;
   }
 
+  /** The unit of a key, if a column may have it. */
+  Optional<RecordedUnit> unit(String unitKey) {
+    return units.stream().filter(unit -> unit.key().equals(unitKey)).findFirst();
+  }
+
   /** Whether a number, in SI units, can be a reading. */
   boolean holds(double value) {
     return value >= low && value <= high;

@@ -1,8 +1,6 @@
 package io.github.ringstate.files.recording;
 
 import io.github.ringstate.quantity.Unit;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** In what a column of a recording may be given. */
 public enum RecordedUnit {
@@ -71,10 +69,5 @@ public enum RecordedUnit {
       case TIME_OF_DAY -> DayClock.seconds(text);
       default -> toSi(Numerals.number(text));
     };
-  }
-
-  /** The unit of a key. */
-  static Optional<RecordedUnit> of(String key) {
-    return Stream.of(values()).filter(unit -> unit.key.equals(key)).findFirst();
   }
 }

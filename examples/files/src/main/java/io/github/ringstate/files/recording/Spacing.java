@@ -1,6 +1,8 @@
 package io.github.ringstate.files.recording;
 
 import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -20,6 +22,16 @@ final class Spacing {
 
   /** Below this speed a track that is missing does not matter, m/s. */
   private static final double STANDSTILL = 1.5;
+
+  /** What is no place, and no height or vertical speed, which the smoother takes as it is. */
+  private static final Set<RecordedQuantity> FILLED =
+      EnumSet.complementOf(
+          EnumSet.of(
+              RecordedQuantity.HEIGHT,
+              RecordedQuantity.PRESSURE_ALTITUDE,
+              RecordedQuantity.VERTICAL_SPEED,
+              RecordedQuantity.LATITUDE,
+              RecordedQuantity.LONGITUDE));
 
   private final Columns columns;
   private final Readings readings;
@@ -65,14 +77,8 @@ final class Spacing {
   }
 
   void slow() {
-    for (RecordedQuantity quantity : RecordedQuantity.values()) {
-      boolean place =
-          quantity == RecordedQuantity.LATITUDE || quantity == RecordedQuantity.LONGITUDE;
-      boolean vertical =
-          quantity == RecordedQuantity.HEIGHT
-              || quantity == RecordedQuantity.PRESSURE_ALTITUDE
-              || quantity == RecordedQuantity.VERTICAL_SPEED;
-      if (columns.has(quantity) && !place && !vertical) {
+    for (RecordedQuantity quantity : FILLED) {
+      if (columns.has(quantity)) {
         fill(quantity, columns.get(quantity));
       }
     }

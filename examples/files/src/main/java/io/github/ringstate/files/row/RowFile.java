@@ -13,11 +13,14 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A file of rows that grows chunk by chunk, and what is kept beside it until it is whole. */
 public final class RowFile implements Closeable {
+
+  private static final String NOT_OPEN = "the file of rows is not open";
 
   private final WholeFile file;
   private final Path part;
@@ -225,17 +228,11 @@ public final class RowFile implements Closeable {
   }
 
   private Journal journal() {
-    if (journal == null) {
-      throw new IllegalStateException("the file of rows is not open");
-    }
-    return journal;
+    return Objects.requireNonNull(journal, NOT_OPEN);
   }
 
   private FileChannel rows() {
-    if (rows == null) {
-      throw new IllegalStateException("the file of rows is not open");
-    }
-    return rows;
+    return Objects.requireNonNull(rows, NOT_OPEN);
   }
 
   private static void write(FileChannel channel, byte[] bytes) throws IOException {

@@ -91,12 +91,8 @@ public final class TomlDocument {
   private static Statement wrong(String text, JsonProcessingException bad) {
     int seen = bad.getLocation() == null ? 0 : bad.getLocation().getLineNr();
     Statement wrong = new Statement(0, 0, "");
-    List<Statement> before = new ArrayList<>();
-    for (Statement statement : Statements.of(text)) {
-      if (statement.line() <= seen) {
-        before.add(statement);
-      }
-    }
+    List<Statement> before =
+        Statements.of(text).stream().filter(statement -> statement.line() <= seen).toList();
     for (int i = before.size() - 1; i >= 0; i--) {
       wrong = before.get(i);
       try {
@@ -223,8 +219,7 @@ public final class TomlDocument {
   public JsonNode get(List<String> path, String allowed) {
     JsonNode value = at(tree, path);
     if (value.isMissingNode()) {
-      throw UserError.line(
-          file, 0, String.join(".", path) + " is missing" + UserError.ALLOWED + allowed);
+      throw refusedAsWhole(String.join(".", path) + " is missing", allowed);
     }
     return value;
   }
@@ -398,8 +393,6 @@ public final class TomlDocument {
   }
 
   private static List<String> names(JsonNode node) {
-    List<String> names = new ArrayList<>();
-    node.fieldNames().forEachRemaining(names::add);
-    return names;
+    return node.properties().stream().map(Map.Entry::getKey).toList();
   }
 }

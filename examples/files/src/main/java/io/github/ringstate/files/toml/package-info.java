@@ -1,4 +1,7 @@
-/** Files that users write as TOML, and what to say of a mistake in them: line, key and value. */
+/**
+ * Files that users write as TOML, what to say of a mistake in them (line, key and value), and what
+ * the tool writes of the kind.
+ */
 @NullMarked
 package io.github.ringstate.files.toml;
 

@@ -2,11 +2,11 @@ package io.github.ringstate.instructor.boundary;
 
 import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.Conditions;
-import io.github.ringstate.instructor.conditions.Plots;
 import io.github.ringstate.quantity.Unit;
 import io.github.ringstate.sheets.chart.Legend;
 import io.github.ringstate.sheets.chart.Pen;
 import io.github.ringstate.sheets.chart.Plot;
+import io.github.ringstate.sheets.chart.Plots;
 import io.github.ringstate.sheets.chart.Points;
 import io.github.ringstate.sheets.page.Pictured.Picture;
 import java.awt.Color;

@@ -103,8 +103,7 @@ record Demonstrations(
   }
 
   private EncounterFinder finder(WindField wind, Encounter flown) {
-    return new EncounterFinder(
-        craft, air, wind, Unit.KNOT.toSi(windDeviation), GROUND_SPEED, flown.boundary());
+    return EncounterFinder.like(flown, wind, Unit.KNOT.toSi(windDeviation), GROUND_SPEED);
   }
 
   private static double apart(FoundEncounter one, FoundEncounter other) {

@@ -5,7 +5,6 @@ import io.github.ringstate.dynamics.State;
 import io.github.ringstate.encounter.Approach;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.EventKind;
-import io.github.ringstate.encounter.Occurrence;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.Trajectory;
@@ -60,11 +59,7 @@ record ClassroomFlights(List<Double> delays, List<Technique> recoveries, List<Fl
     /** When something happened, since onset, s. */
     OptionalDouble when(EventKind kind) {
       double onset = outcome.onsetTime().orElse(0);
-      return outcome.occurrences().stream()
-          .filter(seen -> seen.kind() == kind)
-          .mapToDouble(Occurrence::time)
-          .map(time -> time - onset)
-          .findFirst();
+      return outcome.first(kind).stream().mapToDouble(seen -> seen.time() - onset).findFirst();
     }
   }
 

@@ -78,11 +78,8 @@ public record ShownFlight(Technique recovery, Outcome outcome, List<Point> path)
    * @return the encounter without shaking and gusts
    */
   public static Encounter undisturbed(Encounter encounter) {
-    Disturbances given = encounter.disturbances();
     return encounter.withDisturbances(
-        new Disturbances(
-            given.numbers().with(Disturbances.SHAKING, 0).with(Disturbances.GUST_WIND, 0),
-            given.seed()));
+        encounter.disturbances().with(Disturbances.SHAKING, 0).with(Disturbances.GUST_WIND, 0));
   }
 
   private static Point point(Motion motion) {

@@ -1,7 +1,5 @@
-package io.github.ringstate.instructor.conditions;
+package io.github.ringstate.sheets.chart;
 
-import io.github.ringstate.sheets.chart.Legend;
-import io.github.ringstate.sheets.chart.Plot;
 import io.github.ringstate.sheets.page.Pictured.Picture;
 import java.awt.Color;
 import java.awt.Graphics2D;
