@@ -32,7 +32,8 @@ public final class SweepRun {
       if (rows.begun() && !request.resume()) {
         throw UserError.file(
             request.output(),
-            "has a run begun: go on with --resume, or remove its .part and .journal");
+            "has a run begun: go on with --resume, or, if none is at work, remove its .part and"
+                + " .journal");
       }
       rows.open(asked(request));
       fly(request, format, rows, watch);
