@@ -25,7 +25,7 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
   private static final int EVALUATIONS = 200;
 
   /** So many steps are enough for a start: along a bent valley the way to its end is long. */
-  private static final int STEPS_OF_A_START = 50;
+  private static final int STEPS_OF_A_START = 200;
 
   /** A relative change of the sum of squares, and of the unknowns, that is none. */
   private static final double COST = 1e-5;
@@ -100,9 +100,9 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
       double[] start = new double[residuals.unknowns()];
       start[residuals.firstUnknown(0) + demonstration.numbers() - 1] = movement;
       residuals.weigh(LITTLE);
-      double[] rough = solve(residuals, start, STEPS_OF_A_START).unknown();
+      double[] rough = near(residuals, start, STEPS_OF_A_START).unknown();
       residuals.weigh(1);
-      double[] found = solve(residuals, rough, STEPS_OF_A_START).unknown();
+      double[] found = near(residuals, rough, STEPS_OF_A_START).unknown();
       double norm = residuals.computeValue(found).getNorm();
       if (norm < least) {
         best = found;
@@ -137,11 +137,15 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
 
   /** The minimum with the weights that the residuals have. */
   static Solution solve(Residuals residuals, double[] start) {
-    return solve(residuals, start, EVALUATIONS);
+    return solve(residuals, start, Integer.MAX_VALUE, EVALUATIONS);
   }
 
-  /** The minimum, or how near to it so many steps lead. */
-  static Solution solve(Residuals residuals, double[] start, int steps) {
+  /** The minimum, or how near to it so many steps lead, however long they are looked for. */
+  static Solution near(Residuals residuals, double[] start, int steps) {
+    return solve(residuals, start, steps, Integer.MAX_VALUE);
+  }
+
+  private static Solution solve(Residuals residuals, double[] start, int steps, int evaluations) {
     try {
       Optimum optimum =
           new LevenbergMarquardtOptimizer()
@@ -155,8 +159,8 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
                       .target(new double[residuals.rows() + residuals.unknowns()])
                       .start(new ArrayRealVector(start))
                       .checker((step, before, after) -> step >= steps)
-                      .maxEvaluations(EVALUATIONS)
-                      .maxIterations(EVALUATIONS)
+                      .maxEvaluations(evaluations)
+                      .maxIterations(evaluations)
                       .build());
       RealMatrix jacobian = optimum.getJacobian();
       RealMatrix information = jacobian.transposeMultiply(jacobian);
