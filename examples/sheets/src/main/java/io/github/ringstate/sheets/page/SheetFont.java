@@ -9,8 +9,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
@@ -33,9 +31,6 @@ public enum SheetFont {
 
   private static final String TABLES =
       "head hhea hmtx maxp cmap loca glyf name post OS/2 cvt fpgm prep";
-
-  /** The fonts as the platform draws them, read once. */
-  private static final Map<SheetFont, Font> DRAWN = new ConcurrentHashMap<>();
 
   private static final int NO_BREAK_SPACE = 0xA0;
 
@@ -79,14 +74,31 @@ public enum SheetFont {
    * @return the font
    */
   public Font sized(double size) {
-    return DRAWN.computeIfAbsent(this, SheetFont::drawn).deriveFont((float) size);
+    return Drawn.of(this).deriveFont((float) size);
   }
 
-  private Font drawn() {
-    try {
-      return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(bytes()));
-    } catch (FontFormatException | IOException failed) {
-      throw new IllegalStateException("the font " + file + " cannot be used", failed);
+  /**
+   * The fonts as the platform draws them, read once. Where the platform cannot, this class is not
+   * initialized, an error of linkage by which the machine's lack is told from a fault of ours.
+   */
+  private static final class Drawn {
+
+    private static final Font FOR_TEXT = drawn(REGULAR);
+    private static final Font FOR_HEADINGS = drawn(SEMIBOLD);
+
+    static Font of(SheetFont font) {
+      return switch (font) {
+        case REGULAR -> FOR_TEXT;
+        case SEMIBOLD -> FOR_HEADINGS;
+      };
+    }
+
+    private static Font drawn(SheetFont font) {
+      try {
+        return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(font.bytes()));
+      } catch (FontFormatException | IOException failed) {
+        throw new IllegalStateException("the font " + font.file + " cannot be used", failed);
+      }
     }
   }
 
