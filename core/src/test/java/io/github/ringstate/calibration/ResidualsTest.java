@@ -104,44 +104,10 @@ class ResidualsTest {
     assertEquals(0.01 / 0.3, close.computeValue(new double[2]).toArray()[0], 1e-12);
   }
 
-  /** One reading that misses by a function of the number that belongs to it. */
-  private record Bent(DoubleUnaryOperator miss) implements Observed {
-
-    @Override
-    public int numbers() {
-      return 1;
-    }
-
-    @Override
-    public int size() {
-      return 1;
-    }
-
-    @Override
-    public Series[] series() {
-      return new Series[] {Series.HEIGHT};
-    }
-
-    @Override
-    public Map<Series, Double> deviations() {
-      return Map.of(Series.HEIGHT, 1.0);
-    }
-
-    @Override
-    public Map<Series, Whitening> whitenings(Map<Series, Double> deviations) {
-      return Map.of();
-    }
-
-    @Override
-    public double[] residuals(
-        double[] values, double[] normals, int from, Map<Series, Whitening> whitenings) {
-      return new double[] {miss.applyAsDouble(normals[from])};
-    }
-  }
-
   /** The variance of the number that belongs to the reading, from that of the prior on. */
   private static double open(DoubleUnaryOperator miss) {
-    Residuals residuals = new Residuals(PRIOR, List.of(new Bent(miss)));
+    Residuals residuals =
+        new Residuals(PRIOR, List.of(new OneReading(1, all -> miss.applyAsDouble(all[1]))));
     RealMatrix one = MatrixUtils.createRealIdentityMatrix(2);
     RealMatrix open = OpenSpread.of(residuals, new double[2], one);
     assertEquals(1, open.getEntry(0, 0), 1e-12);

@@ -147,45 +147,13 @@ class SolutionTest {
     assertEquals(0, fewer.scalarMultiply(4).subtract(all).getNorm1(), 1e-6 * all.getNorm1());
   }
 
-  /** Readings that leave a narrow valley open: the second number asked for follows a wave. */
-  private record Valley() implements Observed {
-
-    @Override
-    public int numbers() {
-      return 0;
-    }
-
-    @Override
-    public int size() {
-      return 1;
-    }
-
-    @Override
-    public Series[] series() {
-      return new Series[] {Series.HEIGHT};
-    }
-
-    @Override
-    public Map<Series, Double> deviations() {
-      return Map.of(Series.HEIGHT, DEVIATION);
-    }
-
-    @Override
-    public Map<Series, Whitening> whitenings(Map<Series, Double> deviations) {
-      return Map.of();
-    }
-
-    @Override
-    public double[] residuals(
-        double[] values, double[] normals, int from, Map<Series, Whitening> whitenings) {
-      return new double[] {300 * (normals[1] - 0.5 * FastMath.sin(10 * normals[0]))};
-    }
-  }
-
-  /** Steps that hardly leave the wave are too short for all of it. */
+  /**
+   * The second number asked for follows a wave; steps that hardly leave it are too short for all.
+   */
   @Test
   void aLongBentValleyHasNoMinimumInReachAndIsGoneAlongForAStart() {
-    Residuals residuals = new Residuals(PRIOR, List.of(new Valley()));
+    Observed valley = new OneReading(0, all -> 300 * (all[1] - 0.5 * FastMath.sin(10 * all[0])));
+    Residuals residuals = new Residuals(PRIOR, List.of(valley));
     double[] far = {-4, 0.5 * FastMath.sin(-40)};
     UnsupportedFitException refused =
         assertThrows(UnsupportedFitException.class, () -> Solution.solve(residuals, far));
