@@ -3,6 +3,7 @@ package io.github.ringstate.calibration;
 import io.github.ringstate.quantity.UncertainNumbers;
 import java.util.Arrays;
 import java.util.List;
+import org.hipparchus.exception.LocalizedCoreFormats;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
@@ -169,8 +170,12 @@ record Solution(Residuals residuals, double[] unknown, RealMatrix covariance) {
           optimum.getPoint().toArray(),
           new CholeskyDecomposition(information, 1e-9, 0).getSolver().getInverse());
     } catch (MathRuntimeException none) {
+      boolean endless = none.getSpecifier() == LocalizedCoreFormats.MAX_COUNT_EXCEEDED;
       throw new UnsupportedFitException(
-          UnsupportedFitException.Reason.NO_MINIMUM, String.valueOf(none.getMessage()));
+          UnsupportedFitException.Reason.NO_MINIMUM,
+          endless
+              ? "the search was given up after " + evaluations + " tries"
+              : "the search failed, " + none.getMessage());
     }
   }
 

@@ -13,6 +13,9 @@ interface Intervals {
 
   /** How many of some losses are at least a height. */
   static int losing(double[] losses, double height) {
+    if (Double.isNaN(height)) {
+      throw new IllegalArgumentException("the height must be a number, not NaN");
+    }
     return (int) Arrays.stream(losses).filter(loss -> loss >= height).count();
   }
 }

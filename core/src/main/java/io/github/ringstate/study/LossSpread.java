@@ -186,8 +186,9 @@ public final class LossSpread {
   /**
    * The part of those who met the ring state and lost at least a height.
    *
-   * @param height the height, m
+   * @param height the height, m; may be infinite
    * @return the share, 0 to 1; NaN if nobody met it
+   * @throws IllegalArgumentException if the height is not a number
    */
   public double shareLosing(double height) {
     return (double) Intervals.losing(sorted, height) / sorted.length;
@@ -197,10 +198,10 @@ public final class LossSpread {
    * The part of those who met the ring state and lost at least a height, with its confidence
    * interval: who would have reached the ground from that height above it.
    *
-   * @param height the height, m
+   * @param height the height, m; may be infinite
    * @param confidence how sure the interval is, between 0 and 1
    * @return the share
-   * @throws IllegalArgumentException if nobody met the ring state
+   * @throws IllegalArgumentException if nobody met the ring state or the height is not a number
    */
   public Share shareLosing(double height, double confidence) {
     return intervals.shareLosing(height, confidence);

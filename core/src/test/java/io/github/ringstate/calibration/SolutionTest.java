@@ -158,6 +158,7 @@ class SolutionTest {
     UnsupportedFitException refused =
         assertThrows(UnsupportedFitException.class, () -> Solution.solve(residuals, far));
     assertEquals(UnsupportedFitException.Reason.NO_MINIMUM, refused.reason());
+    assertTrue(refused.getMessage().endsWith("given up after 200 tries"), refused.getMessage());
     double[] nearer = Solution.near(residuals, far, 50).unknown();
     double before = residuals.computeValue(far).getNorm();
     assertTrue(residuals.computeValue(nearer).getNorm() < 0.98 * before, Arrays.toString(nearer));

@@ -68,6 +68,12 @@ class LossSpreadTest {
   }
 
   @Test
+  void whatIsNoHeightHasNoShare() {
+    assertThrows(IllegalArgumentException.class, () -> MIXED.shareLosing(Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> MIXED.shareLosing(Double.NaN, 0.95));
+  }
+
+  @Test
   void aLossIsTheValueOfItsQuantile() {
     for (double share : new double[] {0.1, 0.2, 0.5, 0.6}) {
       assertEquals(MIXED.quantile(share, 0.9).value(), MIXED.loss(share));

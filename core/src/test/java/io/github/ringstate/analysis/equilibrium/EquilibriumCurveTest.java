@@ -10,7 +10,9 @@ import io.github.ringstate.craft.Helicopter;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.rotor.Rotor;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
@@ -141,7 +143,13 @@ class EquilibriumCurveTest {
       assertTrue(step < 0.051 * own, "step of " + step);
     }
     double lightest = descents.craft().si(Helicopter.MINIMUM_MASS);
-    assertTrue(points.stream().skip(1).limit(points.size() - 2).allMatch(p -> p.mass() > lightest));
+    double heaviest = descents.craft().si(Helicopter.MAXIMUM_MASS);
+    assertTrue(
+        points.stream()
+            .skip(1)
+            .limit(points.size() - 2)
+            .allMatch(p -> p.mass() > lightest && p.mass() < heaviest));
+    assertTrue(folds.get(0).verticalSpeed() > folds.get(1).verticalSpeed(), "in their order");
     for (int i = 0; i < 2; i++) {
       Helicopter loaded = descents.craft().with(Helicopter.MASS, folds.get(i).mass());
       Equilibrium other = curve(DescentCase.of(loaded)).folds().get(i);
@@ -173,6 +181,40 @@ class EquilibriumCurveTest {
     Equilibrium other = curve(descents.withAirspeed(fold.airspeed())).folds().get(1);
     assertEquals(collective, other.collective(), 1e-8);
     assertEquals(fold.verticalSpeed(), other.verticalSpeed(), 1e-5);
+  }
+
+  /** Among others that one where it was asked: whatever the airspeed of the case. */
+  @Test
+  void aCurveInAirspeedPassesTheDescentsAtTheAirspeedOfTheCase() {
+    DescentCase descents = DescentCase.of(DemoCraft.UTILITY).withAirspeed(3);
+    EquilibriumCurve atAirspeed = curve(descents);
+    double collective = atAirspeed.folds().get(0).collective() + 0.002;
+    List<Equilibrium> there = crossings(atAirspeed.points(), Equilibrium::collective, collective);
+    assertEquals(3, there.size());
+    List<Equilibrium> passed = new ArrayList<>();
+    for (EquilibriumCurve one : EquilibriumCurve.against(descents, collective, Varied.AIRSPEED)) {
+      passed.addAll(crossings(one.points(), Equilibrium::airspeed, 3));
+    }
+    assertEquals(3, passed.size());
+    for (Equilibrium each : there) {
+      assertTrue(
+          passed.stream()
+              .anyMatch(other -> Math.abs(other.verticalSpeed() - each.verticalSpeed()) < 1),
+          "none at " + each.verticalSpeed() + " m/s");
+    }
+  }
+
+  /** The points of a curve behind which a number crosses a value. */
+  private static List<Equilibrium> crossings(
+      List<Equilibrium> points, ToDoubleFunction<Equilibrium> number, double value) {
+    List<Equilibrium> crossings = new ArrayList<>();
+    for (int i = 1; i < points.size(); i++) {
+      if (number.applyAsDouble(points.get(i - 1)) < value
+          != number.applyAsDouble(points.get(i)) < value) {
+        crossings.add(points.get(i - 1));
+      }
+    }
+    return crossings;
   }
 
   /** With less power than the exit needs, the rotor slows: the lower fold is not the inflow's. */

@@ -77,6 +77,11 @@ class MistypedTest {
     assertEquals(0, Run.of("loss", "--mass-kg", "520,600", "--format", "csv").status());
   }
 
+  @Test
+  void whatIsNoWordForTurbulenceIsToldTheWords() {
+    Run.assertRefused("loss --turbulence huge", "light, moderate, severe or a number, 0 to 60 kt");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -1,6 +1,8 @@
 package io.github.ringstate.instructor.option;
 
 import io.github.ringstate.encounter.Disturbances;
+import io.github.ringstate.files.text.RangeText;
+import io.github.ringstate.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -44,7 +46,14 @@ public final class TurbulenceOption {
         .filter(category -> category.label().equals(given.strip()))
         .findFirst()
         .map(Turbulence::knots)
-        .orElseGet(
-            () -> NumberText.one(Turbulence.OPTION, given, Disturbances.GUST_WIND.quantity()));
+        .orElseGet(() -> mean(given));
+  }
+
+  private static double mean(String given) {
+    Quantity allowed = Disturbances.GUST_WIND.quantity();
+    String words = String.join(", ", Turbulence.ALL.stream().map(Turbulence::label).toList());
+    // what is no number may have been meant as a word
+    NumberText.any(Turbulence.OPTION, given, words + " or a number, " + RangeText.of(allowed));
+    return NumberText.one(Turbulence.OPTION, given, allowed);
   }
 }
