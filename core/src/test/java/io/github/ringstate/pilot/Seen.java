@@ -4,11 +4,12 @@ import java.lang.reflect.Proxy;
 import java.util.Map;
 
 /** What a pilot sees at one instant, given by name; what is not given is zero. */
-final class Seen {
+public final class Seen {
 
   private Seen() {}
 
-  static Cockpit of(Map<String, Double> shown) {
+  /** The cockpit that shows these numbers, each by the name of its method. */
+  public static Cockpit of(Map<String, Double> shown) {
     return (Cockpit)
         Proxy.newProxyInstance(
             Cockpit.class.getClassLoader(),

@@ -103,6 +103,11 @@ public record BestRecovery(
    */
   public static BestRecovery find(
       Encounter encounter, double power, long seed, List<double[]> starts) {
+    return find(encounter, power, new DirectSearch(EVALUATIONS, seed), starts);
+  }
+
+  static BestRecovery find(
+      Encounter encounter, double power, DirectSearch search, List<double[]> starts) {
     checkStarts(starts);
     Encounter bulk =
         encounter.withInflow(new TabulatedInflow(encounter.inflow()), encounter.boundary());
@@ -110,12 +115,11 @@ public record BestRecovery(
     BulkFlight flight = new BulkFlight(approach);
     Rates rates = Rates.of(encounter.craft());
     List<DirectSearch.End> ends =
-        new DirectSearch(EVALUATIONS, seed)
-            .minimise(
-                point -> loss(flight, new Limited(history(point, power, rates)), encounter),
-                point -> arrested(encounter, new Limited(history(point, power, rates))),
-                List.of(BestRecovery::toTheOtherSide),
-                starts);
+        search.minimise(
+            point -> loss(flight, new Limited(history(point, power, rates)), encounter),
+            point -> arrested(encounter, new Limited(history(point, power, rates))),
+            List.of(BestRecovery::toTheOtherSide),
+            starts);
     if (ends.isEmpty()) {
       throw new ArithmeticException(NONE);
     }
