@@ -166,7 +166,8 @@ public record Calibration(UncertainNumbers prior, Helicopter craft) {
     return sum / readings;
   }
 
-  private void requireSupport(Fit fit, List<Demonstration> demonstrations) {
+  /** Refuses what bands would not hold for; see {@link UnsupportedFitException.Reason}. */
+  void requireSupport(Fit fit, List<Demonstration> demonstrations) {
     if (!(fit.chiSquare() <= FOLLOWS)) {
       throw new UnsupportedFitException(
           UnsupportedFitException.Reason.MISFIT,

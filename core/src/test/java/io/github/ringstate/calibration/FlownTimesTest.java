@@ -20,10 +20,9 @@ class FlownTimesTest {
       Encounter.of(Flights.CRAFT).withDelay(2).record(Simulator.fast()).history();
 
   /** Stops of the lever, deg. */
-  private static final double LOWEST =
-      Flights.CRAFT.numbers().get(CraftLimits.MINIMUM_COLLECTIVE);
-  private static final double HIGHEST =
-      Flights.CRAFT.numbers().get(CraftLimits.MAXIMUM_COLLECTIVE);
+  private static final double LOWEST = Flights.CRAFT.numbers().get(CraftLimits.MINIMUM_COLLECTIVE);
+
+  private static final double HIGHEST = Flights.CRAFT.numbers().get(CraftLimits.MAXIMUM_COLLECTIVE);
 
   private static FlownTimes at(double... sinceStart) {
     double[] times = sinceStart.clone();

@@ -205,8 +205,8 @@ class ReadingsTest {
 
   /**
    * By hand: independent errors on the diagonal; of heights a slow error of 2 m that fades within
-   * 30 s, a level that is not known to 1,000 m and steps not to 100 m; mountings of attitudes off by
-   * 1 deg, the rigging of the lever by 2 per cent.
+   * 30 s, a level that is not known to 1,000 m and steps not to 100 m; mountings of attitudes off
+   * by 1 deg, the rigging of the lever by 2 per cent.
    */
   private static RealMatrix covariance(Series series, double deviation) {
     int[] at = places(series);
@@ -235,8 +235,7 @@ class ReadingsTest {
   @Test
   void residualsAreWhatWasReadLessWhatWasFlownFreeOfWhatTheyShare() {
     Readings readings = readings(true);
-    History history =
-        Encounter.of(Flights.CRAFT).withDelay(2).record(Simulator.fast()).history();
+    History history = Encounter.of(Flights.CRAFT).withDelay(2).record(Simulator.fast()).history();
     FlownTimes flown = new FlownTimes(history, Flights.CRAFT, 110, readings.times());
     double[] plain = readings.residuals(flown, Map.of());
     Map<Series, Double> deviations = new EnumMap<>(readings.deviations());
@@ -255,8 +254,7 @@ class ReadingsTest {
       RealMatrix root =
           new CholeskyDecomposition(covariance(series, deviations.get(series)), 1e-6, 0).getL();
       DecompositionSolver solver = new LUDecomposition(root).getSolver();
-      double[] expected =
-          solver.solve(MatrixUtils.createRealVector(missed)).toArray();
+      double[] expected = solver.solve(MatrixUtils.createRealVector(missed)).toArray();
       assertArrayEquals(expected, Arrays.copyOfRange(white, from, to), 1e-7, series.name());
       from = to;
     }

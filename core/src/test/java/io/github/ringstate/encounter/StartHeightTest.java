@@ -119,9 +119,7 @@ class StartHeightTest {
   @Test
   void aBentPieceIsClosedByChordsAndHalvesInTurn() {
     StartHeight.Tried found =
-        find(
-            start ->
-                start > 101.5 ? LEVEL - 1 + (start - 102) * (start - 102) : Double.NaN);
+        find(start -> start > 101.5 ? LEVEL - 1 + (start - 102) * (start - 102) : Double.NaN);
     assertEquals(103, found.startHeight(), 1e-3);
     List<Double> expected = List.of(LEVEL, 102.0, 104.0, 102.5, 103.25, 102.5 + 0.75 * 4 / 7);
     for (int i = 0; i < expected.size(); i++) {
