@@ -27,6 +27,7 @@ import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.UncertainNumbers;
 import io.github.ringstate.recording.Channel;
+import io.github.ringstate.recording.Estimate;
 import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Recording;
 import io.github.ringstate.recording.Rewritten;
@@ -127,8 +128,20 @@ class CalibrationTest {
 
   @Test
   void promptRecoveriesPredictALateOne() {
-    Fit fit = new Calibration(PRIOR, Flights.CRAFT).fit(PROMPT);
+    Fit fit = new Calibration(PRIOR, Flights.CRAFT).fitAndTest(PROMPT);
     assertTrue(fit.chiSquare() < 1.5, "chi-square " + fit.chiSquare());
+    assertEquals(PROMPT.size(), fit.leftOut().size());
+    for (int d = 0; d < PROMPT.size(); d++) {
+      LeftOut one = fit.leftOut().get(d);
+      Estimate recorded = PROMPT.get(d).found().altitudeLoss();
+      assertEquals(PROMPT.get(d).name(), one.name());
+      assertEquals(recorded, one.recordedLoss());
+      // the other recovery tells some of it: a band of half to twice the loss, and not about it
+      assertTrue(one.low() < one.predicted() && one.predicted() < one.high(), one.toString());
+      assertTrue(recorded.value() >= one.low() && recorded.value() <= one.high(), one.toString());
+      assertTrue(one.high() - one.low() > 2 * recorded.deviation(), one.toString());
+      assertTrue(one.high() < 2 * recorded.value(), one.toString());
+    }
     for (int i = 0; i < FEW.size(); i++) {
       double truth = RingStateInflow.standard().numbers().get(FEW.get(i));
       // beyond 3.3 deviations once in 1,000 times

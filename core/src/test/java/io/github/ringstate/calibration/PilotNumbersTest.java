@@ -4,17 +4,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.chance.IndependentStream;
+import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.encounter.ApproachHands;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.TailwindApproach;
 import io.github.ringstate.inflow.RingStateInflow;
+import io.github.ringstate.pilot.Hands;
+import io.github.ringstate.pilot.Spread;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
+import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.UncertainNumbers;
 import io.github.ringstate.recording.Channel;
 import io.github.ringstate.recording.Estimate;
 import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Movement;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,6 +46,11 @@ class PilotNumbersTest {
   }
 
   private static Demonstration with(Demonstration one, double time) {
+    return with(
+        one, Optional.of(new Movement(Channel.PITCH, new Estimate(time, 0.2), -0.2, 0, 0)));
+  }
+
+  private static Demonstration with(Demonstration one, Optional<Movement> movement) {
     FoundEncounter found = one.found();
     return new Demonstration(
         one.name(),
@@ -47,7 +60,7 @@ class PilotNumbersTest {
             found.onsetTime(),
             found.onsetHeight(),
             found.sinkTime(),
-            Optional.of(new Movement(Channel.PITCH, new Estimate(time, 0.2), -0.2, 0, 0)),
+            movement,
             found.arrestTime(),
             found.altitudeLoss(),
             found.peakDescent(),
@@ -96,6 +109,76 @@ class PilotNumbersTest {
     }
     // far ahead of the onset the number still tells
     assertTrue(delay(pilot, 0.5, TIME + 30) > 1.2 * delay(pilot, 0, TIME + 30));
+  }
+
+  private static double chance(double normal) {
+    return new NormalDistribution().cumulativeProbability(normal);
+  }
+
+  /**
+   * By hand: the wind by its deviation, another number of the entry by a deviation of 1 of its
+   * logit, a number of the technique by what its spread has at the chance of the normal; a hand that
+   * is late by t comes in over twice that, as far as that may be and no longer than usual.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {-1.5, -0.2, 0.4})
+  void theNumbersOfAnEncounterLieAboutWhatIsThoughtOfThem(double normal) {
+    Demonstration one = moved(Technique.FORWARD, 1, 1, 5);
+    PilotNumbers pilot = new PilotNumbers(one);
+    List<Parameter> entry = new ArrayList<>(one.entry().parameters());
+    entry.removeAll(ApproachHands.PARAMETERS);
+    List<Spread> spreads = one.technique().spreads();
+    assertEquals(2 + entry.size() + spreads.size(), pilot.size());
+    int from = 3;
+    double[] normals = new double[from + pilot.size()];
+    ParameterSet entered = one.numbers();
+    for (int i = 0; i < entry.size(); i++) {
+      double own = normal + 0.1 * i;
+      normals[from + 1 + i] = own;
+      Parameter parameter = entry.get(i);
+      double thought = one.numbers().get(parameter);
+      double low = parameter.quantity().low();
+      double high = parameter.quantity().high();
+      double odds = (thought - low) / (high - thought) * FastMath.exp(own);
+      double value =
+          parameter.equals(one.entry().wind())
+              ? thought + one.windDeviation() * own
+              : low + (high - low) * odds / (1 + odds);
+      entered = entered.with(parameter, value);
+    }
+    ParameterSet recovered = ParameterSet.standard(one.technique().parameters());
+    for (int i = 0; i < spreads.size(); i++) {
+      double own = 0.3 * i - normal;
+      normals[from + 1 + entry.size() + i] = own;
+      recovered = recovered.with(spreads.get(i).parameter(), spreads.get(i).value(chance(own)));
+    }
+    double late = 2 * Math.abs(recovered.get(Hands.COLLECTIVE_LATER));
+    recovered =
+        recovered.with(
+            Hands.COMING_IN,
+            Math.max(
+                Hands.COMING_IN.quantity().low(), Math.min(late, Hands.COMING_IN.standard())));
+    Encounter asked = pilot.encounter(DemoCraft.UTILITY, normals, from);
+    ParameterSet approached = ((TailwindApproach) asked.entry()).numbers();
+    for (Parameter parameter : entered.parameters()) {
+      assertEquals(entered.get(parameter), approached.get(parameter), 1e-9, parameter.name());
+    }
+    assertEquals(one.technique().maker().apply(recovered), asked.recovery());
+    assertEquals(DemoCraft.UTILITY, asked.craft());
+    assertEquals(DemoCraft.UTILITY.inflow(), asked.inflow());
+    assertEquals(2 * 0.7, pilot.later(new double[] {0, 0, 0, 0.7}, from), 1e-15);
+  }
+
+  /** A movement that nobody saw is thought to come 1.5 s after the recorded onset. */
+  @Test
+  void aMovementThatIsNotSeenIsThoughtToBePrompt() {
+    Demonstration seen = moved(Technique.FORWARD, 1, 1, 5);
+    PilotNumbers pilot = new PilotNumbers(with(seen, Optional.empty()));
+    double onset = seen.found().onsetTime().value();
+    // of a normal density of deviation 1.5 s about 1.5 s, what is after the onset: tables of chances
+    double all = 0.841345;
+    double half = 1 - chance((delay(pilot, 0, onset) - 1.5) / 1.5);
+    assertEquals(all / 2, half, 1e-6);
   }
 
   /** What brakes the approach may be taken for the recovery: the fit must find the real one. */
