@@ -16,6 +16,8 @@ import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SolutionTest {
 
@@ -26,6 +28,9 @@ class SolutionTest {
 
   private static final UncertainNumbers PRIOR =
       new UncertainNumbers(TWO, new double[] {0.4, -0.2}, new double[][] {{1.2, 0.5}, {0.5, 0.8}});
+
+  private static final UncertainNumbers ONE =
+      new UncertainNumbers(List.of(RingStateInflow.LOSSES), new double[] {0}, new double[][] {{1}});
 
   /**
    * Readings y = a logits + b own with errors that hang together: a line through them is linear in
@@ -136,6 +141,11 @@ class SolutionTest {
         assertEquals(covariance.getEntry(i, j), posterior.covariance()[i][j], 1e-8);
       }
     }
+    // of four unit variances each reading took what is left of none; the first two are shared
+    RealMatrix left = solution.covariance();
+    double shared = (2 - left.getEntry(0, 0) - left.getEntry(1, 1)) / 2;
+    double[] spent = {shared + 1 - left.getEntry(2, 2), shared + 1 - left.getEntry(3, 3)};
+    assertArrayEquals(spent, solution.spent(2), 1e-12);
     // slopes of a straight line are the same across as at the minimum
     RealMatrix across = OpenSpread.of(residuals, solution.unknown(), solution.covariance());
     assertEquals(0, across.subtract(solution.covariance()).getNorm1(), 1e-6);
@@ -162,5 +172,21 @@ class SolutionTest {
     double[] nearer = Solution.near(residuals, far, 50).unknown();
     double before = residuals.computeValue(far).getNorm();
     assertTrue(residuals.computeValue(nearer).getNorm() < 0.98 * before, Arrays.toString(nearer));
+  }
+
+  /**
+   * A reading that misses by 100 whatever its own number is, but for those near one place: there is
+   * no slope that leads there, and it is looked for from several starts. By hand, the least of u^2
+   * + (100 (u - at))^2 is at 10,000 / 10,001 of the way.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1, 1, -2, 2})
+  void aNumberOfAReadingIsLookedForFromSeveralStarts(double at) {
+    Observed hidden =
+        new OneReading(
+            1, all -> Math.abs(all[1] - at) < 0.4 ? 100 * (all[1] - at) : 100);
+    Solution solution = Solution.of(ONE, List.of(hidden));
+    assertEquals(10_000 * at / 10_001, solution.unknown()[1], 1e-4);
+    assertEquals(0, solution.unknown()[0], 1e-4);
   }
 }
