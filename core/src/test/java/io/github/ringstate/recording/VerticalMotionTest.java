@@ -333,6 +333,27 @@ class VerticalMotionTest {
     assertEquals(1, wavers(0.1, 0.1, 0.01).scale(20, 40), "no less than the noise");
   }
 
+  /**
+   * By hand: before anything is known a vertical speed is 30 m/s off, the first height by 1 km and
+   * its slow error, and no reading counts worse than five deviations off.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {30, -60, 3000})
+  void theLikelihoodIsThatOfNormalDeviates(double speed) {
+    Recording one =
+        new Recording(
+            new double[] {0},
+            Map.of(Channel.HEIGHT, new double[] {500}, Channel.VERTICAL_SPEED, new double[] {speed}));
+    double ofHeight = 1e6 + 1.5 * 1.5 + 40 * 40;
+    double ofSpeed = 900 + 16;
+    double off = Math.min(speed * speed / ofSpeed, 25);
+    assertEquals(
+        -(FastMath.log(2 * FastMath.PI * ofHeight) + FastMath.log(2 * FastMath.PI * ofSpeed) + off)
+            / 2,
+        VerticalMotion.logLikelihood(one, new Noise(1, 40, 1, 4, 1.5, 60)),
+        1e-9);
+  }
+
   /** However high it is, for the first height is what the others are counted from. */
   @Test
   void heightsThatStayAreNoSurprise() {
