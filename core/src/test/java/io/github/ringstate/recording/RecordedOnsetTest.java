@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.DemoCraft;
 import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.dynamics.EquationsOfMotion;
@@ -35,15 +36,22 @@ class RecordedOnsetTest {
   private static final RecordedOnset ONSET =
       new RecordedOnset(BEHIND, 5, 1.5, -4, -0.6, 0.2, -0.8);
 
-  private static EquationsOfMotion equations() {
+  private static EquationsOfMotion equations(WindField wind) {
     Encounter encounter = Encounter.of(DemoCraft.TRAINER);
     return new EquationsOfMotion(
-        encounter.craft(), encounter.air(), BEHIND, encounter.inflow(), false);
+        encounter.craft(), encounter.air(), wind, encounter.inflow(), false);
   }
 
-  @Test
-  void theCraftMovesAtFirstAsRecorded() {
-    EquationsOfMotion motion = equations();
+  /** The wind of the encounter may be another than that of the entry, and go up. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1.5})
+  void theCraftMovesAtFirstAsRecorded(double updraught) {
+    EquationsOfMotion motion =
+        equations(
+            (time, north, east, height, result) -> {
+              BEHIND.velocity(time, north, east, height, result);
+              result[2] = updraught;
+            });
     Motion first = motion.at(0, ONSET.start(motion).state());
     // the equations of motion themselves are the second method
     assertEquals(5, first.state(State.SPEED_NORTH), 1e-12);
@@ -201,7 +209,7 @@ class RecordedOnsetTest {
 
   @Test
   void attitudeAndCollectiveAreHeldAsTheyAre() {
-    EquationsOfMotion motion = equations();
+    EquationsOfMotion motion = equations(BEHIND);
     Entry.Start start = ONSET.start(motion);
     Trim hover = Trim.accelerating(motion, 0, 0, 0, 0, 0, 0);
     Controls controls = new Controls();
