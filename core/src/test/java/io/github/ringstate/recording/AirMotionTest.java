@@ -190,7 +190,8 @@ class AirMotionTest {
     VerticalMotion motion = descent(0.5);
     RealVector drift = ground(6).subtract(vector(0, 0.05, 0));
     RealVector air = vector(0, 0.05, motion.verticalSpeed(6));
-    new Asked(motion, new Wind(drift.getEntry(0), drift.getEntry(1)), 6, 0, 3).finds(air, slope(3, 9));
+    new Asked(motion, new Wind(drift.getEntry(0), drift.getEntry(1)), 6, 0, 3)
+        .finds(air, slope(3, 9));
   }
 
   @Test
@@ -199,7 +200,8 @@ class AirMotionTest {
     AirMotion moved = new AirMotion(motion, WIND, INDUCED);
     for (int k : new int[] {0, 7, 19}) {
       RealVector air = air(motion, k);
-      assertEquals(FastMath.hypot(air.getEntry(0), air.getEntry(1)), moved.horizontal(k), TOLERANCE);
+      assertEquals(
+          FastMath.hypot(air.getEntry(0), air.getEntry(1)), moved.horizontal(k), TOLERANCE);
     }
   }
 }

@@ -162,7 +162,10 @@ class ControlWatchTest {
     for (DoubleUnaryOperator other :
         new DoubleUnaryOperator[] {
           t -> t < begin - 0.01 ? Double.NaN : bank.applyAsDouble(t),
-          t -> t < begin - 0.01 ? Double.NaN : Math.min(bank.applyAsDouble(t), t < begin + 0.01 ? 2 : 10)
+          t ->
+              t < begin - 0.01
+                  ? Double.NaN
+                  : Math.min(bank.applyAsDouble(t), t < begin + 0.01 ? 2 : 10)
         }) {
       Recording blind = recording(Channel.BANK, begin - 1 / RATE, other);
       assertEquals(begin, first(blind).orElseThrow().time().value(), 1e-9);

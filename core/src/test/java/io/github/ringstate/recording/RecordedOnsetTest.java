@@ -14,6 +14,9 @@ import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.encounter.EntryKind;
+import io.github.ringstate.encounter.FlightQuantity;
+import io.github.ringstate.encounter.History;
+import io.github.ringstate.encounter.Instant;
 import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.quantity.Unit;
 import java.util.Arrays;
@@ -22,7 +25,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.polynomials.PolynomialFunction;
+import org.hipparchus.optim.MaxEval;
+import org.hipparchus.optim.nonlinear.scalar.GoalType;
+import org.hipparchus.optim.univariate.BrentOptimizer;
+import org.hipparchus.optim.univariate.SearchInterval;
+import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,8 +42,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RecordedOnsetTest {
 
   private static final Wind BEHIND = new Wind(4, 1);
-  private static final RecordedOnset ONSET =
-      new RecordedOnset(BEHIND, 5, 1.5, -4, -0.6, 0.2, -0.8);
+  private static final RecordedOnset ONSET = new RecordedOnset(BEHIND, 5, 1.5, -4, -0.6, 0.2, -0.8);
 
   private static EquationsOfMotion equations(WindField wind) {
     Encounter encounter = Encounter.of(DemoCraft.TRAINER);
@@ -147,19 +155,15 @@ class RecordedOnsetTest {
     return new Recording(time, values);
   }
 
-  private static RecordedOnset at(double onset, Recording recording, Wind wind) {
+  private static FoundEncounter encounter(
+      double onset, double height, Optional<Movement> movement) {
     Estimate some = new Estimate(onset, 0.1);
-    FoundEncounter found =
-        new FoundEncounter(
-            0,
-            some,
-            150,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            some,
-            some,
-            Verdict.NO_END);
+    return new FoundEncounter(
+        0, some, height, Optional.empty(), movement, Optional.empty(), some, some, Verdict.NO_END);
+  }
+
+  private static RecordedOnset at(double onset, Recording recording, Wind wind) {
+    FoundEncounter found = encounter(onset, 150, Optional.empty());
     VerticalMotion motion = VerticalMotion.of(recording, new Noise(0.01, 0.01, 0.01, 0.01, 0, 60));
     return RecordedOnset.of(motion, found, wind).orElseThrow();
   }
@@ -218,6 +222,71 @@ class RecordedOnsetTest {
     assertEquals(start.state()[State.BANK], controls.bank());
     assertEquals(start.state()[State.COLLECTIVE], controls.collective());
     assertTrue(controls.pitch() != 0 && controls.bank() != 0 && controls.collective() != 0);
+  }
+
+  /**
+   * Second method: the least sum of squares is looked for between bounds, without slopes. The
+   * heights are off by turns by three deviations, so all three demands pull, and none is met.
+   */
+  @Test
+  void theMatchedAccelerationIsThatOfLeastSquares() {
+    Recording clean = steady(new double[] {2}, new double[] {0}, 0);
+    double[] heights = Rewritten.values(clean, Channel.HEIGHT);
+    for (int k = 0; k < heights.length; k++) {
+      heights[k] += k % 2 == 0 ? 0.9 : -0.9;
+    }
+    VerticalMotion motion =
+        VerticalMotion.of(
+            Rewritten.with(clean, Channel.HEIGHT, heights), new Noise(0.1, 0.3, 1, 1, 0, 60));
+    double moved = 12.07;
+    Movement movement = new Movement(Channel.BANK, new Estimate(moved, 0.1), 0, 0.2, 0);
+    FoundEncounter found = encounter(10.1, 180.5, Optional.of(movement));
+    RecordedOnset onset = RecordedOnset.of(motion, found, Wind.CALM).orElseThrow();
+    Encounter craft = Encounter.of(DemoCraft.TRAINER);
+    // the readings of 10.2 s and 12.2 s
+    double scale = motion.scale(51, 61);
+    double early = moved - 12.2;
+    double[] said = {
+      onset.up(),
+      motion.verticalSpeed(61) + early * motion.acceleration(61),
+      180.5 - motion.height(61) - early * motion.verticalSpeed(61)
+    };
+    double[] deviations = {
+      motion.accelerationDeviation(51),
+      scale * motion.verticalSpeedDeviation(61),
+      scale * motion.heightDifferenceDeviation(51, 61)
+    };
+    UnivariateFunction squares =
+        up -> {
+          History flown =
+              craft.withEntry(onset.withUp(up)).withDelay(moved - 10.1).record().history();
+          Instant then = flown.at(moved - 10.1);
+          double[] model = {
+            up,
+            then.get(FlightQuantity.VERTICAL_SPEED),
+            flown.at(0).get(FlightQuantity.HEIGHT) - then.get(FlightQuantity.HEIGHT)
+          };
+          double sum = 0;
+          for (int i = 0; i < model.length; i++) {
+            double off = (model[i] - said[i]) / deviations[i];
+            sum += off * off;
+          }
+          return sum;
+        };
+    double least =
+        new BrentOptimizer(1e-6, 1e-6)
+            .optimize(
+                new MaxEval(100),
+                GoalType.MINIMIZE,
+                new UnivariateObjectiveFunction(squares),
+                new SearchInterval(onset.up() - 1, onset.up() + 1))
+            .getPoint();
+    assertEquals(least, MatchedOnset.of(craft, onset, motion, found).up(), 1e-3);
+  }
+
+  @Test
+  void itsNameIsOfWordsJoinedByHyphens() {
+    assertTrue(ONSET.name().matches("[a-z]+(-[a-z]+)*"), ONSET.name());
   }
 
   /** 3 and 4 m/s over the ground: the part through the air along it is -21 + 16, 9 - 12, 9 + 16. */

@@ -244,7 +244,8 @@ class ShapedDescentTest {
   }
 
   /** The notch flown at a ground speed, m/s. */
-  private static FoundEncounter across(double ground, double windDeviation, double groundDeviation) {
+  private static FoundEncounter across(
+      double ground, double windDeviation, double groundDeviation) {
     Recording still = recording(40, t -> notch(t), t -> true, t -> true);
     double[] speed = new double[still.size()];
     Arrays.fill(speed, ground);

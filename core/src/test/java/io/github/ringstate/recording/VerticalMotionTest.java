@@ -138,8 +138,7 @@ class VerticalMotionTest {
     RealVector solution = covariance.operate(right);
     VerticalMotion motion = VerticalMotion.of(recording, NOISE);
     assertEquals(Map.of(), motion.outliers());
-    assertEquals(
-        step == 0 ? Map.of() : Map.of(Channel.HEIGHT, Set.of(stepAt)), motion.steps());
+    assertEquals(step == 0 ? Map.of() : Map.of(Channel.HEIGHT, Set.of(stepAt)), motion.steps());
     // the normal equations hold 1e-6 of a wide first guess beside 1e6 and more of a short step
     double tolerance = 1e-5;
     for (int k = 0; k < size; k++) {
@@ -343,7 +342,8 @@ class VerticalMotionTest {
     Recording one =
         new Recording(
             new double[] {0},
-            Map.of(Channel.HEIGHT, new double[] {500}, Channel.VERTICAL_SPEED, new double[] {speed}));
+            Map.of(
+                Channel.HEIGHT, new double[] {500}, Channel.VERTICAL_SPEED, new double[] {speed}));
     double ofHeight = 1e6 + 1.5 * 1.5 + 40 * 40;
     double ofSpeed = 900 + 16;
     double off = Math.min(speed * speed / ofSpeed, 25);
