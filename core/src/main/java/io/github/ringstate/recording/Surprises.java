@@ -54,6 +54,12 @@ final class Surprises {
     return found == null ? 0 : found.getOrDefault(index, 0.0);
   }
 
+  /** Whether a step of the level was found at a time or before it. */
+  boolean hasStepped(Channel channel, int index) {
+    SortedMap<Integer, Double> found = steps.get(channel);
+    return found != null && found.firstKey() <= index;
+  }
+
   /** Whether the filter takes a reading; {@link #stepFound} may change with it. */
   boolean takes(Channel channel, int index, double innovation, double ratio, double deviation) {
     Row row = rows.computeIfAbsent(channel, any -> new Row());

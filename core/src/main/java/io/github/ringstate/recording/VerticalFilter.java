@@ -96,10 +96,11 @@ final class VerticalFilter {
   /** Takes a covariance from the time before to time k. */
   void predict(int k, DMatrixRMaj transition, DMatrixRMaj covariance, DMatrixRMaj scratch) {
     double dt = recording.time(k) - recording.time(k - 1);
-    model.transition(dt, transition);
+    boolean stepped = surprises.hasStepped(model.firstHeight(), k);
+    model.transition(dt, stepped, transition);
     CommonOps_DDRM.mult(transition, covariance, scratch);
     CommonOps_DDRM.multTransB(scratch, transition, covariance);
-    model.addNoise(dt, covariance);
+    model.addNoise(dt, stepped, covariance);
     for (Channel channel : model.channels()) {
       int offset = model.offset(channel);
       if (offset >= 0) {

@@ -11,7 +11,8 @@ import org.hipparchus.util.FastMath;
  *
  * <p>The acceleration is the integral of white noise (Y. Bar-Shalom, X. R. Li and T. Kirubarajan,
  * Estimation with Applications to Tracking and Navigation, 2001, section 6.2.3, from memory). The
- * slow errors are first-order Gauss-Markov; the level of a second height is unknown and stays.
+ * slow errors are first-order Gauss-Markov; the level of a second height is unknown and stays, and
+ * so does that of the first from a step on.
  */
 final class VerticalModel {
 
@@ -89,8 +90,13 @@ final class VerticalModel {
     return Math.max(noise.drift() * noise.drift(), 1e-12);
   }
 
-  /** The matrix that takes the state over a time, s. */
-  void transition(double dt, DMatrixRMaj result) {
+  /** The height from whose first level the others are counted. */
+  Channel firstHeight() {
+    return heights.get(0);
+  }
+
+  /** The matrix that takes the state over a time, s, before or after a step of the first height. */
+  void transition(double dt, boolean stepped, DMatrixRMaj result) {
     result.zero();
     result.set(HEIGHT, HEIGHT, 1);
     if (dt < LONGEST_GAP) {
@@ -100,14 +106,18 @@ final class VerticalModel {
       result.set(SPEED, ACCELERATION, dt);
       result.set(ACCELERATION, ACCELERATION, 1);
     }
-    result.set(OFFSETS, OFFSETS, FastMath.exp(-dt / noise.driftTime()));
-    for (int i = OFFSETS + 1; i < size; i++) {
-      result.set(i, i, 1);
+    for (int i = OFFSETS; i < size; i++) {
+      result.set(i, i, comesBack(i, stepped) ? FastMath.exp(-dt / noise.driftTime()) : 1);
     }
   }
 
+  /** Whether a slow error comes back to a level that is known. */
+  private static boolean comesBack(int offset, boolean stepped) {
+    return offset == OFFSETS && !stepped;
+  }
+
   /** The covariance that the noise adds over a time, s: the integral of what jerks do. */
-  void addNoise(double dt, DMatrixRMaj covariance) {
+  void addNoise(double dt, boolean stepped, DMatrixRMaj covariance) {
     if (dt < LONGEST_GAP) {
       addJerks(dt, covariance);
     } else {
@@ -115,11 +125,11 @@ final class VerticalModel {
         covariance.add(i, i, FIRST_DEVIATION[i] * FIRST_DEVIATION[i]);
       }
     }
-    double forgotten = -FastMath.expm1(-2 * dt / noise.driftTime());
-    covariance.add(OFFSETS, OFFSETS, driftVariance() * forgotten);
-    for (int i = OFFSETS + 1; i < size; i++) {
-      // as fast as that of the first height at once, but it does not come back to a level
-      covariance.add(i, i, driftVariance() * 2 * dt / noise.driftTime());
+    double times = 2 * dt / noise.driftTime();
+    for (int i = OFFSETS; i < size; i++) {
+      // what comes back to no level goes as fast at once
+      double grown = comesBack(i, stepped) ? -FastMath.expm1(-times) : times;
+      covariance.add(i, i, driftVariance() * grown);
     }
   }
 

@@ -310,14 +310,4 @@ public final class VerticalMotion {
         ? verticalSpeed(k)
         : height(k) + state(k, filter.offset(channel));
   }
-
-  /**
-   * How well the noise explains the readings.
-   *
-   * @return the logarithm of the likelihood, in which no reading counts worse than one five
-   *     standard deviations off
-   */
-  public double logLikelihood() {
-    return filter.logLikelihood();
-  }
 }

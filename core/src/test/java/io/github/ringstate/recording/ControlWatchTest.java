@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -157,6 +158,49 @@ class ControlWatchTest {
         begin - 1 / RATE,
         first(recording(Channel.BANK, 0, bank)).orElseThrow().time().value(),
         1e-9);
+    // none that is known before, and one that is on its way at first
+    for (DoubleUnaryOperator other :
+        new DoubleUnaryOperator[] {
+          t -> t < begin - 0.01 ? Double.NaN : bank.applyAsDouble(t),
+          t ->
+              t < begin - 0.01
+                  ? Double.NaN
+                  : Math.min(bank.applyAsDouble(t), t < begin + 0.01 ? 2 : 10)
+        }) {
+      Recording blind = recording(Channel.BANK, begin - 1 / RATE, other);
+      assertEquals(begin, first(blind).orElseThrow().time().value(), 1e-9);
+    }
+  }
+
+  /** The first reading of all is the only one at rest. */
+  @Test
+  void oneReadingAtRestTellsFromWhatAMovementBegan() {
+    Recording few =
+        recording(
+            Channel.BANK,
+            ONSET - 1.5,
+            t -> t > ONSET - 1.5 && t < 5.19 ? Double.NaN : 3 + ramp(t, 5, 10));
+    assertEquals(5, first(few).orElseThrow().time().value(), 1e-9);
+  }
+
+  /**
+   * Twelve and a half readings a second of a bank that grows by the square of the time, from 5 s.
+   * By hand: the straight line through the first beyond a degree and the last within 0.3 s of it,
+   * or the first beyond four degrees if that is sooner, leaves the level where it did.
+   */
+  @ParameterizedTest
+  @CsvSource({"4, 5.56, 5.8", "40, 5.16, 5.32", "100, 5.16, 5.24", "700, 5.08, 5.16"})
+  void aCurvedMovementBeganWhereALineThroughItsFirstPartLeavesTheLevel(
+      double growth, double quarter, double later) {
+    DoubleUnaryOperator bank = t -> growth * ramp(t, 5, 1) * ramp(t, 5, 1);
+    Recording few =
+        recording(
+            Channel.BANK,
+            0,
+            t -> (int) (t * RATE + 0.5) % 4 == 2 ? bank.applyAsDouble(t) : Double.NaN);
+    double off = bank.applyAsDouble(quarter);
+    double rate = (bank.applyAsDouble(later) - off) / (later - quarter);
+    assertEquals(quarter - off / rate, first(few).orElseThrow().time().value(), 1e-9);
   }
 
   @Test

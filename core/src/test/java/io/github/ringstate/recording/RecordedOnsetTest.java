@@ -4,12 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.air.Wind;
+import io.github.ringstate.air.WindField;
 import io.github.ringstate.craft.DemoCraft;
+import io.github.ringstate.dynamics.Controls;
 import io.github.ringstate.dynamics.EquationsOfMotion;
 import io.github.ringstate.dynamics.Motion;
 import io.github.ringstate.dynamics.State;
+import io.github.ringstate.dynamics.Trim;
 import io.github.ringstate.encounter.Encounter;
+import io.github.ringstate.encounter.Entry;
 import io.github.ringstate.encounter.EntryKind;
+import io.github.ringstate.encounter.FlightQuantity;
+import io.github.ringstate.encounter.History;
+import io.github.ringstate.encounter.Instant;
+import io.github.ringstate.pilot.PilotView;
 import io.github.ringstate.quantity.Unit;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -17,24 +25,42 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.polynomials.PolynomialFunction;
+import org.hipparchus.optim.MaxEval;
+import org.hipparchus.optim.nonlinear.scalar.GoalType;
+import org.hipparchus.optim.univariate.BrentOptimizer;
+import org.hipparchus.optim.univariate.SearchInterval;
+import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RecordedOnsetTest {
 
   private static final Wind BEHIND = new Wind(4, 1);
+  private static final RecordedOnset ONSET = new RecordedOnset(BEHIND, 5, 1.5, -4, -0.6, 0.2, -0.8);
 
-  @Test
-  void theCraftMovesAtFirstAsRecorded() {
+  private static EquationsOfMotion equations(WindField wind) {
     Encounter encounter = Encounter.of(DemoCraft.TRAINER);
+    return new EquationsOfMotion(
+        encounter.craft(), encounter.air(), wind, encounter.inflow(), false);
+  }
+
+  /** The wind of the encounter may be another than that of the entry, and go up. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1.5})
+  void theCraftMovesAtFirstAsRecorded(double updraught) {
     EquationsOfMotion motion =
-        new EquationsOfMotion(
-            encounter.craft(), encounter.air(), BEHIND, encounter.inflow(), false);
-    RecordedOnset onset = new RecordedOnset(BEHIND, 5, 1.5, -4, -0.6, 0.2, -0.8);
-    Motion first = motion.at(0, onset.start(motion).state());
+        equations(
+            (time, north, east, height, result) -> {
+              BEHIND.velocity(time, north, east, height, result);
+              result[2] = updraught;
+            });
+    Motion first = motion.at(0, ONSET.start(motion).state());
     // the equations of motion themselves are the second method
     assertEquals(5, first.state(State.SPEED_NORTH), 1e-12);
     assertEquals(1.5, first.state(State.SPEED_EAST), 1e-12);
@@ -110,7 +136,7 @@ class RecordedOnsetTest {
         .orElseThrow();
   }
 
-  /** Heights and velocities over the ground of constant acceleration, five a second to 20 s. */
+  /** Heights and velocities over the ground, powers of the time, five a second to 20 s. */
   private static Recording steady(double[] north, double[] east, double heading) {
     double[] time = IntStream.range(0, 101).mapToDouble(k -> k / 5.0).toArray();
     Map<Channel, double[]> values = new EnumMap<>(Channel.class);
@@ -119,8 +145,8 @@ class RecordedOnsetTest {
       values.put(channel, new double[time.length]);
     }
     for (int k = 0; k < time.length; k++) {
-      double n = north[0] + north[1] * time[k];
-      double e = east[0] + east[1] * time[k];
+      double n = new PolynomialFunction(north).value(time[k]);
+      double e = new PolynomialFunction(east).value(time[k]);
       values.get(Channel.HEIGHT)[k] = 200 - 1.5 * time[k] - 0.05 * time[k] * time[k];
       values.get(Channel.GROUND_SPEED)[k] = FastMath.hypot(n, e);
       values.get(Channel.TRACK)[k] = FastMath.atan2(e, n);
@@ -129,19 +155,15 @@ class RecordedOnsetTest {
     return new Recording(time, values);
   }
 
-  private static RecordedOnset at(double onset, Recording recording, Wind wind) {
+  private static FoundEncounter encounter(
+      double onset, double height, Optional<Movement> movement) {
     Estimate some = new Estimate(onset, 0.1);
-    FoundEncounter found =
-        new FoundEncounter(
-            0,
-            some,
-            150,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            some,
-            some,
-            Verdict.NO_END);
+    return new FoundEncounter(
+        0, some, height, Optional.empty(), movement, Optional.empty(), some, some, Verdict.NO_END);
+  }
+
+  private static RecordedOnset at(double onset, Recording recording, Wind wind) {
+    FoundEncounter found = encounter(onset, 150, Optional.empty());
     VerticalMotion motion = VerticalMotion.of(recording, new Noise(0.01, 0.01, 0.01, 0.01, 0, 60));
     return RecordedOnset.of(motion, found, wind).orElseThrow();
   }
@@ -168,13 +190,112 @@ class RecordedOnsetTest {
     assertEquals(0, new RecordedOnset(Wind.CALM, 0, 0, 1, 0, 0, 0).intendedDescent());
   }
 
+  /** Within 0.75 s of the first and the last reading, and after the last. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.1, 19.9, 20.05})
+  void anOnsetMayLieAtTheEdgeOfARecording(double time) {
+    RecordedOnset onset =
+        at(time, steady(new double[] {6, -0.4}, new double[] {5, -0.1}, 0), Wind.CALM);
+    assertEquals(6 - 0.4 * time, onset.ahead(), 1e-9);
+    assertEquals(5 - 0.1 * time, onset.sideways(), 1e-9);
+    assertEquals(-0.4, onset.forward(), 1e-9);
+    assertEquals(-0.1, onset.right(), 1e-9);
+  }
+
+  /** A parabola's slope in its middle is that between two points equally far from it. */
+  @Test
+  void theHorizontalAccelerationIsThatAtTheOnset() {
+    Recording flight = steady(new double[] {6, -0.4, 0.03}, new double[] {5, -0.1, -0.02}, 0);
+    RecordedOnset onset = at(10.1, flight, Wind.CALM);
+    assertEquals(-0.4 + 2 * 0.03 * 10.1, onset.forward(), 1e-9);
+    assertEquals(-0.1 - 2 * 0.02 * 10.1, onset.right(), 1e-9);
+  }
+
+  @Test
+  void attitudeAndCollectiveAreHeldAsTheyAre() {
+    EquationsOfMotion motion = equations(BEHIND);
+    Entry.Start start = ONSET.start(motion);
+    Trim hover = Trim.accelerating(motion, 0, 0, 0, 0, 0, 0);
+    Controls controls = new Controls();
+    start.law().command(PilotView.of(motion, hover), controls);
+    assertEquals(start.state()[State.PITCH], controls.pitch());
+    assertEquals(start.state()[State.BANK], controls.bank());
+    assertEquals(start.state()[State.COLLECTIVE], controls.collective());
+    assertTrue(controls.pitch() != 0 && controls.bank() != 0 && controls.collective() != 0);
+  }
+
+  /**
+   * Second method: the least sum of squares is looked for between bounds, without slopes. The
+   * heights are off by turns by three deviations, so all three demands pull, and none is met.
+   */
+  @Test
+  void theMatchedAccelerationIsThatOfLeastSquares() {
+    Recording clean = steady(new double[] {2}, new double[] {0}, 0);
+    double[] heights = Rewritten.values(clean, Channel.HEIGHT);
+    for (int k = 0; k < heights.length; k++) {
+      heights[k] += k % 2 == 0 ? 0.9 : -0.9;
+    }
+    VerticalMotion motion =
+        VerticalMotion.of(
+            Rewritten.with(clean, Channel.HEIGHT, heights), new Noise(0.1, 0.3, 1, 1, 0, 60));
+    double moved = 12.07;
+    Movement movement = new Movement(Channel.BANK, new Estimate(moved, 0.1), 0, 0.2, 0);
+    FoundEncounter found = encounter(10.1, 180.5, Optional.of(movement));
+    RecordedOnset onset = RecordedOnset.of(motion, found, Wind.CALM).orElseThrow();
+    Encounter craft = Encounter.of(DemoCraft.TRAINER);
+    // the readings of 10.2 s and 12.2 s
+    double scale = motion.scale(51, 61);
+    double early = moved - 12.2;
+    double[] said = {
+      onset.up(),
+      motion.verticalSpeed(61) + early * motion.acceleration(61),
+      180.5 - motion.height(61) - early * motion.verticalSpeed(61)
+    };
+    double[] deviations = {
+      motion.accelerationDeviation(51),
+      scale * motion.verticalSpeedDeviation(61),
+      scale * motion.heightDifferenceDeviation(51, 61)
+    };
+    UnivariateFunction squares =
+        up -> {
+          History flown =
+              craft.withEntry(onset.withUp(up)).withDelay(moved - 10.1).record().history();
+          Instant then = flown.at(moved - 10.1);
+          double[] model = {
+            up,
+            then.get(FlightQuantity.VERTICAL_SPEED),
+            flown.at(0).get(FlightQuantity.HEIGHT) - then.get(FlightQuantity.HEIGHT)
+          };
+          double sum = 0;
+          for (int i = 0; i < model.length; i++) {
+            double off = (model[i] - said[i]) / deviations[i];
+            sum += off * off;
+          }
+          return sum;
+        };
+    double least =
+        new BrentOptimizer(1e-6, 1e-6)
+            .optimize(
+                new MaxEval(100),
+                GoalType.MINIMIZE,
+                new UnivariateObjectiveFunction(squares),
+                new SearchInterval(onset.up() - 1, onset.up() + 1))
+            .getPoint();
+    assertEquals(least, MatchedOnset.of(craft, onset, motion, found).up(), 1e-3);
+  }
+
+  @Test
+  void itsNameIsOfWordsJoinedByHyphens() {
+    assertTrue(ONSET.name().matches("[a-z]+(-[a-z]+)*"), ONSET.name());
+  }
+
   /** 3 and 4 m/s over the ground: the part through the air along it is -21 + 16, 9 - 12, 9 + 16. */
   @ParameterizedTest
-  @CsvSource({"10, 0, -5", "0, 7, -5", "0, 0, 5", "2, 2, 5"})
+  @CsvSource({"10, 0, -5, 10", "0, 7, -5, 10", "0, 0, 5, 10", "2, 2, 5, 10", "10, 0, -5, 0"})
   void withoutAHeadingTheNosePointsAsTheCraftFliesThroughTheAir(
-      double north, double east, double ahead) {
+      double north, double east, double ahead, double time) {
     Recording flight = steady(new double[] {3, 0}, new double[] {4, 0}, Double.NaN);
-    RecordedOnset onset = at(10, flight, new Wind(north, east));
+    RecordedOnset onset = at(time, flight, new Wind(north, east));
     assertEquals(ahead, onset.ahead(), 1e-9);
     assertEquals(0, onset.sideways(), 1e-9);
     assertEquals((3 * north + 4 * east) / ahead, onset.wind().north(), 1e-9);

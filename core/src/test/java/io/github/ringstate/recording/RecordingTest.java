@@ -56,6 +56,8 @@ class RecordingTest {
     assertEquals(3, recording.size());
     assertEquals(3, recording.indexAt(2.1));
     assertEquals(1, recording.indexAt(0.5));
+    assertEquals(0, recording.indexAt(0));
+    assertEquals(0, recording.indexAt(-1));
   }
 
   @Test
@@ -128,6 +130,11 @@ class RecordingTest {
   void aMovementLooksLikeTheTechniqueThatMovesSo() {
     assertEquals(Optional.of(Technique.LATERAL), technique(-6, 8.1, -0.5));
     assertEquals(Optional.of(Technique.LATERAL), technique(0, -8.1, 0));
+    // as much as counts is enough
+    assertEquals(Optional.of(Technique.LATERAL), technique(0, 8, 0));
+    assertEquals(Optional.of(Technique.AUTOROTATION), technique(0, 0, -0.3));
+    assertEquals(Optional.of(Technique.FORWARD), technique(-5, 0, 0));
+    assertEquals(Optional.of(Technique.COLLECTIVE), technique(0, 0, 0.115));
     assertEquals(Optional.of(Technique.AUTOROTATION), technique(-6, 0, -0.31));
     assertEquals(Optional.of(Technique.FORWARD), technique(-5.1, 7.9, -0.29));
     assertEquals(Optional.of(Technique.COLLECTIVE), technique(-4.9, 0, 0.116));

@@ -112,11 +112,19 @@ class ShapedDescentTest {
     // it has no reading from 18 s to 30 s
     List<FoundEncounter> all = found(40, course, t -> t < 18 || t > 30, t -> true);
     assertEquals(1, all.size());
-    for (FoundEncounter one : List.of(ended, all.get(0))) {
+    // it ends two seconds after the onset
+    FoundEncounter atOnce = found(10, course).get(0);
+    for (FoundEncounter one : List.of(ended, atOnce, all.get(0))) {
       assertEquals(Verdict.NO_END, one.verdict());
       assertEquals(Optional.empty(), one.arrestTime());
       assertEquals(5 + ONSET / 1.2, one.onsetTime().value(), 0.2);
     }
+    // down to the last reading, as exactly as the onset is known: 0.05 s of its rate
+    double grown = (fastest * fastest - ONSET * ONSET) / 2.4;
+    double held = fastest * (18 - 5 - fastest / 1.2);
+    assertEquals(grown + held, ended.altitudeLoss().value(), 0.05 * ONSET);
+    // that before the gap is a tenth of a second sooner
+    assertEquals(grown + held - 0.1 * fastest, all.get(0).altitudeLoss().value(), 0.05 * ONSET);
   }
 
   @Test
@@ -132,6 +140,17 @@ class ShapedDescentTest {
             .get(0);
     assertEquals(Verdict.NO_END, one.verdict());
     assertEquals(Optional.empty(), one.arrestTime());
+    // it is left where the descent comes back to that of the onset, and followed for a minute
+    double fastest = 1.5 * ONSET;
+    double there = 20 - 5 - fastest / 1.2;
+    double left = (fastest - ONSET) / 1.2;
+    double back = (fastest - slow) / 1.2;
+    double lost =
+        (fastest * fastest - ONSET * ONSET) / 2.4
+            + fastest * there
+            + (fastest * fastest - slow * slow) / 2.4
+            + slow * (left + 60 - back);
+    assertEquals(lost, one.altitudeLoss().value(), 0.05 * ONSET + 0.1 * slow);
   }
 
   @Test
@@ -191,7 +210,7 @@ class ShapedDescentTest {
     double unsure = one.onsetTime().deviation() * 0.6 / deviation;
     assertTrue(unsure > 0.6 && unsure < 1.6, "onset " + one.onsetTime());
     Estimate arrest = one.arrestTime().orElseThrow();
-    assertEquals(2 * TURN - 5, arrest.value(), 0.05);
+    assertEquals(2 * TURN - 5, arrest.value(), 1e-4);
     assertEquals(deviation / 0.6, arrest.deviation(), 0.1 * deviation);
     Estimate sink = one.sinkTime().orElseThrow();
     assertEquals(5, sink.value(), 0.4);
@@ -204,6 +223,54 @@ class ShapedDescentTest {
     double early = ONSET * one.onsetTime().deviation();
     double loss = one.altitudeLoss().deviation();
     assertTrue(loss > early && loss < early + 3 * 0.02, "loss " + one.altitudeLoss());
+  }
+
+  /**
+   * By hand: of two channels over 3 s either way, the heights before the onset are three deviations
+   * off by turns and the rest are as flown, so the mean square is 9 / 4.
+   */
+  @Test
+  void anOnsetIsAsUnsureAsTheReadingsAroundAreOff() {
+    Recording clean = recording(40, t -> notch(t), t -> true, t -> true);
+    FoundEncounter one = FINDER.find(VerticalMotion.of(clean, NOISE)).get(0);
+    int onset = clean.indexAt(one.onsetTime().value());
+    double[] height = Rewritten.values(clean, Channel.HEIGHT);
+    for (int k = onset - 30; k < onset; k++) {
+      height[k] += k % 2 == 0 ? 0.06 : -0.06;
+    }
+    Recording wavers = Rewritten.with(clean, Channel.HEIGHT, height);
+    FoundEncounter other = FINDER.find(VerticalMotion.of(wavers, NOISE)).get(0);
+    assertEquals(1.5, other.onsetTime().deviation() / one.onsetTime().deviation(), 0.15);
+  }
+
+  /** The notch flown at a ground speed, m/s. */
+  private static FoundEncounter across(
+      double ground, double windDeviation, double groundDeviation) {
+    Recording still = recording(40, t -> notch(t), t -> true, t -> true);
+    double[] speed = new double[still.size()];
+    Arrays.fill(speed, ground);
+    Recording flown = Rewritten.with(still, Channel.GROUND_SPEED, speed);
+    return EncounterFinder.like(CRAFT, new Wind(0, 0), windDeviation, groundDeviation)
+        .find(VerticalMotion.of(flown, NOISE))
+        .get(0);
+  }
+
+  /**
+   * By trying: an onset comes so much later at a greater airspeed, and of that airspeed 0.3 m/s of
+   * wind and 0.4 m/s over the ground are not known, 0.5 m/s together.
+   */
+  @Test
+  void anOnsetIsAsUnsureAsTheAirspeedMakesIt() {
+    double ground = 0.5 * HOVER_INDUCED;
+    double later =
+        (across(ground + 0.1, 0, 0).onsetTime().value()
+                - across(ground - 0.1, 0, 0).onsetTime().value())
+            / 0.2;
+    double alone = across(ground, 0, 0).onsetTime().deviation();
+    double found = across(ground, 0.3, 0.4).onsetTime().deviation();
+    assertEquals(FastMath.hypot(alone, 0.5 * later), found, 0.15 * found);
+    // not more than ten times the five readings by which the rate is told
+    assertEquals(10 * 0.4, across(ground, 1000, 0).onsetTime().deviation(), 1e-9);
   }
 
   /** The same readings on a clock that is ahead, with all the power at each of them. */

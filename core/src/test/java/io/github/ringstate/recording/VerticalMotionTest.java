@@ -18,6 +18,9 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class VerticalMotionTest {
 
@@ -47,26 +50,26 @@ class VerticalMotionTest {
   }
 
   /** The matrix that takes height, speed, acceleration and two slow errors over a time. */
-  private static RealMatrix transition(double dt) {
+  private static RealMatrix transition(double dt, boolean stepped) {
     return MatrixUtils.createRealMatrix(
         new double[][] {
           {1, dt, dt * dt / 2, 0, 0},
           {0, 1, dt, 0, 0},
           {0, 0, 1, 0, 0},
-          {0, 0, 0, FastMath.exp(-dt / 40), 0},
+          {0, 0, 0, stepped ? 1 : FastMath.exp(-dt / 40), 0},
           {0, 0, 0, 0, 1}
         });
   }
 
   /** What white noise of jerk and of the slow errors adds: its integral, by Gauss's rule. */
-  private static RealMatrix added(double dt) {
+  private static RealMatrix added(double dt, boolean stepped) {
     GaussIntegrator rule = new GaussIntegratorFactory().legendre(12, 0, dt);
     double drift = 2 * 1.5 * 1.5 / 40;
     RealMatrix intensity =
         MatrixUtils.createRealDiagonalMatrix(new double[] {0, 0, 2, drift, drift});
     RealMatrix sum = MatrixUtils.createRealMatrix(5, 5);
     for (int i = 0; i < rule.getNumberOfPoints(); i++) {
-      RealMatrix f = transition(rule.getPoint(i));
+      RealMatrix f = transition(rule.getPoint(i), stepped);
       sum =
           sum.add(f.multiply(intensity).multiply(f.transpose()).scalarMultiply(rule.getWeight(i)));
     }
@@ -84,11 +87,18 @@ class VerticalMotionTest {
     }
   }
 
-  @Test
-  void theSmootherIsTheLeastSquaresSolutionOverAllReadingsAtOnce() {
+  /** A level that steps by 5 km is as free from there on as if nothing were known of it. */
+  @ParameterizedTest
+  @CsvSource({"0, 99", "5000, 6", "-5000, 9"})
+  void theSmootherIsTheLeastSquaresSolutionOverAllReadingsAtOnce(double step, int stepAt) {
     // second method: the normal equations of all states together, solved by Hipparchus
     int size = 14;
     Recording recording = uneven(size, new SplittableRandom(7));
+    double[] heights = Rewritten.values(recording, Channel.HEIGHT);
+    for (int k = stepAt; k < size; k++) {
+      heights[k] += step;
+    }
+    recording = Rewritten.with(recording, Channel.HEIGHT, heights);
     RealMatrix normal = MatrixUtils.createRealMatrix(5 * size, 5 * size);
     RealVector right = MatrixUtils.createRealVector(new double[5 * size]);
     double[] prior = {1e3, 30, 10, 1.5, FastMath.hypot(2000, 1.5)};
@@ -109,9 +119,12 @@ class VerticalMotionTest {
       }
       if (k + 1 < size) {
         double dt = recording.time(k + 1) - recording.time(k);
-        RealMatrix weight = MatrixUtils.inverse(added(dt));
+        boolean stepped = k + 1 >= stepAt;
+        RealMatrix added = added(dt, stepped);
+        added.addToEntry(3, 3, k + 1 == stepAt ? step * step : 0);
+        RealMatrix weight = MatrixUtils.inverse(added);
         RealMatrix both = MatrixUtils.createRealMatrix(5, 10);
-        both.setSubMatrix(transition(dt).scalarMultiply(-1).getData(), 0, 0);
+        both.setSubMatrix(transition(dt, stepped).scalarMultiply(-1).getData(), 0, 0);
         both.setSubMatrix(MatrixUtils.createRealIdentityMatrix(5).getData(), 0, 5);
         RealMatrix block = both.transpose().multiply(weight).multiply(both);
         for (int i = 0; i < 10; i++) {
@@ -124,7 +137,8 @@ class VerticalMotionTest {
     RealMatrix covariance = new CholeskyDecomposition(normal, 1e-9, 0).getSolver().getInverse();
     RealVector solution = covariance.operate(right);
     VerticalMotion motion = VerticalMotion.of(recording, NOISE);
-    assertTrue(motion.outliers().isEmpty() && motion.steps().isEmpty());
+    assertEquals(Map.of(), motion.outliers());
+    assertEquals(step == 0 ? Map.of() : Map.of(Channel.HEIGHT, Set.of(stepAt)), motion.steps());
     // the normal equations hold 1e-6 of a wide first guess beside 1e6 and more of a short step
     double tolerance = 1e-5;
     for (int k = 0; k < size; k++) {
@@ -257,6 +271,25 @@ class VerticalMotionTest {
     assertEquals(plain.height(40) - plain.height(80), lost, 2 * deviation);
   }
 
+  /** Level flight, and a receiver whose height stays where it stepped to. */
+  @ParameterizedTest
+  @ValueSource(doubles = {10, 25, -60, 400, -2000})
+  void aLevelThatSteppedAndStaysIsNoClimb(double step) {
+    SplittableRandom random = new SplittableRandom(3);
+    double[] time = IntStream.range(0, 400).mapToDouble(k -> k / 5.0).toArray();
+    double[] height = new double[time.length];
+    for (int k = 0; k < time.length; k++) {
+      height[k] = (k < 200 ? 200 : 200 + step) + random.nextGaussian();
+    }
+    VerticalMotion motion =
+        VerticalMotion.of(
+            new Recording(time, Map.of(Channel.HEIGHT, height)), Noise.of(0.3, 1, 1, 0.2));
+    assertEquals(Map.of(Channel.HEIGHT, Set.of(200)), motion.steps());
+    assertEquals(0, motion.verticalSpeed(230), 3 * motion.verticalSpeedDeviation(230));
+    assertEquals(
+        0, motion.height(300) - motion.height(190), 3 * motion.heightDifferenceDeviation(190, 300));
+  }
+
   @Test
   void aReadingFarOffIsLeftOut() {
     Flight flight = Flight.random(100, 0.2, new SplittableRandom(6));
@@ -272,6 +305,62 @@ class VerticalMotionTest {
     for (int k = 0; k < height.length; k++) {
       assertEquals(reference.height(k), motion.height(k));
     }
+  }
+
+  /** A motion that does not jerk, so that what is read by turns above and below it goes through. */
+  private static VerticalMotion wavers(double height, double altitude, double speed) {
+    int size = 60;
+    double[] time = IntStream.range(0, size).mapToDouble(k -> k / 2.0).toArray();
+    Map<Channel, double[]> values = new EnumMap<>(Channel.class);
+    values.put(Channel.HEIGHT, turns(size, 20_000, height));
+    values.put(Channel.PRESSURE_ALTITUDE, turns(size, 19_400, altitude));
+    values.put(Channel.VERTICAL_SPEED, turns(size, 0, speed));
+    return VerticalMotion.of(new Recording(time, values), new Noise(1e-9, 0.5, 2, 0.1, 0, 60));
+  }
+
+  private static double[] turns(int size, double level, double off) {
+    return IntStream.range(0, size).mapToDouble(k -> level + (k % 2 == 0 ? off : -off)).toArray();
+  }
+
+  /** By hand, of readings 2, 3 and 1 standard deviations off; the level is known to a tenth. */
+  @Test
+  void theScaleIsTheRootOfTheMeanSquareOfWhatReadingsAreOff() {
+    VerticalMotion motion = wavers(2 * 0.5, 3 * 2, 0.1);
+    for (int to : new int[] {20, 21, 40}) {
+      assertEquals(FastMath.sqrt((4 + 9 + 1) / 3.0), motion.scale(20, to), 0.1);
+    }
+    assertEquals(1, wavers(0.1, 0.1, 0.01).scale(20, 40), "no less than the noise");
+  }
+
+  /**
+   * By hand: before anything is known a vertical speed is 30 m/s off, the first height by 1 km and
+   * its slow error, and no reading counts worse than five deviations off.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {30, -60, 3000})
+  void theLikelihoodIsThatOfNormalDeviates(double speed) {
+    Recording one =
+        new Recording(
+            new double[] {0},
+            Map.of(
+                Channel.HEIGHT, new double[] {500}, Channel.VERTICAL_SPEED, new double[] {speed}));
+    double ofHeight = 1e6 + 1.5 * 1.5 + 40 * 40;
+    double ofSpeed = 900 + 16;
+    double off = Math.min(speed * speed / ofSpeed, 25);
+    assertEquals(
+        -(FastMath.log(2 * FastMath.PI * ofHeight) + FastMath.log(2 * FastMath.PI * ofSpeed) + off)
+            / 2,
+        VerticalMotion.logLikelihood(one, new Noise(1, 40, 1, 4, 1.5, 60)),
+        1e-9);
+  }
+
+  /** However high it is, for the first height is what the others are counted from. */
+  @Test
+  void heightsThatStayAreNoSurprise() {
+    VerticalMotion motion = wavers(0.1, 0.1, 0.01);
+    assertEquals(Map.of(), motion.outliers());
+    assertEquals(Map.of(), motion.steps());
+    assertEquals(20_000, motion.height(0), 0.2);
   }
 
   @Test

@@ -178,6 +178,24 @@ class WindEstimateTest {
     assertEquals(ELSEWHERE, WindEstimate.of(around(8, 0, 360, 0)).deviation(), 1e-6);
   }
 
+  /** Eight of a circle, half of them before and half of them after ten seconds without any. */
+  @Test
+  void aStretchWithoutAGroundSpeedIsPassedOver() {
+    double[][] legs = new double[9][];
+    for (int i = 0; i < legs.length; i++) {
+      double direction = FastMath.toRadians(45 * (i < 4 ? i : i - 1));
+      legs[i] =
+          new double[] {
+            NORTH + 30 * FastMath.cos(direction),
+            i == 4 ? Double.NaN : EAST + 30 * FastMath.sin(direction)
+          };
+    }
+    WindEstimate found = WindEstimate.of(legs(legs));
+    assertEquals(WindEstimate.Source.TRACKS, found.source());
+    assertEquals(NORTH, found.north(), 1e-6);
+    assertEquals(EAST, found.east(), 1e-6);
+  }
+
   /** Whatever the bearing: a circle with most of it open tells nothing, however exact. */
   @Test
   void tracksOnOneSideSayNothingOfTheWind() {
