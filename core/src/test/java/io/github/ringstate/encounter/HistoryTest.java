@@ -82,6 +82,7 @@ class HistoryTest {
     History history = flight.history();
     double onset = flight.outcome().onsetTime().orElseThrow();
     assertEquals(0, history.start());
+    assertTrue(history.toString().startsWith("history of " + history.end() + " s in "));
     assertEquals(onset + flight.outcome().timeToArrest().orElseThrow(), history.end(), 1e-12);
     Instant last = history.at(history.end());
     assertEquals(0, last.get(FlightQuantity.VERTICAL_SPEED), 1e-6);
