@@ -31,7 +31,6 @@ import io.github.ringstate.recording.Estimate;
 import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Recording;
 import io.github.ringstate.recording.Rewritten;
-import io.github.ringstate.recording.Verdict;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -332,17 +331,7 @@ class CalibrationTest {
   void anEncounterWithoutAnArrestIsNotLeftOutUnsaid() {
     List<Demonstration> two = PROMPT;
     FoundEncounter found = two.get(1).found();
-    FoundEncounter open =
-        new FoundEncounter(
-            found.descentTime(),
-            found.onsetTime(),
-            found.onsetHeight(),
-            found.sinkTime(),
-            found.movement(),
-            Optional.empty(),
-            found.altitudeLoss(),
-            found.peakDescent(),
-            Verdict.NO_END);
+    FoundEncounter open = Flights.with(found, found.movement(), Optional.empty());
     Demonstration other = with(two.get(1), open, Flights.CRAFT, two.get(1).numbers());
     assertEquals(
         UnsupportedFitException.Reason.NO_ARREST, refusal(List.of(two.get(0), other)).reason());

@@ -10,10 +10,13 @@ import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Parameter;
 import io.github.ringstate.quantity.UncertainNumbers;
 import io.github.ringstate.recording.EncounterFinder;
+import io.github.ringstate.recording.Estimate;
 import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Instruments;
+import io.github.ringstate.recording.Movement;
 import io.github.ringstate.recording.Noise;
 import io.github.ringstate.recording.Recording;
+import io.github.ringstate.recording.Verdict;
 import io.github.ringstate.recording.VerticalMotion;
 import io.github.ringstate.study.model.OpenNumbers;
 import java.util.List;
@@ -66,5 +69,20 @@ final class Flights {
             one ->
                 new Demonstration(
                     name, motion, one, thought, entry, entry.numbers(), 1, technique));
+  }
+
+  /** The encounter with another movement of the pilot, and another arrest. */
+  static FoundEncounter with(
+      FoundEncounter found, Optional<Movement> movement, Optional<Estimate> arrest) {
+    return new FoundEncounter(
+        found.descentTime(),
+        found.onsetTime(),
+        found.onsetHeight(),
+        found.sinkTime(),
+        movement,
+        arrest,
+        found.altitudeLoss(),
+        found.peakDescent(),
+        arrest.isPresent() ? found.verdict() : Verdict.NO_END);
   }
 }

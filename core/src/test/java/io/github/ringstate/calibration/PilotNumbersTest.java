@@ -46,8 +46,7 @@ class PilotNumbersTest {
   }
 
   private static Demonstration with(Demonstration one, double time) {
-    return with(
-        one, Optional.of(new Movement(Channel.PITCH, new Estimate(time, 0.2), -0.2, 0, 0)));
+    return with(one, Optional.of(new Movement(Channel.PITCH, new Estimate(time, 0.2), -0.2, 0, 0)));
   }
 
   private static Demonstration with(Demonstration one, Optional<Movement> movement) {
@@ -55,16 +54,7 @@ class PilotNumbersTest {
     return new Demonstration(
         one.name(),
         one.motion(),
-        new FoundEncounter(
-            found.descentTime(),
-            found.onsetTime(),
-            found.onsetHeight(),
-            found.sinkTime(),
-            movement,
-            found.arrestTime(),
-            found.altitudeLoss(),
-            found.peakDescent(),
-            found.verdict()),
+        Flights.with(found, movement, found.arrestTime()),
         one.flown(),
         one.entry(),
         one.numbers(),
@@ -117,8 +107,8 @@ class PilotNumbersTest {
 
   /**
    * By hand: the wind by its deviation, another number of the entry by a deviation of 1 of its
-   * logit, a number of the technique by what its spread has at the chance of the normal; a hand that
-   * is late by t comes in over twice that, as far as that may be and no longer than usual.
+   * logit, a number of the technique by what its spread has at the chance of the normal; a hand
+   * that is late by t comes in over twice that, as far as that may be and no longer than usual.
    */
   @ParameterizedTest
   @ValueSource(doubles = {-1.5, -0.2, 0.4})
@@ -156,8 +146,7 @@ class PilotNumbersTest {
     recovered =
         recovered.with(
             Hands.COMING_IN,
-            Math.max(
-                Hands.COMING_IN.quantity().low(), Math.min(late, Hands.COMING_IN.standard())));
+            Math.max(Hands.COMING_IN.quantity().low(), Math.min(late, Hands.COMING_IN.standard())));
     Encounter asked = pilot.encounter(DemoCraft.UTILITY, normals, from);
     ParameterSet approached = ((TailwindApproach) asked.entry()).numbers();
     for (Parameter parameter : entered.parameters()) {
@@ -175,7 +164,8 @@ class PilotNumbersTest {
     Demonstration seen = moved(Technique.FORWARD, 1, 1, 5);
     PilotNumbers pilot = new PilotNumbers(with(seen, Optional.empty()));
     double onset = seen.found().onsetTime().value();
-    // of a normal density of deviation 1.5 s about 1.5 s, what is after the onset: tables of chances
+    // of a normal density of deviation 1.5 s about 1.5 s, what is after the onset: tables of
+    // chances
     double all = 0.841345;
     double half = 1 - chance((delay(pilot, 0, onset) - 1.5) / 1.5);
     assertEquals(all / 2, half, 1e-6);

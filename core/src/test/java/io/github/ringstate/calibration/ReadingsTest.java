@@ -293,18 +293,7 @@ class ReadingsTest {
   private static double direction(Map<Channel, double[]> channels, Optional<Estimate> arrest) {
     Demonstration made = demonstration(100, channels);
     FoundEncounter found = made.found();
-    return EntryDirection.of(
-        made.recording(),
-        new FoundEncounter(
-            found.descentTime(),
-            found.onsetTime(),
-            found.onsetHeight(),
-            found.sinkTime(),
-            found.movement(),
-            arrest,
-            found.altitudeLoss(),
-            found.peakDescent(),
-            found.verdict()));
+    return EntryDirection.of(made.recording(), Flights.with(found, found.movement(), arrest));
   }
 
   /**

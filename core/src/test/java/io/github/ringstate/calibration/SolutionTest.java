@@ -183,8 +183,7 @@ class SolutionTest {
   @ValueSource(doubles = {0, -1, 1, -2, 2})
   void aNumberOfAReadingIsLookedForFromSeveralStarts(double at) {
     Observed hidden =
-        new OneReading(
-            1, all -> Math.abs(all[1] - at) < 0.4 ? 100 * (all[1] - at) : 100);
+        new OneReading(1, all -> Math.abs(all[1] - at) < 0.4 ? 100 * (all[1] - at) : 100);
     Solution solution = Solution.of(ONE, List.of(hidden));
     assertEquals(10_000 * at / 10_001, solution.unknown()[1], 1e-4);
     assertEquals(0, solution.unknown()[0], 1e-4);

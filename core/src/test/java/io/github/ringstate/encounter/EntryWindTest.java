@@ -50,7 +50,11 @@ class EntryWindTest {
   void anEntryBeginsInASteadyFlight(EntryKind kind) {
     EquationsOfMotion motion =
         new EquationsOfMotion(
-            DemoCraft.TRAINER, StandardAtmosphere.at(500), BLOWN, RingStateInflow.standard(), false);
+            DemoCraft.TRAINER,
+            StandardAtmosphere.at(500),
+            BLOWN,
+            RingStateInflow.standard(),
+            false);
     double[] state = kind.maker().apply(kind.numbers()).start(motion).state();
     Motion at = motion.at(0, state);
     // straight ahead over the ground, whatever blows across
@@ -67,10 +71,7 @@ class EntryWindTest {
         new EquationsOfMotion(
             DemoCraft.TRAINER, StandardAtmosphere.at(0), BLOWN, RingStateInflow.standard(), false);
     double[] state =
-        EntryKind.TAILWIND_APPROACH
-            .with(TailwindApproach.GROUND_SPEED, 30)
-            .start(motion)
-            .state();
+        EntryKind.TAILWIND_APPROACH.with(TailwindApproach.GROUND_SPEED, 30).start(motion).state();
     assertEquals(15.433, state[State.SPEED_NORTH], 1e-3);
     assertEquals(-0.21256 * 15.433, state[State.SPEED_UP], 1e-3);
   }
