@@ -8,8 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.chance.Drawing;
+import io.github.ringstate.dynamics.NoSteadyFlightException;
 import io.github.ringstate.dynamics.Trim;
+import io.github.ringstate.encounter.Encounter;
 import io.github.ringstate.encounter.Outcome;
+import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.quantity.Unit;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -19,6 +22,7 @@ import java.io.ObjectOutputStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -118,6 +122,64 @@ class SweepRowsTest {
       // the accuracy asked of the fast flight
       assertEquals(loss, (Double) Sweeps.value(rows, "altitude_loss_ft", 0), 0.1, "point " + i);
     }
+  }
+
+  /**
+   * Every column, of 60 points of a mixed sweep and of pilots, against the flight of the point by
+   * itself. Numbers are rounded to a thousandth.
+   */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void aRowSaysWhatItsPointIsAndWhatCameOfIt(boolean pilots) {
+    SweepSpec spec = pilots ? Sweeps.pilots(10) : Sweeps.mixed();
+    Sweep sweep = new Sweep(spec);
+    Rows rows = sweep.rows(5, 60);
+    for (int row = 0; row < rows.size(); row++) {
+      Encounter point = sweep.encounter(5 + row);
+      assertEquals(5L + row, Sweeps.value(rows, "index", row));
+      assertEquals(point.craft().name(), Sweeps.value(rows, "craft", row));
+      assertEquals(point.entry().name(), Sweeps.value(rows, "entry", row));
+      assertEquals(point.recovery().name(), Sweeps.value(rows, "recovery", row));
+      assertEquals(point.recognition().delay(), Sweeps.value(rows, "delay_s", row));
+      if (pilots) {
+        assertEquals((5L + row) % 10, Sweeps.value(rows, "pilot_number", row));
+        double mass = (double) Sweeps.value(rows, "craft_mass_kg", row);
+        assertEquals(point.craft().mass(), mass, 1e-9);
+      }
+      if (Sweeps.value(rows, "error", row) != null) {
+        NoSteadyFlightException reason =
+            assertThrows(NoSteadyFlightException.class, () -> point.record(Simulator.fast()));
+        assertEquals(reason.getMessage(), Sweeps.value(rows, "error", row));
+        assertEquals(Double.NaN, Sweeps.value(rows, "altitude_loss_ft", row));
+        assertNull(Sweeps.value(rows, "outcome", row));
+        continue;
+      }
+      Outcome flown = point.record(Simulator.fast()).outcome();
+      assertEquals(flown.ending().label(), Sweeps.value(rows, "outcome", row));
+      // bulk flights are as exact as others, to a tenth of a foot
+      near(Unit.FOOT.fromSi(or(flown.altitudeLoss())), rows, "altitude_loss_ft", row, 0.1);
+      near(
+          Unit.FOOT.fromSi(or(flown.lossAfterRecognition())),
+          rows,
+          "loss_after_recognition_ft",
+          row,
+          0.1);
+      double peak = Unit.FOOT_PER_MINUTE.fromSi(or(flown.peakDescent()));
+      near(peak, rows, "peak_descent_fpm", row, 1);
+      near(or(flown.timeToArrest()), rows, "time_to_arrest_s", row, 0.01);
+      double impact = Unit.FOOT_PER_MINUTE.fromSi(or(flown.impactSpeed()));
+      near(impact, rows, "impact_fpm", row, 1);
+    }
+  }
+
+  private static double or(OptionalDouble number) {
+    return number.orElse(Double.NaN);
+  }
+
+  private static void near(double flown, Rows rows, String column, int row, double within) {
+    double written = (double) Sweeps.value(rows, column, row);
+    assertEquals(flown, written, within, column + " in row " + row);
+    assertEquals(Math.rint(1000 * written) / 1000, written, column + " in row " + row);
   }
 
   /** A delay at which power alone works, one close to where it no more does, and one far behind. */
