@@ -45,7 +45,9 @@ public enum RepairKind {
       "reading that fits nothing around it, left out",
       "readings that fit nothing around them, left out"),
   /** The level of a height stepped, as when a receiver changes satellites; the step was removed. */
-  STEP("step of the level, taken out", "steps of the level, taken out"),
+  STEP(
+      "step of the level, taken out: heights count from the level before it",
+      "steps of the level, taken out: heights count from the level before the first"),
   /** A height changes faster than any helicopter climbs or sinks, which a wrong unit explains. */
   TOO_FAST(
       "reading where the height changes faster than any helicopter's, KEPT: check its unit",
