@@ -178,4 +178,25 @@ class ReviewTest {
     assertFalse(right.contains("KEPT"), right);
     assertTrue(right.contains("height=alt:ft"), right);
   }
+
+  /** Level flight, and 300 ft more from half the way on: an altimeter setting that was changed. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", " --ground-ft 400"})
+  void aLevelThatSteppedIsSaidWithTheHeights(String ground) throws IOException {
+    StringBuilder csv = new StringBuilder("time_s,height_ft,ground_speed_kt,track_deg\n");
+    for (int k = 0; k < 240; k++) {
+      int wavers = k * 7 % 5 - 2;
+      csv.append(k).append(',').append((k < 120 ? 1500 : 1800) + wavers).append(",40,90\n");
+    }
+    Path file = folder.resolve("stepped.csv");
+    Files.writeString(file, csv);
+    String said = Run.words("review " + file + ground);
+    assertTrue(
+        said.contains(
+            "THE LEVEL STEPPED: heights"
+                + (ground.isEmpty() ? "" : ", and that of the ground,")
+                + " count from the level before the first step."),
+        said);
+    assertFalse(Run.words(DEMO).contains("THE LEVEL STEPPED"));
+  }
 }

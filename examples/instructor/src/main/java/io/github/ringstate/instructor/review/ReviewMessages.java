@@ -22,6 +22,7 @@ interface ReviewMessages {
       String wind,
       String ground,
       String below,
+      boolean stepped,
       String low,
       String high);
 

@@ -3,6 +3,7 @@ package io.github.ringstate.instructor.review;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
+import io.github.ringstate.files.recording.RepairKind;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.report.TextColumn;
@@ -47,6 +48,7 @@ record ReviewText(Debrief debrief, UnitSystem units) {
                     ? units.typed(Unit.FOOT, request().ground().getAsDouble())
                     : "",
                 below(),
+                debrief.repairs().stream().anyMatch(mended -> mended.kind() == RepairKind.STEP),
                 units.lengthInWords(request().shown(debrief.heights().getMin())),
                 units.lengthInWords(request().shown(debrief.heights().getMax()))));
     terms.addAll(request().conditions().terms(units));
