@@ -175,11 +175,7 @@ class ReadingsTest {
 
   /** What was read at the places that count, series after series. */
   private static double[] read(Series series) {
-    return IntStream.range(FROM, TO)
-        .filter(k -> !(series == Series.HEIGHT && k == OUTLIER))
-        .filter(k -> !(series == Series.PITCH && k == MISSING))
-        .mapToDouble(k -> read(series, k))
-        .toArray();
+    return Arrays.stream(places(series)).mapToDouble(k -> read(series, k)).toArray();
   }
 
   private static double read(Series series, int k) {
