@@ -24,10 +24,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The jar as a user gets it, in a virtual machine of its own. */
 class RunnableJarIT {
 
-  /** Less work for the compiler in a run that is over before it pays. */
-  private static final List<String> QUICK_START =
-      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
-
   @TempDir static Path folder = Path.of("");
 
   @BeforeAll
@@ -57,8 +53,7 @@ class RunnableJarIT {
   @ParameterizedTest
   @MethodSource("bad")
   void badInputIsRefused(BadInput bad) throws IOException, InterruptedException {
-    BadInputFiles.assertRefused(
-        bad, folder, JarRun.of(QUICK_START, BadInputFiles.args(bad, folder)));
+    BadInputFiles.assertRefused(bad, folder, JarRun.of(List.of(), BadInputFiles.args(bad, folder)));
   }
 
   @Test

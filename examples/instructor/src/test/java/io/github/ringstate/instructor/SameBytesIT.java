@@ -44,7 +44,7 @@ class SameBytesIT {
     String[] args = command.split(" ", -1);
     List<String> options = new ArrayList<>(List.of(locale.split(" ", -1)));
     options.add("-Djava.util.concurrent.ForkJoinPool.common.parallelism=5");
-    Run there = JarRun.of(options, args);
+    Run there = JarRun.of(JarRun.plain(options, args)); // whose compiler is another one than here
     assertEquals(0, there.status(), there.err());
     assertEquals("", there.err());
     // in this virtual machine other commands ran before; its classes are of no jar

@@ -37,7 +37,8 @@ class ShortageIT {
   void withoutMemoryTheSentenceSaysHowToGiveMore(String heap)
       throws IOException, InterruptedException {
     assertSentence(
-        JarRun.of(List.of(heap), "loss", "--delays", "0", "--format", "pdf"), "-Xmx512m");
+        JarRun.of(JarRun.plain(List.of(heap), "loss", "--delays", "0", "--format", "pdf")),
+        "-Xmx512m");
   }
 
   @Test

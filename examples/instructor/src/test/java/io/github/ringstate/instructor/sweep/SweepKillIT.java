@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.ringstate.Soak;
 import io.github.ringstate.files.row.ParquetTable;
 import io.github.ringstate.instructor.Interrupts;
+import io.github.ringstate.instructor.JarRun;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,6 +63,7 @@ class SweepKillIT {
   private static Process start(Path spec, Path out, String... more) throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(JarRun.QUICK_START);
     command.add("-Xmx256m");
     command.addAll(List.of("-jar", requireNonNull(System.getProperty("ringstate.jar"))));
     command.addAll(List.of("sweep", spec.toString(), "--output", out.toString()));
