@@ -1,9 +1,9 @@
 package io.github.ringstate.dynamics;
 
+import io.github.ringstate.integrate.DormandPrince;
 import io.github.ringstate.integrate.FastPropagator;
 import io.github.ringstate.integrate.FastSettings;
 import io.github.ringstate.integrate.PrecisePropagator;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import org.hipparchus.ode.nonstiff.GraggBulirschStoerIntegrator;
 
 /**
@@ -82,7 +82,7 @@ public final class Propagators {
    * @return a new one
    */
   public static <K> PrecisePropagator<K, Motion> dormandPrince(double tolerance) {
-    return with(DormandPrince853Integrator::new, tolerance);
+    return with(DormandPrince::new, tolerance);
   }
 
   /**

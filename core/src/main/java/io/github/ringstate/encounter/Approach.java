@@ -12,6 +12,7 @@ import io.github.ringstate.integrate.UnfinishedLegException;
 import io.github.ringstate.pilot.ControlLaw;
 import io.github.ringstate.pilot.PilotView;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -66,7 +67,8 @@ public final class Approach {
    * @param encounter the encounter; its recognition and recovery play no part
    * @param simulator what flies it
    * @return the approach
-   * @throws NoSteadyFlightException if the craft cannot hover or start the entry in this air
+   * @throws NoSteadyFlightException if the craft cannot hover or start the entry in this air, or
+   *     its rotor slows to half of its speed in the entry before the ring state begins
    */
   public static Approach fly(Encounter encounter, Simulator simulator) {
     Scene scene = new Scene(encounter);
@@ -83,12 +85,25 @@ public final class Approach {
     } else {
       arrival = flight.apply(level);
     }
+    if (arrival.end() == EventKind.ROTOR_TOO_SLOW) {
+      throw new NoSteadyFlightException(tooSlow(encounter, arrival.time()));
+    }
     if (!arrival.onset()) {
       return new Approach(encounter, scene, arrival, startHeight);
     }
     double below = level - arrival.height();
     arrival.state()[State.UP] += below;
     return new Approach(encounter, scene, arrival, startHeight + below);
+  }
+
+  private static String tooSlow(Encounter encounter, double time) {
+    return String.format(
+        Locale.ROOT,
+        "the rotor of %s slows to half of its speed %.0f s into the entry %s, before the ring state:"
+            + " the engine does not carry the craft there",
+        encounter.craft().name(),
+        time,
+        encounter.entry().name());
   }
 
   private static Arrival fly(
@@ -102,7 +117,7 @@ public final class Approach {
     state[State.UP] += startHeight;
     Motion first = free.at(0, state);
     if (scene.margin(first) < 0 && sinks(first)) {
-      return new Arrival(0, state, true, start.law());
+      return new Arrival(0, state, EventKind.ONSET, start.law());
     }
     Event<Happening, Motion> crossing =
         Event.<Happening, Motion>stop(EventKind.ONSET, Crossing.FALLING, scene::margin)
@@ -121,11 +136,13 @@ public final class Approach {
                 EventKind.ONSET, Crossing.FALLING, motion -> motion.verticalSpeed() + LEVEL)
             .when(motion -> scene.margin(motion) < 0);
     propagator.start(0, state);
-    Happening stop = propagate(scene, propagator, free, List.of(crossing, building, sinking));
+    Happening stop =
+        propagate(
+            scene, propagator, free, List.of(crossing, building, sinking, RotorLimits.tooSlow()));
     for (int i = 0; i < state.length; i++) {
       state[i] = propagator.state(i);
     }
-    return new Arrival(propagator.time(), state, stop != null, start.law());
+    return new Arrival(propagator.time(), state, stop, start.law());
   }
 
   private static @Nullable Happening propagate(

@@ -274,7 +274,8 @@ public record Encounter(
    * @return what came of it
    * @throws io.github.ringstate.dynamics.NoSteadyFlightException if the craft has no steady hover
    *     or no steady start of the entry in this air because its blades cannot carry it; whether its
-   *     engine can is not asked, and where it cannot the rotor slows from the start
+   *     engine can is not asked: where it cannot the rotor slows from the start, and if it comes
+   *     down to half of its speed before the ring state begins there is no such encounter either
    * @throws UnfinishedFlightException if the flight used up its budget of evaluations
    * @throws java.util.concurrent.CancellationException if the thread is interrupted, which it stays
    */

@@ -6,7 +6,10 @@ public enum Ending {
   ARRESTED("arrested"),
   /** The craft reached the ground first. */
   GROUND("ground"),
-  /** The descent went on until the time ran out. */
+  /**
+   * The descent went on until the time ran out, or until the rotor had slowed to half of its
+   * nominal speed, where the model ends.
+   */
   NOT_ARRESTED("not-arrested"),
   /**
    * The descent was arrested, but not for good: it went on soon afterwards, or the rotor's speed

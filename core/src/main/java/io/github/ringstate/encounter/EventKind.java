@@ -22,6 +22,11 @@ public enum EventKind implements Happening {
   FASTEST_DESCENT("fastest descent"),
   /** The rotor slows below its power-on minimum, where the low-speed warning is. */
   LOW_ROTOR_SPEED("low rotor speed"),
+  /**
+   * The rotor has slowed to half of its nominal speed. There its blades would have to work at four
+   * times their blade loading to carry the craft, which they cannot, and the model ends.
+   */
+  ROTOR_TOO_SLOW("rotor at half of its speed: the model ends"),
   /** The rotor turns faster than its power-off maximum. */
   HIGH_ROTOR_SPEED("high rotor speed"),
   /** A limit begins to hold the pilot back. */

@@ -100,6 +100,8 @@ final class Lookouts {
         Event.stop(EventKind.ARREST, Crossing.RISING, Motion::verticalSpeed);
     sinking.add(arrested);
     watching.add(arrested.when(seen -> arrest.isLower(seen.height())));
+    sinking.add(RotorLimits.tooSlow());
+    past.add(RotorLimits.tooSlow());
     if (approach.encounter().height().isPresent()) {
       Event<Happening, Motion> contact =
           Event.stop(EventKind.GROUND, Crossing.FALLING, Motion::height);

@@ -17,9 +17,37 @@ import org.jspecify.annotations.Nullable;
  */
 record RotorLimits(double low, double high) {
 
+  /**
+   * Over the nominal speed. Thrust goes with the square of the speed: at half of it the blades
+   * would need four times their blade loading, and stall. A rotor that a flight slows further would
+   * come to a stand, where the angles of attack of the model grow without bound.
+   */
+  private static final double LEAST = 0.5;
+
   static RotorLimits of(Helicopter craft) {
     return new RotorLimits(
         craft.si(CraftLimits.LOW_ROTOR_SPEED), craft.si(CraftLimits.HIGH_ROTOR_SPEED));
+  }
+
+  /** The event that ends a flight where the rotor is too slow for the model. */
+  static Event<Happening, Motion> tooSlow() {
+    return Event.stop(
+        EventKind.ROTOR_TOO_SLOW, Crossing.FALLING, seen -> seen.rotorSpeed() - LEAST);
+  }
+
+  /** Refuses a start with a rotor that slow, rad/s. */
+  static void check(Helicopter craft, double rotorSpeed, String entry) {
+    double nominal = craft.rotor().nominalSpeed();
+    if (!(rotorSpeed > LEAST * nominal)) {
+      throw new IllegalArgumentException(
+          "the entry "
+              + entry
+              + " starts with the rotor at "
+              + rotorSpeed
+              + " rad/s; allowed: above "
+              + LEAST * nominal
+              + ", half of its nominal speed");
+    }
   }
 
   /** Events that note when one of them is left, or that stop the flight there. */

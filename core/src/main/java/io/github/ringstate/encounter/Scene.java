@@ -105,6 +105,7 @@ final class Scene {
     for (double value : start.state()) {
       NotFiniteException.check(value, "a value in the start of the entry", entry.name());
     }
+    RotorLimits.check(encounter.craft(), start.state()[State.ROTOR_SPEED], entry.name());
     return new Entry.Start(
         start.state(),
         (seen, controls) -> {

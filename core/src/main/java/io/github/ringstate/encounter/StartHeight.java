@@ -154,7 +154,8 @@ final class StartHeight {
 
   private static Tried none(Tried first) {
     Arrival arrival = first.arrival();
-    Arrival without = new Arrival(arrival.time(), arrival.state(), false, arrival.law());
+    Happening end = arrival.onset() ? null : arrival.end();
+    Arrival without = new Arrival(arrival.time(), arrival.state(), end, arrival.law());
     return new Tried(first.startHeight(), without, Double.NaN);
   }
 }

@@ -72,7 +72,9 @@ class ExtremesTest {
 
   private static boolean isFinite(Motion motion) {
     boolean finite =
-        Double.isFinite(motion.loads().thrust()) && Double.isFinite(motion.loads().shaftPower());
+        Double.isFinite(motion.loads().thrust())
+            && Double.isFinite(motion.loads().shaftPower())
+            && motion.rotorSpeed() > 0.499;
     for (int i = 0; i < State.SIZE; i++) {
       finite &= Double.isFinite(motion.state(i)) && Double.isFinite(motion.rate(i));
     }

@@ -31,7 +31,8 @@ class StartHeightTest {
     double[] state = new double[State.SIZE];
     double height = onset.applyAsDouble(start);
     state[State.UP] = height;
-    return new Arrival(time, state, !Double.isNaN(height), (seen, controls) -> {});
+    EventKind end = Double.isNaN(height) ? null : EventKind.ONSET;
+    return new Arrival(time, state, end, (seen, controls) -> {});
   }
 
   /** By hand: two flights give the line, and the third is on it. */

@@ -132,6 +132,14 @@ class TwoIntegratorsTest {
     }
   }
 
+  /** Second method: Hipparchus' own class, which interpolates for each event anew. */
+  @ParameterizedTest
+  @MethodSource("someEncounters")
+  void statesThatEventsShareAreThoseOfHipparchusToTheLastBit(Encounter encounter) {
+    Simulator own = Simulator.with(DormandPrince853Integrator::new, 1e-9);
+    assertEquals(encounter.fly(own, null), encounter.fly(Simulator.dormandPrince(1e-9), null));
+  }
+
   @ParameterizedTest
   @MethodSource("someEncounters")
   void theSameEncounterFlownTwiceGivesTheSameBits(Encounter encounter) {

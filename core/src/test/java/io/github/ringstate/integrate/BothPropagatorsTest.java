@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CancellationException;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,7 +33,7 @@ class BothPropagatorsTest {
     PRECISE {
       @Override
       Propagator<String, Point> propagator(int size) {
-        return new PrecisePropagator<>(DormandPrince853Integrator::new, 1e-9, 0);
+        return new PrecisePropagator<>(DormandPrince::new, 1e-9, 0);
       }
     };
 

@@ -1,13 +1,12 @@
 package io.github.ringstate.integrate;
 
 import io.github.ringstate.integrate.Problem.Point;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
 class PrecisePropagatorTest extends PropagatorContract {
 
   @Override
   Propagator<String, Point> propagator(Problem problem, double tolerance) {
-    return new PrecisePropagator<>(DormandPrince853Integrator::new, tolerance, 0);
+    return new PrecisePropagator<>(DormandPrince::new, tolerance, 0);
   }
 
   @Override

@@ -1,5 +1,6 @@
 package io.github.ringstate.analysis.sensitivity;
 
+import io.github.ringstate.integrate.DormandPrince;
 import io.github.ringstate.integrate.Equations;
 import io.github.ringstate.integrate.Event;
 import io.github.ringstate.integrate.EventLog;
@@ -9,7 +10,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
 /**
  * A leg together with its derivative s = dy/dp by a number p: y' = f(t, y, p) and s' = f_y s + f_p,
@@ -82,8 +82,7 @@ final class LinearLeg<K, V> implements Equations<V> {
    * Flies the leg; returns how it was flown, and how the neighbours with more and less would be.
    */
   List<Leg.Flown> fly() {
-    Propagator<Integer, V> flight =
-        new PrecisePropagator<>(DormandPrince853Integrator::new, TOLERANCE, 0);
+    Propagator<Integer, V> flight = new PrecisePropagator<>(DormandPrince::new, TOLERANCE, 0);
     flight.start(base.begin().time(), beginning());
     Integer met = flight.propagate(this, base.end(), numbered());
     int stop = met == null ? Leg.Flown.TIME_OVER : met;
