@@ -218,6 +218,7 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
     private double viewTime = Double.NaN;
     private double[] viewState = new double[0];
     private @Nullable V view;
+    private @Nullable ODEStateAndDerivative viewed;
 
     Leg(Equations<V> equations) {
       this.equations = equations;
@@ -237,6 +238,7 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
         throw new UnfinishedLegException(t, evaluations - 1);
       }
       double[] rates = new double[y.length];
+      viewed = null;
       viewTime = t;
       viewState = y.clone();
       view = equations.rates(t, viewState, rates);
@@ -249,8 +251,12 @@ public final class PrecisePropagator<K, V> implements Propagator<K, V> {
     }
 
     V at(ODEStateAndDerivative state) {
-      double[] y = state.getPrimaryState();
       V known = view;
+      if (known != null && state == viewed) {
+        return known;
+      }
+      viewed = state;
+      double[] y = state.getPrimaryState();
       if (known != null && state.getTime() == viewTime && Arrays.equals(y, viewState)) {
         return known;
       }

@@ -32,7 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class StandaloneClusterIT {
 
-  /** 12,000 points; some masses are beyond the limits of the craft. */
+  /** 6,000 points; some masses are beyond the limits of the craft. */
   private static final String SWEEP =
       """
       seed = 12
@@ -44,11 +44,11 @@ class StandaloneClusterIT {
       download = { from = 0.01, to = 0.05, sampled = true }
       [pilot]
       technique = ["forward", "lateral", "autorotation"]
-      delay_s = { from = 0, to = 2, values = 20 }
+      delay_s = { from = 0, to = 2, values = 10 }
       """;
 
-  private static final int POINTS = 12_000;
-  private static final String PORTION = "200";
+  private static final int POINTS = 6_000;
+  private static final String PORTION = "100";
   private static final int PORTIONS = 60;
 
   /** Portions that are whole when something is broken: all executors are at work by then. */
