@@ -27,8 +27,10 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * One master and two workers as processes of their own, on the loopback device. Each test submits
- * the job's jar and breaks something in mid-run.
+ * the job's jar and breaks something in mid-run. It takes minutes, so no plain build does it.
  */
+@Tag("soak")
+@EnabledIfSystemProperty(named = "ringstate.soak", matches = "true")
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class StandaloneClusterIT {
 
@@ -134,8 +136,6 @@ class StandaloneClusterIT {
 
   @Test
   @Order(1)
-  @Tag("soak")
-  @EnabledIfSystemProperty(named = "ringstate.soak", matches = "true")
   void anExecutorThatStandsStillIsOvertaken() throws IOException, InterruptedException {
     Path output = folder.resolve("straggler");
     Process driver = spark.submit(spark.master(), spec, output, "--portion", PORTION);
@@ -177,8 +177,6 @@ class StandaloneClusterIT {
 
   @Test
   @Order(2)
-  @Tag("soak")
-  @EnabledIfSystemProperty(named = "ringstate.soak", matches = "true")
   void aJobWhoseDriverWasKilledFliesOnlyWhatIsMissing() throws IOException, InterruptedException {
     Path output = folder.resolve("driver");
     Process killed = spark.submit(spark.master(), spec, output, "--portion", PORTION);
