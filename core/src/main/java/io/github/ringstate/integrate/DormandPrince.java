@@ -1,6 +1,5 @@
 package io.github.ringstate.integrate;
 
-import java.util.Arrays;
 import org.hipparchus.ode.EquationsMapper;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
@@ -59,7 +58,6 @@ public final class DormandPrince extends DormandPrince853Integrator {
         ODEStateAndDerivative softCurrent,
         EquationsMapper mapper) {
       super(forward, slopes, globalPrevious, globalCurrent, softPrevious, softCurrent, mapper);
-      Arrays.fill(times, Double.NaN);
     }
 
     @Override
