@@ -222,7 +222,7 @@ final class Descent {
             Math.max(0, -flight.least()),
             flight.log().size());
       }
-      flight.loosen(afterArrest);
+      flight.scaleTolerance(afterArrest);
       EventKind left = rotorLimits.left(flight.at(equations));
       if (left != null) {
         return left;

@@ -290,7 +290,10 @@ public final class FastPropagator<K, V> implements Propagator<K, V> {
   }
 
   @Override
-  public void loosen(double times) {
+  public void scaleTolerance(double times) {
+    if (!(times > 0)) {
+      throw new IllegalArgumentException(FastSettings.TOLERANCE + times + " times the usual one");
+    }
     tolerance = times * settings.tolerance();
   }
 

@@ -93,12 +93,14 @@ public interface Propagator<K, V> {
   void budget(long evaluations);
 
   /**
-   * Lets steps have greater errors from here on, up to the next start or restart, where only the
-   * rough course matters. A propagator may pass over it.
+   * Lets steps have greater or smaller errors from here on, up to the next start or restart:
+   * greater where only the rough course matters, smaller where errors would add up. A propagator
+   * may pass over it.
    *
-   * @param times by how much greater than usual, at least 1
+   * @param times how many times as great as usual, positive
+   * @throws IllegalArgumentException if it is not positive
    */
-  default void loosen(double times) {}
+  default void scaleTolerance(double times) {}
 
   /**
    * Whether the propagation was given up, so that every leg ends where it is.

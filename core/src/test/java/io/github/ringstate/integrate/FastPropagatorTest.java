@@ -3,6 +3,7 @@ package io.github.ringstate.integrate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.ringstate.integrate.Event.Crossing;
@@ -247,15 +248,16 @@ class FastPropagatorTest extends PropagatorContract {
   }
 
   @Test
-  void stepsThatAreLoosenedAreFewerAndOfTheOldKindAfterARestart() {
+  void stepsOfAnotherToleranceAreFewerOrMoreAndOfTheOldKindAfterARestart() {
     Problem.Counted equations = OSCILLATOR.equations();
     FastPropagator<String, Point> propagator = fast(OSCILLATOR, 1e-5);
-    double[] ends = new double[3];
-    int[] counts = new int[3];
+    double[] times = {1, 8, 0.125, 1};
+    double[] ends = new double[times.length];
+    int[] counts = new int[times.length];
     for (int i = 0; i < ends.length; i++) {
       propagator.restart(0);
-      if (i == 1) {
-        propagator.loosen(8);
+      if (times[i] != 1) {
+        propagator.scaleTolerance(times[i]);
       }
       int before = equations.count();
       propagator.propagate(equations, 20, List.of());
@@ -263,9 +265,20 @@ class FastPropagatorTest extends PropagatorContract {
       ends[i] = propagator.state(0);
     }
     assertTrue(counts[1] < 0.7 * counts[0], counts[1] + " of " + counts[0]);
-    assertEquals(counts[0], counts[2]);
-    assertEquals(ends[0], ends[2]);
+    assertTrue(counts[2] > 1.4 * counts[0], counts[2] + " of " + counts[0]);
+    assertEquals(counts[0], counts[3]);
+    assertEquals(ends[0], ends[3]);
+    double exact = FastMath.cos(20);
     // eight times the error a step, on fewer steps
-    assertEquals(FastMath.cos(20), ends[1], 8 * 20 * 100 * 1e-5 / 4);
+    assertEquals(exact, ends[1], 8 * 20 * 100 * 1e-5 / 4);
+    assertTrue(Math.abs(ends[2] - exact) < 0.5 * Math.abs(ends[0] - exact));
+  }
+
+  @Test
+  void aToleranceThatIsNotPositiveIsRefused() {
+    FastPropagator<String, Point> propagator = fast(OSCILLATOR, 1e-5);
+    for (double times : new double[] {0, -1, Double.NaN}) {
+      assertThrows(IllegalArgumentException.class, () -> propagator.scaleTolerance(times));
+    }
   }
 }
