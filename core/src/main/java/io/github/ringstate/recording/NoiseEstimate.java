@@ -40,6 +40,7 @@ public final class NoiseEstimate {
    */
   public static Noise of(Recording recording, double drift, double driftTime) {
     Recording busiest = busiest(recording);
+    double[] least = least(recording);
     double[] best = new double[4];
     double[] most = {Double.NEGATIVE_INFINITY};
     try {
@@ -51,7 +52,7 @@ public final class NoiseEstimate {
               GoalType.MAXIMIZE,
               new ObjectiveFunction(
                   logs -> {
-                    double likelihood = likelihood(busiest, logs, drift, driftTime);
+                    double likelihood = likelihood(busiest, logs, least, drift, driftTime);
                     if (likelihood > most[0]) {
                       most[0] = likelihood;
                       System.arraycopy(logs, 0, best, 0, best.length);
@@ -61,11 +62,11 @@ public final class NoiseEstimate {
     } catch (MathIllegalStateException unfinished) {
       // the best of those that were tried stands
     }
-    return noise(best, drift, driftTime);
+    return noise(best, least, drift, driftTime);
   }
 
   private static double likelihood(
-      Recording recording, double[] logs, double drift, double driftTime) {
+      Recording recording, double[] logs, double[] least, double drift, double driftTime) {
     // a slope beyond the bounds leads back inside; noise of a channel that is not recorded would
     // wander, so a faint pull holds it where it began
     double outside = 0;
@@ -74,17 +75,36 @@ public final class NoiseEstimate {
       outside += Math.max(0, LOW - log) + Math.max(0, log - HIGH);
       pull += log * log;
     }
-    return VerticalMotion.logLikelihood(recording, noise(logs, drift, driftTime))
+    return VerticalMotion.logLikelihood(recording, noise(logs, least, drift, driftTime))
         - 1e6 * outside
         - 1e-3 * pull;
   }
 
-  private static Noise noise(double[] logs, double drift, double driftTime) {
+  private static Noise noise(double[] logs, double[] least, double drift, double driftTime) {
     double[] values = new double[logs.length];
     for (int i = 0; i < logs.length; i++) {
-      values[i] = FastMath.exp(Math.min(Math.max(logs[i], LOW), HIGH));
+      values[i] = Math.max(FastMath.exp(Math.min(Math.max(logs[i], LOW), HIGH)), least[i]);
     }
     return new Noise(values[0], values[1], values[2], values[3], drift, driftTime);
+  }
+
+  /**
+   * What the last place of a channel adds at the least: values rounded to a step are off by
+   * anything up to half of it either way, which is a standard deviation of step over the root of
+   * 12.
+   */
+  private static double[] least(Recording recording) {
+    return new double[] {
+      0,
+      rounding(recording, Channel.HEIGHT),
+      rounding(recording, Channel.PRESSURE_ALTITUDE),
+      rounding(recording, Channel.VERTICAL_SPEED)
+    };
+  }
+
+  private static double rounding(Recording recording, Channel channel) {
+    double resolution = recording.resolution(channel);
+    return Double.isNaN(resolution) ? 0 : resolution / FastMath.sqrt(12);
   }
 
   /** The part with the greatest differences of height within it, not longer than need be. */

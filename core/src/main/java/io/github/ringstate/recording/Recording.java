@@ -94,6 +94,29 @@ public final class Recording {
   }
 
   /**
+   * In which steps a channel was written down: the least difference between two of its values.
+   *
+   * @param channel the channel
+   * @return the difference, in the channel's unit, positive; NaN if the channel holds fewer than
+   *     two values that differ
+   */
+  public double resolution(Channel channel) {
+    double[] sorted =
+        Arrays.stream(values.getOrDefault(channel, new double[0]))
+            .filter(value -> !Double.isNaN(value))
+            .sorted()
+            .toArray();
+    double least = Double.NaN;
+    for (int i = 1; i < sorted.length; i++) {
+      double difference = sorted[i] - sorted[i - 1];
+      if (difference > 0 && !(difference >= least)) {
+        least = difference;
+      }
+    }
+    return least;
+  }
+
+  /**
    * The first of the times that is not before a moment.
    *
    * @param moment the moment, s

@@ -268,6 +268,22 @@ public final class VerticalMotion {
   }
 
   /**
+   * By how much the level of a height changed before a reading.
+   *
+   * @param channel a height that is recorded
+   * @param k index of the first reading after the change, 1 at least, as {@link #steps} tells it
+   * @return the change, m; positive if heights read from there on are too great beside those before
+   * @throws IllegalArgumentException if the channel is no height of the recording
+   */
+  public double levelChange(Channel channel, int k) {
+    int offset = filter.offset(channel);
+    if (offset < 0) {
+      throw new IllegalArgumentException(channel + " is no height of this recording");
+    }
+    return state(k, offset) - state(k - 1, offset);
+  }
+
+  /**
    * Readings that fit nothing around them and were left out.
    *
    * @return their indices, by channel

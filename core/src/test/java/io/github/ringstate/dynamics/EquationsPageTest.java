@@ -48,6 +48,7 @@ class EquationsPageTest {
           "dynamics.Angle.SMALL", // where a series takes over
           "dynamics.RotorTerm.SCALE_DIFFERENCE", // differences for the fast integrator
           "encounter.Approach.FASTEST_MARGIN", // how a descent that grazes the boundary is found
+          "encounter.Approach.CAREFULLY", // errors of steps, as the tolerance
           "encounter.BulkFlight.LONGEST_LINGERING", // when a fast flight is flown again
           "encounter.BulkFlight.CAREFUL",
           "encounter.Descent.WATCHED_ROUGHLY",

@@ -285,6 +285,10 @@ class VerticalMotionTest {
         VerticalMotion.of(
             new Recording(time, Map.of(Channel.HEIGHT, height)), Noise.of(0.3, 1, 1, 0.2));
     assertEquals(Map.of(Channel.HEIGHT, Set.of(200)), motion.steps());
+    assertEquals(step, motion.levelChange(Channel.HEIGHT, 200), 3);
+    assertEquals(0, motion.levelChange(Channel.HEIGHT, 199), 0.1);
+    assertThrows(
+        IllegalArgumentException.class, () -> motion.levelChange(Channel.VERTICAL_SPEED, 200));
     assertEquals(0, motion.verticalSpeed(230), 3 * motion.verticalSpeedDeviation(230));
     assertEquals(
         0, motion.height(300) - motion.height(190), 3 * motion.heightDifferenceDeviation(190, 300));

@@ -15,6 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ReviewTest {
@@ -192,11 +193,35 @@ class ReviewTest {
     Files.writeString(file, csv);
     String said = Run.words("review " + file + ground);
     assertTrue(
-        said.contains(
-            "THE LEVEL STEPPED: heights"
+        said.matches(
+            ".*THE LEVEL STEPPED, by (29[5-9]|30[0-5]) ft up at 120.0 s: heights"
                 + (ground.isEmpty() ? "" : ", and that of the ground,")
-                + " count from the level before the first step."),
+                + " count from the level before the first step.*"),
         said);
     assertFalse(Run.words(DEMO).contains("THE LEVEL STEPPED"));
+  }
+
+  /** A descent of 40 s by hand, in heights as a cheap instrument writes them. */
+  @ParameterizedTest
+  @CsvSource({"10, ' 33 ft'", "30, ' 98 ft'", "7, ''"})
+  void heightsInCoarseStepsAreSaidToBe(int step, String said) throws IOException {
+    StringBuilder csv = new StringBuilder("time_s,height_m,ground_speed_kt,track_deg,climb_fpm\n");
+    for (int k = 0; k < 600; k++) {
+      double height = 400 - 3 * Math.min(Math.max(k / 5.0 - 40, 0), 40);
+      csv.append(k / 5.0).append(',').append(step * Math.round(height / step)).append(",20,90,");
+      csv.append(k / 5.0 > 40 && k / 5.0 < 80 ? "-590\n" : "0\n");
+    }
+    Path file = folder.resolve("coarse.csv");
+    Files.writeString(file, csv);
+    String map = " --columns time=time_s:s,height=height_m:m,ground_speed=ground_speed_kt:kt";
+    String review = "review " + file + map + ",track=track_deg:deg";
+    String words = Run.words(review);
+    String expected =
+        "HEIGHTS ARE WRITTEN IN STEPS OF" + said + ", with no vertical speed: a loss may be";
+    assertEquals(!said.isEmpty(), words.contains(expected), words);
+    assertEquals(!said.isEmpty(), words.contains("HEIGHTS ARE WRITTEN IN STEPS"), words);
+    // the vertical speed shows what the heights do not
+    String more = Run.words(review + ",vertical_speed=climb_fpm:fpm");
+    assertFalse(more.contains("HEIGHTS ARE WRITTEN IN STEPS"), more);
   }
 }

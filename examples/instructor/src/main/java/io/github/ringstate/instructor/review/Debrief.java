@@ -12,10 +12,12 @@ import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Recording;
 import io.github.ringstate.recording.VerticalMotion;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -49,6 +51,14 @@ record Debrief(
 
   /** None climbs faster, twice what trainers do (common practice, no source), m/s. */
   private static final double FASTEST_CLIMB = Unit.FOOT_PER_MINUTE.toSi(4000);
+
+  /**
+   * From such steps of the heights on more is to be said where no vertical speed is recorded, m: of
+   * fifty invented descents, read five times a second in a wind that is known, 45 are found as of
+   * fine heights, but losses are off by 11 ft where 9 ft are stated in steps of 10 m, and by 37 ft
+   * where 16 ft are in steps of 30 m (root mean square; at the most 25 and 115 ft).
+   */
+  private static final double COARSE = 9;
 
   /** So many standard deviations of a speed may be its error. */
   private static final double DEVIATIONS = 3;
@@ -124,17 +134,52 @@ record Debrief(
                   return speed - error > FASTEST_CLIMB || -speed - error > FASTEST_DESCENT;
                 })
             .toArray();
-    Channel height =
-        recording.channels().contains(Channel.HEIGHT) ? Channel.HEIGHT : Channel.PRESSURE_ALTITUDE;
     return fast.length == 0
         ? Stream.empty()
         : Stream.of(
             new Repair(
                 RepairKind.TOO_FAST,
-                quantity(height),
+                quantity(height(recording)),
                 fast.length,
                 recording.time(fast[0]),
                 recording.time(fast[fast.length - 1])));
+  }
+
+  /**
+   * A step of the level from which heights count.
+   *
+   * @param time of the first reading after it, s
+   * @param change of the level, m, positive up
+   */
+  record LevelStep(double time, double change) {}
+
+  /** The steps of the level of the heights that are shown. */
+  List<LevelStep> levelSteps() {
+    Channel height = height(motion.recording());
+    return motion.steps().getOrDefault(height, Collections.emptySortedSet()).stream()
+        .map(k -> new LevelStep(motion.recording().time(k), motion.levelChange(height, k)))
+        .toList();
+  }
+
+  /** In what steps heights are written, m, if so coarsely that it is to be said. */
+  OptionalDouble coarse() {
+    Recording recording = motion.recording();
+    if (recording.channels().contains(Channel.VERTICAL_SPEED)) {
+      return OptionalDouble.empty();
+    }
+    return Stream.of(Channel.HEIGHT, Channel.PRESSURE_ALTITUDE)
+        .mapToDouble(recording::resolution)
+        .filter(step -> !Double.isNaN(step))
+        .min()
+        .stream()
+        .filter(step -> step >= COARSE)
+        .findFirst();
+  }
+
+  private static Channel height(Recording recording) {
+    return recording.channels().contains(Channel.HEIGHT)
+        ? Channel.HEIGHT
+        : Channel.PRESSURE_ALTITUDE;
   }
 
   /** The smoothed heights, m. */

@@ -22,9 +22,12 @@ interface ReviewMessages {
       String wind,
       String ground,
       String below,
-      boolean stepped,
+      String steps,
+      String coarse,
       String low,
       String high);
+
+  String step(String change, boolean up, String second);
 
   String invented();
 

@@ -3,7 +3,6 @@ package io.github.ringstate.instructor.review;
 import io.github.ringstate.encounter.Ending;
 import io.github.ringstate.files.plan.PlanFile;
 import io.github.ringstate.files.plan.PlanFile.AgreedHeight;
-import io.github.ringstate.files.recording.RepairKind;
 import io.github.ringstate.files.report.Sheet;
 import io.github.ringstate.files.report.Term;
 import io.github.ringstate.files.report.TextColumn;
@@ -21,9 +20,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** A reviewed flight in words and numbers, the same in the text and on the sheet. */
 record ReviewText(Debrief debrief, UnitSystem units) {
+
+  /** So many steps of a level are told one by one. */
+  private static final int MOST_STEPS = 3;
 
   private ReviewRequest request() {
     return debrief.request();
@@ -48,7 +51,10 @@ record ReviewText(Debrief debrief, UnitSystem units) {
                     ? units.typed(Unit.FOOT, request().ground().getAsDouble())
                     : "",
                 below(),
-                debrief.repairs().stream().anyMatch(mended -> mended.kind() == RepairKind.STEP),
+                steps(),
+                debrief.coarse().isPresent()
+                    ? units.lengthInWords(debrief.coarse().getAsDouble())
+                    : "",
                 units.lengthInWords(request().shown(debrief.heights().getMin())),
                 units.lengthInWords(request().shown(debrief.heights().getMax()))));
     terms.addAll(request().conditions().terms(units));
@@ -62,6 +68,22 @@ record ReviewText(Debrief debrief, UnitSystem units) {
     double lowest =
         debrief.descents().stream().mapToDouble(descent -> lowest(descent.found())).min().orElse(0);
     return request().ground().isPresent() && lowest < 0 ? units.lengthInWords(-lowest) : "";
+  }
+
+  /** The first steps of the level from which heights count; empty if there are none. */
+  private String steps() {
+    List<Debrief.LevelStep> steps = debrief.levelSteps();
+    String first =
+        steps.stream()
+            .limit(MOST_STEPS)
+            .map(
+                step ->
+                    ReviewMessages.SAY.step(
+                        units.lengthInWords(Math.abs(step.change())),
+                        step.change() > 0,
+                        Decimals.fixed(step.time(), 1)))
+            .collect(Collectors.joining(", "));
+    return steps.size() > MOST_STEPS ? first + ", and more" : first;
   }
 
   /** The lowest height of a descent, as it is shown, m. */
