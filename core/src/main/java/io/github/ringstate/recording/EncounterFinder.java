@@ -47,6 +47,12 @@ public final class EncounterFinder {
   /** Readings within so long either way say how uncertain a vertical speed is, s. */
   private static final double AROUND = 3;
 
+  /**
+   * The rate of the margin is taken over two readings either way within so long, s, and at least
+   * between the two readings of the onset. Over seconds it would not be that at the onset.
+   */
+  private static final double NEAR = 0.5;
+
   private final BoundaryCriterion boundary;
   private final WindField wind;
   private final double windDeviation;
@@ -213,8 +219,10 @@ public final class EncounterFinder {
         lowest = motion.height(k) < motion.height(lowest) ? k : lowest;
         fastest = motion.verticalSpeed(k) < motion.verticalSpeed(fastest) ? k : fastest;
       }
+      double back = onset - recording.time(first);
       double onsetHeight =
-          motion.height(first) + motion.verticalSpeed(first) * (onset - recording.time(first));
+          motion.height(first)
+              + (motion.verticalSpeed(first) + motion.acceleration(first) * back / 2) * back;
       double scale = motion.scale(Math.max(0, first - 1), end);
       double between = scale * motion.heightDifferenceDeviation(first, lowest);
       double early = motion.verticalSpeed(first) * onsetDeviation;
@@ -226,11 +234,22 @@ public final class EncounterFinder {
           ControlWatch.firstMovement(recording, onset, recording.time(end)),
           arrest < 0 ? Optional.empty() : Optional.of(arrestTime(arrest)),
           new Estimate(
-              Math.max(0, onsetHeight - motion.height(lowest)), FastMath.hypot(between, early)),
+              Math.max(0, onsetHeight - lowestHeight(lowest)), FastMath.hypot(between, early)),
           new Estimate(
               Math.max(0, -motion.verticalSpeed(fastest)),
               scale * motion.verticalSpeedDeviation(fastest)),
           verdict(first, last, arrest));
+    }
+
+    /** Between readings too: as low as speed and acceleration at the lowest reading say. */
+    private double lowestHeight(int k) {
+      double speed = motion.verticalSpeed(k);
+      double acceleration = motion.acceleration(k);
+      int other = Math.min(Math.max(speed < 0 ? k + 1 : k - 1, 0), margin.length - 1);
+      double away = Math.abs(recording.time(other) - recording.time(k));
+      boolean turns = Math.abs(speed) <= acceleration * away && away <= GAP;
+      return motion.height(k)
+          - (turns && acceleration > 0 ? speed * speed / (2 * acceleration) : 0);
     }
 
     private boolean gapBefore(int k) {
@@ -267,12 +286,29 @@ public final class EncounterFinder {
 
     /** The deviation of the margin over its rate of change around the onset. */
     private double onsetDeviation(int first) {
-      int from = Math.max(0, first - 2);
-      int to = Math.min(margin.length - 1, first + 2);
-      double rate =
-          (margin[from] - margin[to]) / Math.max(1e-6, recording.time(to) - recording.time(from));
+      int from = Math.max(0, first - 1);
+      from -= from > 0 && recording.time(first) - recording.time(from - 1) <= NEAR ? 1 : 0;
+      int to = first;
+      while (to < Math.min(first + 2, margin.length - 1)
+          && recording.time(to + 1) - recording.time(first) <= NEAR) {
+        to++;
+      }
       double whole = recording.time(to) - recording.time(from);
-      return rate > 0 ? Math.min(marginDeviation(first) / rate, 10 * whole) : whole;
+      double rate = (margin[from] - margin[to]) / Math.max(1e-6, whole);
+      double off = FastMath.hypot(marginDeviation(first), offTheLine(first));
+      return rate > 0 ? Math.min(off / rate, 10 * whole) : whole;
+    }
+
+    /**
+     * How far a margin that bends is off the straight line between the two readings of the onset.
+     */
+    private double offTheLine(int first) {
+      double most = 0;
+      for (int k = Math.max(1, first - 1); k <= Math.min(first, margin.length - 2); k++) {
+        double off = Math.abs(margin[k - 1] - 2 * margin[k] + margin[k + 1]) / 8; // h^2 f''/8
+        most = off > most ? off : most; // and not where a margin is unknown
+      }
+      return most;
     }
 
     private int arrest(int last) {
