@@ -256,9 +256,14 @@ public final class EncounterFinder {
       return recording.time(k) - recording.time(k - 1) > GAP;
     }
 
+    /** Whether the boundary is crossed between the reading before and this one. */
+    private boolean crosses(int first) {
+      return first > 0 && margin[first - 1] > 0 && margin[first] < 0 && !gapBefore(first);
+    }
+
     /** Where the margin, straight between two times, is zero; the first time if it is nowhere. */
     private double onsetTime(int first) {
-      if (first == 0 || !(margin[first - 1] > 0 && margin[first] < 0) || gapBefore(first)) {
+      if (!crosses(first)) {
         return recording.time(first);
       }
       double share = margin[first - 1] / (margin[first - 1] - margin[first]);
@@ -284,11 +289,14 @@ public final class EncounterFinder {
       return motion.scale(from, Math.max(from, to)) * motion.verticalSpeedDeviation(k);
     }
 
-    /** The deviation of the margin over its rate of change around the onset. */
+    /**
+     * The deviation of the margin over its rate of change around the onset. Where no crossing was
+     * recorded, as long as the readings are around.
+     */
     private double onsetDeviation(int first) {
       int from = Math.max(0, first - 1);
       from -= from > 0 && recording.time(first) - recording.time(from - 1) <= NEAR ? 1 : 0;
-      int to = first;
+      int to = Math.min(Math.max(first, from + 1), margin.length - 1);
       while (to < Math.min(first + 2, margin.length - 1)
           && recording.time(to + 1) - recording.time(first) <= NEAR) {
         to++;
@@ -296,7 +304,7 @@ public final class EncounterFinder {
       double whole = recording.time(to) - recording.time(from);
       double rate = (margin[from] - margin[to]) / Math.max(1e-6, whole);
       double off = FastMath.hypot(marginDeviation(first), offTheLine(first));
-      return rate > 0 ? Math.min(off / rate, 10 * whole) : whole;
+      return rate > 0 && crosses(first) ? Math.min(off / rate, 10 * whole) : whole;
     }
 
     /**

@@ -16,6 +16,7 @@ import io.github.ringstate.encounter.History;
 import io.github.ringstate.encounter.Outcome;
 import io.github.ringstate.encounter.Simulator;
 import io.github.ringstate.encounter.TailwindApproach;
+import io.github.ringstate.pilot.NoRecovery;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.ParameterSet;
 import io.github.ringstate.quantity.Unit;
@@ -31,6 +32,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class EncounterFinderTest {
 
@@ -211,6 +213,20 @@ class EncounterFinderTest {
   /** What a sink of which the rate grows by 0.5 m/s2 takes from a height, m. */
   private static double sunk(double time) {
     return time > 0 ? 0.25 * time * time : 0;
+  }
+
+  /** When it began is then known no better than the readings around, two or more, are apart. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 2, 5})
+  void aRecordingThatBeginsInTheRingStateLeavesItsOnsetOpen(double rate) {
+    Encounter encounter = Encounter.of(DemoCraft.TRAINER).withRecovery(new NoRecovery());
+    Recording whole =
+        new Instruments(rate, RECEIVER.noise(), 0.1, 0, 0, false).record(encounter, 5);
+    double onset = encounter.fly().onsetTime().orElseThrow();
+    Recording cut = whole.part(whole.indexAt(onset + 0.3), whole.size());
+    FoundEncounter one = found(encounter, cut).get(0);
+    assertEquals(cut.time(0), one.onsetTime().value());
+    assertTrue(one.onsetTime().deviation() > 0.39, one.onsetTime()::toString);
   }
 
   @Test
