@@ -99,7 +99,11 @@ class ExtremesTest {
   @ParameterizedTest
   @ValueSource(ints = {7056, 13_081})
   void anApproachOfAMinuteLeavesNoErrorThatCounts(int number) {
-    assertEquals("", parting(tabulated(number)));
+    Encounter encounter = tabulated(number);
+    BulkFlight bulk = new BulkFlight(Approach.fly(encounter, Simulator.fast()));
+    bulk.fly(encounter.recovery(), encounter.recognition());
+    double loss = encounter.fly(Simulator.precise(), null).altitudeLoss().orElseThrow();
+    assertEquals(Unit.FOOT.fromSi(loss), Unit.FOOT.fromSi(bulk.altitudeLoss()), 0.1);
   }
 
   private static String parting(Encounter encounter) {
@@ -110,10 +114,12 @@ class ExtremesTest {
       double loss = Unit.FOOT.fromSi(careful.altitudeLoss().orElse(0));
       double other =
           ending == careful.ending() && loss > 0 ? Unit.FOOT.fromSi(bulk.altitudeLoss()) : 0;
-      boolean alike = ending == careful.ending() && Math.abs(other - loss) <= 0.1 + 0.002 * loss;
-      return alike
+      double apart = ending == careful.ending() ? Math.abs(other - loss) : Double.POSITIVE_INFINITY;
+      double allowed = 0.1 + 0.002 * loss;
+      return apart <= allowed
               || new EdgeCheck(encounter)
                   .isSensitive(encounter.recovery(), encounter.recognition(), careful)
+              || apart <= allowed + 10 * ownError(encounter)
           ? ""
           : ending
               + " "
@@ -129,6 +135,19 @@ class ExtremesTest {
     } catch (NoSteadyFlightException declared) {
       return "";
     }
+  }
+
+  /**
+   * How far off Dormand and Prince's pair is at a tolerance of 1e-7, ft. That is mostly some
+   * millionths; but where a pilot hunts for speed, errors may grow a thousandfold within a minute,
+   * whoever flies.
+   */
+  private static double ownError(Encounter encounter) {
+    Outcome rough = encounter.fly(Simulator.dormandPrince(1e-7), null);
+    Outcome fine = encounter.fly(Simulator.dormandPrince(1e-9), null);
+    return rough.ending() == fine.ending()
+        ? Unit.FOOT.fromSi(Math.abs(rough.altitudeLoss().orElse(0) - fine.altitudeLoss().orElse(0)))
+        : 0;
   }
 
   @Test
