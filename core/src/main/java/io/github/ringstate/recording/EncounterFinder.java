@@ -18,6 +18,13 @@ import org.hipparchus.util.FastMath;
  */
 public final class EncounterFinder {
 
+  /**
+   * The least standard deviation of a difference of two heights that are written in steps, without
+   * a vertical speed, in steps: one over the root of 12 for each height. More readings do not
+   * lessen it while the height goes slowly.
+   */
+  public static final double ROUNDED_OFF = FastMath.sqrt(2.0 / 12);
+
   /** Two visits to the ring state within so long are one encounter, s. */
   private static final double APART = 3;
 
@@ -26,9 +33,6 @@ public final class EncounterFinder {
 
   /** The descent is followed for so long after the last moment in the ring state, s. */
   private static final double FOLLOWED = 60;
-
-  /** Beyond a gap as long as this nothing is said of the flight in it, s. */
-  private static final double GAP = 5;
 
   /** Inside, if the deepest moment is this many standard deviations beyond the boundary. */
   private static final double SURE = 1.645;
@@ -47,11 +51,8 @@ public final class EncounterFinder {
   /** Readings within so long either way say how uncertain a vertical speed is, s. */
   private static final double AROUND = 3;
 
-  /**
-   * The rate of the margin is taken over two readings either way within so long, s, and at least
-   * between the two readings of the onset. Over seconds it would not be that at the onset.
-   */
-  private static final double NEAR = 0.5;
+  /** Between readings further apart nothing is said of where the descent turned, s. */
+  private static final double LONGEST_TURN = 2;
 
   private final BoundaryCriterion boundary;
   private final WindField wind;
@@ -145,7 +146,7 @@ public final class EncounterFinder {
       double limit = WIDEST * hoverInduced;
       double speed = motion.verticalSpeed(k);
       if (speed > 0 || speed < -limit || air.horizontal(k) > limit) {
-        return 1;
+        return MarginCrossing.NOT_NEAR;
       }
       return air.margin(boundary, k, faster, ahead);
     }
@@ -205,8 +206,9 @@ public final class EncounterFinder {
     }
 
     private FoundEncounter encounter(int first, int last) {
-      double onset = onsetTime(first);
-      double onsetDeviation = onsetDeviation(first);
+      MarginCrossing crossing = new MarginCrossing(recording, margin, first);
+      double onset = crossing.time();
+      double onsetDeviation = crossing.deviation(marginDeviation(first));
       int start = first;
       while (start > 0 && motion.verticalSpeed(start) < 0 && !gapBefore(start)) {
         start--;
@@ -224,7 +226,8 @@ public final class EncounterFinder {
           motion.height(first)
               + (motion.verticalSpeed(first) + motion.acceleration(first) * back / 2) * back;
       double scale = motion.scale(Math.max(0, first - 1), end);
-      double between = scale * motion.heightDifferenceDeviation(first, lowest);
+      double between =
+          Math.max(scale * motion.heightDifferenceDeviation(first, lowest), roundedOff());
       double early = motion.verticalSpeed(first) * onsetDeviation;
       return new FoundEncounter(
           recording.time(start),
@@ -241,34 +244,28 @@ public final class EncounterFinder {
           verdict(first, last, arrest));
     }
 
+    /** A vertical speed that is recorded tells a difference of heights better than they do, m. */
+    private double roundedOff() {
+      if (recording.channels().contains(Channel.VERTICAL_SPEED)) {
+        return 0;
+      }
+      double step = recording.heightResolution();
+      return Double.isNaN(step) ? 0 : ROUNDED_OFF * step;
+    }
+
     /** Between readings too: as low as speed and acceleration at the lowest reading say. */
     private double lowestHeight(int k) {
       double speed = motion.verticalSpeed(k);
       double acceleration = motion.acceleration(k);
       int other = Math.min(Math.max(speed < 0 ? k + 1 : k - 1, 0), margin.length - 1);
       double away = Math.abs(recording.time(other) - recording.time(k));
-      boolean turns = Math.abs(speed) <= acceleration * away && away <= GAP;
+      boolean turns = Math.abs(speed) <= acceleration * away && away <= LONGEST_TURN;
       return motion.height(k)
           - (turns && acceleration > 0 ? speed * speed / (2 * acceleration) : 0);
     }
 
     private boolean gapBefore(int k) {
-      return recording.time(k) - recording.time(k - 1) > GAP;
-    }
-
-    /** Whether the boundary is crossed between the reading before and this one. */
-    private boolean crosses(int first) {
-      return first > 0 && margin[first - 1] > 0 && margin[first] < 0 && !gapBefore(first);
-    }
-
-    /** Where the margin, straight between two times, is zero; the first time if it is nowhere. */
-    private double onsetTime(int first) {
-      if (!crosses(first)) {
-        return recording.time(first);
-      }
-      double share = margin[first - 1] / (margin[first - 1] - margin[first]);
-      return recording.time(first - 1)
-          + share * (recording.time(first) - recording.time(first - 1));
+      return MarginCrossing.gapBefore(recording, k);
     }
 
     /** The deviation of the margin, by the slopes to both speeds. */
@@ -287,36 +284,6 @@ public final class EncounterFinder {
       int from = recording.indexAt(recording.time(k) - AROUND);
       int to = Math.min(margin.length, recording.indexAt(recording.time(k) + AROUND)) - 1;
       return motion.scale(from, Math.max(from, to)) * motion.verticalSpeedDeviation(k);
-    }
-
-    /**
-     * The deviation of the margin over its rate of change around the onset. Where no crossing was
-     * recorded, as long as the readings are around.
-     */
-    private double onsetDeviation(int first) {
-      int from = Math.max(0, first - 1);
-      from -= from > 0 && recording.time(first) - recording.time(from - 1) <= NEAR ? 1 : 0;
-      int to = Math.min(Math.max(first, from + 1), margin.length - 1);
-      while (to < Math.min(first + 2, margin.length - 1)
-          && recording.time(to + 1) - recording.time(first) <= NEAR) {
-        to++;
-      }
-      double whole = recording.time(to) - recording.time(from);
-      double rate = (margin[from] - margin[to]) / Math.max(1e-6, whole);
-      double off = FastMath.hypot(marginDeviation(first), offTheLine(first));
-      return rate > 0 && crosses(first) ? Math.min(off / rate, 10 * whole) : whole;
-    }
-
-    /**
-     * How far a margin that bends is off the straight line between the two readings of the onset.
-     */
-    private double offTheLine(int first) {
-      double most = 0;
-      for (int k = Math.max(1, first - 1); k <= Math.min(first, margin.length - 2); k++) {
-        double off = Math.abs(margin[k - 1] - 2 * margin[k] + margin[k + 1]) / 8; // h^2 f''/8
-        most = off > most ? off : most; // and not where a margin is unknown
-      }
-      return most;
     }
 
     private int arrest(int last) {

@@ -49,13 +49,13 @@
  * <caption>What instruments tell of thirty flights</caption>
  * <tr><th>instruments</th><th>found of 30</th><th>onset, s</th><th>loss, ft</th><th>delay
  *     said</th></tr>
- * <tr><td>receiver 1 Hz</td><td>24</td><td>0.28 (0.22)</td><td>5.6 (6.3)</td><td>never</td></tr>
- * <tr><td>receiver 1 Hz, vertical speed</td><td>26</td><td>0.09 (0.12)</td><td>2.4 (2.5)</td><td>never</td></tr>
+ * <tr><td>receiver 1 Hz</td><td>24</td><td>0.28 (0.21)</td><td>5.8 (6.1)</td><td>never</td></tr>
+ * <tr><td>receiver 1 Hz, vertical speed</td><td>26</td><td>0.09 (0.12)</td><td>2.4 (2.4)</td><td>never</td></tr>
  * <tr><td>receiver 5 Hz</td><td>28</td><td>0.19 (0.16)</td><td>4.4 (4.4)</td><td>never</td></tr>
  * <tr><td>receiver 5 Hz, vertical speed</td><td>30</td><td>0.06 (0.07)</td><td>1.4 (1.4)</td><td>never</td></tr>
  * <tr><td>receiver 10 Hz, vertical speed</td><td>30</td><td>0.06 (0.07)</td><td>1.3 (1.3)</td><td>never</td></tr>
  * <tr><td>barometer 5 Hz, ground speed</td><td>28</td><td>0.12 (0.13)</td><td>2.3 (3.3)</td><td>never</td></tr>
- * <tr><td>receiver 1 Hz, attitude, lever</td><td>26</td><td>0.09 (0.12)</td><td>2.4 (2.5)</td><td>26, 0.60 s</td></tr>
+ * <tr><td>receiver 1 Hz, attitude, lever</td><td>26</td><td>0.09 (0.12)</td><td>2.4 (2.4)</td><td>26, 0.60 s</td></tr>
  * <tr><td>receiver 5 Hz, attitude</td><td>30</td><td>0.06 (0.07)</td><td>1.4 (1.4)</td><td>30, 0.13 s</td></tr>
  * <tr><td>receiver 5 Hz, attitude, lever</td><td>30</td><td>0.06 (0.07)</td><td>1.4 (1.4)</td><td>30, 0.10 s</td></tr>
  * <tr><td>receiver 10 Hz, attitude, lever</td><td>30</td><td>0.06 (0.07)</td><td>1.3 (1.3)</td><td>30, 0.08 s</td></tr>

@@ -125,22 +125,6 @@ class RecordingTest {
     assertTrue(most > 0.1, "rounding does something: " + most);
   }
 
-  @Test
-  void aResolutionIsTheLeastDifferenceOfValuesThatDiffer() {
-    double[] time = {0, 1, 2, 3, 4};
-    Recording recording =
-        new Recording(
-            time,
-            Map.of(
-                Channel.HEIGHT, new double[] {60, 40, Double.NaN, 40, 70},
-                Channel.TRACK, new double[] {1, 1, 1, 1, 1},
-                Channel.GROUND_SPEED, new double[] {5, 5.25, 5.75, 9, 5}));
-    assertEquals(10, recording.resolution(Channel.HEIGHT));
-    assertEquals(0.25, recording.resolution(Channel.GROUND_SPEED));
-    assertEquals(Double.NaN, recording.resolution(Channel.TRACK));
-    assertEquals(Double.NaN, recording.resolution(Channel.BANK));
-  }
-
   /** A lateral recovery banks, an autorotation lowers the lever, forward lowers the nose. */
   @Test
   void aMovementLooksLikeTheTechniqueThatMovesSo() {

@@ -38,17 +38,14 @@ record UnitCheck(Columns columns, String file) {
         new RecordedQuantity[] {RecordedQuantity.HEIGHT, RecordedQuantity.PRESSURE_ALTITUDE}) {
       if (columns.has(height) && columns.has(RecordedQuantity.VERTICAL_SPEED)) {
         double[] way = integral(columns.get(RecordedQuantity.VERTICAL_SPEED));
-        refuse(ratio(height, way, 0), height, RecordedQuantity.VERTICAL_SPEED);
+        refuse(ratio(columns.get(height), way), height, RecordedQuantity.VERTICAL_SPEED);
         refuseStanding(height, RecordedQuantity.VERTICAL_SPEED, way);
       }
     }
     if (columns.has(RecordedQuantity.HEIGHT) && columns.has(RecordedQuantity.PRESSURE_ALTITUDE)) {
       double[] height = columns.get(RecordedQuantity.HEIGHT);
       double[] altitude = columns.get(RecordedQuantity.PRESSURE_ALTITUDE);
-      refuse(
-          ratio(RecordedQuantity.HEIGHT, altitude, oneStep(RecordedQuantity.PRESSURE_ALTITUDE)),
-          RecordedQuantity.HEIGHT,
-          RecordedQuantity.PRESSURE_ALTITUDE);
+      refuse(ratio(height, altitude), RecordedQuantity.HEIGHT, RecordedQuantity.PRESSURE_ALTITUDE);
       refuseStanding(RecordedQuantity.HEIGHT, RecordedQuantity.PRESSURE_ALTITUDE, altitude);
       refuseStanding(RecordedQuantity.PRESSURE_ALTITUDE, RecordedQuantity.HEIGHT, height);
     }
@@ -118,23 +115,8 @@ record UnitCheck(Columns columns, String file) {
     }
   }
 
-  /** A change by one of the steps in which a height is written says nothing of its unit, m. */
-  private double oneStep(RecordedQuantity height) {
-    double step =
-        height.channel().map(channel -> columns.recording().resolution(channel)).orElse(0.0);
-    return Double.isNaN(step) ? 0 : 1.5 * step;
-  }
-
-  /**
-   * The middle of the ratios of changes; empty if there are too few to tell.
-   *
-   * @param height a height
-   * @param other another, or the way that a vertical speed makes, m
-   * @param otherStep a change of the other that says nothing, m
-   */
-  private Optional<Double> ratio(RecordedQuantity height, double[] other, double otherStep) {
-    double[] one = columns.get(height);
-    double oneStep = oneStep(height);
+  /** The middle of the ratios of changes; empty if there are too few to tell. */
+  private Optional<Double> ratio(double[] one, double[] other) {
     double[] found = new double[columns.size()];
     int count = 0;
     int from = -1;
@@ -149,10 +131,7 @@ record UnitCheck(Columns columns, String file) {
       double first = one[k] - one[from];
       double second = other[k] - other[from];
       boolean gap = columns.time(k) - columns.time(from) > 2 * STRETCH;
-      if (!gap
-          && Math.abs(second) * Math.abs(first) > SMALLEST * SMALLEST / 3
-          && Math.abs(first) >= oneStep
-          && Math.abs(second) >= otherStep) {
+      if (!gap && Math.abs(second) * Math.abs(first) > SMALLEST * SMALLEST / 3) {
         found[count++] = first / second;
       }
       from = k;

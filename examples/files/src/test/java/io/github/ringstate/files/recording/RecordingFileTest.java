@@ -274,24 +274,6 @@ class RecordingFileTest {
         8, read(climb.lines().limit(9).collect(Collectors.joining("\n"))).recording().size());
   }
 
-  /** One step of the coarse height, 30 m, beside 9.2 m of the other: as much as feet to metres. */
-  @ParameterizedTest
-  @CsvSource({"30, 9.2", "9.2, 30"})
-  void aHeightThatGoesToAndFroByOneStepSaysNothingOfUnits(double one, double other) {
-    String level =
-        lines(
-            "time_s,height_m,pressure_altitude_m",
-            120,
-            k -> k + "," + (300 + one * (k / 10 % 2)) + "," + (280 + other * (k / 10 % 2)));
-    assertEquals(120, read(level).recording().size());
-    String climb =
-        lines(
-            "time_s,height_m,pressure_altitude_m",
-            120,
-            k -> k + "," + (300 + one * (k / 5)) + "," + (280 + other * (k / 5)));
-    assertRefused(climb, "in another unit");
-  }
-
   @Test
   void slowerReadingsAreFilledAndGapsAreNot() {
     RecordingFile file =

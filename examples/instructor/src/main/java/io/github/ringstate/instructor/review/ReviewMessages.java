@@ -24,6 +24,7 @@ interface ReviewMessages {
       String below,
       String steps,
       String coarse,
+      String unsure,
       String low,
       String high);
 

@@ -12,6 +12,7 @@ import io.github.ringstate.files.unit.UnitSystem;
 import io.github.ringstate.instructor.conditions.CraftWords;
 import io.github.ringstate.pilot.Technique;
 import io.github.ringstate.quantity.Unit;
+import io.github.ringstate.recording.EncounterFinder;
 import io.github.ringstate.recording.Estimate;
 import io.github.ringstate.recording.FoundEncounter;
 import io.github.ringstate.recording.Movement;
@@ -52,9 +53,8 @@ record ReviewText(Debrief debrief, UnitSystem units) {
                     : "",
                 below(),
                 steps(),
-                debrief.coarse().isPresent()
-                    ? units.lengthInWords(debrief.coarse().getAsDouble())
-                    : "",
+                coarse(1),
+                coarse(EncounterFinder.ROUNDED_OFF),
                 units.lengthInWords(request().shown(debrief.heights().getMin())),
                 units.lengthInWords(request().shown(debrief.heights().getMax()))));
     terms.addAll(request().conditions().terms(units));
@@ -68,6 +68,12 @@ record ReviewText(Debrief debrief, UnitSystem units) {
     double lowest =
         debrief.descents().stream().mapToDouble(descent -> lowest(descent.found())).min().orElse(0);
     return request().ground().isPresent() && lowest < 0 ? units.lengthInWords(-lowest) : "";
+  }
+
+  /** So many of the steps in which heights are written; empty unless they are coarse. */
+  private String coarse(double times) {
+    OptionalDouble step = debrief.coarse();
+    return step.isPresent() ? units.lengthInWords(times * step.getAsDouble()) : "";
   }
 
   /** The first steps of the level from which heights count; empty if there are none. */
