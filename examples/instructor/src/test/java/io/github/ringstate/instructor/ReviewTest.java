@@ -204,8 +204,8 @@ class ReviewTest {
   /** A descent of 40 s by hand, in heights as a cheap instrument writes them. */
   @ParameterizedTest
   @CsvSource({
-    "10, ' 33 ft, with no vertical speed: no loss is known better than its sd, 13 ft'",
-    "30, ' 98 ft, with no vertical speed: no loss is known better than its sd, 40 ft'",
+    "10, ' 33 ft, with no vertical speed: no loss is known better than to 13 ft'",
+    "30, ' 98 ft, with no vertical speed: no loss is known better than to 40 ft'",
     "7, ''"
   })
   void heightsInCoarseStepsAreSaidToBe(int step, String said) throws IOException {
@@ -220,7 +220,7 @@ class ReviewTest {
     String map = " --columns time=time_s:s,height=height_m:m,ground_speed=ground_speed_kt:kt";
     String review = "review " + file + map + ",track=track_deg:deg";
     String words = Run.words(review);
-    String expected = "HEIGHTS ARE WRITTEN IN STEPS OF" + said + " or more.";
+    String expected = "HEIGHTS ARE WRITTEN IN STEPS OF" + said + " (sd).";
     assertEquals(!said.isEmpty(), words.contains(expected), words);
     assertEquals(!said.isEmpty(), words.contains("HEIGHTS ARE WRITTEN IN STEPS"), words);
     // the vertical speed shows what the heights do not
