@@ -106,7 +106,7 @@ public final class EdgeCheck {
   /**
    * A boundary that lies farther in by so much of its scale, or farther out if that is negative.
    */
-  private record ShiftedBoundary(BoundaryCriterion of, double by) implements BoundaryCriterion {
+  record ShiftedBoundary(BoundaryCriterion of, double by) implements BoundaryCriterion {
 
     @Override
     public String name() {
