@@ -3,6 +3,7 @@ package io.github.ringstate.recording;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.ringstate.quantity.Unit;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -30,6 +31,35 @@ class ResolutionTest {
     few[20] = Double.NaN;
     few[30] += 0.4 * step; // one in 200 may be anything
     assertEquals(step, Resolution.of(few), 1e-9);
+  }
+
+  /** Steps need not begin at zero, nor the lowest value be one of them. */
+  @Test
+  void whereStepsBeginDoesNotMatter() {
+    double[] values = Arrays.stream(written(10)).map(value -> value + 3.3).toArray();
+    for (int k = 0; k < values.length; k += 9) {
+      values[k] = Double.NaN;
+    }
+    values[190] = 100;
+    assertEquals(10, Resolution.of(values), 1e-9);
+  }
+
+  @Test
+  void aStepIsTheLesserGapAndMetTwiceAtTheAverage() {
+    assertEquals(10, Resolution.of(0, 0, 10, 10, 30, 30));
+    assertEquals(10, Resolution.of(30, 30, 20, 20, 0, 0));
+    assertEquals(10, Resolution.of(0, 0, 0, 0, 10, 20));
+    assertEquals(Double.NaN, Resolution.of(0, 0, 0, 10, 20));
+  }
+
+  @Test
+  void twoInAHundredMayLieElsewhereAndNotThree() {
+    double[] values = IntStream.range(0, 100).mapToDouble(k -> 10 * (k % 10)).toArray();
+    values[11] = 4;
+    values[21] = 4;
+    assertEquals(10, Resolution.of(values));
+    values[31] = 4;
+    assertEquals(Double.NaN, Resolution.of(values));
   }
 
   /** As 33 ft is written in metres with one decimal: 10.1, 20.1, 30.2. */
