@@ -127,6 +127,7 @@ public final class EncounterFinder {
     private final Recording recording;
     private final AirMotion air;
     private final double[] margin;
+    private final double roundedOff;
 
     Search(VerticalMotion motion) {
       this.motion = motion;
@@ -136,6 +137,7 @@ public final class EncounterFinder {
       for (int k = 0; k < margin.length; k++) {
         margin[k] = margin(k, 0, 0);
       }
+      roundedOff = roundedOff(recording);
     }
 
     /** As {@link AirMotion#margin}; 1 where no boundary is near, NaN where the air is unknown. */
@@ -227,7 +229,7 @@ public final class EncounterFinder {
               + (motion.verticalSpeed(first) + motion.acceleration(first) * back / 2) * back;
       double scale = motion.scale(Math.max(0, first - 1), end);
       double between =
-          Math.max(scale * motion.heightDifferenceDeviation(first, lowest), roundedOff());
+          Math.max(scale * motion.heightDifferenceDeviation(first, lowest), roundedOff);
       double early = motion.verticalSpeed(first) * onsetDeviation;
       return new FoundEncounter(
           recording.time(start),
@@ -245,7 +247,7 @@ public final class EncounterFinder {
     }
 
     /** A vertical speed that is recorded tells a difference of heights better than they do, m. */
-    private double roundedOff() {
+    private static double roundedOff(Recording recording) {
       if (recording.channels().contains(Channel.VERTICAL_SPEED)) {
         return 0;
       }

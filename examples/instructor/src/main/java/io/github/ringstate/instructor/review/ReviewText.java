@@ -36,6 +36,7 @@ record ReviewText(Debrief debrief, UnitSystem units) {
   List<Term> situation() {
     int last = debrief.motion().recording().size() - 1;
     double length = debrief.motion().recording().time(last) - debrief.motion().recording().time(0);
+    OptionalDouble step = debrief.coarse();
     List<Term> terms =
         new ArrayList<>(
             ReviewMessages.SAY.situation(
@@ -53,8 +54,8 @@ record ReviewText(Debrief debrief, UnitSystem units) {
                     : "",
                 below(),
                 steps(),
-                coarse(1),
-                coarse(EncounterFinder.ROUNDED_OFF),
+                coarse(step, 1),
+                coarse(step, EncounterFinder.ROUNDED_OFF),
                 units.lengthInWords(request().shown(debrief.heights().getMin())),
                 units.lengthInWords(request().shown(debrief.heights().getMax()))));
     terms.addAll(request().conditions().terms(units));
@@ -71,8 +72,7 @@ record ReviewText(Debrief debrief, UnitSystem units) {
   }
 
   /** So many of the steps in which heights are written; empty unless they are coarse. */
-  private String coarse(double times) {
-    OptionalDouble step = debrief.coarse();
+  private String coarse(OptionalDouble step, double times) {
     return step.isPresent() ? units.lengthInWords(times * step.getAsDouble()) : "";
   }
 
